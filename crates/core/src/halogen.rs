@@ -1,0 +1,308 @@
+//! Chlorine, bromine and their total against the limits of a halogen book.
+//!
+//! A total with a part that was only "not detected at D" is an interval: from that part counted as zero to that part
+//! counted as D. It clears only by its upper end and fails only by its lower end, so no choice of a substitute for
+//! the unknown part can flatter a lot (zero in sums is the lenient bound: Directive 2009/90/EC, Art. 5(3)).
+
+use crate::material::MaterialClass;
+use crate::outcome::{Judgement, Outcome, Reason, UsedSigma};
+use crate::quantity::{self, MassFraction, Sigma};
+use crate::reading::CellState;
+use crate::rules::Halogens;
+use crate::screen::{self, Measured};
+use crate::substance::Halogen;
+
+/// The total of chlorine and bromine, with its interval.
+#[derive(Clone, Copy, Debug)]
+pub struct Total {
+    /// The judgement.
+    pub judgement: Judgement,
+    /// Lower end in mg/kg; equal to the upper end where nothing is censored; `None` where there is no sum.
+    pub low: Option<MassFraction>,
+    /// Upper end in mg/kg.
+    pub high: Option<MassFraction>,
+    /// One sigma of the upper end (correlation taken as zero).
+    pub sigma: Option<Sigma>,
+}
+
+impl Total {
+    const fn without_sum(outcome: Outcome, reason: Reason) -> Total {
+        Total {
+            judgement: Judgement::new(outcome, Some(reason), UsedSigma::NONE),
+            low: None,
+            high: None,
+            sigma: None,
+        }
+    }
+}
+
+/// Judges one halogen alone.
+///
+/// # Decision
+/// BL if `x + k s <= L`, OL if `x - k s > L` (the operator as the book says), X between. Not detected at D: BL if
+/// `D + k s_D <= L`. In a composite a BL becomes X: copper or glass in the beam dilutes the resin.
+///
+/// # Source
+/// IEC 61249-2-21 through the rule book given; k is the book's.
+pub fn judge_element(rule: &Halogens, of: Halogen, class: MaterialClass, measured: &Measured) -> Judgement {
+    let none = |outcome, reason| Judgement::new(outcome, Some(reason), UsedSigma::NONE);
+    if class == MaterialClass::Metal {
+        return none(Outcome::NotApplicable, Reason::NotApplicableInMetal);
+    }
+    if let Some(reason) = screen::not_measured(measured.cell.state) {
+        return none(Outcome::NotMeasured, reason);
+    }
+    if class == MaterialClass::Plated {
+        return Judgement::new(Outcome::Undecided, Some(Reason::LayerNotResolved), measured.used);
+    }
+    let judged = match part_of(measured) {
+        Part::Number(x, used) => by_interval(rule, rule.limit(of), (x, used), (x, used), Reason::AroundLimit),
+        Part::NoUncertainty => none(Outcome::NoUncertainty, Reason::UncertaintyNotStated),
+        Part::LimitNotStated => none(Outcome::DetectionTooHigh, Reason::LimitNotStated),
+        Part::Below(limit) => {
+            let used = screen::sigma_of_detection(limit);
+            let clears = used.sigma.is_some_and(|sigma| {
+                quantity::upper_end_within(limit, rule.sigma_factor, sigma, rule.limit(of), rule.equal_is_within)
+            });
+            if clears {
+                Judgement::new(Outcome::Below, None, used)
+            } else {
+                Judgement::new(Outcome::DetectionTooHigh, Some(Reason::DetectionLimitAboveBand), used)
+            }
+        }
+        Part::AtLeast(upper) if upper >= rule.limit(of) => Judgement::new(Outcome::Over, None, UsedSigma::NONE),
+        Part::AtLeast(_) => none(Outcome::Undecided, Reason::AboveRange),
+    };
+    in_class(class, judged)
+}
+
+/// Judges the total of chlorine and bromine.
+///
+/// # Decision
+/// `s² = s_Cl² + s_Br²`. With a censored part the total runs from (that part zero, its sigma left out) to (that part
+/// D, with D/3 as its sigma): BL only if `upper + k s_upper <= L`, OL only if `lower - k s_lower > L`. A missing part
+/// makes it *not measured*, unless the other part alone is over.
+pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, bromine: &Measured) -> Total {
+    if class == MaterialClass::Metal {
+        return Total::without_sum(Outcome::NotApplicable, Reason::NotApplicableInMetal);
+    }
+    let parts = [chlorine, bromine];
+    let missing = parts.iter().any(|part| screen::not_measured(part.cell.state).is_some());
+    if class == MaterialClass::Plated {
+        return if missing {
+            Total::without_sum(Outcome::NotMeasured, Reason::PartNotMeasured)
+        } else {
+            Total::without_sum(Outcome::Undecided, Reason::LayerNotResolved)
+        };
+    }
+    let limit = rule.limit(Halogen::Total);
+    let alone = parts.iter().any(|part| part_is_over(rule, limit, part));
+    let read = [part_of(chlorine), part_of(bromine)];
+    let mut total = if missing {
+        Total::without_sum(Outcome::NotMeasured, Reason::PartNotMeasured)
+    } else if read.iter().any(|part| matches!(part, Part::NoUncertainty)) {
+        Total::without_sum(Outcome::NoUncertainty, Reason::PartWithoutUncertainty)
+    } else if read.iter().any(|part| matches!(part, Part::LimitNotStated)) {
+        Total::without_sum(Outcome::DetectionTooHigh, Reason::PartLimitNotStated)
+    } else {
+        sum(rule, limit, &read)
+    };
+    if alone && total.judgement.outcome != Outcome::Over {
+        total.judgement = Judgement::new(Outcome::Over, Some(Reason::OnePartAlone), UsedSigma::NONE);
+    }
+    total.judgement = in_class(class, total.judgement);
+    total
+}
+
+#[derive(Clone, Copy)]
+enum Part {
+    Number(MassFraction, Sigma),
+    Below(MassFraction),
+    AtLeast(MassFraction),
+    NoUncertainty,
+    LimitNotStated,
+}
+
+fn part_of(measured: &Measured) -> Part {
+    match measured.cell.state {
+        CellState::BelowDetection => Part::Below(measured.cell.value),
+        CellState::NotDetected => measured.cell.detection_limit.map_or(Part::LimitNotStated, Part::Below),
+        CellState::AboveRange => Part::AtLeast(measured.cell.value),
+        _ => match measured.used.sigma.filter(|sigma| !sigma.is_zero()) {
+            Some(sigma) => Part::Number(measured.cell.value, sigma),
+            None => Part::NoUncertainty,
+        },
+    }
+}
+
+fn part_is_over(rule: &Halogens, limit: MassFraction, part: &Measured) -> bool {
+    if screen::not_measured(part.cell.state).is_some() {
+        return false;
+    }
+    match part_of(part) {
+        // "At most" is broken above the limit, "below" already at it.
+        Part::Number(x, sigma) => {
+            quantity::lower_end_beyond(x, rule.sigma_factor, sigma, limit, !rule.equal_is_within)
+        }
+        Part::AtLeast(upper) => upper >= limit,
+        Part::Below(_) | Part::NoUncertainty | Part::LimitNotStated => false,
+    }
+}
+
+fn sum(rule: &Halogens, limit: MassFraction, parts: &[Part; 2]) -> Total {
+    let (mut low, mut high) = (MassFraction::ZERO, MassFraction::ZERO);
+    let (mut low_sigma, mut high_sigma) = (Sigma::ZERO, Sigma::ZERO);
+    let (mut censored, mut open_above) = (false, false);
+    for part in parts {
+        match *part {
+            Part::Number(x, sigma) => {
+                (low, high) = (low.plus(x), high.plus(x));
+                low_sigma = low_sigma.in_quadrature(sigma);
+                high_sigma = high_sigma.in_quadrature(sigma);
+            }
+            Part::Below(detection) => {
+                censored = true;
+                high = high.plus(detection);
+                if let Some(sigma) = screen::sigma_of_detection(detection).sigma {
+                    high_sigma = high_sigma.in_quadrature(sigma);
+                }
+            }
+            Part::AtLeast(upper) => {
+                open_above = true;
+                low = low.plus(upper);
+            }
+            Part::NoUncertainty | Part::LimitNotStated => {}
+        }
+    }
+    if open_above {
+        let over = quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within);
+        let judgement = if over {
+            Judgement::new(Outcome::Over, None, UsedSigma::NONE)
+        } else {
+            Judgement::new(Outcome::Undecided, Some(Reason::AboveRange), UsedSigma::NONE)
+        };
+        return Total { judgement, low: Some(low), high: None, sigma: Some(low_sigma) };
+    }
+    let open = if censored { Reason::CensoredPart } else { Reason::AroundLimit };
+    Total {
+        judgement: by_interval(rule, limit, (low, low_sigma), (high, high_sigma), open),
+        low: Some(low),
+        high: Some(high),
+        sigma: Some(high_sigma),
+    }
+}
+
+fn by_interval(
+    rule: &Halogens,
+    limit: MassFraction,
+    (low, low_sigma): (MassFraction, Sigma),
+    (high, high_sigma): (MassFraction, Sigma),
+    open: Reason,
+) -> Judgement {
+    let used = UsedSigma { sigma: Some(high_sigma), from: crate::outcome::SigmaFrom::Printed };
+    if quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within) {
+        Judgement::new(Outcome::Over, None, used)
+    } else if quantity::upper_end_within(high, rule.sigma_factor, high_sigma, limit, rule.equal_is_within) {
+        Judgement::new(Outcome::Below, None, used)
+    } else {
+        Judgement::new(Outcome::Undecided, Some(open), used)
+    }
+}
+
+fn in_class(class: MaterialClass, judged: Judgement) -> Judgement {
+    if judged.outcome == Outcome::Below && class != MaterialClass::Polymer {
+        return Judgement::new(Outcome::Undecided, Some(Reason::CopperOrGlassInBeam), judged.used);
+    }
+    judged
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::outcome::SigmaFrom;
+    use crate::reading::Cell;
+    use crate::rules::RuleBooks;
+
+    fn number(value: i64, sigma: Option<i64>) -> Measured {
+        measured(CellState::Number, value, sigma)
+    }
+
+    fn measured(state: CellState, value: i64, sigma: Option<i64>) -> Measured {
+        let sigma = sigma.and_then(|s| Sigma::from_one_sigma(MassFraction::from_mg_per_kg(s)));
+        Measured {
+            cell: Cell {
+                state,
+                value: MassFraction::from_mg_per_kg(value),
+                printed_error: None,
+                detection_limit: None,
+            },
+            used: UsedSigma { sigma, from: SigmaFrom::Printed },
+            thickness_share: None,
+        }
+    }
+
+    fn total(chlorine: &Measured, bromine: &Measured) -> (&'static str, Option<Reason>) {
+        let books = RuleBooks::built_in().unwrap();
+        let judged = judge_total(books.halogens().unwrap().1, MaterialClass::Polymer, chlorine, bromine).judgement;
+        (judged.outcome.code(), judged.reason)
+    }
+
+    fn chlorine(measured: &Measured, class: MaterialClass) -> &'static str {
+        let books = RuleBooks::built_in().unwrap();
+        judge_element(books.halogens().unwrap().1, Halogen::Cl, class, measured).outcome.code()
+    }
+
+    #[test]
+    fn at_most_the_limit_holds_at_equality() {
+        let polymer = MaterialClass::Polymer;
+        assert_eq!(chlorine(&number(810, Some(30)), polymer), "BL");
+        assert_eq!(chlorine(&number(811, Some(30)), polymer), "X");
+        assert_eq!(chlorine(&number(990, Some(30)), polymer), "X");
+        assert_eq!(chlorine(&number(991, Some(30)), polymer), "OL");
+        assert_eq!(chlorine(&number(10, Some(1)), MaterialClass::Composite), "X");
+        assert_eq!(chlorine(&number(10, Some(1)), MaterialClass::Metal), "not_applicable");
+        assert_eq!(chlorine(&measured(CellState::BelowDetection, 450, None), polymer), "BL");
+        assert_eq!(chlorine(&measured(CellState::BelowDetection, 451, None), polymer), "detection_too_high");
+    }
+
+    #[test]
+    fn the_total_adds_squares() {
+        // s = sqrt(40² + 30²) = 50; 1350 + 150 = 1500.
+        assert_eq!(total(&number(850, Some(40)), &number(500, Some(30))), ("BL", None));
+        assert_eq!(total(&number(851, Some(40)), &number(500, Some(30))), ("X", Some(Reason::AroundLimit)));
+        assert_eq!(total(&number(1000, Some(40)), &number(650, Some(30))), ("X", Some(Reason::AroundLimit)));
+        assert_eq!(total(&number(1000, Some(40)), &number(651, Some(30))), ("OL", None));
+    }
+
+    #[test]
+    fn a_censored_part_decides_only_by_the_honest_end() {
+        let below = |limit| measured(CellState::BelowDetection, limit, None);
+        assert_eq!(total(&below(300), &number(500, Some(10))), ("BL", None));
+        assert_eq!(total(&below(700), &number(900, Some(10))), ("X", Some(Reason::CensoredPart)));
+        assert_eq!(total(&below(700), &number(1531, Some(10))), ("OL", None));
+        assert_eq!(total(&below(900), &below(700)), ("X", Some(Reason::CensoredPart)));
+    }
+
+    #[test]
+    fn a_missing_part_is_not_measured_unless_the_other_alone_is_over() {
+        let blank = measured(CellState::Blank, 0, None);
+        let bare = measured(CellState::NotDetected, 0, None);
+        assert_eq!(total(&blank, &number(10, Some(1))), ("not_measured", Some(Reason::PartNotMeasured)));
+        assert_eq!(total(&blank, &number(1600, Some(10))), ("OL", Some(Reason::OnePartAlone)));
+        assert_eq!(total(&bare, &number(10, Some(1))), ("detection_too_high", Some(Reason::PartLimitNotStated)));
+        assert_eq!(total(&bare, &number(1600, Some(10))), ("OL", Some(Reason::OnePartAlone)));
+        assert_eq!(
+            total(&number(10, None), &number(10, Some(1))),
+            ("no_uncertainty", Some(Reason::PartWithoutUncertainty))
+        );
+        assert_eq!(total(&blank, &number(10, None)), ("not_measured", Some(Reason::PartNotMeasured)));
+    }
+
+    #[test]
+    fn above_range_counts_as_at_least() {
+        let above = |limit| measured(CellState::AboveRange, limit, None);
+        assert_eq!(total(&above(1500), &number(0, Some(1))), ("OL", Some(Reason::OnePartAlone)));
+        assert_eq!(total(&above(1000), &number(100, Some(10))), ("X", Some(Reason::AboveRange)));
+        assert_eq!(total(&above(1000), &number(600, Some(10))), ("OL", None));
+    }
+}

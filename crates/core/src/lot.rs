@@ -1,0 +1,333 @@
+//! From outcomes to dispositions: a material, a part and a lot are as good as their worst, and never better than what
+//! nobody measured.
+
+use crate::material::MaterialClass;
+use crate::outcome::Outcome;
+use crate::reading::codes;
+use crate::substance::{Halogen, Substance};
+
+/// What to do with a material, part or lot. *Accept* always means "for the substances screened".
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Disposition {
+    /// Nothing speaks against it.
+    Accept,
+    /// Something is open.
+    Hold,
+    /// Something is over limit.
+    NotAccept,
+}
+
+impl Disposition {
+    /// All of them.
+    pub const ALL: [Disposition; 3] = [Disposition::Accept, Disposition::Hold, Disposition::NotAccept];
+
+    /// The code used in findings.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Disposition::Accept => "accept",
+            Disposition::Hold => "hold",
+            Disposition::NotAccept => "not_accept",
+        }
+    }
+}
+
+codes! {
+    /// Why a disposition is what it is, worst first.
+    LotReasonCode {
+        /// Over limit under the class, or under every class where it is unknown.
+        OverLimit => "over_limit",
+        /// A halogen over the limit of the book the inspection names.
+        HalogenOverLimit => "halogen_over_limit",
+        /// Over limit under some classes of an unknown class.
+        OverInSomeClasses => "over_in_some_classes",
+        /// A substance was not measured.
+        NotMeasured => "not_measured",
+        /// A number without uncertainty.
+        NoUncertainty => "no_uncertainty",
+        /// Not detected, but the limit clears nothing.
+        DetectionTooHigh => "detection_too_high",
+        /// The measurement can't show "below".
+        NotCapable => "not_capable",
+        /// Inconclusive.
+        Undecided => "undecided",
+        /// A halogen open under the book the inspection names.
+        HalogenOpen => "halogen_open",
+        /// Rows of the source were refused, so something measured may be missing here.
+        RowsRefused => "rows_refused",
+        /// The class is not known.
+        ClassUnknown => "class_unknown",
+        /// Cd or Pb below limit in plastic of unstated thickness.
+        ThicknessNotStated => "thickness_not_stated",
+        /// A material of the bill was not measured.
+        MaterialNotMeasured => "material_not_measured",
+        /// No bill of materials.
+        BillOfMaterialsNone => "bill_of_materials_none",
+        /// No check readings.
+        TrustNone => "trust_none",
+        /// No lot size or plan.
+        SamplingNone => "sampling_none",
+        /// Fewer units than the plan asks for.
+        SamplingTooFew => "sampling_too_few",
+        /// The multiple of the printed uncertainties is not stated; taken as one.
+        MultipleNotStated => "multiple_not_stated",
+        /// The named halogen book is not loaded.
+        HalogenBookNotLoaded => "halogen_book_not_loaded",
+    }
+}
+
+/// Which kind of thing a reason is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ReasonKind {
+    /// What the readings say.
+    Outcome,
+    /// What evidence is missing for an accept.
+    Evidence,
+}
+
+impl ReasonKind {
+    /// The code used in findings.
+    pub const fn code(self) -> &'static str {
+        match self {
+            ReasonKind::Outcome => "outcome",
+            ReasonKind::Evidence => "evidence",
+        }
+    }
+}
+
+impl LotReasonCode {
+    /// Which kind of thing it is.
+    pub const fn kind(self) -> ReasonKind {
+        match self {
+            LotReasonCode::OverLimit
+            | LotReasonCode::HalogenOverLimit
+            | LotReasonCode::OverInSomeClasses
+            | LotReasonCode::NotMeasured
+            | LotReasonCode::NoUncertainty
+            | LotReasonCode::DetectionTooHigh
+            | LotReasonCode::NotCapable
+            | LotReasonCode::Undecided
+            | LotReasonCode::HalogenOpen => ReasonKind::Outcome,
+            _ => ReasonKind::Evidence,
+        }
+    }
+
+    /// The reason an outcome of a substance gives.
+    pub const fn of_outcome(outcome: Outcome) -> Option<LotReasonCode> {
+        match outcome {
+            Outcome::Below | Outcome::NotApplicable => None,
+            Outcome::Over => Some(LotReasonCode::OverLimit),
+            Outcome::NotMeasured => Some(LotReasonCode::NotMeasured),
+            Outcome::NoUncertainty => Some(LotReasonCode::NoUncertainty),
+            Outcome::DetectionTooHigh => Some(LotReasonCode::DetectionTooHigh),
+            Outcome::NotCapable => Some(LotReasonCode::NotCapable),
+            Outcome::Undecided => Some(LotReasonCode::Undecided),
+        }
+    }
+}
+
+/// One reason with what it is about.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LotReason {
+    /// The code.
+    pub code: LotReasonCode,
+    /// What it does to the disposition; [`Disposition::Accept`] for a reason that is only printed.
+    pub effect: Disposition,
+    /// The substance, halogen or name it is about; empty where none.
+    pub about: String,
+    /// How many readings (or rows, units) show it.
+    pub count: u64,
+    /// Out of how many.
+    pub of: u64,
+}
+
+/// Reasons in order (worst effect first, then the table's order, then name), without repeats: repeats add up.
+#[derive(Clone, Debug, Default)]
+pub struct Reasons {
+    list: Vec<LotReason>,
+}
+
+impl Reasons {
+    /// Adds a reason, or adds to the one already there.
+    pub fn add(&mut self, reason: LotReason) {
+        let same = |known: &&mut LotReason| {
+            known.code == reason.code && known.about == reason.about && known.effect == reason.effect
+        };
+        if let Some(known) = self.list.iter_mut().find(same) {
+            known.count += reason.count;
+            known.of += reason.of;
+        } else {
+            self.list.push(reason);
+        }
+    }
+
+    /// Adds all of another list.
+    pub fn add_all(&mut self, others: &[LotReason]) {
+        for reason in others {
+            self.add(reason.clone());
+        }
+    }
+
+    /// The reasons, worst first, and the disposition they lead to.
+    pub fn close(mut self) -> (Disposition, Vec<LotReason>) {
+        self.list.sort_by(|a, b| {
+            (b.effect, a.code.kind(), a.code, &a.about).cmp(&(a.effect, b.code.kind(), b.code, &b.about))
+        });
+        let disposition = self.list.iter().map(|reason| reason.effect).max().unwrap_or(Disposition::Accept);
+        (disposition, self.list)
+    }
+}
+
+/// What the readings of one material add up to.
+#[derive(Clone, Debug, Default)]
+pub struct MaterialTally {
+    /// How many readings it has.
+    pub readings: u64,
+    /// Per substance: how many readings have each outcome, indexed by badness.
+    pub counts: [[u64; 8]; 5],
+    /// Per substance: how many readings are OL under every class they may have.
+    pub firm_over: [u64; 5],
+    /// Per halogen: how many readings have each outcome.
+    pub halogen_counts: [[u64; 8]; 3],
+    /// How many readings have an unknown class.
+    pub class_unknown: u64,
+    /// How many plastic readings have a Cd or Pb BL and no thickness.
+    pub thickness_missing: u64,
+    /// How many readings used a printed uncertainty whose multiple nobody stated.
+    pub multiple_unknown: u64,
+}
+
+impl MaterialTally {
+    /// The worst outcome of a substance.
+    pub fn worst(&self, substance: Substance) -> Outcome {
+        worst_of(self.counts.get(substance as usize))
+    }
+
+    /// The worst outcome of a halogen.
+    pub fn worst_halogen(&self, halogen: Halogen) -> Outcome {
+        worst_of(self.halogen_counts.get(halogen as usize))
+    }
+
+    /// Reasons that come from the readings of one material.
+    ///
+    /// `halogens_count` is true where the inspection names a halogen book for it.
+    pub fn reasons(&self, class: MaterialClass, halogens_count: bool) -> Reasons {
+        let mut reasons = Reasons::default();
+        let mut add = |code, effect, about: &str, count, of| {
+            reasons.add(LotReason { code, effect, about: about.to_owned(), count, of });
+        };
+        for substance in Substance::ALL {
+            let (Some(counts), Some(&firm)) =
+                (self.counts.get(substance as usize), self.firm_over.get(substance as usize))
+            else {
+                continue;
+            };
+            for (outcome, &count) in Outcome::ALL.iter().zip(counts) {
+                let Some(code) = LotReasonCode::of_outcome(*outcome) else { continue };
+                if *outcome == Outcome::Over {
+                    if firm > 0 {
+                        add(code, Disposition::NotAccept, substance.symbol(), firm, self.readings);
+                    }
+                    if count > firm {
+                        let some = LotReasonCode::OverInSomeClasses;
+                        add(some, Disposition::Hold, substance.symbol(), count - firm, self.readings);
+                    }
+                } else if count > 0 {
+                    add(code, Disposition::Hold, substance.symbol(), count, self.readings);
+                }
+            }
+        }
+        if halogens_count {
+            for halogen in Halogen::ALL {
+                let Some(counts) = self.halogen_counts.get(halogen as usize) else { continue };
+                let over = counts.get(Outcome::Over as usize).copied().unwrap_or(0);
+                let open: u64 = Outcome::ALL
+                    .iter()
+                    .zip(counts)
+                    .filter(|(outcome, _)| !outcome.is_settled() && **outcome != Outcome::Over)
+                    .map(|(_, count)| count)
+                    .sum();
+                let firm = class != MaterialClass::Unknown;
+                if over > 0 {
+                    let effect = if firm { Disposition::NotAccept } else { Disposition::Hold };
+                    add(LotReasonCode::HalogenOverLimit, effect, halogen.name(), over, self.readings);
+                }
+                if open > 0 {
+                    add(LotReasonCode::HalogenOpen, Disposition::Hold, halogen.name(), open, self.readings);
+                }
+            }
+        }
+        if self.class_unknown > 0 {
+            add(LotReasonCode::ClassUnknown, Disposition::Hold, "", self.class_unknown, self.readings);
+        }
+        if self.thickness_missing > 0 {
+            add(LotReasonCode::ThicknessNotStated, Disposition::Hold, "", self.thickness_missing, self.readings);
+        }
+        if self.multiple_unknown > 0 {
+            add(LotReasonCode::MultipleNotStated, Disposition::Accept, "", self.multiple_unknown, self.readings);
+        }
+        reasons
+    }
+}
+
+fn worst_of(counts: Option<&[u64; 8]>) -> Outcome {
+    let worst = counts.and_then(|counts| {
+        Outcome::ALL.iter().zip(counts).filter(|(_, count)| **count > 0).map(|(outcome, _)| *outcome).max()
+    });
+    worst.unwrap_or(Outcome::NotMeasured)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn tally(substance: Substance, outcome: Outcome, firm: bool) -> MaterialTally {
+        let mut tally = MaterialTally { readings: 1, ..MaterialTally::default() };
+        for other in Substance::ALL {
+            let at = if other == substance { outcome } else { Outcome::Below };
+            tally.counts[other as usize][at as usize] = 1;
+        }
+        tally.firm_over[substance as usize] = u64::from(firm);
+        tally
+    }
+
+    #[test]
+    fn only_below_and_not_applicable_accept() {
+        for outcome in Outcome::ALL {
+            let (disposition, reasons) =
+                tally(Substance::Pb, outcome, outcome == Outcome::Over).reasons(MaterialClass::Polymer, false).close();
+            let expected = match outcome {
+                Outcome::Below | Outcome::NotApplicable => Disposition::Accept,
+                Outcome::Over => Disposition::NotAccept,
+                _ => Disposition::Hold,
+            };
+            assert_eq!(disposition, expected, "{outcome:?}");
+            assert_eq!(reasons.is_empty(), outcome.is_settled());
+        }
+    }
+
+    #[test]
+    fn over_under_some_classes_only_holds() {
+        let (disposition, reasons) =
+            tally(Substance::Pb, Outcome::Over, false).reasons(MaterialClass::Unknown, false).close();
+        assert_eq!(disposition, Disposition::Hold);
+        assert_eq!(reasons[0].code, LotReasonCode::OverInSomeClasses);
+    }
+
+    #[test]
+    fn halogens_move_a_disposition_only_where_a_book_is_named() {
+        let mut one = tally(Substance::Pb, Outcome::Below, false);
+        one.halogen_counts[Halogen::Total as usize][Outcome::Over as usize] = 1;
+        assert_eq!(one.reasons(MaterialClass::Polymer, false).close().0, Disposition::Accept);
+        assert_eq!(one.reasons(MaterialClass::Polymer, true).close().0, Disposition::NotAccept);
+    }
+
+    #[test]
+    fn reasons_come_worst_first() {
+        let mut one = tally(Substance::Cd, Outcome::Over, true);
+        one.counts[Substance::Pb as usize] = [0, 0, 1, 0, 0, 0, 0, 0];
+        one.class_unknown = 1;
+        let (_, reasons) = one.reasons(MaterialClass::Polymer, false).close();
+        let codes: Vec<_> = reasons.iter().map(|reason| reason.code.code()).collect();
+        assert_eq!(codes, ["over_limit", "undecided", "class_unknown"]);
+    }
+}

@@ -1,0 +1,667 @@
+//! Mass fractions and uncertainties in fixed point, so that a tie is a tie in every unit.
+//!
+//! Everything inside the program is a whole number of millionths of mg/kg (`units` below). A number as printed has
+//! its decimal point moved in the text before it is read: 0.0052 % is exactly 52 mg/kg. Uncertainties are kept as
+//! squares (`Sigma`), because a square of `U / k` is a ratio of whole numbers while `U / 3` is not; comparing
+//! `x + 3 s <= low` then needs no rounding at all.
+//!
+//! What is absent here: floating point in any comparison.
+
+use std::cmp::Ordering;
+use std::fmt;
+
+/// Units (millionths of mg/kg) in one mg/kg.
+pub const UNITS_PER_MG_KG: i64 = 1_000_000;
+
+/// Largest magnitude a mass fraction may have: 9.2 million mg/kg. A thing cannot hold more than a million mg/kg of
+/// anything, so a number beyond this is a wrong unit, not a measurement.
+pub const LARGEST_UNITS: i64 = 9_200_000_000_000;
+
+/// Largest one-sigma uncertainty that is taken: a million mg/kg, the whole of the sample.
+pub const LARGEST_SIGMA_UNITS: i64 = 1_000_000_000_000;
+
+/// A difference beyond this is larger than five of the largest sigmas of a total, so it decides without squaring.
+const DECIDES_ALONE: u128 = 8_000_000_000_000;
+
+/// A mass fraction in whole millionths of mg/kg; negative numbers are values like any other.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub struct MassFraction(i64);
+
+impl MassFraction {
+    /// Zero mg/kg.
+    pub const ZERO: MassFraction = MassFraction(0);
+
+    /// From whole mg/kg.
+    pub const fn from_mg_per_kg(mg_per_kg: i64) -> MassFraction {
+        MassFraction(mg_per_kg * UNITS_PER_MG_KG)
+    }
+
+    /// From millionths of mg/kg.
+    pub const fn from_units(units: i64) -> MassFraction {
+        MassFraction(units)
+    }
+
+    /// In millionths of mg/kg.
+    pub const fn units(self) -> i64 {
+        self.0
+    }
+
+    /// In mg/kg, for drawing and for JSON numbers; never for a comparison.
+    pub fn to_mg_per_kg(self) -> f64 {
+        self.0 as f64 / UNITS_PER_MG_KG as f64
+    }
+
+    /// The sum; both parts are bounded by [`LARGEST_UNITS`], so it cannot overflow.
+    #[must_use]
+    pub const fn plus(self, other: MassFraction) -> MassFraction {
+        MassFraction(self.0 + other.0)
+    }
+}
+
+/// Plain decimal text in mg/kg with no trailing zeros: `52`, `0.5`, `-3.25`.
+impl fmt::Display for MassFraction {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let magnitude = self.0.unsigned_abs();
+        let (whole, part) = (magnitude / UNITS_PER_MG_KG as u64, magnitude % UNITS_PER_MG_KG as u64);
+        if self.0 < 0 {
+            out.write_str("-")?;
+        }
+        if part == 0 {
+            return write!(out, "{whole}");
+        }
+        let digits = format!("{part:06}");
+        write!(out, "{whole}.{}", digits.trim_end_matches('0'))
+    }
+}
+
+/// How many sigmas a printed uncertainty stands for, in hundredths: 1s is 100, k = 1.96 is 196.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct SigmaMultiple(u16);
+
+impl SigmaMultiple {
+    /// One sigma.
+    pub const ONE: SigmaMultiple = SigmaMultiple(100);
+    /// Three sigma.
+    pub const THREE: SigmaMultiple = SigmaMultiple(300);
+
+    /// From hundredths; `None` outside 1.00 to 4.00, where no printed uncertainty lives.
+    pub const fn from_hundredths(hundredths: u16) -> Option<SigmaMultiple> {
+        if hundredths >= 100 && hundredths <= 400 { Some(SigmaMultiple(hundredths)) } else { None }
+    }
+
+    /// From text such as `2`, `1.96` or `2,0`.
+    pub fn from_text(text: &str) -> Option<SigmaMultiple> {
+        let mark = if text.contains(',') { DecimalMark::Comma } else { DecimalMark::Point };
+        let number = Number::parse(text.trim().as_bytes(), mark).ok()?;
+        let scaled = number.scaled(2, Rounding::Nearest)?;
+        u16::try_from(scaled).ok().and_then(SigmaMultiple::from_hundredths)
+    }
+
+    /// In hundredths.
+    pub const fn hundredths(self) -> u16 {
+        self.0
+    }
+}
+
+/// `1`, `1.96`, `2`.
+impl fmt::Display for SigmaMultiple {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write_hundredths(out, u64::from(self.0))
+    }
+}
+
+fn write_hundredths(out: &mut fmt::Formatter<'_>, hundredths: u64) -> fmt::Result {
+    match (hundredths / 100, hundredths % 100) {
+        (whole, 0) => write!(out, "{whole}"),
+        (whole, part) if part % 10 == 0 => write!(out, "{whole}.{}", part / 10),
+        (whole, part) => write!(out, "{whole}.{part:02}"),
+    }
+}
+
+/// The factor k of a decision rule (3 in `3s`), in tenths, from 0.1 to 5.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Coverage(u8);
+
+impl Coverage {
+    /// Three sigma.
+    pub const THREE: Coverage = Coverage(30);
+
+    /// From tenths; `None` outside 0.1 to 5.0.
+    pub const fn from_tenths(tenths: u8) -> Option<Coverage> {
+        if tenths >= 1 && tenths <= 50 { Some(Coverage(tenths)) } else { None }
+    }
+
+    /// From a decimal number as a rule book prints it.
+    pub fn from_text(text: &str) -> Option<Coverage> {
+        let number = Number::parse(text.trim().as_bytes(), DecimalMark::Point).ok()?;
+        let tenths = number.scaled(1, Rounding::Nearest)?;
+        u8::try_from(tenths).ok().and_then(Coverage::from_tenths)
+    }
+
+    fn squared_hundredths(self) -> u128 {
+        u128::from(self.0) * u128::from(self.0)
+    }
+
+    /// As a float, for drawing.
+    pub fn to_f64(self) -> f64 {
+        f64::from(self.0) / 10.0
+    }
+}
+
+/// `3`, `2.5`.
+impl fmt::Display for Coverage {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write_hundredths(out, u64::from(self.0) * 10)
+    }
+}
+
+/// One standard uncertainty, held as its exact square in units².
+///
+/// # Units
+/// `numerator / denominator` is s² in (millionths of mg/kg)².
+#[derive(Clone, Copy, Debug)]
+pub struct Sigma {
+    numerator: u128,
+    denominator: u64,
+}
+
+impl Sigma {
+    /// No uncertainty at all; used only as the start of a sum.
+    pub const ZERO: Sigma = Sigma { numerator: 0, denominator: 1 };
+
+    /// From a printed uncertainty `printed = k s`.
+    ///
+    /// # Errors
+    /// `None` for a negative number or a sigma above [`LARGEST_SIGMA_UNITS`].
+    pub fn from_printed(printed: MassFraction, multiple: SigmaMultiple) -> Option<Sigma> {
+        let printed = u128::try_from(printed.units()).ok()?;
+        if printed * 100 > LARGEST_SIGMA_UNITS as u128 * u128::from(multiple.0) {
+            return None;
+        }
+        let square = u64::from(multiple.0) * u64::from(multiple.0);
+        let shared = greatest_common_divisor(10_000, square);
+        Some(Sigma {
+            numerator: printed * printed * u128::from(10_000 / shared),
+            denominator: square / shared,
+        })
+    }
+
+    /// One sigma known directly.
+    pub fn from_one_sigma(sigma: MassFraction) -> Option<Sigma> {
+        Sigma::from_printed(sigma, SigmaMultiple::ONE)
+    }
+
+    /// A sigma measured for `held_for` tenths of a second, as it would be at `measured_for`:
+    /// s(t)² = (s0² - c²) t0 / t + c², with the constant part c that no time removes.
+    ///
+    /// # Source
+    /// Counting statistics, facts kept with the rule data: s is proportional to 1/sqrt(t); US EPA Method 6200, 9.5.
+    pub fn at_time(sigma: MassFraction, constant: MassFraction, held_for: u16, measured_for: u16) -> Option<Sigma> {
+        let whole = u128::try_from(sigma.units()).ok()?;
+        let constant = u128::try_from(constant.units()).ok()?.min(whole);
+        if whole > LARGEST_SIGMA_UNITS as u128 || held_for == 0 || measured_for == 0 {
+            return None;
+        }
+        let counting = whole * whole - constant * constant;
+        Some(Sigma {
+            numerator: counting * u128::from(held_for) + constant * constant * u128::from(measured_for),
+            denominator: u64::from(measured_for),
+        })
+    }
+
+    /// True where the uncertainty is exactly zero, which no measurement has.
+    pub const fn is_zero(self) -> bool {
+        self.numerator == 0
+    }
+
+    /// The larger of two.
+    #[must_use]
+    pub fn larger(self, other: Sigma) -> Sigma {
+        if self.compare(other) == Ordering::Less { other } else { self }
+    }
+
+    /// Compares two uncertainties exactly.
+    pub fn compare(self, other: Sigma) -> Ordering {
+        (self.numerator * u128::from(other.denominator)).cmp(&(other.numerator * u128::from(self.denominator)))
+    }
+
+    /// The uncertainty of a sum of two uncorrelated parts: the squares add.
+    #[must_use]
+    pub fn in_quadrature(self, other: Sigma) -> Sigma {
+        Sigma {
+            numerator: self.numerator * u128::from(other.denominator)
+                + other.numerator * u128::from(self.denominator),
+            denominator: self.denominator * other.denominator,
+        }
+    }
+
+    /// Compares `k s` with a difference of two mass fractions that is not negative.
+    pub fn compare_times(self, k: Coverage, difference: MassFraction) -> Ordering {
+        let Ok(difference) = u128::try_from(difference.units()) else { return Ordering::Greater };
+        if difference > DECIDES_ALONE {
+            return Ordering::Less;
+        }
+        (self.numerator * k.squared_hundredths())
+            .cmp(&(difference * difference * u128::from(self.denominator) * 100))
+    }
+
+    /// s rounded to the nearest millionth of mg/kg.
+    pub fn to_mass_fraction(self) -> MassFraction {
+        let doubled = (self.numerator * 4 / u128::from(self.denominator)).isqrt();
+        MassFraction(i64::try_from(doubled.div_ceil(2)).unwrap_or(i64::MAX))
+    }
+}
+
+fn greatest_common_divisor(mut a: u64, mut b: u64) -> u64 {
+    while b != 0 {
+        (a, b) = (b, a % b);
+    }
+    a
+}
+
+/// `x + k s <= limit` (or `<` where the rule is strict), exactly.
+pub fn upper_end_within(x: MassFraction, k: Coverage, s: Sigma, limit: MassFraction, equal_counts: bool) -> bool {
+    let room = limit.units() - x.units();
+    if room < 0 {
+        return false;
+    }
+    match s.compare_times(k, MassFraction(room)) {
+        Ordering::Less => true,
+        Ordering::Equal => equal_counts,
+        Ordering::Greater => false,
+    }
+}
+
+/// `x - k s >= limit` (or `>` where the rule is strict), exactly.
+pub fn lower_end_beyond(x: MassFraction, k: Coverage, s: Sigma, limit: MassFraction, equal_counts: bool) -> bool {
+    let excess = x.units() - limit.units();
+    if excess < 0 {
+        return false;
+    }
+    match s.compare_times(k, MassFraction(excess)) {
+        Ordering::Less => true,
+        Ordering::Equal => equal_counts,
+        Ordering::Greater => false,
+    }
+}
+
+/// A unit of mass fraction as files print it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unit {
+    /// mg/kg, also written ppm or ug/g.
+    MgPerKg,
+    /// Mass percent.
+    Percent,
+    /// g/kg, the same number as per mille.
+    GramPerKg,
+    /// ug/kg, also written ppb.
+    MicrogramPerKg,
+}
+
+/// Words that files use for the units, compared without case and spaces. `ppm` and `ppb` are taken by mass, as the
+/// trade does (common practice, no source).
+const UNIT_WORDS: [(&str, Unit); 30] = [
+    ("mg/kg", Unit::MgPerKg),
+    ("mgkg-1", Unit::MgPerKg),
+    ("mg.kg-1", Unit::MgPerKg),
+    ("mgperkg", Unit::MgPerKg),
+    ("ppm", Unit::MgPerKg),
+    ("ppmw", Unit::MgPerKg),
+    ("wtppm", Unit::MgPerKg),
+    ("ppmwt", Unit::MgPerKg),
+    ("ug/g", Unit::MgPerKg),
+    ("µg/g", Unit::MgPerKg),
+    ("μg/g", Unit::MgPerKg),
+    ("mcg/g", Unit::MgPerKg),
+    ("g/t", Unit::MgPerKg),
+    ("%", Unit::Percent),
+    ("wt%", Unit::Percent),
+    ("wt.%", Unit::Percent),
+    ("%wt", Unit::Percent),
+    ("%w/w", Unit::Percent),
+    ("w/w%", Unit::Percent),
+    ("mass%", Unit::Percent),
+    ("m%", Unit::Percent),
+    ("massepercent", Unit::Percent),
+    ("percent", Unit::Percent),
+    ("pct", Unit::Percent),
+    ("g/kg", Unit::GramPerKg),
+    ("‰", Unit::GramPerKg),
+    ("permille", Unit::GramPerKg),
+    ("ug/kg", Unit::MicrogramPerKg),
+    ("µg/kg", Unit::MicrogramPerKg),
+    ("ppb", Unit::MicrogramPerKg),
+];
+
+impl Unit {
+    /// The unit a word stands for; `None` for a word that is no unit of mass fraction.
+    pub fn from_word(word: &str) -> Option<Unit> {
+        let folded: String =
+            word.chars().filter(|c| !c.is_whitespace()).flat_map(char::to_lowercase).collect();
+        UNIT_WORDS.iter().find(|(known, _)| *known == folded).map(|(_, unit)| *unit)
+    }
+
+    /// How far the decimal point moves from this unit to mg/kg.
+    pub const fn exponent(self) -> i32 {
+        match self {
+            Unit::MgPerKg => 0,
+            Unit::Percent => 4,
+            Unit::GramPerKg => 3,
+            Unit::MicrogramPerKg => -3,
+        }
+    }
+
+    /// The unit's own sign, for mapping evidence.
+    pub const fn sign(self) -> &'static str {
+        match self {
+            Unit::MgPerKg => "mg/kg",
+            Unit::Percent => "%",
+            Unit::GramPerKg => "g/kg",
+            Unit::MicrogramPerKg => "ug/kg",
+        }
+    }
+}
+
+/// What separates the whole part of a number from its decimals.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DecimalMark {
+    /// `0.5`
+    Point,
+    /// `0,5`
+    Comma,
+}
+
+impl DecimalMark {
+    /// The mark itself.
+    pub const fn byte(self) -> u8 {
+        match self {
+            DecimalMark::Point => b'.',
+            DecimalMark::Comma => b',',
+        }
+    }
+}
+
+/// Which way a number finer than a millionth of mg/kg is rounded.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rounding {
+    /// Half to even: values and limits.
+    Nearest,
+    /// Away from zero: uncertainties, so that a printed one never becomes none.
+    Up,
+}
+
+/// Why a text is not a number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NumberError {
+    /// Nothing there but spaces.
+    Empty,
+    /// Letters or signs where digits should be.
+    NotANumber,
+    /// A mark that could be a decimal mark or a thousands mark, or the other decimal mark.
+    MarkUnclear,
+}
+
+/// A decimal number exactly as written: `digits` times ten to the `exponent`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Number {
+    /// A minus sign stood before it.
+    pub negative: bool,
+    /// Its first nineteen significant digits.
+    pub digits: u64,
+    /// Power of ten.
+    pub exponent: i32,
+    /// Digits beyond the nineteenth were not all zero.
+    pub more: bool,
+    /// How many decimals were written.
+    pub decimals: u8,
+    /// Written in the plainest form, so that the text can be made again from the number.
+    pub plain: bool,
+}
+
+impl Number {
+    /// Reads a decimal number: sign, digits, one decimal mark, an exponent. Surrounding spaces are not part of it.
+    ///
+    /// # Errors
+    /// [`NumberError`]; `inf`, `nan` and hexadecimal are not numbers here.
+    pub fn parse(text: &[u8], mark: DecimalMark) -> Result<Number, NumberError> {
+        let text = text.trim_ascii();
+        let (negative, body) = match text {
+            [] => return Err(NumberError::Empty),
+            [b'-', rest @ ..] => (true, rest),
+            [b'+', rest @ ..] => (false, rest),
+            _ => (false, text),
+        };
+        let other = if mark == DecimalMark::Point { b',' } else { b'.' };
+        let mut number = Number {
+            negative,
+            digits: 0,
+            exponent: 0,
+            more: false,
+            decimals: 0,
+            plain: body.len() == text.len() || negative,
+        };
+        let (mut any, mut after_mark, mut at) = (false, false, 0);
+        while let Some(&byte) = body.get(at) {
+            match byte {
+                b'0'..=b'9' => {
+                    any = true;
+                    let digit = u64::from(byte - b'0');
+                    // 1.8e18 leaves room for one more digit below 2^64.
+                    if number.digits < 1_800_000_000_000_000_000 {
+                        number.digits = number.digits * 10 + digit;
+                        if after_mark {
+                            number.exponent -= 1;
+                        }
+                    } else {
+                        number.more |= digit != 0;
+                        number.plain = false;
+                        if !after_mark {
+                            number.exponent = number.exponent.saturating_add(1);
+                        }
+                    }
+                    if after_mark {
+                        number.decimals = number.decimals.saturating_add(1);
+                    }
+                }
+                _ if byte == mark.byte() && !after_mark => {
+                    after_mark = true;
+                    number.plain &= any;
+                }
+                b'e' | b'E' if any => {
+                    number.plain = false;
+                    let moved = parse_exponent(&body[at + 1..])?;
+                    number.exponent = number.exponent.saturating_add(moved);
+                    at = body.len();
+                    continue;
+                }
+                _ if byte == other || byte == mark.byte() => return Err(NumberError::MarkUnclear),
+                _ => return Err(NumberError::NotANumber),
+            }
+            at += 1;
+        }
+        if !any {
+            return Err(NumberError::NotANumber);
+        }
+        number.plain &= !(after_mark && number.decimals == 0)
+            && number.decimals < 18
+            && !(negative && number.digits == 0)
+            && (body[0] != b'0' || body.len() == 1 || body.get(1) == Some(&mark.byte()));
+        Ok(number)
+    }
+
+    /// The number times ten to the `shift`, as a whole number.
+    ///
+    /// # Errors
+    /// `None` if it does not fit.
+    pub fn scaled(self, shift: i32, rounding: Rounding) -> Option<i64> {
+        let magnitude = self.scaled_magnitude(shift, rounding)?;
+        let value = i64::try_from(magnitude).ok()?;
+        Some(if self.negative { -value } else { value })
+    }
+
+    fn scaled_magnitude(self, shift: i32, rounding: Rounding) -> Option<u128> {
+        if self.digits == 0 && !self.more {
+            return Some(0);
+        }
+        let exponent = self.exponent.saturating_add(shift);
+        if exponent >= 0 {
+            let power = 10_u128.checked_pow(u32::try_from(exponent).ok()?)?;
+            return u128::from(self.digits).checked_mul(power);
+        }
+        let digits = u128::from(self.digits);
+        let Some(power) = 10_u128.checked_pow(exponent.unsigned_abs()) else {
+            return Some(u128::from(rounding == Rounding::Up));
+        };
+        let (whole, rest) = (digits / power, digits % power);
+        let up = match rounding {
+            Rounding::Up => rest != 0 || self.more,
+            Rounding::Nearest => match (rest * 2).cmp(&power) {
+                Ordering::Greater => true,
+                Ordering::Equal => self.more || whole % 2 == 1,
+                Ordering::Less => false,
+            },
+        };
+        Some(whole + u128::from(up))
+    }
+
+    /// The mass fraction this number is in `unit`.
+    ///
+    /// # Errors
+    /// `None` beyond [`LARGEST_UNITS`].
+    pub fn to_mass_fraction(self, unit: Unit, rounding: Rounding) -> Option<MassFraction> {
+        let units = self.scaled(unit.exponent() + 6, rounding)?;
+        (units.abs() <= LARGEST_UNITS).then_some(MassFraction(units))
+    }
+}
+
+fn parse_exponent(text: &[u8]) -> Result<i32, NumberError> {
+    let (negative, digits) = match text {
+        [b'-', rest @ ..] => (true, rest),
+        [b'+', rest @ ..] => (false, rest),
+        _ => (false, text),
+    };
+    if digits.is_empty() || !digits.iter().all(u8::is_ascii_digit) {
+        return Err(NumberError::NotANumber);
+    }
+    // An exponent beyond six digits is already far past anything that fits.
+    let value = digits.iter().fold(0_i32, |sum, digit| {
+        (sum.saturating_mul(10).saturating_add(i32::from(digit - b'0'))).min(1_000_000)
+    });
+    Ok(if negative { -value } else { value })
+}
+
+/// A value and unit as a rule book prints them: `70 mg/kg`, `0.01 %`.
+///
+/// # Errors
+/// The part that could not be read: the number, or the unit's word.
+pub fn parse_with_unit(text: &str) -> Result<MassFraction, UnreadQuantity> {
+    let text = text.trim();
+    let split = text
+        .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '-' | '+')))
+        .unwrap_or(text.len());
+    let (number, word) = text.split_at(split);
+    let unit = Unit::from_word(word).ok_or_else(|| UnreadQuantity::Unit(word.trim().to_owned()))?;
+    Number::parse(number.as_bytes(), DecimalMark::Point)
+        .ok()
+        .and_then(|number| number.to_mass_fraction(unit, Rounding::Nearest))
+        .ok_or_else(|| UnreadQuantity::Number(number.trim().to_owned()))
+}
+
+/// Which half of a quantity could not be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum UnreadQuantity {
+    /// The number.
+    Number(String),
+    /// The unit.
+    Unit(String),
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn mg(text: &str, unit: Unit) -> Option<MassFraction> {
+        Number::parse(text.as_bytes(), DecimalMark::Point).ok()?.to_mass_fraction(unit, Rounding::Nearest)
+    }
+
+    #[test]
+    fn the_same_amount_is_the_same_number_in_every_unit() {
+        let expected = Some(MassFraction::from_mg_per_kg(52));
+        assert_eq!(mg("52", Unit::MgPerKg), expected);
+        assert_eq!(mg("0.0052", Unit::Percent), expected);
+        assert_eq!(mg("5.2e-3", Unit::Percent), expected);
+        assert_eq!(mg("0.052", Unit::GramPerKg), expected);
+        assert_eq!(mg("52000", Unit::MicrogramPerKg), expected);
+    }
+
+    #[test]
+    fn what_is_no_number_is_refused() {
+        for text in ["nan", "inf", "-", "+", ".", "1.2.3", "0x10", "1e", "1e+", "12a", "--1"] {
+            assert!(Number::parse(text.as_bytes(), DecimalMark::Point).is_err(), "{text}");
+        }
+        assert_eq!(Number::parse(b"1,5", DecimalMark::Point), Err(NumberError::MarkUnclear));
+        assert_eq!(Number::parse(b"  ", DecimalMark::Point), Err(NumberError::Empty));
+    }
+
+    #[test]
+    fn beyond_range_is_none_and_never_wraps() {
+        assert_eq!(mg("1e400", Unit::MgPerKg), None);
+        assert_eq!(mg("9200001", Unit::MgPerKg), None);
+        assert_eq!(mg("1e-400", Unit::MgPerKg), Some(MassFraction::ZERO));
+        assert_eq!(mg("-12.5", Unit::MgPerKg), Some(MassFraction::from_units(-12_500_000)));
+    }
+
+    #[test]
+    fn rounding_is_half_to_even_for_values_and_up_for_uncertainties() {
+        let tiny = Number::parse(b"0.0000005", DecimalMark::Point).unwrap();
+        assert_eq!(tiny.to_mass_fraction(Unit::MgPerKg, Rounding::Nearest), Some(MassFraction::ZERO));
+        assert_eq!(tiny.to_mass_fraction(Unit::MgPerKg, Rounding::Up), Some(MassFraction::from_units(1)));
+        let next = Number::parse(b"0.0000015", DecimalMark::Point).unwrap();
+        assert_eq!(next.to_mass_fraction(Unit::MgPerKg, Rounding::Nearest), Some(MassFraction::from_units(2)));
+    }
+
+    #[test]
+    fn text_is_plain_and_without_trailing_zeros() {
+        assert_eq!(MassFraction::from_mg_per_kg(52).to_string(), "52");
+        assert_eq!(MassFraction::from_units(-3_250_000).to_string(), "-3.25");
+        assert_eq!(MassFraction::from_units(1).to_string(), "0.000001");
+        assert_eq!(SigmaMultiple::from_text("1.96").unwrap().to_string(), "1.96");
+        assert_eq!(SigmaMultiple::from_text("2,0").unwrap().to_string(), "2");
+    }
+
+    #[test]
+    fn a_printed_two_sigma_is_compared_exactly() {
+        let six = Sigma::from_printed(MassFraction::from_mg_per_kg(12), SigmaMultiple::from_hundredths(200).unwrap());
+        let low = MassFraction::from_mg_per_kg(70);
+        let x = MassFraction::from_mg_per_kg(52);
+        assert!(upper_end_within(x, Coverage::THREE, six.unwrap(), low, true));
+        assert!(!upper_end_within(x, Coverage::THREE, six.unwrap(), low, false));
+        let above = MassFraction::from_units(52_000_001);
+        assert!(!upper_end_within(above, Coverage::THREE, six.unwrap(), low, true));
+    }
+
+    #[test]
+    fn the_largest_numbers_compare_without_overflow() {
+        let odd = SigmaMultiple::from_hundredths(399).unwrap();
+        let other = SigmaMultiple::from_hundredths(397).unwrap();
+        let printed = |multiple: SigmaMultiple| {
+            MassFraction::from_units(LARGEST_SIGMA_UNITS / 100 * i64::from(multiple.hundredths()))
+        };
+        let sum = Sigma::from_printed(printed(odd), odd)
+            .unwrap()
+            .in_quadrature(Sigma::from_printed(printed(other), other).unwrap());
+        let five = Coverage::from_tenths(50).unwrap();
+        // sqrt(2) * 5 * 1e12 = 7.07e12 lies below the difference of 7.2e12 and above 7.0e12.
+        assert_eq!(sum.compare_times(five, MassFraction::from_units(7_200_000_000_000)), Ordering::Less);
+        assert_eq!(sum.compare_times(five, MassFraction::from_units(7_000_000_000_000)), Ordering::Greater);
+        assert_eq!(sum.to_mass_fraction().units(), 1_414_213_562_373);
+    }
+
+    #[test]
+    fn rule_book_quantities_need_a_known_unit() {
+        assert_eq!(parse_with_unit("70 mg/kg"), Ok(MassFraction::from_mg_per_kg(70)));
+        assert_eq!(parse_with_unit("0.01 %"), Ok(MassFraction::from_mg_per_kg(100)));
+        assert_eq!(parse_with_unit("70 furlongs"), Err(UnreadQuantity::Unit("furlongs".into())));
+        assert_eq!(parse_with_unit("many mg/kg"), Err(UnreadQuantity::Unit("many mg/kg".into())));
+    }
+}
