@@ -175,6 +175,8 @@ pub struct Findings {
     pub verdicts: Vec<Verdicts>,
     /// Check readings per source.
     pub checks: Vec<u64>,
+    /// Per source: an earlier source with the same bytes, whose readings stand for it.
+    pub same_as: Vec<Option<usize>>,
     /// The materials, sorted by lot, part, name and class.
     pub materials: Vec<MaterialFinding>,
     /// The parts, in the same order.
@@ -191,6 +193,23 @@ impl Findings {
         }
         let source = self.first_reading.partition_point(|first| *first <= reading).checked_sub(1)?;
         Some((source, reading - self.first_reading.get(source)?))
+    }
+
+    /// Where the rows of a source ended.
+    pub fn counts(&self, inspection: &Inspection, source_index: usize) -> RowCounts {
+        let Some(source) = inspection.sources.get(source_index) else { return RowCounts::default() };
+        let readings = source.readings.len() as u64;
+        let checks = self.checks.get(source_index).copied().unwrap_or(0);
+        let duplicate = self.same_as.get(source_index).copied().flatten().is_some();
+        RowCounts {
+            rows_in: source.rows_in,
+            used: if duplicate { 0 } else { readings - checks },
+            check: checks,
+            duplicate: source.rows_duplicate + if duplicate { readings } else { 0 },
+            set_aside: source.rows_set_aside(),
+            refused: source.rows_refused,
+            readings: if duplicate { 0 } else { readings },
+        }
     }
 
     /// The lot of a reading; `None` for a check.
@@ -212,6 +231,46 @@ impl Findings {
             }
         }
         lots
+    }
+}
+
+/// The fates of the rows of a source. Every row has exactly one.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct RowCounts {
+    /// Rows in.
+    pub rows_in: u64,
+    /// Used in a reading.
+    pub used: u64,
+    /// Used in a check reading.
+    pub check: u64,
+    /// Merged as duplicates.
+    pub duplicate: u64,
+    /// Set aside by intake (blank, heading, units).
+    pub set_aside: u64,
+    /// Refused with a reason.
+    pub refused: u64,
+    /// Readings made of the used and check rows.
+    pub readings: u64,
+}
+
+impl RowCounts {
+    /// True where the fates add up to the rows that came in.
+    pub const fn adds_up(&self) -> bool {
+        self.rows_in == self.used + self.check + self.duplicate + self.set_aside + self.refused
+    }
+
+    /// The counts of two sources together.
+    #[must_use]
+    pub const fn plus(self, other: RowCounts) -> RowCounts {
+        RowCounts {
+            rows_in: self.rows_in + other.rows_in,
+            used: self.used + other.used,
+            check: self.check + other.check,
+            duplicate: self.duplicate + other.duplicate,
+            set_aside: self.set_aside + other.set_aside,
+            refused: self.refused + other.refused,
+            readings: self.readings + other.readings,
+        }
     }
 }
 
@@ -475,6 +534,16 @@ pub fn review(inspection: &Inspection) -> Findings {
     let mut refused_in: BTreeMap<LotKey, std::collections::BTreeSet<usize>> = BTreeMap::new();
 
     for (source_index, source) in inspection.sources.iter().enumerate() {
+        let same_as = inspection
+            .sources
+            .get(..source_index)
+            .and_then(|before| before.iter().position(|one| one.bytes > 0 && one.sha256 == source.sha256));
+        findings.same_as.push(same_as);
+        if same_as.is_some() {
+            findings.checks.push(0);
+            findings.first_reading.push(findings.verdicts.len());
+            continue;
+        }
         let reviewer = SourceReview::new(source, &inspection.books, &settings);
         let check_ids: Vec<&str> = settings.check_samples.iter().map(String::as_str).collect();
         // Grouping runs on the source's own small numbers; texts are compared once for each group.

@@ -1,0 +1,514 @@
+# The page's own words. What the findings say stands in core.ftl.
+
+page-skip = Skip to the work
+page-steps = The five questions
+page-undo = Undo
+page-redo = Redo
+page-cancel = Cancel
+page-start-again = New inspection
+page-today = Today
+page-program = Plumbline { $version }. Works from this one file; nothing leaves this computer.
+page-not-a-declaration = Screening is not a declaration of conformity.
+page-cautions = What screening cannot tell
+page-cautions-read = { $n ->
+    [one] Read { $n } caution
+   *[other] Read { $n } cautions
+  }
+page-written = Written down
+page-not-written = Not written down yet
+page-invented = invented
+page-nothing-yet = Nothing has come in yet. Choose result files, or drop them anywhere on this page.
+page-and-more = { $names } and { $n } more
+
+# Sizes and places in a file
+page-bytes = { $n } bytes
+page-kib = { $n } KiB
+page-mib = { $n } MiB
+page-at-line = line { $line }
+page-at-column = column { $column }
+page-at-column-headed = column { $column } “{ $heading }”
+page-line-name = Line { $line }
+page-unit-name = piece { $unit }
+page-spot-name = spot { $spot }
+
+# The first screen
+page-start-heading = Does the delivery hang true?
+page-start-lead = Plumbline reads the XRF screening results of a delivery, says for each substance whether it lies below its limit, over it, or undecided, and says what is still missing before anyone can accept the lot.
+page-promise = Everything happens inside this file, on this computer. The page is not able to send anything anywhere.
+page-door-inspect = Inspect a delivery
+page-door-inspect-what = Results came with the goods, or from your own analyser. See what they say, lot by lot, and what to do next.
+page-door-inspect-enter = Choose result files
+page-door-ship = Check before shipping
+page-door-ship-what = For suppliers: the same review before the goods leave, showing what your customer would hold. Add the customer’s rule book below if you have it.
+page-door-ship-enter = Choose files for a self-check
+page-door-ship-title = Self-check before shipping
+page-door-train = Train
+page-door-train-what = Try everything on deliveries to a company that does not exist. Each shows one thing worth knowing.
+page-door-label-inspect = Inspection
+page-door-label-ship = Self-check, not a declaration of conformity
+page-door-label-train = Training with invented data
+page-demo-none = This copy of the page carries no training deliveries.
+
+# Bringing files in
+page-bring-heading = Bring files in
+page-bring-drop = Or drop files and folders anywhere on this page.
+page-bring-files = Result files
+page-bring-folder = Result folder
+page-bring-settings = Settings file
+page-bring-rules = Rule book file
+page-drop-cover = Drop to read
+
+# The five places
+page-place-came-in = What came in?
+page-place-trust = Can we trust it?
+page-place-says = What does it say?
+page-place-next = What next?
+page-place-write = Write it down
+page-needs-came-in = { $n ->
+    [one] { $n } thing to look at
+   *[other] { $n } things to look at
+  }
+page-needs-trust = { $n ->
+    [one] { $n } piece of evidence missing
+   *[other] { $n } pieces of evidence missing
+  }
+page-needs-says = { $n ->
+    [one] { $n } lot not accepted
+   *[other] { $n } lots not accepted
+  }
+page-needs-next = { $n ->
+    [one] { $n } step open
+   *[other] { $n } steps open
+  }
+page-needs-write = { $n ->
+    [one] { $n } field empty
+   *[other] { $n } fields empty
+  }
+
+# Work, events
+page-work-label = Work under way
+page-work-reading = Reading file { $n } of { $of }: { $name } ({ $size })
+page-work-reviewing = Reviewing
+page-work-writing = Writing { $file }
+page-event-files = { $n ->
+    [0] Nothing new came in.
+    [one] { $n } file read.
+   *[other] { $n } files read.
+  }
+page-event-twice = { $n ->
+    [one] One was here already and is not counted twice: { $names }.
+   *[other] { $n } were here already and are not counted twice: { $names }.
+  }
+page-event-removed = { $name } was taken out. Choose it again to bring it back.
+page-event-settings = Settings taken from { $name }.
+page-event-rules = Rule book taken from { $name }.
+page-event-cancelled = Cancelled. Everything stands as it did before.
+page-event-undone = Undone: { $act }
+page-event-redone = Done again.
+page-event-shown = { $n ->
+    [one] { $n } of { $of } readings shown.
+   *[other] { $n } of { $of } readings shown.
+  }
+page-event-written = { $file } was handed to the browser’s downloads.
+
+# Troubles: what, where, why, what to do
+page-troubles = What went wrong
+page-trouble-where = Where
+page-trouble-why = Why
+page-trouble-todo = What to do
+page-trouble-close = Close
+page-trouble-engine-what = The calculating part did not start.
+page-trouble-engine-where = This page, while it was opening
+page-trouble-engine-todo = Reload the page. If it happens again, the file may be damaged: get a fresh copy, or use the command line program.
+page-trouble-unreadable-what = A file could not be read.
+page-trouble-unreadable-todo = The file may have been moved, changed or unplugged since it was chosen. Choose it again. The other files were read.
+page-trouble-folder-what = A dropped folder could not be opened.
+page-trouble-folder-todo = Choose it with “Result folder” instead.
+page-trouble-settings-what = The settings file was not taken; nothing was changed.
+page-trouble-rules-what = The rule book was not taken; nothing was changed.
+page-trouble-act-what = This value was not taken; nothing was changed.
+page-trouble-crash-what = The program stopped while it was { $step }.
+page-trouble-crash-file-todo = The program was started afresh and the other files were read again without this one. Please report the file to whoever gave you Plumbline.
+page-trouble-crash-step-todo = The program was started afresh and stands where it stood before this step.
+page-trouble-crash-look-todo = The program was started afresh with all files and acts. Try once more.
+page-trouble-crash-all-todo = The program could not be brought back to where it was. Choose the files again, a few at a time.
+page-step-start = starting
+page-step-open = opening a file
+page-step-chunk = reading a file
+page-step-finish = finishing a file
+page-step-clear = clearing
+page-step-settings = reading settings
+page-step-rule-book = reading a rule book
+page-step-act = recording an act
+page-step-review = reviewing
+page-step-order = sorting the readings
+page-step-window = showing readings
+page-step-detail = showing one reading
+page-step-export = writing a file
+page-step-settings-text = writing the settings
+page-step-cancel = cancelling
+page-where-act = Act “{ $kind }”
+page-where-table = Table of readings
+page-where-detail = Details of a reading
+page-where-settings = Settings file
+page-where-everything = All files and acts
+
+# What came in?
+page-rows-in = rows came in
+page-rows-used = used
+page-rows-check = check
+page-rows-duplicate = duplicate
+page-rows-set-aside = set aside
+page-rows-refused = refused
+page-adds-up = The rows add up: each one has exactly one fate.
+page-adds-wrong = The rows do not add up. This is a fault of the program: do not rely on this review.
+page-readings-made = { $n ->
+    [one] They make { $n } reading.
+   *[other] They make { $n } readings.
+  }
+page-questions-heading = { $n ->
+    [one] { $n } question the files left open
+   *[other] { $n } questions the files left open
+  }
+page-questions-lead = Until answered, the strict reading is used. An answer shows its effect at once and can be undone.
+page-files-heading = { $n ->
+    [one] { $n } file
+   *[other] { $n } files
+  }
+page-source-unread = not read
+page-source-questions = { $n ->
+    [one] { $n } question
+   *[other] { $n } questions
+  }
+page-source-refused = { $n ->
+    [one] { $n } row refused
+   *[other] { $n } rows refused
+  }
+page-source-notices = { $n ->
+    [one] { $n } notice
+   *[other] { $n } notices
+  }
+page-source-size = { $n ->
+    [one] { $n } reading, { $size }
+   *[other] { $n } readings, { $size }
+  }
+page-source-digest = SHA-256
+page-source-remove = Take this file out
+page-set-aside-heading = Set aside:
+page-refusals-heading = { $n ->
+    [one] { $n } refused row
+   *[other] { $n } refused rows
+  }
+page-notices-heading = { $n ->
+    [one] { $n } notice
+   *[other] { $n } notices
+  }
+page-table-where = Where
+page-table-why = Why
+page-table-remedy = What to do
+page-table-rows = Rows
+page-table-left-out = { $n ->
+    [one] { $n } more is not shown here; findings.json has it.
+   *[other] { $n } more are not shown here; findings.json has them.
+  }
+page-columns-heading = { $n ->
+    [one] How its { $n } column was understood
+   *[other] How its { $n } columns were understood
+  }
+page-columns-caption = Columns of { $name }
+page-columns-column = Column
+page-columns-as = Taken as
+page-columns-element = Element
+page-columns-unit = Unit
+page-columns-sigma = Sigma multiple
+page-columns-why = Why
+page-correct-heading = Correct how this file was read
+page-correct-lead = Each correction is recorded as an act and can be undone. Some make the file be read again.
+
+# Acts
+page-act-given = Given by { $signature }
+page-act-no-initials = no initials
+page-act-take-back = Take back
+page-act-undone = (undone)
+page-act-give = Set
+page-act-class-label = Material class
+page-act-class-hint = For readings whose class the file does not declare. The class decides which limit band applies.
+page-act-class-value-polymer = Polymer
+page-act-class-value-metal = Metal
+page-act-class-value-composite = Composite or electronics
+page-act-class-value-plated = Plated or coated
+page-act-sigma-multiple-label = The printed uncertainty is
+page-act-sigma-multiple-hint = Look in the analyser’s settings or ask whoever exported the file.
+page-act-sigma-multiple-value-1 = 1 sigma
+page-act-sigma-multiple-value-2 = 2 sigma
+page-act-sigma-multiple-value-3 = 3 sigma
+page-act-unit-of-measure-label = Values are in
+page-act-unit-of-measure-hint = Only used where the file states no unit.
+page-act-unit-of-measure-value-percent = % (by mass)
+page-act-decimal-mark-label = Decimal mark
+page-act-decimal-mark-value-point = Point, as in 1.5
+page-act-decimal-mark-value-comma = Comma, as in 1,5
+page-act-detection-in-error-column-label = A number beside “< LOD” is
+page-act-detection-in-error-column-hint = Some analysers print the detection limit there, some the error of nothing.
+page-act-detection-in-error-column-value-limit = The detection limit
+page-act-detection-in-error-column-value-one-error = One error of nothing
+page-act-trust-label = Where check readings are missing
+page-act-trust-hint = Unless set, the lot is held.
+page-act-trust-value-holding = Hold the lot
+page-act-trust-value-advisory = Only say so
+page-act-sampling-label = Where sampling is not stated
+page-act-sampling-hint = Unless set, the lot is held.
+page-act-sampling-value-holding = Hold the lot
+page-act-sampling-value-advisory = Only say so
+page-act-materials-label = Where a part’s materials are not listed
+page-act-materials-hint = Unless set, the lot is held.
+page-act-materials-value-holding = Hold the lot
+page-act-materials-value-advisory = Only say so
+page-act-check-samples-label = Sample ids that are checks
+page-act-check-samples-hint = Readings of a check standard, not of goods. Part several ids with |
+page-act-lot-size-label = Lot size
+page-act-lot-size-hint = Number of pieces delivered.
+page-act-units-to-take-label = Pieces to take
+page-act-units-to-take-hint = What your sampling plan asks for. For restricted substances no piece may be over.
+page-act-thickness-mm-label = Thickness in mm
+page-act-thickness-mm-hint = Of the plastic under the beam. Thin plastic hides part of its cadmium and lead.
+page-act-bill-of-materials-label = All its materials
+page-act-halogen-book-label = Halogen rules that count for this delivery
+page-act-title-label = Title
+page-act-title-hint = Stands at the head of the report.
+page-act-inspector-label = Inspector
+page-act-inspector-hint = Name as it should be printed.
+page-act-place-label = Place
+page-act-place-hint = Where the review was made.
+page-act-reviewed-at-label = Reviewed on
+page-act-reviewed-at-hint = Typed by you: the program reads no clock. Left empty, the report prints a blank line.
+page-act-category-label = Product category (1 to 11)
+page-act-category-hint = Annex I of Directive 2011/65/EU.
+page-act-placing-date-label = Placed on the market on
+page-who-initials = Your initials
+page-who-day = Date of what you record
+page-who-hint = Put on every act you record from now on. A day is only put there if you type it or press Today.
+
+# Can we trust it?
+page-evidence-trust = Check readings
+page-evidence-trust-why = { $check ->
+    [0] Readings of a known sample, before and after, show that the analyser was right that day. None came in.
+    [one] Readings of a known sample, before and after, show that the analyser was right that day. { $check } check row came in.
+   *[other] Readings of a known sample, before and after, show that the analyser was right that day. { $check } check rows came in.
+  }
+page-evidence-sampling = Lot size and sampling
+page-evidence-sampling-why = A few good pieces say little about a large lot. The plan says how many must be measured.
+page-evidence-materials = All materials of each part
+page-evidence-materials-why = A limit holds for every homogeneous material. A part is only clear when all of its materials were measured.
+page-evidence-thickness = Thickness
+page-evidence-thickness-why = The beam goes through thin plastic, so less cadmium and lead is seen than is there.
+page-evidence-class = Material class
+page-evidence-class-why = Which limits apply depends on what the beam met. Not declared, every class is tried and the worst counts.
+page-evidence-sigma = Uncertainty
+page-evidence-sigma-why = Analysers print one, two or three sigma and seldom say which. Your own repeatability at the limit is better still.
+page-evidence-halogens = Halogen rules
+page-evidence-halogens-why = Halogens are always computed. They hold a lot only under a rule book that you name here.
+page-evidence-missing = missing
+page-evidence-nothing-missing = nothing missing
+page-evidence-per-lot = { $n ->
+    [one] For its lot
+   *[other] For each of { $n } lots
+  }
+page-evidence-lots-left = { $n ->
+    [one] { $n } more lot: use a settings file.
+   *[other] { $n } more lots: use a settings file.
+  }
+page-trust-others = Other evidence missing
+page-trust-lots = { $n ->
+    [one] Lot: { $names }.
+   *[other] { $n } lots: { $names }.
+  }
+page-parts-heading = { $n ->
+    [one] { $n } part, { $open } not stated
+   *[other] { $n } parts, { $open } not stated
+  }
+page-parts-hint = Name every homogeneous material of the part, parted by |
+page-parts-measured = measured: { $names }
+page-parts-all = { $n ->
+    [one] The measured one is its only material
+   *[other] The { $n } measured are all its materials
+  }
+page-parts-left = { $n ->
+    [one] { $n } more part: use a settings file.
+   *[other] { $n } more parts: use a settings file.
+  }
+page-parts-unnamed = The files name no parts, so materials cannot be listed for them.
+page-site-heading = { $n ->
+    [0] Your own repeatability: none given
+    [one] Your own repeatability: { $n } row
+   *[other] Your own repeatability: { $n } rows
+  }
+page-site-hint = One sigma of a single reading of a sample near the limit, from your own repeats. Used in place of the printed error where given.
+page-site-element = Element
+page-site-class = Class
+page-site-sigma = 1 sigma, mg/kg
+page-site-seconds = At seconds
+page-site-constant = Of it constant, mg/kg
+page-site-add = Add row
+page-books-heading = { $n ->
+    [one] { $n } rule book in use
+   *[other] { $n } rule books in use
+  }
+page-book-source = Source
+page-book-confidence = How its values are known
+page-book-id = Id
+
+# What does it say?
+page-lots-heading = { $n ->
+    [one] { $n } lot
+   *[other] { $n } lots, worst first
+  }
+page-lots-more = { $n ->
+    [one] { $n } more lot
+   *[other] { $n } more lots
+  }
+page-lots-left = { $n ->
+    [one] { $n } more lot; the report has it.
+   *[other] { $n } more lots; the report has them.
+  }
+page-lot-unnamed = Lot not named
+page-lot-of-source = Lot not named, { $source }
+page-lot-size = { $readings ->
+    [one] { $readings } reading
+   *[other] { $readings } readings
+  } of { $materials ->
+    [one] { $materials } material
+   *[other] { $materials } materials
+  }
+page-lot-show = Show its readings
+page-lot-more-reasons = { $n ->
+    [one] { $n } more reason
+   *[other] { $n } more reasons
+  }
+page-lot-materials = { $n ->
+    [one] Its { $n } material
+   *[other] Its { $n } materials
+  }
+page-lot-not-assessed = Not assessed:
+page-materials-left = { $n ->
+    [one] { $n } more material; the report has it.
+   *[other] { $n } more materials; the report has them.
+  }
+page-material-size = { $n ->
+    [one] { $class }, { $n } reading
+   *[other] { $class }, { $n } readings
+  }
+page-part-unnamed = Part not named
+page-matrix-heading = How often each outcome came up
+page-matrix-substance = Substance
+page-matrix-show = { $n ->
+    [one] Show { $n } reading: { $substance } { $outcome }
+   *[other] Show { $n } readings: { $substance } { $outcome }
+  }
+page-readings-heading = The readings
+page-readings-label = Readings
+page-readings-keys = Arrow keys move through the table, Page Up and Page Down by a screenful, Home and End to its ends; Enter opens a reading, Escape closes it.
+page-readings-none = No reading fits these filters.
+page-shown = { $n ->
+    [one] { $shown } of { $of } readings
+   *[other] { $shown } of { $of } readings
+  }
+page-filters = Choose which readings are shown
+page-filter-text = Find text
+page-filter-substance = Substance
+page-filter-outcome = Outcome
+page-filter-lot = Lot
+page-filter-sort = Order by
+page-filter-any = Any
+page-filter-open = Anything still open
+page-filter-ascending = Ascending ▲
+page-filter-descending = Descending ▼
+page-filter-clear = Show all
+page-filter-halogens = Halogen columns
+page-go-to-row = Go to row
+page-go = Go
+page-sort-by = Sort by { $column }
+page-order-worst = worst outcome
+page-order-file = file and line
+page-order-id = sample
+page-order-part = part
+page-order-material = material
+page-order-lot = lot
+page-order-supplier = supplier
+page-order-class = class
+page-order-value = { $symbol } value
+page-column-sample = Sample
+page-column-part = Part, material
+page-column-lot = Lot, supplier
+page-column-class = Class
+page-column-file = File
+page-column-trust = Trust
+page-column-halogen = Halogen { $symbol }
+page-column-halogen-total = Halogen total
+page-class-from-declared = stated in the file
+page-class-from-setting = set by a person
+page-class-from-not-stated = not stated
+page-class-from-not-understood = word not understood
+page-class-from-not-in-book = no limits in the rule book
+page-detail-close = Close
+page-detail-ruler = Figure for { $substance }
+page-detail-next = Next step:
+page-detail-written = As written
+page-detail-sigma = Sigma used
+page-detail-working = Working
+page-detail-rule = Rule
+page-detail-unit = Piece
+page-detail-spot = Spot
+page-detail-part = Part
+page-detail-material = Material
+page-detail-supplier = Supplier
+page-detail-instrument = Analyser
+page-detail-time = Measured
+page-detail-seconds = Seconds
+page-detail-others = { $n ->
+    [one] { $n } other element in the file
+   *[other] { $n } other elements in the file
+  }
+
+# What next?
+page-next-nothing = Nothing is open.
+page-next-outcomes = { $n ->
+    [one] { $n } step because of what the readings say
+   *[other] { $n } steps because of what the readings say
+  }
+page-next-evidence = { $n ->
+    [one] { $n } piece of evidence missing for an accept
+   *[other] { $n } pieces of evidence missing for an accept
+  }
+page-next-materials = { $n ->
+    [one] { $n } material
+   *[other] { $n } materials
+  }
+page-next-give = Give it now
+page-next-files = Look at the files
+page-next-show = Show { $lot }
+page-next-lots-left = { $n ->
+    [one] and { $n } more of { $of } lots
+   *[other] and { $n } more of { $of } lots
+  }
+
+# Write it down
+page-write-identification = Who reviewed what
+page-write-files = Take it away
+page-write-report = Download report
+page-write-report-why = One HTML file that prints on A4 and Letter, with the sources’ digests, the rule books and your acts.
+page-write-open = Open report in a new tab
+page-write-csv = Download CSV
+page-write-csv-why = findings.csv, a row for each reading, for a spreadsheet.
+page-write-json = Download JSON
+page-write-json-why = findings.json, everything, for another program.
+page-write-settings = Download settings
+page-write-settings-why = What you recorded, as a file that this page and the command line read.
+page-write-reviewed-today = Reviewed today
+page-write-acts = { $n ->
+    [0] Nothing recorded yet
+    [one] { $n } act recorded
+   *[other] { $n } acts recorded
+  }
+page-write-acts-why = The list only grows: taking something back is recorded too.
+page-write-no-acts = What you set or answer on these pages will be listed here.
