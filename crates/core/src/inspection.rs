@@ -403,6 +403,17 @@ impl<'a> SourceReview<'a> {
         }
     }
 
+    /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
+    pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
+        let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
+        let set = self.settings.sigma_multiple(&self.source.name);
+        let multiple = match JUDGED.iter().position(|judged| *judged == element) {
+            Some(at) => self.multiple(at, row).0,
+            None => self.source.block_of(row).map_or(SigmaMultiple::ONE, |block| multiple_of(block, element, set).0),
+        };
+        Sigma::from_printed(error, multiple)
+    }
+
     fn multiple(&self, at: usize, row: usize) -> (SigmaMultiple, SigmaFrom) {
         let block = self.source.blocks.partition_point(|block| block.first_reading <= row).saturating_sub(1);
         self.multiples

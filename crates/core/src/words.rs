@@ -1,1 +1,129 @@
-//! x
+//! Every text a person reads comes from one catalogue (Project Fluent files in `words/`), which the page reads too.
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+/// English: what core says.
+pub const ENGLISH: &str = include_str!("../words/en/core.ftl");
+
+/// The catalogue of one language.
+pub struct Words {
+    bundle: FluentBundle<FluentResource>,
+}
+
+impl std::fmt::Debug for Words {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        out.write_str("Words")
+    }
+}
+
+impl Words {
+    /// English.
+    pub fn english() -> Words {
+        let mut bundle = FluentBundle::new(vec![LanguageIdentifier::from_bytes(b"en").unwrap_or_default()]);
+        // Isolation marks would travel into CSV, JSON and print.
+        bundle.set_use_isolating(false);
+        // A file with a broken message still gives the others; a test holds that none is broken.
+        let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(resource, _)| resource);
+        bundle.add_resource_overriding(resource);
+        Words { bundle }
+    }
+
+    /// A text without arguments.
+    pub fn say(&self, id: &str) -> String {
+        self.with(id, &[])
+    }
+
+    /// A text with arguments. An argument that is a whole number chooses plurals.
+    pub fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
+        let mut args = FluentArgs::new();
+        for (name, value) in arguments {
+            let plural = (*name == "count" || *name == "readings" || *name == "lots").then(|| value.parse::<u32>().ok());
+            match plural.flatten() {
+                Some(number) => args.set(*name, FluentValue::from(number)),
+                None => args.set(*name, FluentValue::from(*value)),
+            }
+        }
+        let (message, attribute) = id.split_once('.').map_or((id, None), |(message, name)| (message, Some(name)));
+        let pattern = self.bundle.get_message(message).and_then(|message| match attribute {
+            Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
+            None => message.value(),
+        });
+        let mut errors = Vec::new();
+        match pattern {
+            Some(pattern) => self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned(),
+            // Never silent: the missing word shows itself, and a test finds it first.
+            None => format!("[{id}]"),
+        }
+    }
+
+    /// True where the catalogue has a text.
+    pub fn has(&self, id: &str) -> bool {
+        let (message, attribute) = id.split_once('.').map_or((id, None), |(message, name)| (message, Some(name)));
+        self.bundle.get_message(message).is_some_and(|message| match attribute {
+            Some(name) => message.get_attribute(name).is_some(),
+            None => message.value().is_some(),
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::acts::ActKind;
+    use crate::lot::{Disposition, LotReasonCode};
+    use crate::material::{ClassFrom, MaterialClass};
+    use crate::outcome::{Outcome, Reason, SigmaFrom};
+    use crate::reading::{Evidence, Identity, NoticeCode, SetAside};
+    use crate::rules::ProblemCode;
+
+    #[test]
+    fn the_catalogue_has_no_broken_message() {
+        assert!(FluentResource::try_new(ENGLISH.to_owned()).is_ok());
+    }
+
+    #[test]
+    fn every_code_has_its_words_and_remedy() {
+        let words = Words::english();
+        let mut wanted: Vec<String> = Vec::new();
+        for outcome in Outcome::ALL {
+            wanted.push(format!("outcome-{}", outcome.code()));
+            wanted.push(format!("outcome-{}.short", outcome.code()));
+        }
+        wanted.extend(Reason::ALL.iter().map(|code| format!("reason-{}", code.code())));
+        wanted.extend(SigmaFrom::ALL.iter().map(|code| format!("sigma-{}", code.code())));
+        wanted.extend(MaterialClass::ALL.iter().map(|code| format!("class-{}", code.code())));
+        wanted.extend(ClassFrom::ALL.iter().map(|code| format!("class-from-{}", code.code())));
+        wanted.extend(Disposition::ALL.iter().map(|code| format!("disposition-{}", code.code())));
+        wanted.extend(Identity::ALL.iter().map(|code| format!("role-{}", code.code())));
+        wanted.extend(Evidence::ALL.iter().map(|code| format!("evidence-{}", code.code())));
+        wanted.extend(SetAside::ALL.iter().map(|code| format!("set-aside-{}", code.code())));
+        wanted.extend(ActKind::ALL.iter().map(|code| format!("act-{}", code.code())));
+        for code in LotReasonCode::ALL {
+            wanted.push(format!("lot-reason-{}", code.code()));
+            wanted.push(format!("lot-reason-{}.remedy", code.code()));
+            if code.kind() == crate::lot::ReasonKind::Evidence {
+                wanted.push(format!("evidence-short-{}", code.code()));
+            }
+        }
+        for code in NoticeCode::ALL {
+            wanted.push(format!("notice-{}", code.code()));
+            wanted.push(format!("notice-{}.remedy", code.code()));
+        }
+        for code in ProblemCode::ALL {
+            wanted.push(format!("problem-{}", code.code()));
+            wanted.push(format!("problem-{}.remedy", code.code()));
+        }
+        let missing: Vec<_> = wanted.iter().filter(|id| !words.has(id)).collect();
+        assert!(missing.is_empty(), "{missing:?}");
+    }
+
+    #[test]
+    fn plurals_and_arguments_are_filled_in() {
+        let words = Words::english();
+        let text = words.with("lot-reason-bill_of_materials_none", &[("count", "1")]);
+        assert_eq!(text, "No bill of materials is given for a part, so materials may be unmeasured.");
+        let text = words.with("lot-reason-over_limit", &[("about", "Pb"), ("count", "2"), ("of", "14")]);
+        assert_eq!(text, "Pb is over limit in 2 of 14 readings.");
+    }
+}

@@ -5,7 +5,7 @@
 use plumbline_core::acts::{DetectionInError, Settings};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::quantity::{
-    DecimalMark, LARGEST_SIGMA_UNITS, MassFraction, Rounding, Sigma, SigmaMultiple, Unit,
+    DecimalMark, LARGEST_SIGMA_UNITS, MassFraction, Number, Rounding, Sigma, SigmaMultiple, Unit,
 };
 use plumbline_core::reading::{
     Block, Cell, CellState, ColumnMeaning, ColumnRole, Evidence, Identity, Notice, NoticeCode, SetAside, Source,
@@ -574,7 +574,7 @@ impl Table {
                         self.count(line, column, NoticeCode::UnitNotStated, &String::from_utf8_lossy(raw));
                     }
                     (Some(unit), number) => {
-                        written = if own_unit.is_none() && number.plain && remade.is_some() {
+                        written = if own_unit.is_none() && remakes_exactly(&number, remade) {
                             Written::Plain(number.decimals)
                         } else {
                             self.keep(raw)
@@ -830,3 +830,9 @@ fn is_element_heading(heading: &str) -> bool {
     one.iter().any(|column| matches!(column.role, ColumnRole::Value { .. }))
 }
 
+
+/// True where the text of a number can be made again from its value: it is plain, in a unit that holds for the whole
+/// column, and no finer than a millionth of mg/kg.
+fn remakes_exactly(number: &Number, unit: Option<Unit>) -> bool {
+    unit.is_some_and(|unit| number.plain && i32::from(number.decimals) <= unit.exponent() + 6)
+}

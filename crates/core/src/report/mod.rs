@@ -1,1 +1,19 @@
-//! x
+//! Findings written out: JSON and CSV for others to read, HTML for people. All stream to a byte sink, so that a
+//! million readings never stand in memory as one text.
+
+pub mod csv;
+pub mod html;
+pub mod json;
+pub mod phrases;
+
+/// The program's name and version as findings and report print them.
+#[derive(Clone, Copy, Debug)]
+pub struct Program {
+    /// Name.
+    pub name: &'static str,
+    /// Version.
+    pub version: &'static str,
+}
+
+/// This program.
+pub const PROGRAM: Program = Program { name: "plumbline", version: env!("CARGO_PKG_VERSION") };

@@ -90,10 +90,10 @@ page-work-label = Work under way
 page-work-reading = Reading file { $n } of { $of }: { $name } ({ $size })
 page-work-reviewing = Reviewing
 page-work-writing = Writing { $file }
-page-event-files = { $n ->
+page-event-files = { $of ->
     [0] Nothing new came in.
-    [one] { $n } file read.
-   *[other] { $n } files read.
+    [one] { $n } of { $of } file read.
+   *[other] { $n } of { $of } files read.
   }
 page-event-twice = { $n ->
     [one] One was here already and is not counted twice: { $names }.
@@ -400,7 +400,7 @@ page-material-size = { $n ->
   }
 page-part-unnamed = Part not named
 page-matrix-heading = How often each outcome came up
-page-matrix-substance = Substance
+page-matrix-outcome = Outcome
 page-matrix-show = { $n ->
     [one] Show { $n } reading: { $substance } { $outcome }
    *[other] Show { $n } readings: { $substance } { $outcome }
@@ -451,7 +451,6 @@ page-class-from-not-stated = not stated
 page-class-from-not-understood = word not understood
 page-class-from-not-in-book = no limits in the rule book
 page-detail-close = Close
-page-detail-ruler = Figure for { $substance }
 page-detail-next = Next step:
 page-detail-written = As written
 page-detail-sigma = Sigma used

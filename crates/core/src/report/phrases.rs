@@ -1,0 +1,411 @@
+//! Codes and numbers as the sentences a person reads; the one place where page, report and JSON get their words.
+
+use crate::acts::{Act, Target};
+use crate::inspection::{Findings, Inspection, LotFinding, SourceReview};
+use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind};
+use crate::next_step::{self, NextStep};
+use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
+use crate::quantity::MassFraction;
+use crate::reading::{Cell, CellState, ElementColumn, Notice, NoticeCode, Source, Written};
+use crate::rules::{LowEdge, Problem, Screening};
+use crate::ruler::{self, Mark, Ruler};
+use crate::substance::{Element, Halogen, Substance};
+use crate::words::Words;
+
+/// What screening never answers, by code.
+pub const NOT_ASSESSED: [&str; 5] = ["phthalates", "pbb_pbde", "cr6", "exemptions", "change"];
+
+/// The cautions that go with every result, by code.
+pub const CAUTIONS: [&str; 6] = ["declaration", "homogeneous", "items", "shipping", "radiation", "dust"];
+
+/// The cautions in words.
+pub fn cautions(words: &Words) -> Vec<String> {
+    CAUTIONS.iter().map(|code| words.say(&format!("caution-{code}"))).collect()
+}
+
+/// A reason of a disposition in words, with a remark where it is only advisory.
+pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
+    let (count, of) = (reason.count.to_string(), reason.of.to_string());
+    let arguments = [("about", reason.about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
+    let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
+    if reason.effect == Disposition::Accept { format!("{text} {}", words.say("reason-advisory")) } else { text }
+}
+
+/// What ends a reason.
+pub fn lot_remedy(words: &Words, code: LotReasonCode) -> String {
+    words.say(&format!("lot-reason-{}.remedy", code.code()))
+}
+
+/// A notice or refusal in words.
+pub fn notice(words: &Words, notice: &Notice, source: Option<&Source>) -> String {
+    let rows = notice.rows.to_string();
+    let reading = match source.and_then(|source| source.blocks.first()) {
+        Some(block) if !block.limit_in_error_column => "one_error",
+        _ => "limit",
+    };
+    words.with(
+        &format!("notice-{}", notice.code.code()),
+        &[("found", &notice.found), ("rows", &rows), ("reading", reading)],
+    )
+}
+
+/// What to do about a notice or refusal.
+pub fn notice_remedy(words: &Words, code: NoticeCode) -> String {
+    words.say(&format!("notice-{}.remedy", code.code()))
+}
+
+/// A problem of a data file in words.
+pub fn problem(words: &Words, problem: &Problem, expected: &str) -> String {
+    words.with(&format!("problem-{}", problem.code.code()), &[("found", &problem.found), ("expected", expected)])
+}
+
+/// What to do about a problem of a data file.
+pub fn problem_remedy(words: &Words, problem: &Problem, expected: &str) -> String {
+    words.with(&format!("problem-{}.remedy", problem.code.code()), &[("expected", expected)])
+}
+
+/// An act in words.
+pub fn act(words: &Words, act: &Act) -> String {
+    words.with(&format!("act-{}", act.kind.code()), &[("value", &act.value)])
+}
+
+/// What an act speaks about, in words.
+pub fn target(words: &Words, target: &Target) -> String {
+    let or_not = |text: &String| if text.is_empty() { words.say("not-stated") } else { text.clone() };
+    match target {
+        Target::Inspection => words.say("target-inspection"),
+        Target::Source(name) => words.with("target-source", &[("name", name)]),
+        Target::Lot(supplier, lot) => {
+            words.with("target-lot", &[("lot", &or_not(lot)), ("supplier", &or_not(supplier))])
+        }
+        Target::Part(part) => words.with("target-part", &[("part", part)]),
+        Target::Material(part, material) => {
+            words.with("target-material", &[("part", &or_not(part)), ("material", material)])
+        }
+    }
+}
+
+/// An outcome in words.
+pub fn outcome(words: &Words, outcome: Outcome) -> String {
+    words.say(&format!("outcome-{}", outcome.code()))
+}
+
+/// An outcome's short form.
+pub fn outcome_short(words: &Words, outcome: Outcome) -> String {
+    words.say(&format!("outcome-{}.short", outcome.code()))
+}
+
+/// The reason of an outcome in words; empty where it needs none.
+pub fn reason(words: &Words, judged: &Judgement, about: &str, edges: Option<MassFraction>) -> String {
+    let Some(code) = judged.reason else { return String::new() };
+    let enough = match (code, edges) {
+        (Reason::ThreeSigmaReachesBand, Some(low)) => MassFraction::from_units(low.units() / 3).to_string(),
+        _ => String::new(),
+    };
+    words.with(&format!("reason-{}", code.code()), &[("about", about), ("enough", &enough)])
+}
+
+/// A number for people: at most six significant digits' worth of decimals, never an exponent.
+pub fn rounded(value: MassFraction) -> String {
+    let magnitude = value.units().unsigned_abs();
+    // One more decimal for each power of ten below a thousand mg/kg.
+    let step: i64 = match magnitude {
+        0..10_000_000 => 1_000,
+        10_000_000..1_000_000_000 => 10_000,
+        1_000_000_000..100_000_000_000 => 100_000,
+        _ => 1_000_000,
+    };
+    let units = value.units();
+    let half = step / 2;
+    let rounded = (units.abs() + half) / step * step * units.signum();
+    MassFraction::from_units(rounded).to_string()
+}
+
+/// A cell's value in words, with its sigma.
+pub fn value(words: &Words, cell: &Cell, judged: &Judgement, written: &str) -> String {
+    match cell.state {
+        CellState::Number => match judged.used.sigma {
+            Some(sigma) => words.with(
+                "value-number",
+                &[("value", &cell.value.to_string()), ("sigma", &rounded(sigma.to_mass_fraction()))],
+            ),
+            None => words.with("value-number_bare", &[("value", &cell.value.to_string())]),
+        },
+        CellState::BelowDetection => words.with("value-below", &[("value", &cell.value.to_string())]),
+        CellState::AboveRange => words.with("value-above", &[("value", &cell.value.to_string())]),
+        CellState::NotDetected => words.say("value-not_detected"),
+        CellState::Text | CellState::UnitUnknown => words.with("value-text", &[("written", written)]),
+        CellState::NoColumn | CellState::Blank => words.say("value-not_measured"),
+    }
+}
+
+/// How a cell was written in its source.
+pub fn as_written(source: &Source, column: &ElementColumn, row: usize) -> String {
+    match column.written(row) {
+        Written::Nothing => String::new(),
+        Written::Text(id) => source.readings.pool.get(id).unwrap_or("").to_owned(),
+        Written::Plain(decimals) => {
+            let block = source.block_of(row);
+            let exponent =
+                block.and_then(|block| block.unit_of(column.element)).map_or(0, |unit| unit.exponent() + 6);
+            let mark = match block.and_then(|block| block.mark) {
+                Some(mark) => char::from(mark.byte()),
+                None => '.',
+            };
+            remake(column.cell(row).value.units(), exponent, u32::from(decimals), mark)
+        }
+    }
+}
+
+/// The text of a plain number with this many decimals, made again from its value.
+fn remake(units: i64, exponent: i32, decimals: u32, mark: char) -> String {
+    // The value is exact in these decimals unless it was finer than a millionth of mg/kg; then what was kept is shown.
+    let digits = i128::from(units) * 10_i128.pow(decimals);
+    let scale = 10_i128.pow(u32::try_from(exponent).unwrap_or(0));
+    let whole_digits = (digits.abs() + scale / 2) / scale;
+    let power = 10_i128.pow(decimals);
+    let sign = if units < 0 { "-" } else { "" };
+    if decimals == 0 {
+        return format!("{sign}{whole_digits}");
+    }
+    let (whole, part) = (whole_digits / power, whole_digits % power);
+    format!("{sign}{whole}{mark}{part:0width$}", width = decimals as usize)
+}
+
+/// A next step in words.
+pub fn next(words: &Words, step: &NextStep, about: &str) -> String {
+    let id = format!("next-{}", step.code());
+    match step {
+        NextStep::MeasureLonger { seconds } => words.with(&id, &[("seconds", &seconds.to_string())]),
+        NextStep::ReferenceMethod { method, technique } => {
+            words.with(&id, &[("method", method), ("technique", technique)])
+        }
+        _ => words.with(&id, &[("about", about)]),
+    }
+}
+
+/// The next steps of one substance of one reading.
+pub fn next_of_substance(
+    inspection: &Inspection,
+    reviewer: &SourceReview<'_>,
+    substance: Substance,
+    judged: &Judgement,
+    row: usize,
+) -> Vec<NextStep> {
+    let (class, _) = reviewer.class(row);
+    let duration = reviewer.duration(substance, judged, row);
+    next_step::next_steps(&inspection.books, Some(substance), class, judged, duration)
+}
+
+/// The arithmetic behind an outcome as one sentence; empty where there is none.
+pub fn working(words: &Words, rule: &Screening, substance: Substance, class: crate::material::MaterialClass, cell: &Cell, judged: &Judgement) -> String {
+    let Some(edges) = rule.band(substance, class).and_then(|band| band.edges) else { return String::new() };
+    let k = rule.sigma_factor;
+    let low = match edges.low {
+        LowEdge::Fixed(low) => low,
+        LowEdge::DetectionLimit { at_most } => at_most,
+    };
+    let low_text = low.to_string();
+    let high_text = edges.high.map_or_else(|| words.say("report-none"), |high| high.to_string());
+    let Some(sigma) = judged.used.sigma else { return String::new() };
+    let s = sigma.to_mass_fraction();
+    let half = times(s, k.to_f64());
+    let plus = |x: MassFraction, d: MassFraction| rounded(MassFraction::from_units(x.units().saturating_add(d.units())));
+    let minus = |x: MassFraction, d: MassFraction| rounded(MassFraction::from_units(x.units().saturating_sub(d.units())));
+    let (x_text, s_text, k_text) = (cell.value.to_string(), rounded(s), k.to_string());
+    let x = cell.value;
+    let mut arguments = vec![("x", x_text), ("sigma", s_text), ("k", k_text), ("low", low_text), ("high", high_text)];
+    let id = match (cell.state, judged.outcome) {
+        (CellState::BelowDetection, _) if matches!(edges.low, LowEdge::DetectionLimit { .. }) => "working-detection_composite",
+        (CellState::BelowDetection, _) => {
+            arguments.push(("end", plus(x, half)));
+            "working-detection"
+        }
+        (CellState::Number, Outcome::Below) if matches!(edges.low, LowEdge::Fixed(_)) => {
+            arguments.push(("end", plus(x, half)));
+            "working-below"
+        }
+        (CellState::Number, Outcome::Over) => {
+            arguments.push(("end", minus(x, half)));
+            "working-over"
+        }
+        (CellState::Number, Outcome::NotCapable) => {
+            arguments.push(("end", rounded(half)));
+            "working-not_capable"
+        }
+        (CellState::Number, _) => {
+            arguments.push(("from", minus(x, half)));
+            arguments.push(("to", plus(x, half)));
+            if edges.high.is_some() { "working-between" } else { "working-between_open" }
+        }
+        _ => return String::new(),
+    };
+    let borrowed: Vec<(&str, &str)> = arguments.iter().map(|(name, value)| (*name, value.as_str())).collect();
+    words.with(id, &borrowed)
+}
+
+/// `k` times a sigma, for people and pictures.
+fn times(sigma: MassFraction, k: f64) -> MassFraction {
+    MassFraction::from_units(libm::round(sigma.units() as f64 * k) as i64)
+}
+
+/// The ruler of one substance of one reading; empty where the class has no band to draw.
+pub fn ruler(words: &Words, rule: &Screening, substance: Substance, class: crate::material::MaterialClass, cell: &Cell, judged: &Judgement) -> String {
+    let class = if class == crate::material::MaterialClass::Unknown || class == crate::material::MaterialClass::Plated {
+        // No band of its own: the polymer's is drawn nowhere, so that nobody reads a verdict off it.
+        return String::new();
+    } else {
+        class
+    };
+    let Some(edges) = rule.band(substance, class).and_then(|band| band.edges) else { return String::new() };
+    let low = match edges.low {
+        LowEdge::Fixed(low) => low,
+        LowEdge::DetectionLimit { at_most } => cell.detection_limit.unwrap_or(at_most),
+    };
+    let mark = match cell.state {
+        CellState::Number => Mark::Bob {
+            value: cell.value,
+            half: judged.used.sigma.map_or(MassFraction::ZERO, |sigma| {
+                times(sigma.to_mass_fraction(), rule.sigma_factor.to_f64())
+            }),
+        },
+        CellState::BelowDetection => Mark::Below(cell.value),
+        CellState::AboveRange => Mark::Above(cell.value),
+        _ => Mark::Nothing,
+    };
+    let value = value(words, cell, judged, "");
+    let (low_text, high_text) = (low.to_string(), edges.high.map(|high| high.to_string()).unwrap_or_default());
+    let description = if edges.high.is_some() { "ruler-description" } else { "ruler-description_open" };
+    ruler::draw(&Ruler {
+        title: &words.with("ruler-title", &[("about", substance.symbol()), ("outcome", &outcome(words, judged.outcome))]),
+        description: &words.with(description, &[("value", &value), ("low", &low_text), ("high", &high_text)]),
+        band_word: &words.say("ruler-band"),
+        low,
+        high: edges.high,
+        mark,
+        outcome: judged.outcome.code(),
+    })
+}
+
+/// The total's value in words.
+pub fn total(words: &Words, total: &crate::halogen::Total) -> String {
+    match (total.low, total.high, total.sigma) {
+        (Some(low), Some(high), Some(sigma)) if low == high => words
+            .with("value-number", &[("value", &low.to_string()), ("sigma", &rounded(sigma.to_mass_fraction()))]),
+        (Some(low), Some(high), _) => {
+            words.with("value-interval", &[("low", &low.to_string()), ("high", &high.to_string())])
+        }
+        (Some(low), None, _) => words.with("value-at_least", &[("low", &low.to_string())]),
+        _ => words.say("value-not_measured"),
+    }
+}
+
+/// The element of a halogen; `None` for the total.
+pub const fn element_of(halogen: Halogen) -> Option<Element> {
+    match halogen {
+        Halogen::Cl => Some(Element::CL),
+        Halogen::Br => Some(Element::BR),
+        Halogen::Total => None,
+    }
+}
+
+/// A lot's name in words.
+pub fn lot_name(words: &Words, inspection: &Inspection, lot: &LotFinding) -> String {
+    lot.lot.clone().unwrap_or_else(|| {
+        let source = lot.source.and_then(|at| inspection.sources.get(at)).map_or("", |source| source.name.as_str());
+        format!("{} ({source})", words.say("no-lot"))
+    })
+}
+
+/// How many readings and lots there are, and how the lots stand.
+pub fn summary_counts(words: &Words, findings: &Findings) -> String {
+    if findings.verdicts.is_empty() {
+        return words.say("summary-no_readings");
+    }
+    let count = |disposition| findings.lots.iter().filter(|lot| lot.disposition == disposition).count().to_string();
+    words.with(
+        "summary-counts",
+        &[
+            ("readings", &findings.verdicts.len().to_string()),
+            ("lots", &findings.lots.len().to_string()),
+            ("accept", &count(Disposition::Accept)),
+            ("hold", &count(Disposition::Hold)),
+            ("not_accept", &count(Disposition::NotAccept)),
+        ],
+    )
+}
+
+/// What the readings say, in one line.
+pub fn summary_says(words: &Words, findings: &Findings) -> String {
+    if findings.verdicts.is_empty() {
+        return words.say("summary-no_readings");
+    }
+    let mut parts = Vec::new();
+    for bad in Outcome::ALL.into_iter().rev().filter(|outcome| !outcome.is_settled()) {
+        for substance in Substance::ALL {
+            let count = findings
+                .verdicts
+                .iter()
+                .filter(|one| !one.check && one.substances.get(substance as usize) == Some(&bad))
+                .count();
+            if count > 0 {
+                parts.push(words.with(
+                    "summary-substance_count",
+                    &[
+                        ("about", substance.symbol()),
+                        ("outcome", &outcome(words, bad)),
+                        ("count", &count.to_string()),
+                    ],
+                ));
+            }
+        }
+    }
+    if parts.is_empty() {
+        return words.say("summary-readings_below");
+    }
+    words.with("summary-readings_say", &[("list", &parts.join("; "))])
+}
+
+/// What evidence is missing for an accept, in one line.
+pub fn summary_evidence(words: &Words, findings: &Findings) -> String {
+    let mut codes: Vec<LotReasonCode> = findings
+        .lots
+        .iter()
+        .flat_map(|lot| &lot.reasons)
+        .filter(|reason| reason.code.kind() == ReasonKind::Evidence && reason.effect != Disposition::Accept)
+        .map(|reason| reason.code)
+        .collect();
+    codes.sort_unstable();
+    codes.dedup();
+    if codes.is_empty() {
+        return words.say("summary-evidence_none");
+    }
+    let list: Vec<String> = codes.iter().map(|code| words.say(&format!("evidence-short-{}", code.code()))).collect();
+    words.with("summary-evidence_missing", &[("list", &list.join(", "))])
+}
+
+/// Where a judgement's sigma came from, in words.
+pub fn sigma_from(words: &Words, from: SigmaFrom) -> String {
+    words.say(&format!("sigma-{}", from.code()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_plain_number_is_made_again_as_it_stood() {
+        assert_eq!(remake(52_000_000, 10, 4, '.'), "0.0052");
+        assert_eq!(remake(52_000_000, 6, 0, '.'), "52");
+        assert_eq!(remake(-3_250_000, 6, 2, ','), "-3,25");
+        assert_eq!(remake(3_250_000, 6, 4, '.'), "3.2500");
+        assert_eq!(remake(0, 6, 1, '.'), "0.0");
+    }
+
+    #[test]
+    fn people_get_no_more_digits_than_they_can_use() {
+        assert_eq!(rounded(MassFraction::from_units(13_333_333)), "13.33");
+        assert_eq!(rounded(MassFraction::from_units(1_414_213_562)), "1414.2");
+        assert_eq!(rounded(MassFraction::from_units(-1_234_567)), "-1.235");
+    }
+}

@@ -1,0 +1,467 @@
+### What core says: findings, reasons, errors, report. One message a code; numbers come as they are.
+
+## Outcomes: the code's short form and its words
+
+outcome-BL = below limit
+    .short = BL
+outcome-X = undecided
+    .short = X
+outcome-OL = over limit
+    .short = OL
+outcome-not_measured = not measured
+    .short = not measured
+outcome-no_uncertainty = no uncertainty
+    .short = no sigma
+outcome-detection_too_high = detection limit too high
+    .short = limit too high
+outcome-not_capable = not capable at this sigma
+    .short = not capable
+outcome-not_applicable = not applicable
+    .short = n/a
+
+## Reasons of an outcome
+
+reason-no_column = The file has no column for { $about }.
+reason-cell_blank = The cell for { $about } is empty or a dash.
+reason-cell_not_understood = The cell for { $about } holds text that is no measurement.
+reason-unit_not_stated = The unit of { $about } is not stated, so the number is not a mass fraction yet.
+reason-detection_limit_above_band = Not detected, but the detection limit is too high to show "below".
+reason-limit_not_stated = Not detected, and no detection limit is stated anywhere.
+reason-uncertainty_not_stated = The number has no uncertainty beside it (blank or zero).
+reason-three_sigma_reaches_band = Three sigma alone reach the low edge of the band, so this measurement cannot show "below". A sigma under { $enough } mg/kg would do.
+reason-inside_band = The reading and its three sigma touch the undecided band.
+reason-element_only = Above the low edge. XRF sees the element, not the substance, so this can never be "over".
+reason-layer_not_resolved = A plated, coated or passivated item: the beam averages the layer and what lies under it.
+reason-above_range = Above the upper end of the analyser's range, which lies below the high edge of the band.
+reason-composite_needs_detection_limit = Cadmium in a composite is "below" only at or under a stated detection limit of at most 50 mg/kg.
+reason-thin_sample = Too thin: the signal a thicker piece would add reaches the band.
+reason-not_applicable_in_metal = Does not apply to metal.
+reason-around_limit = The limit lies within the reading's three sigma.
+reason-censored_part = One part is only known to lie below its detection limit; the total is an interval across the limit.
+reason-part_not_measured = Chlorine or bromine was not measured.
+reason-part_without_uncertainty = Chlorine or bromine has no uncertainty.
+reason-part_limit_not_stated = Chlorine or bromine was not detected and its detection limit is not stated.
+reason-one_part_alone = One part alone is over the limit of the total.
+reason-copper_or_glass_in_beam = Below the limit, but in a composite copper or glass in the beam dilutes the resin.
+
+## Where the sigma came from
+
+sigma-printed = printed error, multiple stated in the file
+sigma-printed_multiple_unknown = printed error, multiple not stated: taken as one sigma, which widens the band
+sigma-printed_multiple_set = printed error, multiple set by the inspector
+sigma-site_table = the site's repeatability at the action level
+sigma-detection_limit = detection limit divided by three
+sigma-none = none
+
+## Material classes
+
+class-polymer = polymer
+class-metal = metal
+class-composite = composite / electronics
+class-plated = plated, coated or passivated
+class-unknown = class not known
+class-from-declared = stated in the file
+class-from-setting = set by the inspector
+class-from-not_stated = nobody stated it
+class-from-not_understood = the file's word is not a class known here
+class-from-not_in_book = the rule book has no bands for it
+
+## Substances
+
+substance-Cd = cadmium
+substance-Pb = lead
+substance-Hg = mercury
+substance-Cr = chromium (total)
+substance-Br = bromine (total)
+substance-Cl = chlorine
+substance-total = chlorine + bromine
+stands-for-Cr = stands for Cr(VI), which XRF cannot see
+stands-for-Br = stands for PBB and PBDE, which XRF cannot see
+
+## Dispositions
+
+disposition-accept = accept for the substances screened
+disposition-hold = hold
+disposition-not_accept = not accept
+
+## Reasons of a disposition, worst first, each with what ends it
+
+lot-reason-over_limit = { $about } is over limit in { $count } of { $of } readings.
+    .remedy = Quarantine the lot. Send the worst sample to a laboratory by the reference method; only its result or a valid exemption can change this.
+lot-reason-halogen_over_limit = { $about } is over the halogen limit in { $count } of { $of } readings.
+    .remedy = Quarantine the lot. Confirm by combustion and ion chromatography (IEC 62321-3-2).
+lot-reason-over_in_some_classes = { $about } is over limit under some of the material classes this may be, in { $count } of { $of } readings.
+    .remedy = State the material class.
+lot-reason-not_measured = { $about } was not measured in { $count } of { $of } readings.
+    .remedy = Measure it, or state the unit where the number has none.
+lot-reason-no_uncertainty = { $about } has no uncertainty in { $count } of { $of } readings.
+    .remedy = Export the error column, or give a site table of repeatability.
+lot-reason-detection_too_high = { $about }: the detection limit is too high or not stated in { $count } of { $of } readings.
+    .remedy = Measure longer to lower the detection limit, or export it.
+lot-reason-not_capable = { $about }: the sigma is too large to show "below" in { $count } of { $of } readings.
+    .remedy = Measure longer, or use the reference method.
+lot-reason-undecided = { $about } is undecided in { $count } of { $of } readings.
+    .remedy = Follow the next step of each reading: measure longer, another spot, or the reference method.
+lot-reason-halogen_open = { $about } is open under the halogen book in { $count } of { $of } readings.
+    .remedy = Follow the next step of each reading.
+lot-reason-rows_refused = { $count } rows of the source were refused; something measured may be missing here.
+    .remedy = Look at the refused rows, correct the file or measure again.
+lot-reason-class_unknown = The material class of { $count } of { $of } readings is not known; they were judged under every class and the worst counts.
+    .remedy = State the material class.
+lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic whose thickness is not stated ({ $count } of { $of } readings); a thin piece shows less than it holds.
+    .remedy = State the thickness in millimetres.
+lot-reason-material_not_measured = The bill of materials lists "{ $about }", and it was not measured.
+    .remedy = Measure it.
+lot-reason-bill_of_materials_none = No bill of materials is given for { $count ->
+        [one] a part
+       *[other] { $count } parts
+    }, so materials may be unmeasured.
+    .remedy = List the part's homogeneous materials.
+lot-reason-trust_none = No check standard or blank is given, so nothing shows that the analyser was right.
+    .remedy = Measure a check standard before and after, or set trust to advisory; the report prints that.
+lot-reason-sampling_none = No lot size and sampling plan are given, so nothing shows that enough was measured.
+    .remedy = Give the lot size and how many units the plan asks for, or set sampling to advisory; the report prints that.
+lot-reason-sampling_too_few = { $count } units were measured; the plan asks for { $of }.
+    .remedy = Measure the missing units.
+lot-reason-multiple_not_stated = The multiple of the printed errors is not stated for { $count } of { $of } readings; taken as one sigma, which widens the band.
+    .remedy = State whether the error column is one, two or three sigma.
+lot-reason-halogen_book_not_loaded = The inspection names the halogen book "{ $about }", which is not loaded.
+    .remedy = Load the rule book file, or name one that is loaded.
+reason-advisory = (advisory: printed, does not hold)
+
+## What screening does not answer
+
+not-assessed-phthalates = Phthalates (DEHP, BBP, DBP, DIBP): XRF gives no answer at all (IEC 62321-8).
+not-assessed-pbb_pbde = PBB and PBDE: ruled out by low bromine only, never measured (IEC 62321-6). Low bromine here does not show the 10 mg/kg limit for PBDE of Regulation (EU) 2019/1021.
+not-assessed-cr6 = Cr(VI): ruled out by low total chromium only, never measured (IEC 62321-7-1, -7-2). On a passivated or plated surface total chromium says nothing.
+not-assessed-exemptions = Exemptions: none is applied in this review.
+not-assessed-change = Materials, layers and parts that were not measured.
+
+## Next steps
+
+next-measure_element = Measure { $about }.
+next-state_unit = State the unit of the { $about } column.
+next-read_cell_again = Look at the cell in the file: correct it or measure again.
+next-state_uncertainty = Export the uncertainty of { $about }, or give a site table of repeatability.
+next-state_detection_limit = Export the detection limit of { $about }.
+next-measure_longer = Measure this spot for about { $seconds } s in all (beam not stated): an even chance of a decision.
+next-lower_detection_limit = Measure longer: four times the time halves the detection limit.
+next-thicker_piece = Stack pieces or measure a thicker one.
+next-separate_layers = Separate the layer from what lies under it, or measure each as its own material.
+next-reference_method = Laboratory: { $method }, { $technique }.
+
+## Trust
+
+trust-none = no check readings given
+
+## Intake: what a column was taken for, and why
+
+role-value = value
+role-uncertainty = uncertainty
+role-detection_limit = detection limit
+role-id = sample or reading id
+role-unit = physical unit
+role-spot = spot
+role-part = part
+role-material = material name
+role-lot = lot
+role-supplier = supplier
+role-class = material class
+role-time = date and time
+role-seconds = measuring time
+role-instrument = instrument
+role-mode = measuring mode
+role-operator = operator
+role-thickness = thickness
+role-note = remark
+role-unit_of_measure = unit of measure of the row
+role-unused = not used
+evidence-element_heading = the heading names the element and every other word in it is understood
+evidence-follows_element = an error heading right after the element's column
+evidence-known_heading = the heading is a known word
+evidence-class_words_only = every cell is a word for a material class
+evidence-holds_units = the cells hold units of measure
+evidence-words_not_understood = the heading starts like an element but has words that are not understood
+evidence-already_taken = another column already has this meaning
+evidence-not_known = the heading is not known here
+set-aside-blank = empty rows
+set-aside-heading = headings repeated inside the table
+set-aside-unit_row = rows of units
+
+## Intake: notices and refusals, each with its remedy
+
+notice-unreadable = The file could not be read: { $found }
+    .remedy = Copy it again from the stick and try once more.
+notice-empty_file = The file is empty.
+    .remedy = Export it again; nothing was lost here because nothing was in it.
+notice-header_only = The file has a heading row and no rows below it.
+    .remedy = Export it again with the readings.
+notice-not_text = The bytes are not text; this is no table, whatever its name says.
+    .remedy = Export the results as CSV text.
+notice-workbook = This is a workbook or an archive, which this version does not open.
+    .remedy = Save the sheet as CSV (UTF-8) and load that.
+notice-utf16 = The text is UTF-16, which this version does not read.
+    .remedy = Save it as CSV (UTF-8).
+notice-no_element_column = No column of an element was found, such as "Pb (mg/kg)". All { $rows } rows are refused.
+    .remedy = Check that the file has one heading row with element symbols, and rows below it.
+notice-column_twice = "{ $found }" has the same meaning as a column further left and is not used.
+    .remedy = Remove or rename one of the two.
+notice-heading_not_understood = "{ $found }" starts like an element, but its other words are not understood, so it is not used.
+    .remedy = If it is a mass fraction, name it like "Pb mg/kg".
+notice-quote_left_open = A quotation mark is opened on this line and never closed. The line is refused; reading goes on at the next.
+    .remedy = Close or remove the quotation mark.
+notice-line_too_long = This line is longer than any table row (over 1 MiB). It is refused; reading goes on at the next.
+    .remedy = Look at the line in the file; a line break may be missing.
+notice-row_too_long = The row has more cells than the heading, first "{ $found }", so its cells may stand in the wrong columns. It is refused.
+    .remedy = Look for an unquoted comma in the row.
+notice-row_short = { $rows } rows have fewer cells than the heading; the missing cells count as empty.
+    .remedy = Check that the rows were not cut off.
+notice-nothing_usable = The row has nothing in any column that is used.
+    .remedy = Remove it, or name its columns.
+notice-not_utf8 = "{ $found }" is not UTF-8 text, so the row's identity cannot be read for certain. The row is refused.
+    .remedy = Save the file as CSV (UTF-8).
+notice-cell_not_understood = "{ $found }" is not a measurement. The cell counts as not measured; the rest of its row is used.
+    .remedy = Correct the cell, or measure again.
+notice-number_out_of_range = "{ $found }" is beyond any mass fraction. The cell counts as not measured; the rest of its row is used.
+    .remedy = Check the number and its unit.
+notice-more_than_whole = "{ $found }" is more than the whole sample (over 1 000 000 mg/kg).
+    .remedy = Check the unit of the column.
+notice-mark_unclear = "{ $found }" has a comma or point that may be a decimal or a thousands mark. The cell counts as not measured.
+    .remedy = State the file's decimal mark.
+notice-error_not_understood = The uncertainty "{ $found }" is no usable number. The value stands without uncertainty.
+    .remedy = Correct the cell.
+notice-error_unit_unclear = The uncertainty's unit cannot be told in { $rows } rows: a percent sign may mean percent of the value. The values stand without uncertainty.
+    .remedy = Name the column with its unit, like "Pb u mg/kg (1s)".
+notice-unit_not_stated = The unit is not stated in { $rows } rows ("{ $found }" first). The numbers are kept as text and count as not measured.
+    .remedy = State the unit of the file.
+notice-unit_not_known = "{ $found }" is no unit of mass fraction known here.
+    .remedy = Use mg/kg, ppm, %, g/kg, ug/g or ppb.
+notice-multiple_not_stated = How many sigma the error column stands for is not stated ({ $rows } rows). Taken as one, which widens the undecided band and never clears anything.
+    .remedy = State one, two or three sigma for this file.
+notice-limit_in_error_column = "Not detected" with a number in the error column, in { $rows } rows ("{ $found }" first): the number was read as { $reading ->
+        [one_error] one printed error, three sigma of it as the detection limit
+       *[limit] the detection limit
+    }.
+    .remedy = If the column means the other thing there, say so for this file.
+notice-class_not_understood = "{ $found }" is not a material class known here ({ $rows } rows). The class counts as not known.
+    .remedy = Use polymer, metal, composite or plated, or set the class.
+notice-same_as_another = The file has the same bytes as another and was merged with it.
+    .remedy = Nothing to do.
+notice-new_header = A new heading row with other columns starts here.
+    .remedy = Check that the columns below it were understood.
+notice-preamble = { $found } lines before the heading row are kept as remarks.
+    .remedy = Nothing to do.
+notice-skipped = Not a table; skipped.
+    .remedy = Nothing to do.
+
+## Settings, mapping and rule book files
+
+problem-malformed = This line cannot be read: { $found }
+    .remedy = Correct the line; a text stands in quotation marks, and only known names are allowed.
+problem-wrong_schema = "{ $found }" is not a kind of file read here.
+    .remedy = The first line must read schema = "{ $expected }".
+problem-unknown_unit = "{ $found }" is no unit of mass fraction known here.
+    .remedy = Use mg/kg, %, g/kg or ug/kg.
+problem-not_a_quantity = "{ $found }" is not a number with a unit.
+    .remedy = Write it like "700 mg/kg".
+problem-unknown_name = "{ $found }" is not a name known here.
+    .remedy = See the list of names in the contract.
+problem-band_upside_down = The band's low edge is not below its high edge: { $found }.
+    .remedy = Correct the two edges.
+problem-not_above_zero = "{ $found }" is not above zero.
+    .remedy = A limit must be above zero.
+problem-twice = "{ $found }" stands twice.
+    .remedy = Remove one of the rows.
+problem-missing = "{ $found }" is missing.
+    .remedy = Add it.
+problem-out_of_range = "{ $found }" is outside what is possible.
+    .remedy = See the contract for the range.
+problem-nothing_in_book = The book "{ $found }" has neither bands nor halogen limits.
+    .remedy = Add a table.
+problem-no_source = A row has no source or clause.
+    .remedy = Every value must name its document and clause.
+
+## Acts in words
+
+act-class = material class set to { $value }
+act-sigma_multiple = printed errors taken as { $value } sigma
+act-unit_of_measure = unit of values without one set to { $value }
+act-decimal_mark = decimal mark set to "{ $value }"
+act-detection_in_error_column = number in the error column of a non-detect: { $value ->
+        [one_error] one printed error
+       *[limit] the detection limit
+    }
+act-halogen_book = halogens count by { $value }
+act-trust = missing check readings: { $value }
+act-sampling = missing sampling plan: { $value }
+act-materials = missing bill of materials: { $value }
+act-thickness_mm = thickness set to { $value } mm
+act-lot_size = lot size { $value }
+act-units_to_take = units the plan asks for: { $value }
+act-bill_of_materials = homogeneous materials listed: { $value }
+act-category = product category { $value }
+act-placing_date = placing on the market on { $value }
+act-reviewed_at = reviewed on { $value }
+act-inspector = inspector { $value }
+act-place = place { $value }
+act-title = title { $value }
+act-check_samples = check samples: { $value }
+act-site_sigma = site repeatability { $value }
+act-undo = took back act { $value }
+target-inspection = whole inspection
+target-source = file { $name }
+target-lot = lot { $lot } of { $supplier }
+target-part = part { $part }
+target-material = material { $material } of part { $part }
+
+## Summary lines
+
+summary-no_readings = No readings yet.
+summary-counts = { $readings ->
+        [one] One reading
+       *[other] { $readings } readings
+    } in { $lots ->
+        [one] one lot
+       *[other] { $lots } lots
+    }: { $accept } accept, { $hold } hold, { $not_accept } not accept.
+summary-readings_below = What the readings say: every substance screened is below limit or not applicable.
+summary-readings_say = What the readings say: { $list }.
+summary-substance_count = { $about } { $outcome } in { $count }
+summary-evidence_none = Evidence: nothing is missing for an accept.
+summary-evidence_missing = Evidence missing for an accept: { $list }.
+evidence-short-rows_refused = refused rows to look at
+evidence-short-class_unknown = material class
+evidence-short-thickness_not_stated = thickness
+evidence-short-material_not_measured = unmeasured materials
+evidence-short-bill_of_materials_none = bill of materials
+evidence-short-trust_none = check readings
+evidence-short-sampling_none = lot size and sampling plan
+evidence-short-sampling_too_few = more units
+evidence-short-multiple_not_stated = multiple of sigma
+evidence-short-halogen_book_not_loaded = halogen rule book
+not-stated = not stated
+no-lot = lot not stated
+
+## Values
+
+value-number = { $value } mg/kg ± { $sigma } (1s)
+value-number_bare = { $value } mg/kg, no uncertainty
+value-below = < { $value } mg/kg
+value-above = > { $value } mg/kg
+value-not_detected = not detected
+value-not_measured = –
+value-text = "{ $written }"
+value-interval = { $low } to { $high } mg/kg
+value-at_least = at least { $low } mg/kg
+
+## Working, in words
+
+working-below = { $x } + { $k } × { $sigma } = { $end } mg/kg, at or under the low edge { $low } mg/kg.
+working-over = { $x } − { $k } × { $sigma } = { $end } mg/kg, at or over the high edge { $high } mg/kg.
+working-between = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { $to }; the undecided band is { $low } to { $high } mg/kg.
+working-between_open = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { $to }; "below" ends at { $low } mg/kg and there is no "over".
+working-detection = Not detected at { $x } mg/kg; with one third of it as sigma, { $end } mg/kg against the low edge { $low } mg/kg.
+working-detection_composite = Not detected at { $x } mg/kg; clears only at or under { $low } mg/kg.
+working-not_capable = { $k } × { $sigma } = { $end } mg/kg, at or over the low edge { $low } mg/kg.
+
+## Cautions
+
+caution-declaration = Screening is not a declaration of conformity and is not a laboratory result.
+caution-homogeneous = A result speaks for the spot that was measured. Limits apply to each homogeneous material, layers included.
+caution-radiation = X-ray analysers give off ionising radiation. Follow local law, the licence and the training that go with the instrument; never hold a sample in the beam by hand.
+caution-dust = Cutting, grinding or scraping samples can release toxic dust (lead, cadmium, chromium). Use extraction, gloves and a mask, and dispose of residues by local rules.
+caution-shipping = Do not ship a held or not accepted lot on the strength of this page; a person with the authority decides.
+caution-items = Results relate only to the items tested.
+
+## Report
+
+report-title = Screening report
+report-subtitle = Restricted substances by X-ray fluorescence
+report-end = End of report
+report-id = Identification
+report-program = Made with
+report-number = Report number
+report-reviewed = Reviewed on
+report-inspector = Inspector
+report-place = Place
+report-category = Product category (Directive 2011/65/EU)
+report-placing = Placing on the market
+report-blank = ____________________
+report-summary = Summary
+report-lots = Lots
+report-lot = Lot
+report-supplier = Supplier
+report-source = Source
+report-disposition = Disposition
+report-reasons = Reasons, worst first, and what ends each
+report-readings = Readings
+report-materials = Materials
+report-part = Part
+report-material = Material
+report-class = Class
+report-sources = Sources
+report-file = File
+report-rows = Rows in = used + check + duplicate + set aside + refused
+report-digest = SHA-256
+report-method = Method, rules and decision rule
+report-method_text = Screening by X-ray fluorescence; each reading was judged by the bands of the rule book below. Values are mass fractions in mg/kg; s is one sigma.
+report-rule_text = Below limit (BL): x + { $k } s ≤ low edge. Over limit (OL): x − { $k } s ≥ high edge. Undecided (X): between. Cr and Br have no "over". Not detected at D: s = D / 3. The bands already hold a guard band; risks beyond them were not computed.
+report-rule_halogens = Halogens: BL if x + { $k } s ≤ limit, OL if x − { $k } s > limit; the total adds the squares of both sigmas; a part below its detection limit makes the total an interval.
+report-halogens_moved = Halogens move dispositions by { $book }.
+report-halogens_shown = Halogens are shown for information; no halogen book is named, so they move no disposition.
+report-uncertainty = Uncertainty: s is the printed error divided by its multiple, or the site's repeatability at the action level where given; which one stands beside each result. Other contributions (calibration, matrix, position) are not included.
+report-book = Rule book
+report-edition = Edition
+report-confidence = Confidence in its values
+report-bands = Bands used (mg/kg)
+report-substance = Substance
+report-low = Low edge
+report-high = High edge
+report-none = none
+report-detection_edge = detection limit of the reading, at most { $limit }
+report-limit = Limit
+report-clause = Clause
+report-results = Results
+report-results_text = The worst outcome of each material. Every reading stands in the annex.
+report-open = Open outcomes and next steps
+report-open_none = Nothing is open.
+report-reading = Reading
+report-outcome = Outcome
+report-why = Why
+report-next = Next step
+report-annex = Annex: every reading
+report-annex_capped = The first { $shown } of { $total } readings are printed; findings.csv holds all of them.
+report-open_capped = The first { $shown } of { $total } open outcomes are printed; findings.csv holds all of them.
+report-materials_capped = The first { $shown } of { $total } materials are printed; findings.json holds all of them.
+report-line = Line
+report-sample = Sample
+report-refused = Refused rows
+report-refused_none = No row was refused.
+report-refused_capped = { $left } more refused rows are counted and not listed.
+report-column = Column
+report-remedy = What to do
+report-acts = Settings and acts
+report-acts_none = None.
+report-by = By
+report-at = At
+report-act = Act
+report-target = About
+report-note = Note
+report-trust = Trust and sampling
+report-trust_text = Check standards and blanks: none given. Lot size and sampling plan: see each lot's reasons. Missing evidence holds a lot unless a setting below makes it advisory.
+report-not_assessed = Not assessed
+report-cautions = Cautions
+report-signatures = Signatures
+report-sign_inspector = Inspected by (name, date, signature)
+report-sign_second = Checked by a second person (name, date, signature)
+report-findings_digest = SHA-256 of the findings
+report-total_rows = All files
+report-legend = BL below limit · X undecided · OL over limit · n/a not applicable. Every other word is an outcome that is not a pass.
+
+## Ruler
+
+ruler-title = { $about }: { $outcome }
+ruler-description = Logarithmic scale in mg/kg. { $value }. Undecided band from { $low } to { $high }.
+ruler-description_open = Logarithmic scale in mg/kg. { $value }. Undecided from { $low } upwards.
+ruler-band = undecided
+ruler-no_value = no value to draw
