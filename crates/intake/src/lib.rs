@@ -8,4 +8,4 @@ pub mod heading;
 pub mod records;
 pub mod source_reader;
 
-pub use source_reader::{SourceReader, refuse_source};
+pub use source_reader::{SourceReader, found_in_folder, refuse_source};

@@ -177,6 +177,22 @@ pub fn refuse_source(name: &str, code: NoticeCode, found: &str) -> Source {
     source
 }
 
+/// Names that promise a table, or a workbook that holds one.
+const TABLE_ENDINGS: [&str; 8] = ["csv", "tsv", "tab", "txt", "xlsx", "xls", "ods", "zip"];
+
+/// A source found by walking a folder: a file that is no table and whose name promised none is only skipped.
+#[must_use]
+pub fn found_in_folder(source: Source) -> Source {
+    let ending = source.name.rsplit_once('.').map_or("", |(_, ending)| ending).to_lowercase();
+    if source.problem.is_none() || TABLE_ENDINGS.contains(&ending.as_str()) {
+        return source;
+    }
+    let mut skipped = refuse_source(&source.name, NoticeCode::Skipped, "");
+    skipped.sha256 = source.sha256;
+    skipped.bytes = source.bytes;
+    skipped
+}
+
 /// Why bytes are no text table, where that shows at once.
 fn no_text(bytes: &[u8]) -> Option<NoticeCode> {
     if bytes.iter().all(u8::is_ascii_whitespace) {

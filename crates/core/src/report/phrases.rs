@@ -157,6 +157,11 @@ pub fn as_written(source: &Source, column: &ElementColumn, row: usize) -> String
     }
 }
 
+/// How the cell of an element was written; empty where the source has no column for it.
+pub fn written_of(source: &Source, element: Element, row: usize) -> String {
+    source.readings.column_of(element).map(|column| as_written(source, column, row)).unwrap_or_default()
+}
+
 /// The text of a plain number with this many decimals, made again from its value.
 fn remake(units: i64, exponent: i32, decimals: u32, mark: char) -> String {
     // The value is exact in these decimals unless it was finer than a millionth of mg/kg; then what was kept is shown.

@@ -410,6 +410,7 @@ report-rule_halogens = Halogens: BL if x + { $k } s ≤ limit, OL if x − { $k 
 report-halogens_moved = Halogens move dispositions by { $book }.
 report-halogens_shown = Halogens are shown for information; no halogen book is named, so they move no disposition.
 report-uncertainty = Uncertainty: s is the printed error divided by its multiple, or the site's repeatability at the action level where given; which one stands beside each result. Other contributions (calibration, matrix, position) are not included.
+report-uncertainty_from = Sigma:
 report-book = Rule book
 report-edition = Edition
 report-confidence = Confidence in its values
@@ -465,3 +466,42 @@ ruler-description = Logarithmic scale in mg/kg. { $value }. Undecided band from 
 ruler-description_open = Logarithmic scale in mg/kg. { $value }. Undecided from { $low } upwards.
 ruler-band = undecided
 ruler-no_value = no value to draw
+
+## Command line
+
+cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
+
+    Usage:
+      plumbline review --out DIR [--settings FILE] [--rules FILE]... PATH...
+      plumbline help
+      plumbline version
+
+    review     reads result tables (CSV, TSV; files or folders) and writes into DIR:
+                 findings.json   everything found, for programs
+                 findings.csv    one row a reading, for spreadsheets
+                 report.html     the report, for people; print it from a browser
+    --out DIR        where to write; made if it is not there
+    --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
+    --rules FILE     a rule book in place of the built-in one of the same kind
+
+    Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
+    2 an input could not be read, or there were no readings (the rest is still written);
+    64 wrong usage, or a bad settings or rule file (nothing written); 74 the output could not be written.
+
+    Screening is not a declaration of conformity and is not a laboratory result.
+cli-usage = plumbline: { $what }
+    .remedy = See "plumbline help".
+cli-unknown = "{ $found }" is not known here
+cli-missing_out = --out DIR is missing
+cli-missing_value = { $found } needs a value
+cli-missing_path = no file or folder is named
+cli-bad_file = { $file }, line { $line }, column { $column }: { $text }
+cli-unreadable = { $file }: { $text }
+cli-cannot_write = { $file } could not be written: { $text }
+cli-source = { $file }: rows in { $rows_in } = used { $used } + check { $check } + duplicate { $duplicate } + set aside { $set_aside } + refused { $refused }; readings { $total }
+cli-source_problem = { $file }: { $text }
+cli-refused = { $file }, line { $line }, column { $column }: { $text }
+cli-refused_row = { $file }, line { $line }: { $text }
+cli-more_refused = { $file }: { $left } more refused rows are in findings.json
+cli-lot = lot { $lot } of { $supplier }: { $disposition }
+cli-written = Written: { $file }

@@ -285,6 +285,7 @@ page-act-reviewed-at-hint = Typed by you: the program reads no clock. Left empty
 page-act-category-label = Product category (1 to 11)
 page-act-category-hint = Annex I of Directive 2011/65/EU.
 page-act-placing-date-label = Placed on the market on
+page-act-placing-date-hint = Decides which exemptions are still open to the goods.
 page-who-initials = Your initials
 page-who-day = Date of what you record
 page-who-hint = Put on every act you record from now on. A day is only put there if you type it or press Today.
@@ -385,14 +386,17 @@ page-lot-more-reasons = { $n ->
     [one] { $n } more reason
    *[other] { $n } more reasons
   }
-page-lot-materials = { $n ->
-    [one] Its { $n } material
-   *[other] Its { $n } materials
+page-lot-parts = { $parts ->
+    [one] Its { $parts } part
+   *[other] Its { $parts } parts
+  }, { $materials ->
+    [one] { $materials } material
+   *[other] { $materials } materials
   }
 page-lot-not-assessed = Not assessed:
-page-materials-left = { $n ->
-    [one] { $n } more material; the report has it.
-   *[other] { $n } more materials; the report has them.
+page-parts-in-report = { $n ->
+    [one] { $n } more part; findings.json has it.
+   *[other] { $n } more parts; findings.json has them.
   }
 page-material-size = { $n ->
     [one] { $class }, { $n } reading

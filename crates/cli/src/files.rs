@@ -1,0 +1,80 @@
+//! Files and folders to sources, each read once in pieces.
+
+use std::fs::{self, File};
+use std::io::{self, Read};
+use std::path::{Path, PathBuf};
+
+use plumbline_core::acts::Settings;
+use plumbline_core::inspection::Inspection;
+use plumbline_core::reading::{NoticeCode, Source};
+use plumbline_intake::{SourceReader, found_in_folder, refuse_source};
+
+/// Bytes read at a time; the same as the page's slices, so that both doors work in equal steps.
+const PIECE: usize = 4 * 1024 * 1024;
+
+/// Reads everything named into the inspection; true where something named directly could not be read.
+pub(crate) fn read_all(paths: &[PathBuf], inspection: &mut Inspection) -> bool {
+    let settings = inspection.settings();
+    let mut unreadable = false;
+    for path in paths {
+        if path.is_dir() {
+            let mut found = Vec::new();
+            let walked = walk(path, path, &mut found);
+            if let Err((place, error)) = walked {
+                unreadable = true;
+                let name = place.display().to_string();
+                inspection.add_source(refuse_source(&name, NoticeCode::Unreadable, &error.to_string()));
+            }
+            for (name, file) in found {
+                inspection.add_source(found_in_folder(read_one(&name, &file, &settings)));
+            }
+        } else {
+            let source = read_one(&base_name(path), path, &settings);
+            unreadable |= source.problem.is_some();
+            inspection.add_source(source);
+        }
+    }
+    unreadable
+}
+
+/// The last part of a path.
+pub(crate) fn base_name(path: &Path) -> String {
+    path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
+}
+
+fn read_one(name: &str, path: &Path, settings: &Settings) -> Source {
+    let mut reader = SourceReader::new(name, settings);
+    let mut piece = vec![0; PIECE];
+    let mut file = match File::open(path) {
+        Ok(file) => file,
+        Err(error) => return refuse_source(name, NoticeCode::Unreadable, &error.to_string()),
+    };
+    loop {
+        match file.read(&mut piece) {
+            Ok(0) => return reader.finish(),
+            Ok(read) => reader.push(piece.get(..read).unwrap_or(&[])),
+            Err(error) if error.kind() == io::ErrorKind::Interrupted => {}
+            Err(error) => return refuse_source(name, NoticeCode::Unreadable, &error.to_string()),
+        }
+    }
+}
+
+/// All files below a folder with their names inside it, `/` between the parts.
+fn walk(top: &Path, folder: &Path, found: &mut Vec<(String, PathBuf)>) -> Result<(), (PathBuf, io::Error)> {
+    let in_folder = |error| (folder.to_owned(), error);
+    let mut entries: Vec<PathBuf> = Vec::new();
+    for entry in fs::read_dir(folder).map_err(in_folder)? {
+        entries.push(entry.map_err(in_folder)?.path());
+    }
+    entries.sort();
+    for entry in entries {
+        if entry.is_dir() && !entry.is_symlink() {
+            walk(top, &entry, found)?;
+        } else if entry.is_file() {
+            let inside = entry.strip_prefix(top).unwrap_or(&entry);
+            let name: Vec<_> = inside.iter().map(|part| part.to_string_lossy().into_owned()).collect();
+            found.push((name.join("/"), entry));
+        }
+    }
+    Ok(())
+}

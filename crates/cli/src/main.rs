@@ -1,0 +1,196 @@
+//! The thin door to the shell: files in, the same three files out as the page gives. It decides nothing.
+
+mod arguments;
+mod files;
+
+use std::fs::{self, File};
+use std::io::{self, BufWriter, Write};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use arguments::{Command, Review};
+use plumbline_core::acts;
+use plumbline_core::inspection::{self, Findings, Inspection};
+use plumbline_core::lot::Disposition;
+use plumbline_core::reading::NoticeCode;
+use plumbline_core::report::{PROGRAM, csv, html, json, phrases};
+use plumbline_core::rules::{self, Problem, RuleBook};
+use plumbline_core::words::Words;
+
+/// Exit status: wrong usage, or a bad settings or rule file (EX_USAGE of sysexits.h).
+const USAGE: u8 = 64;
+/// Exit status: the output could not be written (EX_IOERR of sysexits.h).
+const CANNOT_WRITE: u8 = 74;
+/// Refused rows of a source that are printed; all of them stand in findings.json.
+const REFUSED_PRINTED: usize = 20;
+
+fn main() -> ExitCode {
+    let words = Words::english();
+    match arguments::read(&words) {
+        Ok(Command::Help) => say(&words.say("cli-help")),
+        Ok(Command::Version) => say(&format!("{} {}", PROGRAM.name, PROGRAM.version)),
+        Ok(Command::Review(review)) => ExitCode::from(run(&words, &review)),
+        Err(what) => {
+            complain(&words.with("cli-usage", &[("what", &what)]));
+            complain(&words.say("cli-usage.remedy"));
+            ExitCode::from(USAGE)
+        }
+    }
+}
+
+fn say(text: &str) -> ExitCode {
+    // A closed pipe is the reader's choice, not a failure.
+    let _ = writeln!(io::stdout(), "{text}");
+    ExitCode::SUCCESS
+}
+
+fn complain(text: &str) {
+    let _ = writeln!(io::stderr(), "{text}");
+}
+
+fn run(words: &Words, review: &Review) -> u8 {
+    let mut inspection = match Inspection::new() {
+        Ok(inspection) => inspection,
+        Err(problems) => return refuse_file(words, Path::new("built-in"), &problems, rules::SCHEMA),
+    };
+    for path in &review.rules {
+        match read_text(words, path).map(|text| RuleBook::parse(&text)) {
+            Ok(Ok(book)) => inspection.books.add(book),
+            Ok(Err(problems)) => return refuse_file(words, path, &problems, rules::SCHEMA),
+            Err(status) => return status,
+        }
+    }
+    if let Some(path) = &review.settings {
+        let name = files::base_name(path);
+        match read_text(words, path).map(|text| acts::parse_settings(&text, &name)) {
+            Ok(Ok(acts)) => inspection.acts = acts,
+            Ok(Err(problems)) => return refuse_file(words, path, &problems, acts::SCHEMA),
+            Err(status) => return status,
+        }
+    }
+    let unreadable = files::read_all(&review.paths, &mut inspection);
+    let findings = inspection::review(&inspection);
+    print_summary(words, &inspection, &findings);
+    if let Err((path, error)) = write_all(words, &review.out, &inspection, &findings) {
+        let file = path.display().to_string();
+        complain(&words.with("cli-cannot_write", &[("file", &file), ("text", &error.to_string())]));
+        return CANNOT_WRITE;
+    }
+    let all_accepted = findings.lots.iter().all(|lot| lot.disposition == Disposition::Accept);
+    match (unreadable || findings.verdicts.is_empty(), all_accepted) {
+        (true, _) => 2,
+        (false, false) => 1,
+        (false, true) => 0,
+    }
+}
+
+fn read_text(words: &Words, path: &Path) -> Result<String, u8> {
+    fs::read_to_string(path).map_err(|error| {
+        let file = path.display().to_string();
+        complain(&words.with("cli-unreadable", &[("file", &file), ("text", &error.to_string())]));
+        USAGE
+    })
+}
+
+fn refuse_file(words: &Words, path: &Path, problems: &[Problem], expected: &str) -> u8 {
+    for problem in problems {
+        let text = format!(
+            "{} {}",
+            phrases::problem(words, problem, expected),
+            phrases::problem_remedy(words, problem, expected)
+        );
+        complain(&words.with(
+            "cli-bad_file",
+            &[
+                ("file", &path.display().to_string()),
+                ("line", &problem.line.to_string()),
+                ("column", &problem.column.to_string()),
+                ("text", &text),
+            ],
+        ));
+    }
+    USAGE
+}
+
+fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
+    for (at, source) in inspection.sources.iter().enumerate() {
+        let counts = findings.counts(inspection, at);
+        if source.problem.is_none() || source.problem == Some(NoticeCode::NoElementColumn) {
+            say(&words.with(
+                "cli-source",
+                &[
+                    ("file", &source.name),
+                    ("rows_in", &counts.rows_in.to_string()),
+                    ("used", &counts.used.to_string()),
+                    ("check", &counts.check.to_string()),
+                    ("duplicate", &counts.duplicate.to_string()),
+                    ("set_aside", &counts.set_aside.to_string()),
+                    ("refused", &counts.refused.to_string()),
+                    ("total", &counts.readings.to_string()),
+                ],
+            ));
+        }
+        for notice in source.refusals.kept.iter().take(REFUSED_PRINTED) {
+            let text = format!(
+                "{} {}",
+                phrases::notice(words, notice, Some(source)),
+                phrases::notice_remedy(words, notice.code)
+            );
+            let id = match (notice.line, notice.column) {
+                (0, _) => "cli-source_problem",
+                (_, 0) => "cli-refused_row",
+                _ => "cli-refused",
+            };
+            say(&words.with(
+                id,
+                &[
+                    ("file", &source.name),
+                    ("line", &notice.line.to_string()),
+                    ("column", &notice.column.to_string()),
+                    ("text", &text),
+                ],
+            ));
+        }
+        let left = source.refusals.left_out + source.refusals.kept.len().saturating_sub(REFUSED_PRINTED) as u64;
+        if left > 0 {
+            say(&words.with("cli-more_refused", &[("file", &source.name), ("left", &left.to_string())]));
+        }
+    }
+    for lot in &findings.lots {
+        say(&words.with(
+            "cli-lot",
+            &[
+                ("lot", &phrases::lot_name(words, inspection, lot)),
+                ("supplier", &lot.supplier.clone().unwrap_or_else(|| words.say("not-stated"))),
+                ("disposition", &words.say(&format!("disposition-{}", lot.disposition.code()))),
+            ],
+        ));
+        for reason in &lot.reasons {
+            say(&format!("  {}", phrases::lot_reason(words, reason)));
+        }
+    }
+    say(&phrases::summary_counts(words, findings));
+    say(&phrases::summary_says(words, findings));
+    say(&phrases::summary_evidence(words, findings));
+    say(&words.say("caution-declaration"));
+}
+
+type Written = Result<(), (PathBuf, io::Error)>;
+
+fn write_all(words: &Words, out: &Path, inspection: &Inspection, findings: &Findings) -> Written {
+    fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
+    write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
+    write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
+    write_one(words, &out.join("report.html"), |sink| html::write(inspection, findings, words, sink))
+}
+
+fn write_one(words: &Words, path: &Path, write: impl Fn(&mut dyn Write) -> io::Result<()>) -> Written {
+    let written = File::create(path).and_then(|file| {
+        let mut sink = BufWriter::with_capacity(256 * 1024, file);
+        write(&mut sink)?;
+        sink.flush()
+    });
+    written.map_err(|error| (path.to_owned(), error))?;
+    say(&words.with("cli-written", &[("file", &path.display().to_string())]));
+    Ok(())
+}
