@@ -151,7 +151,8 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
                 ],
             ));
         }
-        let left = source.refusals.left_out + source.refusals.kept.len().saturating_sub(REFUSED_PRINTED) as u64;
+        let left =
+            source.refusals.left_out + source.refusals.kept.len().saturating_sub(REFUSED_PRINTED) as u64;
         if left > 0 {
             say(&words.with("cli-more_refused", &[("file", &source.name), ("left", &left.to_string())]));
         }

@@ -361,10 +361,13 @@ pub fn parse_seconds(text: &str) -> Option<u16> {
 
 fn parse_site_sigma(text: &str) -> Result<SiteSigma, ProblemCode> {
     let field = |name: &str| {
-        text.split(';').find_map(|part| part.trim().strip_prefix(name)?.trim_start().strip_prefix('=')).map(str::trim)
+        text.split(';')
+            .find_map(|part| part.trim().strip_prefix(name)?.trim_start().strip_prefix('='))
+            .map(str::trim)
     };
-    let quantity_of =
-        |name: &str| field(name).map(|text| quantity::parse_with_unit(text).map_err(|_| ProblemCode::NotAQuantity));
+    let quantity_of = |name: &str| {
+        field(name).map(|text| quantity::parse_with_unit(text).map_err(|_| ProblemCode::NotAQuantity))
+    };
     let element = field("element").and_then(Element::from_symbol).ok_or(ProblemCode::UnknownName)?;
     let class = field("class").and_then(MaterialClass::from_code).ok_or(ProblemCode::UnknownName)?;
     let sigma = quantity_of("s").ok_or(ProblemCode::Missing)??;
@@ -392,9 +395,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         if known.contains(&value) { Ok(()) } else { Err(ProblemCode::UnknownName) }
     };
     match kind {
-        ActKind::Class => {
-            MaterialClass::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName)
-        }
+        ActKind::Class => MaterialClass::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
         ActKind::SigmaMultiple => SigmaMultiple::from_text(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::UnitOfMeasure => Unit::from_word(value).map(|_| ()).ok_or(ProblemCode::UnknownUnit),
         ActKind::DecimalMark => one_of(&[",", "."]),
@@ -416,7 +417,9 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
             let named = split_escaped(value).iter().all(|name| !name.trim().is_empty());
             if named { Ok(()) } else { Err(ProblemCode::Missing) }
         }
-        ActKind::HalogenBook | ActKind::ReviewedAt | ActKind::Inspector | ActKind::Place | ActKind::Title => Ok(()),
+        ActKind::HalogenBook | ActKind::ReviewedAt | ActKind::Inspector | ActKind::Place | ActKind::Title => {
+            Ok(())
+        }
     }
 }
 
@@ -424,11 +427,13 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
 fn is_date(text: &str) -> bool {
     let parts: Vec<&str> = text.split('-').collect();
     let [year, month, day] = parts[..] else { return false };
-    let (Ok(year_number), Ok(month), Ok(day)) = (year.parse::<u32>(), month.parse::<u32>(), day.parse::<u32>())
+    let (Ok(year_number), Ok(month), Ok(day)) =
+        (year.parse::<u32>(), month.parse::<u32>(), day.parse::<u32>())
     else {
         return false;
     };
-    let leap = year_number.is_multiple_of(4) && (!year_number.is_multiple_of(100) || year_number.is_multiple_of(400));
+    let leap = year_number.is_multiple_of(4)
+        && (!year_number.is_multiple_of(100) || year_number.is_multiple_of(400));
     let days = match month {
         2 if leap => 29,
         2 => 28,
@@ -691,7 +696,9 @@ pub fn settings_text(acts: &[Act]) -> String {
 fn add_row(file: &mut toml::Table, table: &str, names: &[(&str, &str)], key: &str, value: toml::Value) {
     if let Some(toml::Value::Array(rows)) = file.get_mut(table) {
         let same = rows.iter_mut().filter_map(toml::Value::as_table_mut).find(|row| {
-            names.iter().all(|(name, expected)| row.get(*name).and_then(toml::Value::as_str) == Some(expected))
+            names
+                .iter()
+                .all(|(name, expected)| row.get(*name).and_then(toml::Value::as_str) == Some(expected))
         });
         if let Some(row) = same {
             row.insert(key.into(), value);

@@ -62,7 +62,13 @@ pub fn judge_element(rule: &Halogens, of: Halogen, class: MaterialClass, measure
         Part::Below(limit) => {
             let used = screen::sigma_of_detection(limit);
             let clears = used.sigma.is_some_and(|sigma| {
-                quantity::upper_end_within(limit, rule.sigma_factor, sigma, rule.limit(of), rule.equal_is_within)
+                quantity::upper_end_within(
+                    limit,
+                    rule.sigma_factor,
+                    sigma,
+                    rule.limit(of),
+                    rule.equal_is_within,
+                )
             });
             if clears {
                 Judgement::new(Outcome::Below, None, used)
@@ -70,7 +76,9 @@ pub fn judge_element(rule: &Halogens, of: Halogen, class: MaterialClass, measure
                 Judgement::new(Outcome::DetectionTooHigh, Some(Reason::DetectionLimitAboveBand), used)
             }
         }
-        Part::AtLeast(upper) if upper >= rule.limit(of) => Judgement::new(Outcome::Over, None, UsedSigma::NONE),
+        Part::AtLeast(upper) if upper >= rule.limit(of) => {
+            Judgement::new(Outcome::Over, None, UsedSigma::NONE)
+        }
         Part::AtLeast(_) => none(Outcome::Undecided, Reason::AboveRange),
     };
     in_class(class, judged)
@@ -175,7 +183,8 @@ fn sum(rule: &Halogens, limit: MassFraction, parts: &[Part; 2]) -> Total {
         }
     }
     if open_above {
-        let over = quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within);
+        let over =
+            quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within);
         let judgement = if over {
             Judgement::new(Outcome::Over, None, UsedSigma::NONE)
         } else {
@@ -243,7 +252,8 @@ mod tests {
 
     fn total(chlorine: &Measured, bromine: &Measured) -> (&'static str, Option<Reason>) {
         let books = RuleBooks::built_in().unwrap();
-        let judged = judge_total(books.halogens().unwrap().1, MaterialClass::Polymer, chlorine, bromine).judgement;
+        let judged =
+            judge_total(books.halogens().unwrap().1, MaterialClass::Polymer, chlorine, bromine).judgement;
         (judged.outcome.code(), judged.reason)
     }
 
@@ -289,7 +299,10 @@ mod tests {
         let bare = measured(CellState::NotDetected, 0, None);
         assert_eq!(total(&blank, &number(10, Some(1))), ("not_measured", Some(Reason::PartNotMeasured)));
         assert_eq!(total(&blank, &number(1600, Some(10))), ("OL", Some(Reason::OnePartAlone)));
-        assert_eq!(total(&bare, &number(10, Some(1))), ("detection_too_high", Some(Reason::PartLimitNotStated)));
+        assert_eq!(
+            total(&bare, &number(10, Some(1))),
+            ("detection_too_high", Some(Reason::PartLimitNotStated))
+        );
         assert_eq!(total(&bare, &number(1600, Some(10))), ("OL", Some(Reason::OnePartAlone)));
         assert_eq!(
             total(&number(10, None), &number(10, Some(1))),

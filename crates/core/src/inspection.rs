@@ -305,13 +305,13 @@ impl<'a> SourceReview<'a> {
         for row in 0..source.readings.len() {
             let id = source.readings.identity_id(Identity::Class, row);
             if id.is_some() {
-                class_words.entry(id).or_insert_with(|| {
-                    source.readings.pool.get(id).and_then(MaterialClass::from_word)
-                });
+                class_words
+                    .entry(id)
+                    .or_insert_with(|| source.readings.pool.get(id).and_then(MaterialClass::from_word));
             }
         }
-        let has_thickness_column =
-            (0..source.readings.len()).any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
+        let has_thickness_column = (0..source.readings.len())
+            .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
         SourceReview {
             source,
             books,
@@ -334,8 +334,9 @@ impl<'a> SourceReview<'a> {
     /// The class of a reading and where it came from.
     pub fn class(&self, row: usize) -> (MaterialClass, ClassFrom) {
         if self.classes_by_part
-            && let Some(class) =
-                self.settings.class_of_part(self.text(Identity::Part, row), self.text(Identity::Material, row))
+            && let Some(class) = self
+                .settings
+                .class_of_part(self.text(Identity::Part, row), self.text(Identity::Material, row))
         {
             return (class, ClassFrom::Setting);
         }
@@ -385,9 +386,12 @@ impl<'a> SourceReview<'a> {
             return printed.unwrap_or(UsedSigma::NONE);
         }
         let element = JUDGED.get(at).copied();
-        let site = self.settings.site_sigmas.iter().rev().find(|site| {
-            Some(site.element) == element && site.class == class
-        });
+        let site = self
+            .settings
+            .site_sigmas
+            .iter()
+            .rev()
+            .find(|site| Some(site.element) == element && site.class == class);
         let Some(site) = site else { return printed.unwrap_or(UsedSigma::NONE) };
         let at_time = match (site.deciseconds, self.deciseconds(row)) {
             (Some(held_for), Some(measured_for)) => {
@@ -409,7 +413,10 @@ impl<'a> SourceReview<'a> {
         let set = self.settings.sigma_multiple(&self.source.name);
         let multiple = match JUDGED.iter().position(|judged| *judged == element) {
             Some(at) => self.multiple(at, row).0,
-            None => self.source.block_of(row).map_or(SigmaMultiple::ONE, |block| multiple_of(block, element, set).0),
+            None => self
+                .source
+                .block_of(row)
+                .map_or(SigmaMultiple::ONE, |block| multiple_of(block, element, set).0),
         };
         Sigma::from_printed(error, multiple)
     }
@@ -426,8 +433,11 @@ impl<'a> SourceReview<'a> {
     /// What is known of one cell before it is judged in a class.
     fn measured(&self, at: usize, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Measured {
         let cell = self.columns.get(at).copied().flatten().map_or(Cell::NO_COLUMN, |column| column.cell(row));
-        let used =
-            if cell.state == CellState::Number { self.used_sigma(at, &cell, class, row) } else { UsedSigma::NONE };
+        let used = if cell.state == CellState::Number {
+            self.used_sigma(at, &cell, class, row)
+        } else {
+            UsedSigma::NONE
+        };
         let thickness_share = match (class, micrometres, Substance::ALL.get(at)) {
             (MaterialClass::Polymer, Some(micrometres), Some(substance)) => {
                 Some(thickness::share_in_plastic(*substance, micrometres))
@@ -439,9 +449,11 @@ impl<'a> SourceReview<'a> {
 
     /// The judgement of a substance under one class.
     pub fn judge_as(&self, substance: Substance, class: MaterialClass, row: usize) -> Judgement {
-        self.judge_measured(substance, class, &self.measured(substance as usize, class, row, {
-            self.thickness_micrometres(row)
-        }))
+        self.judge_measured(
+            substance,
+            class,
+            &self.measured(substance as usize, class, row, { self.thickness_micrometres(row) }),
+        )
     }
 
     fn judge_measured(&self, substance: Substance, class: MaterialClass, measured: &Measured) -> Judgement {
@@ -584,10 +596,9 @@ pub fn review(inspection: &Inspection) -> Findings {
             group.add((base + row) as u32, &assessed);
             if counts_units {
                 let text = |identity| source.readings.identity(identity, row);
-                let unit = text(Identity::Unit).or(text(Identity::Id)).map_or_else(
-                    || format!("{source_index}:{row}"),
-                    str::to_owned,
-                );
+                let unit = text(Identity::Unit)
+                    .or(text(Identity::Id))
+                    .map_or_else(|| format!("{source_index}:{row}"), str::to_owned);
                 units.entry(lot_key(source, source_index, key.0, key.1)).or_default().insert(unit);
             }
         }
@@ -604,15 +615,19 @@ pub fn review(inspection: &Inspection) -> Findings {
     }
 
     let halogens_named = settings.inspection(ActKind::HalogenBook);
-    let halogen_loaded = halogens_named
-        .is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
+    let halogen_loaded =
+        halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
     for (key, group) in gathered {
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
         let refused = refused_in.get(&key).map_or(0, |sources| {
-            sources.iter().filter_map(|at| inspection.sources.get(*at)).map(|source| source.rows_refused).sum()
+            sources
+                .iter()
+                .filter_map(|at| inspection.sources.get(*at))
+                .map(|source| source.rows_refused)
+                .sum()
         });
         let unit_count = units.get(&key).map_or(0, |units| units.len() as u64);
         dispose_lot(
@@ -768,9 +783,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         evidence(LotReasonCode::HalogenBookNotLoaded, Disposition::Hold, book, 1, 1);
     }
     evidence(LotReasonCode::TrustNone, holding(ActKind::Trust), "", readings, readings);
-    let of_lot = |kind| {
-        settings.of_lot(kind, lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""))
-    };
+    let of_lot =
+        |kind| settings.of_lot(kind, lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
     match (of_lot(ActKind::LotSize), of_lot(ActKind::UnitsToTake)) {
         (Some(size), Some(take)) => {
             let wanted = take.min(size);

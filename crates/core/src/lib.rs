@@ -5,20 +5,20 @@
 //!
 //! Modules import only those above them in this list; a test in `tests/` holds that order.
 
-pub mod quantity;
-pub mod substance;
-pub mod material;
-pub mod text_pool;
-pub mod reading;
-pub mod rules;
-pub mod outcome;
-pub mod screen;
-pub mod halogen;
-pub mod thickness;
-pub mod next_step;
 pub mod acts;
-pub mod lot;
+pub mod halogen;
 pub mod inspection;
-pub mod words;
-pub mod ruler;
+pub mod lot;
+pub mod material;
+pub mod next_step;
+pub mod outcome;
+pub mod quantity;
+pub mod reading;
 pub mod report;
+pub mod ruler;
+pub mod rules;
+pub mod screen;
+pub mod substance;
+pub mod text_pool;
+pub mod thickness;
+pub mod words;

@@ -260,10 +260,22 @@ impl MaterialTally {
             add(LotReasonCode::ClassUnknown, Disposition::Hold, "", self.class_unknown, self.readings);
         }
         if self.thickness_missing > 0 {
-            add(LotReasonCode::ThicknessNotStated, Disposition::Hold, "", self.thickness_missing, self.readings);
+            add(
+                LotReasonCode::ThicknessNotStated,
+                Disposition::Hold,
+                "",
+                self.thickness_missing,
+                self.readings,
+            );
         }
         if self.multiple_unknown > 0 {
-            add(LotReasonCode::MultipleNotStated, Disposition::Accept, "", self.multiple_unknown, self.readings);
+            add(
+                LotReasonCode::MultipleNotStated,
+                Disposition::Accept,
+                "",
+                self.multiple_unknown,
+                self.readings,
+            );
         }
         reasons
     }
@@ -293,8 +305,9 @@ mod tests {
     #[test]
     fn only_below_and_not_applicable_accept() {
         for outcome in Outcome::ALL {
-            let (disposition, reasons) =
-                tally(Substance::Pb, outcome, outcome == Outcome::Over).reasons(MaterialClass::Polymer, false).close();
+            let (disposition, reasons) = tally(Substance::Pb, outcome, outcome == Outcome::Over)
+                .reasons(MaterialClass::Polymer, false)
+                .close();
             let expected = match outcome {
                 Outcome::Below | Outcome::NotApplicable => Disposition::Accept,
                 Outcome::Over => Disposition::NotAccept,

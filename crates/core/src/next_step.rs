@@ -151,9 +151,10 @@ fn seconds_for_even_chance(rule: &Screening, edges: Edges, measured: Duration) -
     // Smallest number of tenths of a second t with k² s0² t0 / t <= distance², found by halving: exact, and a table
     // of squares stays inside the same bounds as every other comparison.
     let enough = |deciseconds: u128| {
-        let scaled = Sigma::at_time(measured.sigma.to_mass_fraction(), MassFraction::ZERO, measured.deciseconds, {
-            u16::try_from(deciseconds).unwrap_or(u16::MAX)
-        });
+        let scaled =
+            Sigma::at_time(measured.sigma.to_mass_fraction(), MassFraction::ZERO, measured.deciseconds, {
+                u16::try_from(deciseconds).unwrap_or(u16::MAX)
+            });
         scaled.is_some_and(|sigma| {
             sigma.compare_times(rule.sigma_factor, MassFraction::from_units(distance)).is_le()
         })

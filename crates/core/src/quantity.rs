@@ -196,7 +196,12 @@ impl Sigma {
     ///
     /// # Source
     /// Counting statistics, facts kept with the rule data: s is proportional to 1/sqrt(t); US EPA Method 6200, 9.5.
-    pub fn at_time(sigma: MassFraction, constant: MassFraction, held_for: u16, measured_for: u16) -> Option<Sigma> {
+    pub fn at_time(
+        sigma: MassFraction,
+        constant: MassFraction,
+        held_for: u16,
+        measured_for: u16,
+    ) -> Option<Sigma> {
         let whole = u128::try_from(sigma.units()).ok()?;
         let constant = u128::try_from(constant.units()).ok()?.min(whole);
         if whole > LARGEST_SIGMA_UNITS as u128 || held_for == 0 || measured_for == 0 {
@@ -222,7 +227,8 @@ impl Sigma {
 
     /// Compares two uncertainties exactly.
     pub fn compare(self, other: Sigma) -> Ordering {
-        (self.numerator * u128::from(other.denominator)).cmp(&(other.numerator * u128::from(self.denominator)))
+        (self.numerator * u128::from(other.denominator))
+            .cmp(&(other.numerator * u128::from(self.denominator)))
     }
 
     /// The uncertainty of a sum of two uncorrelated parts: the squares add.
@@ -260,7 +266,13 @@ fn greatest_common_divisor(mut a: u64, mut b: u64) -> u64 {
 }
 
 /// `x + k s <= limit` (or `<` where the rule is strict), exactly.
-pub fn upper_end_within(x: MassFraction, k: Coverage, s: Sigma, limit: MassFraction, equal_counts: bool) -> bool {
+pub fn upper_end_within(
+    x: MassFraction,
+    k: Coverage,
+    s: Sigma,
+    limit: MassFraction,
+    equal_counts: bool,
+) -> bool {
     let room = limit.units() - x.units();
     if room < 0 {
         return false;
@@ -273,7 +285,13 @@ pub fn upper_end_within(x: MassFraction, k: Coverage, s: Sigma, limit: MassFract
 }
 
 /// `x - k s >= limit` (or `>` where the rule is strict), exactly.
-pub fn lower_end_beyond(x: MassFraction, k: Coverage, s: Sigma, limit: MassFraction, equal_counts: bool) -> bool {
+pub fn lower_end_beyond(
+    x: MassFraction,
+    k: Coverage,
+    s: Sigma,
+    limit: MassFraction,
+    equal_counts: bool,
+) -> bool {
     let excess = x.units() - limit.units();
     if excess < 0 {
         return false;
@@ -556,9 +574,8 @@ fn parse_exponent(text: &[u8]) -> Result<i32, NumberError> {
 /// The part that could not be read: the number, or the unit's word.
 pub fn parse_with_unit(text: &str) -> Result<MassFraction, UnreadQuantity> {
     let text = text.trim();
-    let split = text
-        .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '-' | '+')))
-        .unwrap_or(text.len());
+    let split =
+        text.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | '-' | '+'))).unwrap_or(text.len());
     let (number, word) = text.split_at(split);
     let unit = Unit::from_word(word).ok_or_else(|| UnreadQuantity::Unit(word.trim().to_owned()))?;
     Number::parse(number.as_bytes(), DecimalMark::Point)
@@ -617,7 +634,10 @@ mod tests {
         assert_eq!(tiny.to_mass_fraction(Unit::MgPerKg, Rounding::Nearest), Some(MassFraction::ZERO));
         assert_eq!(tiny.to_mass_fraction(Unit::MgPerKg, Rounding::Up), Some(MassFraction::from_units(1)));
         let next = Number::parse(b"0.0000015", DecimalMark::Point).unwrap();
-        assert_eq!(next.to_mass_fraction(Unit::MgPerKg, Rounding::Nearest), Some(MassFraction::from_units(2)));
+        assert_eq!(
+            next.to_mass_fraction(Unit::MgPerKg, Rounding::Nearest),
+            Some(MassFraction::from_units(2))
+        );
     }
 
     #[test]
@@ -631,7 +651,10 @@ mod tests {
 
     #[test]
     fn a_printed_two_sigma_is_compared_exactly() {
-        let six = Sigma::from_printed(MassFraction::from_mg_per_kg(12), SigmaMultiple::from_hundredths(200).unwrap());
+        let six = Sigma::from_printed(
+            MassFraction::from_mg_per_kg(12),
+            SigmaMultiple::from_hundredths(200).unwrap(),
+        );
         let low = MassFraction::from_mg_per_kg(70);
         let x = MassFraction::from_mg_per_kg(52);
         assert!(upper_end_within(x, Coverage::THREE, six.unwrap(), low, true));

@@ -154,8 +154,12 @@ pub struct Cell {
 
 impl Cell {
     /// A cell of an element the source has no column for.
-    pub const NO_COLUMN: Cell =
-        Cell { state: CellState::NoColumn, value: MassFraction::ZERO, printed_error: None, detection_limit: None };
+    pub const NO_COLUMN: Cell = Cell {
+        state: CellState::NoColumn,
+        value: MassFraction::ZERO,
+        printed_error: None,
+        detection_limit: None,
+    };
 }
 
 /// How a cell was written, kept so that findings can show it as it stood.
@@ -237,8 +241,16 @@ impl ElementColumn {
         Cell {
             state,
             value: MassFraction::from_units(self.values.get(row).copied().unwrap_or(0)),
-            printed_error: self.errors.get(row).filter(|e| **e != NO_ERROR).map(|e| MassFraction::from_units(*e)),
-            detection_limit: self.limits.get(row).filter(|d| **d != NO_LIMIT).map(|d| MassFraction::from_units(*d)),
+            printed_error: self
+                .errors
+                .get(row)
+                .filter(|e| **e != NO_ERROR)
+                .map(|e| MassFraction::from_units(*e)),
+            detection_limit: self
+                .limits
+                .get(row)
+                .filter(|d| **d != NO_LIMIT)
+                .map(|d| MassFraction::from_units(*d)),
         }
     }
 

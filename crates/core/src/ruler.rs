@@ -116,7 +116,10 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
     let mut hatch = band_from + 6.0;
     while hatch < band_to + 28.0 {
         let (x1, y1) = (hatch.min(band_to), if hatch > band_to { 34.0 + (hatch - band_to) } else { 34.0 });
-        let (x2, y2) = ((hatch - 28.0).max(band_from), if hatch - 28.0 < band_from { 34.0 + (hatch - band_from) } else { 62.0 });
+        let (x2, y2) = (
+            (hatch - 28.0).max(band_from),
+            if hatch - 28.0 < band_from { 34.0 + (hatch - band_from) } else { 62.0 },
+        );
         let _ = write!(
             svg,
             "<line class=\"ruler-hatch\" x1=\"{x1:.1}\" y1=\"{y1:.1}\" x2=\"{x2:.1}\" y2=\"{y2:.1}\" \
@@ -152,7 +155,13 @@ fn decades(svg: &mut String, scale: &Scale) {
         } else {
             "middle"
         };
-        let x_text = if decade == from { 1.0 } else if decade == to { WIDTH - 1.0 } else { x };
+        let x_text = if decade == from {
+            1.0
+        } else if decade == to {
+            WIDTH - 1.0
+        } else {
+            x
+        };
         let _ = write!(
             svg,
             "<line x1=\"{x:.1}\" y1=\"{AXIS:.1}\" x2=\"{x:.1}\" y2=\"67.0\" stroke=\"currentColor\"/>\
@@ -257,10 +266,8 @@ mod tests {
 
     #[test]
     fn text_is_escaped_and_the_drawing_is_the_same_every_time() {
-        let mark = Mark::Bob {
-            value: MassFraction::from_mg_per_kg(640),
-            half: MassFraction::from_mg_per_kg(60),
-        };
+        let mark =
+            Mark::Bob { value: MassFraction::from_mg_per_kg(640), half: MassFraction::from_mg_per_kg(60) };
         let drawn = ruler(mark, Some(1300));
         assert!(drawn.contains("lead &lt;Pb&gt;"));
         assert_eq!(drawn, ruler(mark, Some(1300)));

@@ -593,13 +593,22 @@ mod tests {
     #[test]
     fn malformed_text_unknown_keys_and_gaps_are_refused() {
         assert_eq!(problems("edition = \"2013\"", "edition = ")[0].code, ProblemCode::Malformed);
-        assert_eq!(problems("edition = \"2013\"", "edition = \"2013\"\nodd = 1")[0].code, ProblemCode::Malformed);
+        assert_eq!(
+            problems("edition = \"2013\"", "edition = \"2013\"\nodd = 1")[0].code,
+            ProblemCode::Malformed
+        );
         assert_eq!(problems("plumbline.rules/1", "plumbline.rules/9")[0].code, ProblemCode::WrongSchema);
         assert_eq!(problems("class = \"metal\"", "class = \"polymer\"")[0].code, ProblemCode::Twice);
         assert_eq!(problems("substance = \"Cd\"", "substance = \"As\"")[0].code, ProblemCode::UnknownName);
-        assert_eq!(problems("low_operator = \"<=\"", "low_operator = \"=<\"")[0].code, ProblemCode::UnknownName);
+        assert_eq!(
+            problems("low_operator = \"<=\"", "low_operator = \"=<\"")[0].code,
+            ProblemCode::UnknownName
+        );
         assert_eq!(problems("low = \"70 mg/kg\"", "low = \"0 mg/kg\"")[0].code, ProblemCode::NotAboveZero);
-        assert_eq!(problems("sigma_factor = \"3\"", "sigma_factor = \"30\"")[0].code, ProblemCode::OutOfRange);
+        assert_eq!(
+            problems("sigma_factor = \"3\"", "sigma_factor = \"30\"")[0].code,
+            ProblemCode::OutOfRange
+        );
         assert_eq!(RuleBook::parse("").unwrap_err()[0].code, ProblemCode::Malformed);
     }
 

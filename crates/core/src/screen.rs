@@ -68,7 +68,9 @@ pub fn not_measured(state: CellState) -> Option<Reason> {
         CellState::Blank => Some(Reason::CellBlank),
         CellState::Text => Some(Reason::CellNotUnderstood),
         CellState::UnitUnknown => Some(Reason::UnitNotStated),
-        CellState::Number | CellState::BelowDetection | CellState::NotDetected | CellState::AboveRange => None,
+        CellState::Number | CellState::BelowDetection | CellState::NotDetected | CellState::AboveRange => {
+            None
+        }
     }
 }
 
@@ -122,8 +124,7 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
             (clears, open)
         }
         LowEdge::DetectionLimit { at_most } => {
-            let clears =
-                measured.cell.detection_limit.is_some_and(|limit| limit <= at_most && x <= limit);
+            let clears = measured.cell.detection_limit.is_some_and(|limit| limit <= at_most && x <= limit);
             (clears, Reason::CompositeNeedsDetectionLimit)
         }
     };
@@ -137,7 +138,8 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
 /// A thin piece shows only a share of the signal of a thick one: a BL that the missing share could lift into the
 /// band is undecided. `x / share + k s / share <= low` is `x + k s <= share x low`.
 fn thin_piece(rule: &Screening, edges: Edges, measured: &Measured, judged: Judgement) -> Judgement {
-    let (Outcome::Below, Some(share), LowEdge::Fixed(low)) = (judged.outcome, measured.thickness_share, edges.low)
+    let (Outcome::Below, Some(share), LowEdge::Fixed(low)) =
+        (judged.outcome, measured.thickness_share, edges.low)
     else {
         return judged;
     };
@@ -222,7 +224,11 @@ mod tests {
             (Cd, Composite, "210", "20", "OL"),
             (Pb, Polymer, "-5", "20", "BL"),
         ] {
-            assert_eq!(outcome(substance, class, value, sigma), expected, "{substance:?} {class:?} {value} {sigma}");
+            assert_eq!(
+                outcome(substance, class, value, sigma),
+                expected,
+                "{substance:?} {class:?} {value} {sigma}"
+            );
         }
     }
 
@@ -237,9 +243,8 @@ mod tests {
 
     #[test]
     fn what_is_missing_never_passes() {
-        let pb = |state, sigma| {
-            judge(Substance::Pb, MaterialClass::Polymer, &measured(state, "1", sigma)).outcome
-        };
+        let pb =
+            |state, sigma| judge(Substance::Pb, MaterialClass::Polymer, &measured(state, "1", sigma)).outcome;
         assert_eq!(pb(CellState::Number, None), Outcome::NoUncertainty);
         assert_eq!(pb(CellState::Number, Some("0")), Outcome::NoUncertainty);
         assert_eq!(pb(CellState::Blank, Some("1")), Outcome::NotMeasured);
@@ -279,7 +284,9 @@ mod tests {
     #[test]
     fn above_range_is_over_only_past_the_high_edge() {
         let above = |substance, limit| {
-            judge(substance, MaterialClass::Polymer, &measured(CellState::AboveRange, limit, None)).outcome.code()
+            judge(substance, MaterialClass::Polymer, &measured(CellState::AboveRange, limit, None))
+                .outcome
+                .code()
         };
         assert_eq!(above(Substance::Pb, "1300"), "OL");
         assert_eq!(above(Substance::Pb, "1299"), "X");

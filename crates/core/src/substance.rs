@@ -4,13 +4,13 @@ use std::fmt;
 
 /// Symbols of the chemical elements by atomic number, from hydrogen (IUPAC periodic table).
 const SYMBOLS: [&str; 118] = [
-    "H", "He", "Li", "Be", "B", "C", "N", "O", "F", "Ne", "Na", "Mg", "Al", "Si", "P", "S", "Cl", "Ar", "K", "Ca",
-    "Sc", "Ti", "V", "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn", "Ga", "Ge", "As", "Se", "Br", "Kr", "Rb", "Sr", "Y",
-    "Zr", "Nb", "Mo", "Tc", "Ru", "Rh", "Pd", "Ag", "Cd", "In", "Sn", "Sb", "Te", "I", "Xe", "Cs", "Ba", "La", "Ce",
-    "Pr", "Nd", "Pm", "Sm", "Eu", "Gd", "Tb", "Dy", "Ho", "Er", "Tm", "Yb", "Lu", "Hf", "Ta", "W", "Re", "Os", "Ir",
-    "Pt", "Au", "Hg", "Tl", "Pb", "Bi", "Po", "At", "Rn", "Fr", "Ra", "Ac", "Th", "Pa", "U", "Np", "Pu", "Am", "Cm",
-    "Bk", "Cf", "Es", "Fm", "Md", "No", "Lr", "Rf", "Db", "Sg", "Bh", "Hs", "Mt", "Ds", "Rg", "Cn", "Nh", "Fl", "Mc",
-    "Lv", "Ts", "Og",
+    "H", "He", "Li", "Be", "B", "C", "N", "O", "F", "Ne", "Na", "Mg", "Al", "Si", "P", "S", "Cl", "Ar", "K",
+    "Ca", "Sc", "Ti", "V", "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn", "Ga", "Ge", "As", "Se", "Br", "Kr",
+    "Rb", "Sr", "Y", "Zr", "Nb", "Mo", "Tc", "Ru", "Rh", "Pd", "Ag", "Cd", "In", "Sn", "Sb", "Te", "I", "Xe",
+    "Cs", "Ba", "La", "Ce", "Pr", "Nd", "Pm", "Sm", "Eu", "Gd", "Tb", "Dy", "Ho", "Er", "Tm", "Yb", "Lu",
+    "Hf", "Ta", "W", "Re", "Os", "Ir", "Pt", "Au", "Hg", "Tl", "Pb", "Bi", "Po", "At", "Rn", "Fr", "Ra",
+    "Ac", "Th", "Pa", "U", "Np", "Pu", "Am", "Cm", "Bk", "Cf", "Es", "Fm", "Md", "No", "Lr", "Rf", "Db",
+    "Sg", "Bh", "Hs", "Mt", "Ds", "Rg", "Cn", "Nh", "Fl", "Mc", "Lv", "Ts", "Og",
 ];
 
 /// A chemical element, ordered by atomic number.
@@ -78,7 +78,8 @@ pub enum Substance {
 
 impl Substance {
     /// All five, in the order findings list them.
-    pub const ALL: [Substance; 5] = [Substance::Cd, Substance::Pb, Substance::Hg, Substance::Cr, Substance::Br];
+    pub const ALL: [Substance; 5] =
+        [Substance::Cd, Substance::Pb, Substance::Hg, Substance::Cr, Substance::Br];
 
     /// The element that is measured.
     pub const fn element(self) -> Element {
@@ -139,7 +140,9 @@ mod tests {
 
     #[test]
     fn symbols_and_numbers_agree() {
-        for (symbol, number) in [("Cl", 17), ("Cr", 24), ("Br", 35), ("Cd", 48), ("Hg", 80), ("Pb", 82), ("U", 92)] {
+        for (symbol, number) in
+            [("Cl", 17), ("Cr", 24), ("Br", 35), ("Cd", 48), ("Hg", 80), ("Pb", 82), ("U", 92)]
+        {
             assert_eq!(Element::from_symbol(symbol).unwrap().atomic_number(), number);
             assert_eq!(Element::from_atomic_number(number).unwrap().symbol(), symbol);
         }

@@ -13,6 +13,11 @@ impl TextId {
     /// No text: a blank cell, or no column.
     pub const NONE: TextId = TextId(0);
 
+    /// The number itself; 0 is no text.
+    pub const fn number(self) -> usize {
+        self.0 as usize
+    }
+
     /// True where there is a text.
     pub const fn is_some(self) -> bool {
         self.0 != 0
@@ -50,6 +55,21 @@ impl TextPool {
         let (bytes, ends) = (&self.bytes, &self.ends);
         self.table.insert_unique(hash, id, |&id| hash_of(slice(bytes, ends, id)));
         TextId(id)
+    }
+
+    /// How many texts there are; their numbers run from 1 to this.
+    pub fn len(&self) -> usize {
+        self.ends.len()
+    }
+
+    /// True where there are none.
+    pub fn is_empty(&self) -> bool {
+        self.ends.is_empty()
+    }
+
+    /// Every text in order of its number, from 1.
+    pub fn texts(&self) -> impl Iterator<Item = &str> {
+        (1..=self.ends.len() as u32).map(|id| slice(&self.bytes, &self.ends, id))
     }
 
     /// The text of a number; `None` for [`TextId::NONE`].

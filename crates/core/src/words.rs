@@ -38,13 +38,15 @@ impl Words {
     pub fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
         let mut args = FluentArgs::new();
         for (name, value) in arguments {
-            let plural = (*name == "count" || *name == "readings" || *name == "lots").then(|| value.parse::<u32>().ok());
+            let plural = (*name == "count" || *name == "readings" || *name == "lots")
+                .then(|| value.parse::<u32>().ok());
             match plural.flatten() {
                 Some(number) => args.set(*name, FluentValue::from(number)),
                 None => args.set(*name, FluentValue::from(*value)),
             }
         }
-        let (message, attribute) = id.split_once('.').map_or((id, None), |(message, name)| (message, Some(name)));
+        let (message, attribute) =
+            id.split_once('.').map_or((id, None), |(message, name)| (message, Some(name)));
         let pattern = self.bundle.get_message(message).and_then(|message| match attribute {
             Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
             None => message.value(),
@@ -59,7 +61,8 @@ impl Words {
 
     /// True where the catalogue has a text.
     pub fn has(&self, id: &str) -> bool {
-        let (message, attribute) = id.split_once('.').map_or((id, None), |(message, name)| (message, Some(name)));
+        let (message, attribute) =
+            id.split_once('.').map_or((id, None), |(message, name)| (message, Some(name)));
         self.bundle.get_message(message).is_some_and(|message| match attribute {
             Some(name) => message.get_attribute(name).is_some(),
             None => message.value().is_some(),

@@ -90,7 +90,9 @@ fn number(text: &[u8], mark: Option<DecimalMark>, make: fn(Number, Option<Unit>)
         .char_indices()
         .find(|(at, c)| {
             let exponent = matches!(c, 'e' | 'E')
-                && whole[at + 1..].trim_start_matches(['+', '-']).starts_with(|next: char| next.is_ascii_digit());
+                && whole[at + 1..]
+                    .trim_start_matches(['+', '-'])
+                    .starts_with(|next: char| next.is_ascii_digit());
             !(c.is_ascii_digit() || matches!(c, '.' | ',' | '+' | '-') || exponent)
         })
         .map_or(whole.len(), |(at, _)| at);
@@ -111,7 +113,11 @@ pub fn plain_number(text: &[u8], mark: Option<DecimalMark>) -> Result<Number, Nu
         Some(mark) => Number::parse(text, mark),
         None => {
             let number = Number::parse(text, DecimalMark::Point)?;
-            if memchr::memchr2(b'.', b',', text).is_some() { Err(NumberError::MarkUnclear) } else { Ok(number) }
+            if memchr::memchr2(b'.', b',', text).is_some() {
+                Err(NumberError::MarkUnclear)
+            } else {
+                Ok(number)
+            }
         }
     }
 }
@@ -133,14 +139,17 @@ fn word(text: &[u8]) -> Option<CellText> {
 /// `1,250` and `1.250` show nothing: either mark may stand for thousands.
 pub fn mark_evidence(text: &[u8]) -> Option<DecimalMark> {
     let text = text.trim_ascii();
-    let digits: Vec<u8> =
-        text.iter().copied().skip_while(|byte| matches!(byte, b'<' | b'>' | b'=' | b'-' | b'+' | b' ')).collect();
+    let digits: Vec<u8> = text
+        .iter()
+        .copied()
+        .skip_while(|byte| matches!(byte, b'<' | b'>' | b'=' | b'-' | b'+' | b' '))
+        .collect();
     if !digits.first().is_some_and(|byte| byte.is_ascii_digit() || matches!(byte, b'.' | b',')) {
         return None;
     }
     let number_end = digits
         .iter()
-        .position(|byte| !(byte.is_ascii_digit() || matches!(byte, b'.' | b',' )))
+        .position(|byte| !(byte.is_ascii_digit() || matches!(byte, b'.' | b',')))
         .unwrap_or(digits.len());
     let body = digits.get(..number_end)?;
     let points = body.iter().filter(|byte| **byte == b'.').count();

@@ -103,19 +103,23 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                 let evidence =
                     if element.is_some() { Evidence::ElementHeading } else { Evidence::FollowsElement };
                 match element.or(last_element).filter(|element| units.contains_key(element)) {
-                    Some(element) => taken.first(&mut |taken| taken.errors.insert(element, ()).is_none(), || {
-                        let unit = error_unit(words.unit, units.get(&element).copied().flatten());
-                        (ColumnRole::Error { element, unit, multiple: words.multiple }, evidence)
-                    }),
+                    Some(element) => {
+                        taken.first(&mut |taken| taken.errors.insert(element, ()).is_none(), || {
+                            let unit = error_unit(words.unit, units.get(&element).copied().flatten());
+                            (ColumnRole::Error { element, unit, multiple: words.multiple }, evidence)
+                        })
+                    }
                     None => (ColumnRole::Unused, Evidence::NotKnown),
                 }
             }
             Said::Limit(element, unit) => {
                 match element.or(last_element).filter(|element| units.contains_key(element)) {
-                    Some(element) => taken.first(&mut |taken| taken.limits.insert(element, ()).is_none(), || {
-                        let unit = unit.or(units.get(&element).copied().flatten());
-                        (ColumnRole::DetectionLimit { element, unit }, Evidence::ElementHeading)
-                    }),
+                    Some(element) => {
+                        taken.first(&mut |taken| taken.limits.insert(element, ()).is_none(), || {
+                            let unit = unit.or(units.get(&element).copied().flatten());
+                            (ColumnRole::DetectionLimit { element, unit }, Evidence::ElementHeading)
+                        })
+                    }
                     None => (ColumnRole::Unused, Evidence::NotKnown),
                 }
             }
@@ -214,7 +218,8 @@ pub fn apply_unit_row(columns: &mut [ColumnMeaning], units: &[Option<Unit>]) {
 }
 
 fn say(heading: &str) -> Said {
-    let folded: String = heading.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect();
+    let folded: String =
+        heading.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect();
     if ["units", "unitofmeasure", "uom", "measuringunit"].contains(&folded.as_str()) {
         return Said::UnitOfMeasure;
     }
@@ -230,8 +235,9 @@ fn say(heading: &str) -> Said {
 }
 
 fn say_of_tokens(tokens: &[String]) -> Said {
-    let elements: Vec<usize> =
-        (0..tokens.len()).filter(|at| tokens.get(*at).is_some_and(|token| element_of(token).is_some())).collect();
+    let elements: Vec<usize> = (0..tokens.len())
+        .filter(|at| tokens.get(*at).is_some_and(|token| element_of(token).is_some()))
+        .collect();
     // `U Pb` is the uncertainty of lead, `U ppm` is uranium: with two symbols, a U beside another is the word.
     let at = match elements[..] {
         [] => None,
@@ -241,8 +247,12 @@ fn say_of_tokens(tokens: &[String]) -> Said {
         _ => return Said::NotUnderstood,
     };
     let (mut unit, mut error, mut multiple, mut limit) = (None, false, None, false);
-    let rest: Vec<&str> =
-        tokens.iter().enumerate().filter(|(other, _)| Some(*other) != at).map(|(_, token)| token.as_str()).collect();
+    let rest: Vec<&str> = tokens
+        .iter()
+        .enumerate()
+        .filter(|(other, _)| Some(*other) != at)
+        .map(|(_, token)| token.as_str())
+        .collect();
     let mut next = 0;
     while next < rest.len() {
         let joined = |length: usize| rest.get(next..next + length).map(|words| words.concat());
@@ -298,7 +308,8 @@ fn element_of(token: &str) -> Option<Element> {
 /// Takes a heading apart at spaces, brackets and underscores; a sign glued to a symbol (`Pb%`, `Pb±`) is taken off.
 fn tokens(heading: &str) -> Vec<String> {
     let mut tokens = Vec::new();
-    for word in heading.split(|c: char| c.is_whitespace() || matches!(c, '(' | ')' | '[' | ']' | '_' | ',' | ';' | ':'))
+    for word in heading
+        .split(|c: char| c.is_whitespace() || matches!(c, '(' | ')' | '[' | ']' | '_' | ',' | ';' | ':'))
     {
         let glued = ["%", "±", "+/-"].iter().find_map(|sign| {
             let before = word.strip_suffix(sign)?;
@@ -306,10 +317,14 @@ fn tokens(heading: &str) -> Vec<String> {
         });
         match glued {
             Some((before, sign)) => tokens.extend([before.to_owned(), sign.to_owned()]),
-            None if word.contains('-') && word.split('-').next().is_some_and(|first| element_of(first).is_some()) => {
+            None if word.contains('-')
+                && word.split('-').next().is_some_and(|first| element_of(first).is_some()) =>
+            {
                 tokens.extend(word.split('-').filter(|part| !part.is_empty()).map(str::to_owned));
             }
-            None if word.contains('.') && word.split('.').next().is_some_and(|first| element_of(first).is_some()) => {
+            None if word.contains('.')
+                && word.split('.').next().is_some_and(|first| element_of(first).is_some()) =>
+            {
                 tokens.extend(word.split('.').filter(|part| !part.is_empty()).map(str::to_owned));
             }
             None if word.is_empty() => {}
@@ -385,8 +400,10 @@ mod tests {
 
     #[test]
     fn identity_words_are_known_by_rank() {
-        let headings: Vec<String> =
-            ["Reading No", "SAMPLE", "Lot", "Units", "Pb"].iter().map(|heading| (*heading).to_owned()).collect();
+        let headings: Vec<String> = ["Reading No", "SAMPLE", "Lot", "Units", "Pb"]
+            .iter()
+            .map(|heading| (*heading).to_owned())
+            .collect();
         let columns = meanings(&headings);
         assert_eq!(columns[0].role, ColumnRole::Unused);
         assert_eq!(columns[0].evidence, Evidence::AlreadyTaken);
@@ -398,7 +415,8 @@ mod tests {
 
     #[test]
     fn a_bare_error_heading_belongs_to_the_element_before_it() {
-        let headings: Vec<String> = ["Pb (ppm)", "+/-", "Cd %", "err"].iter().map(|h| (*h).to_owned()).collect();
+        let headings: Vec<String> =
+            ["Pb (ppm)", "+/-", "Cd %", "err"].iter().map(|h| (*h).to_owned()).collect();
         let columns = meanings(&headings);
         assert_eq!(
             columns[1].role,
@@ -421,7 +439,8 @@ mod tests {
 
     #[test]
     fn a_unit_row_gives_units_to_columns_that_state_none() {
-        let headings: Vec<String> = ["Sample", "Pb", "Pb err", "Cd"].iter().map(|h| (*h).to_owned()).collect();
+        let headings: Vec<String> =
+            ["Sample", "Pb", "Pb err", "Cd"].iter().map(|h| (*h).to_owned()).collect();
         let mut columns = meanings(&headings);
         let units = unit_row(&columns, &["", "ppm", "", "%"]).unwrap();
         apply_unit_row(&mut columns, &units);

@@ -8,8 +8,8 @@ use plumbline_core::quantity::{
     DecimalMark, LARGEST_SIGMA_UNITS, MassFraction, Number, Rounding, Sigma, SigmaMultiple, Unit,
 };
 use plumbline_core::reading::{
-    Block, Cell, CellState, ColumnMeaning, ColumnRole, Evidence, Identity, Notice, NoticeCode, SetAside, Source,
-    Written, hexadecimal,
+    Block, Cell, CellState, ColumnMeaning, ColumnRole, Evidence, Identity, Notice, NoticeCode, SetAside,
+    Source, Written, hexadecimal,
 };
 use plumbline_core::substance::Element;
 use sha2::{Digest, Sha256};
@@ -163,7 +163,8 @@ impl SourceReader {
             Piece::Record(record) if record.line == header_line => {
                 table.begin_block(found.columns.clone(), header_line, sample, rules);
             }
-            Piece::Blank(line) | Piece::QuoteLeftOpen(line) | Piece::LineTooLong(line) if line < header_line => {}
+            Piece::Blank(line) | Piece::QuoteLeftOpen(line) | Piece::LineTooLong(line)
+                if line < header_line => {}
             other => table.take(other, rules),
         });
         self.state = State::Reading(splitter);
@@ -173,7 +174,14 @@ impl SourceReader {
 /// A source that can't be read at all, or isn't a table: it is listed, with the reason.
 pub fn refuse_source(name: &str, code: NoticeCode, found: &str) -> Source {
     let mut source = Source { name: name.to_owned(), problem: Some(code), ..Source::default() };
-    source.refusals.push(Notice { line: 0, column: 0, heading: String::new(), code, found: cut(found), rows: 0 });
+    source.refusals.push(Notice {
+        line: 0,
+        column: 0,
+        heading: String::new(),
+        code,
+        found: cut(found),
+        rows: 0,
+    });
     source
 }
 
@@ -206,7 +214,8 @@ fn no_text(bytes: &[u8]) -> Option<NoticeCode> {
     }
     let head = bytes.get(..bytes.len().min(64 * 1024)).unwrap_or(bytes);
     let nul = head.iter().filter(|byte| **byte == 0).count();
-    let control = head.iter().filter(|byte| **byte < 0x20 && !matches!(byte, b'\t' | b'\n' | b'\r' | 0x0C)).count();
+    let control =
+        head.iter().filter(|byte| **byte < 0x20 && !matches!(byte, b'\t' | b'\n' | b'\r' | 0x0C)).count();
     // A stray control byte is a broken cell; a file with many of them is no text.
     (nul > 0 && nul * 200 > head.len() || control * 20 > head.len()).then_some(NoticeCode::NotText)
 }
@@ -340,7 +349,8 @@ impl Table {
     }
 
     fn preamble(&mut self, record: &Record<'_>) {
-        let text: Vec<_> = record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
+        let text: Vec<_> =
+            record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
         self.source.preamble.push(cut(text.join(" ").trim()));
     }
 
@@ -785,7 +795,8 @@ impl Table {
     fn material_or_class(&mut self) {
         let readings = &self.source.readings;
         let any_class = (0..readings.len()).any(|row| readings.identity_id(Identity::Class, row).is_some());
-        let mut names = (0..readings.len()).filter_map(|row| readings.identity(Identity::Material, row)).peekable();
+        let mut names =
+            (0..readings.len()).filter_map(|row| readings.identity(Identity::Material, row)).peekable();
         if any_class || names.peek().is_none() {
             return;
         }
@@ -820,7 +831,8 @@ impl Table {
         let column = self.source.blocks.last().and_then(|block| {
             block.columns.iter().find(|column| column.role == ColumnRole::Identity(Identity::Class))
         });
-        let (column, heading) = column.map_or((0, String::new()), |column| (column.column, column.heading.clone()));
+        let (column, heading) =
+            column.map_or((0, String::new()), |column| (column.column, column.heading.clone()));
         for (id, (line, rows)) in counted {
             let word = self.source.readings.pool.get(id).unwrap_or("");
             if MaterialClass::from_word(word).is_none() {
@@ -837,7 +849,10 @@ impl Table {
     }
 }
 
-fn multiple_unknown(error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>, rules: &ReadingRules) -> bool {
+fn multiple_unknown(
+    error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
+    rules: &ReadingRules,
+) -> bool {
     matches!(error, Some((_, _, None))) && rules.multiple.is_none()
 }
 
@@ -845,7 +860,6 @@ fn is_element_heading(heading: &str) -> bool {
     let one = heading::meanings(&[heading.to_owned()]);
     one.iter().any(|column| matches!(column.role, ColumnRole::Value { .. }))
 }
-
 
 /// True where the text of a number can be made again from its value: it is plain, in a unit that holds for the whole
 /// column, and no finer than a millionth of mg/kg.

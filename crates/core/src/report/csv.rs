@@ -11,8 +11,7 @@ use crate::reading::{CellState, Identity};
 use crate::substance::{Element, Halogen, Substance};
 
 /// The elements with columns of their own.
-const ELEMENTS: [Element; 6] =
-    [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
+const ELEMENTS: [Element; 6] = [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
 
 const IDENTITIES: [Identity; 12] = [
     Identity::Id,
@@ -48,7 +47,8 @@ pub fn columns() -> Vec<String> {
         columns.push(format!("halogen_{}_reason", halogen.name()));
     }
     columns.extend(
-        ["halogen_total_low_mg_kg", "halogen_total_high_mg_kg", "halogen_total_sigma_mg_kg"].map(str::to_owned),
+        ["halogen_total_low_mg_kg", "halogen_total_high_mg_kg", "halogen_total_sigma_mg_kg"]
+            .map(str::to_owned),
     );
     columns.extend(["material_disposition", "lot_disposition"].map(str::to_owned));
     columns
@@ -81,7 +81,8 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
         let reviewer = SourceReview::new(source, &inspection.books, &settings);
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
-            let number = |value: Option<MassFraction>| value.map(|value| value.to_string()).unwrap_or_default();
+            let number =
+                |value: Option<MassFraction>| value.map(|value| value.to_string()).unwrap_or_default();
             writer.write_field(guarded(&source.name))?;
             writer.write_field(source.readings.line(row).to_string())?;
             for identity in IDENTITIES {

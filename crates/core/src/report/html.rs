@@ -45,7 +45,12 @@ struct Report<'a> {
 ///
 /// # Errors
 /// Those of the sink.
-pub fn write(inspection: &Inspection, findings: &Findings, words: &Words, sink: &mut dyn Write) -> io::Result<()> {
+pub fn write(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    sink: &mut dyn Write,
+) -> io::Result<()> {
     let settings = inspection.settings();
     let digest = findings_digest(inspection, findings, words)?;
     let for_reviewers = settings.clone();
@@ -75,23 +80,13 @@ pub fn write(inspection: &Inspection, findings: &Findings, words: &Words, sink: 
     };
     write_markup(sink, &head)?;
     sink.write_all(b"<body><main>")?;
-    for section in [
-        report.heading(&number),
-        report.summary(),
-        report.cautions(),
-        report.lots(),
-        report.materials(),
-    ] {
+    for section in
+        [report.heading(&number), report.summary(), report.cautions(), report.lots(), report.materials()]
+    {
         write_markup(sink, &section)?;
     }
     report.open_outcomes(sink)?;
-    for section in [
-        report.trust(),
-        report.not_assessed(),
-        report.method(),
-        report.sources(),
-        report.acts(),
-    ] {
+    for section in [report.trust(), report.not_assessed(), report.method(), report.sources(), report.acts()] {
         write_markup(sink, &section)?;
     }
     report.annex(sink)?;
@@ -139,8 +134,13 @@ impl Report<'_> {
 
     /// From date and digest, so that the same findings of the same day have the same number and no other has it.
     fn number(&self) -> String {
-        let date: String =
-            self.set(ActKind::ReviewedAt).unwrap_or("").chars().filter(char::is_ascii_digit).take(8).collect();
+        let date: String = self
+            .set(ActKind::ReviewedAt)
+            .unwrap_or("")
+            .chars()
+            .filter(char::is_ascii_digit)
+            .take(8)
+            .collect();
         let digest = self.digest.get(..10).unwrap_or("").to_uppercase();
         if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
     }
@@ -319,7 +319,8 @@ impl Report<'_> {
             .iter()
             .filter(|one| !one.check)
             .map(|one| {
-                let halogens = if self.halogens_count() { one.halogens.iter().filter(|o| open(o)).count() } else { 0 };
+                let halogens =
+                    if self.halogens_count() { one.halogens.iter().filter(|o| open(o)).count() } else { 0 };
                 one.substances.iter().filter(|o| open(o)).count() + halogens
             })
             .sum();
@@ -357,7 +358,10 @@ impl Report<'_> {
                     for halogen in Halogen::ALL {
                         if assessed.halogen(halogen).outcome == wanted && shown < OPEN_CASES {
                             shown += 1;
-                            write_markup(sink, &self.open_halogen(source, reviewer, row, &assessed, halogen))?;
+                            write_markup(
+                                sink,
+                                &self.open_halogen(source, reviewer, row, &assessed, halogen),
+                            )?;
                         }
                     }
                 }
@@ -376,11 +380,17 @@ impl Report<'_> {
     }
 
     fn reading_name(&self, source: &Source, row: usize) -> String {
-        let mut parts: Vec<String> = [Identity::Id, Identity::Unit, Identity::Spot, Identity::Part, Identity::Material]
-            .iter()
-            .filter_map(|identity| source.readings.identity(*identity, row).map(str::to_owned))
-            .collect();
-        parts.push(format!("{} · {} {}", source.name, self.say("report-line").to_lowercase(), source.readings.line(row)));
+        let mut parts: Vec<String> =
+            [Identity::Id, Identity::Unit, Identity::Spot, Identity::Part, Identity::Material]
+                .iter()
+                .filter_map(|identity| source.readings.identity(*identity, row).map(str::to_owned))
+                .collect();
+        parts.push(format!(
+            "{} · {} {}",
+            source.name,
+            self.say("report-line").to_lowercase(),
+            source.readings.line(row)
+        ));
         parts.join(" · ")
     }
 
@@ -396,12 +406,13 @@ impl Report<'_> {
         let cell = source.readings.cell(substance.element(), row);
         let written = phrases::written_of(source, substance.element(), row);
         let rule = self.inspection.books.screening();
-        let low = rule.and_then(|(_, rule)| rule.band(substance, assessed.class)).and_then(|band| band.edges).and_then(
-            |edges| match edges.low {
+        let low = rule
+            .and_then(|(_, rule)| rule.band(substance, assessed.class))
+            .and_then(|band| band.edges)
+            .and_then(|edges| match edges.low {
                 LowEdge::Fixed(low) => Some(low),
                 LowEdge::DetectionLimit { .. } => None,
-            },
-        );
+            });
         let (working, ruler) = match rule {
             Some((_, rule)) => (
                 phrases::working(self.words, rule, substance, assessed.class, &cell, judged),

@@ -16,7 +16,9 @@ use crate::lot::LotReason;
 use crate::material::MaterialClass;
 use crate::outcome::Judgement;
 use crate::quantity::{MassFraction, Sigma, UNITS_PER_MG_KG};
-use crate::reading::{CellState, ColumnMeaning, ColumnRole, ElementColumn, Identity, Notice, Notices, Source};
+use crate::reading::{
+    CellState, ColumnMeaning, ColumnRole, ElementColumn, Identity, Notice, Notices, Source,
+};
 use crate::substance::{Halogen, Substance};
 use crate::words::Words;
 
@@ -30,7 +32,12 @@ pub const SCHEMA: &str = "plumbline.findings/1";
 ///
 /// # Errors
 /// Those of the sink.
-pub fn write(inspection: &Inspection, findings: &Findings, words: &Words, sink: &mut dyn Write) -> io::Result<()> {
+pub fn write(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    sink: &mut dyn Write,
+) -> io::Result<()> {
     let settings = inspection.settings();
     let context = Context { inspection, findings, words, settings: &settings };
     let file = File {
@@ -395,7 +402,9 @@ impl Serialize for ReadingOut<'_> {
         map.serialize_entry("class", assessed.class.code())?;
         map.serialize_entry("class_from", assessed.class_from.code())?;
         map.serialize_entry("check", &check)?;
-        for identity in [Identity::Time, Identity::Seconds, Identity::Instrument, Identity::Mode, Identity::Operator] {
+        for identity in
+            [Identity::Time, Identity::Seconds, Identity::Instrument, Identity::Mode, Identity::Operator]
+        {
             map.serialize_entry(identity.code(), &readings.identity(identity, self.row))?;
         }
         map.serialize_entry("elements", &Elements(self))?;
@@ -406,7 +415,15 @@ impl Serialize for ReadingOut<'_> {
                     .iter()
                     .zip(&assessed.substances)
                     .map(|(substance, judged)| {
-                        (substance.symbol(), OutcomeOut { reading: self, substance: *substance, class: assessed.class, judged })
+                        (
+                            substance.symbol(),
+                            OutcomeOut {
+                                reading: self,
+                                substance: *substance,
+                                class: assessed.class,
+                                judged,
+                            },
+                        )
                     })
                     .collect(),
             ),

@@ -7,8 +7,8 @@ use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
 use crate::quantity::MassFraction;
 use crate::reading::{Cell, CellState, ElementColumn, Notice, NoticeCode, Source, Written};
-use crate::rules::{LowEdge, Problem, Screening};
 use crate::ruler::{self, Mark, Ruler};
+use crate::rules::{LowEdge, Problem, Screening};
 use crate::substance::{Element, Halogen, Substance};
 use crate::words::Words;
 
@@ -28,7 +28,11 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     let (count, of) = (reason.count.to_string(), reason.of.to_string());
     let arguments = [("about", reason.about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
-    if reason.effect == Disposition::Accept { format!("{text} {}", words.say("reason-advisory")) } else { text }
+    if reason.effect == Disposition::Accept {
+        format!("{text} {}", words.say("reason-advisory"))
+    } else {
+        text
+    }
 }
 
 /// What ends a reason.
@@ -56,7 +60,10 @@ pub fn notice_remedy(words: &Words, code: NoticeCode) -> String {
 
 /// A problem of a data file in words.
 pub fn problem(words: &Words, problem: &Problem, expected: &str) -> String {
-    words.with(&format!("problem-{}", problem.code.code()), &[("found", &problem.found), ("expected", expected)])
+    words.with(
+        &format!("problem-{}", problem.code.code()),
+        &[("found", &problem.found), ("expected", expected)],
+    )
 }
 
 /// What to do about a problem of a data file.
@@ -203,7 +210,14 @@ pub fn next_of_substance(
 }
 
 /// The arithmetic behind an outcome as one sentence; empty where there is none.
-pub fn working(words: &Words, rule: &Screening, substance: Substance, class: crate::material::MaterialClass, cell: &Cell, judged: &Judgement) -> String {
+pub fn working(
+    words: &Words,
+    rule: &Screening,
+    substance: Substance,
+    class: crate::material::MaterialClass,
+    cell: &Cell,
+    judged: &Judgement,
+) -> String {
     let Some(edges) = rule.band(substance, class).and_then(|band| band.edges) else { return String::new() };
     let k = rule.sigma_factor;
     let low = match edges.low {
@@ -215,13 +229,20 @@ pub fn working(words: &Words, rule: &Screening, substance: Substance, class: cra
     let Some(sigma) = judged.used.sigma else { return String::new() };
     let s = sigma.to_mass_fraction();
     let half = times(s, k.to_f64());
-    let plus = |x: MassFraction, d: MassFraction| rounded(MassFraction::from_units(x.units().saturating_add(d.units())));
-    let minus = |x: MassFraction, d: MassFraction| rounded(MassFraction::from_units(x.units().saturating_sub(d.units())));
+    let plus = |x: MassFraction, d: MassFraction| {
+        rounded(MassFraction::from_units(x.units().saturating_add(d.units())))
+    };
+    let minus = |x: MassFraction, d: MassFraction| {
+        rounded(MassFraction::from_units(x.units().saturating_sub(d.units())))
+    };
     let (x_text, s_text, k_text) = (cell.value.to_string(), rounded(s), k.to_string());
     let x = cell.value;
-    let mut arguments = vec![("x", x_text), ("sigma", s_text), ("k", k_text), ("low", low_text), ("high", high_text)];
+    let mut arguments =
+        vec![("x", x_text), ("sigma", s_text), ("k", k_text), ("low", low_text), ("high", high_text)];
     let id = match (cell.state, judged.outcome) {
-        (CellState::BelowDetection, _) if matches!(edges.low, LowEdge::DetectionLimit { .. }) => "working-detection_composite",
+        (CellState::BelowDetection, _) if matches!(edges.low, LowEdge::DetectionLimit { .. }) => {
+            "working-detection_composite"
+        }
         (CellState::BelowDetection, _) => {
             arguments.push(("end", plus(x, half)));
             "working-detection"
@@ -255,8 +276,17 @@ fn times(sigma: MassFraction, k: f64) -> MassFraction {
 }
 
 /// The ruler of one substance of one reading; empty where the class has no band to draw.
-pub fn ruler(words: &Words, rule: &Screening, substance: Substance, class: crate::material::MaterialClass, cell: &Cell, judged: &Judgement) -> String {
-    let class = if class == crate::material::MaterialClass::Unknown || class == crate::material::MaterialClass::Plated {
+pub fn ruler(
+    words: &Words,
+    rule: &Screening,
+    substance: Substance,
+    class: crate::material::MaterialClass,
+    cell: &Cell,
+    judged: &Judgement,
+) -> String {
+    let class = if class == crate::material::MaterialClass::Unknown
+        || class == crate::material::MaterialClass::Plated
+    {
         // No band of its own: the polymer's is drawn nowhere, so that nobody reads a verdict off it.
         return String::new();
     } else {
@@ -279,10 +309,14 @@ pub fn ruler(words: &Words, rule: &Screening, substance: Substance, class: crate
         _ => Mark::Nothing,
     };
     let value = value(words, cell, judged, "");
-    let (low_text, high_text) = (low.to_string(), edges.high.map(|high| high.to_string()).unwrap_or_default());
+    let (low_text, high_text) =
+        (low.to_string(), edges.high.map(|high| high.to_string()).unwrap_or_default());
     let description = if edges.high.is_some() { "ruler-description" } else { "ruler-description_open" };
     ruler::draw(&Ruler {
-        title: &words.with("ruler-title", &[("about", substance.symbol()), ("outcome", &outcome(words, judged.outcome))]),
+        title: &words.with(
+            "ruler-title",
+            &[("about", substance.symbol()), ("outcome", &outcome(words, judged.outcome))],
+        ),
         description: &words.with(description, &[("value", &value), ("low", &low_text), ("high", &high_text)]),
         band_word: &words.say("ruler-band"),
         low,
@@ -295,8 +329,10 @@ pub fn ruler(words: &Words, rule: &Screening, substance: Substance, class: crate
 /// The total's value in words.
 pub fn total(words: &Words, total: &crate::halogen::Total) -> String {
     match (total.low, total.high, total.sigma) {
-        (Some(low), Some(high), Some(sigma)) if low == high => words
-            .with("value-number", &[("value", &low.to_string()), ("sigma", &rounded(sigma.to_mass_fraction()))]),
+        (Some(low), Some(high), Some(sigma)) if low == high => words.with(
+            "value-number",
+            &[("value", &low.to_string()), ("sigma", &rounded(sigma.to_mass_fraction()))],
+        ),
         (Some(low), Some(high), _) => {
             words.with("value-interval", &[("low", &low.to_string()), ("high", &high.to_string())])
         }
@@ -317,7 +353,8 @@ pub const fn element_of(halogen: Halogen) -> Option<Element> {
 /// A lot's name in words.
 pub fn lot_name(words: &Words, inspection: &Inspection, lot: &LotFinding) -> String {
     lot.lot.clone().unwrap_or_else(|| {
-        let source = lot.source.and_then(|at| inspection.sources.get(at)).map_or("", |source| source.name.as_str());
+        let source =
+            lot.source.and_then(|at| inspection.sources.get(at)).map_or("", |source| source.name.as_str());
         format!("{} ({source})", words.say("no-lot"))
     })
 }
@@ -327,7 +364,8 @@ pub fn summary_counts(words: &Words, findings: &Findings) -> String {
     if findings.verdicts.is_empty() {
         return words.say("summary-no_readings");
     }
-    let count = |disposition| findings.lots.iter().filter(|lot| lot.disposition == disposition).count().to_string();
+    let count =
+        |disposition| findings.lots.iter().filter(|lot| lot.disposition == disposition).count().to_string();
     words.with(
         "summary-counts",
         &[
@@ -385,7 +423,8 @@ pub fn summary_evidence(words: &Words, findings: &Findings) -> String {
     if codes.is_empty() {
         return words.say("summary-evidence_none");
     }
-    let list: Vec<String> = codes.iter().map(|code| words.say(&format!("evidence-short-{}", code.code()))).collect();
+    let list: Vec<String> =
+        codes.iter().map(|code| words.say(&format!("evidence-short-{}", code.code()))).collect();
     words.with("summary-evidence_missing", &[("list", &list.join(", "))])
 }
 

@@ -505,3 +505,10 @@ cli-refused_row = { $file }, line { $line }: { $text }
 cli-more_refused = { $file }: { $left } more refused rows are in findings.json
 cli-lot = lot { $lot } of { $supplier }: { $disposition }
 cli-written = Written: { $file }
+
+## Questions a file leaves open
+
+need-unit_not_stated = The file does not state the unit of its values. Which unit is it?
+need-sigma_multiple_not_stated = The file does not state how many sigma its error column stands for. One, two or three?
+need-decimal_mark_unclear = Some numbers have a comma or point that may be a decimal or a thousands mark. Which is the decimal mark?
+need-class_not_stated = { $count } readings state no material class known here. Which class are they?

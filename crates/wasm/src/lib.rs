@@ -1,0 +1,283 @@
+//! The thin door to the browser: bytes in, copied arrays and small objects out. It decides nothing.
+//!
+//! Exported methods take `&self` and keep their state in one cell, so that a panic leaves no borrow behind that would
+//! hide the real fault; after a panic the page starts a new instance and never calls this one again.
+
+mod order;
+mod sink;
+mod views;
+
+use std::cell::RefCell;
+
+use plumbline_core::acts::{self, Act, ActKind, Target};
+use plumbline_core::inspection::{self, Findings, Inspection};
+use plumbline_core::reading::NoticeCode;
+use plumbline_core::report::{PROGRAM, csv, html, json};
+use plumbline_core::rules::{self, ProblemCode, RuleBook};
+use plumbline_core::words::Words;
+use plumbline_intake::{SourceReader, found_in_folder, refuse_source};
+use serde::Serialize;
+use wasm_bindgen::prelude::*;
+
+/// One inspection, as the page's worker holds it.
+#[wasm_bindgen]
+pub struct Session {
+    state: RefCell<State>,
+}
+
+struct State {
+    inspection: Inspection,
+    reader: Option<(SourceReader, bool)>,
+    findings: Findings,
+    words: Words,
+    /// The lot of every reading, found once a review.
+    lots: Vec<u32>,
+}
+
+#[wasm_bindgen]
+impl Session {
+    /// An inspection with the built-in rule books and no sources.
+    ///
+    /// # Errors
+    /// A built-in rule book that can't be read; a test keeps this from happening.
+    #[wasm_bindgen(constructor)]
+    pub fn new() -> Result<Session, JsError> {
+        std::panic::set_hook(Box::new(|info| {
+            web_sys::console::error_1(&JsValue::from_str(&info.to_string()));
+        }));
+        let inspection = Inspection::new().map_err(|problems| JsError::new(&format!("{problems:?}")))?;
+        Ok(Session {
+            state: RefCell::new(State {
+                inspection,
+                reader: None,
+                findings: Findings::default(),
+                words: Words::english(),
+                lots: Vec::new(),
+            }),
+        })
+    }
+
+    /// The program's version.
+    pub fn version(&self) -> String {
+        PROGRAM.version.to_owned()
+    }
+
+    /// Begins a source; one that was begun and not finished is dropped. `in_folder`: found by walking a folder, so a
+    /// file that is no table is only skipped.
+    pub fn open(&self, name: &str, in_folder: Option<bool>) {
+        let mut state = self.state.borrow_mut();
+        let reader = SourceReader::new(name, &state.inspection.settings());
+        state.reader = Some((reader, in_folder.unwrap_or(false)));
+    }
+
+    /// Takes the next bytes of the source begun last.
+    ///
+    /// # Errors
+    /// No source was begun.
+    pub fn push(&self, bytes: &[u8]) -> Result<(), JsError> {
+        let mut state = self.state.borrow_mut();
+        let (reader, _) = state.reader.as_mut().ok_or_else(no_source)?;
+        reader.push(bytes);
+        Ok(())
+    }
+
+    /// Ends the source begun last and gives its view.
+    ///
+    /// # Errors
+    /// No source was begun.
+    pub fn finish(&self) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let (reader, in_folder) = state.reader.take().ok_or_else(no_source)?;
+        let source = reader.finish();
+        let source = if in_folder { found_in_folder(source) } else { source };
+        let (name, sha256) = (source.name.clone(), source.sha256.clone());
+        state.inspection.add_source(source);
+        let at = state.inspection.sources.iter().position(|one| one.name == name && one.sha256 == sha256);
+        let view = views::source(&state.inspection, None, &state.words, at.unwrap_or(0));
+        to_js(&view)
+    }
+
+    /// Records a file that the page could not read.
+    pub fn unreadable(&self, name: &str, text: &str) {
+        let mut state = self.state.borrow_mut();
+        state.reader = None;
+        state.inspection.add_source(refuse_source(name, NoticeCode::Unreadable, text));
+    }
+
+    /// Forgets all sources; acts and rule books stay.
+    pub fn clear_sources(&self) {
+        let mut state = self.state.borrow_mut();
+        state.reader = None;
+        state.inspection.sources.clear();
+        state.findings = Findings::default();
+        state.lots.clear();
+    }
+
+    /// Takes a settings file: each of its values becomes an act. A file with a problem changes nothing.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; problems of the file are the value returned.
+    pub fn settings(&self, name: &str, text: &str) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let problems = match acts::parse_settings(text, name) {
+            Ok(acts) => {
+                state.inspection.acts.extend(acts);
+                Vec::new()
+            }
+            Err(problems) => views::problems(&state.words, name, &problems, acts::SCHEMA),
+        };
+        to_js(&problems)
+    }
+
+    /// Takes a rule book in place of the one of its kind. A file with a problem changes nothing.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; problems of the file are the value returned.
+    pub fn rule_book(&self, name: &str, text: &str) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let problems = match RuleBook::parse(text) {
+            Ok(book) => {
+                state.inspection.books.add(book);
+                Vec::new()
+            }
+            Err(problems) => views::problems(&state.words, name, &problems, rules::SCHEMA),
+        };
+        to_js(&problems)
+    }
+
+    /// Records an act, if its kind, target and value can be read.
+    ///
+    /// # Errors
+    /// An act that is not of the expected shape.
+    pub fn act(&self, act: JsValue) -> Result<JsValue, JsError> {
+        let input: views::ActInput = serde_wasm_bindgen::from_value(act)?;
+        let mut state = self.state.borrow_mut();
+        let answer = match read_act(&input, &state.inspection.acts) {
+            Ok(act) => {
+                let undone = (act.kind == ActKind::Undo)
+                    .then(|| act.value.parse::<usize>().ok().and_then(|number| number.checked_sub(1)))
+                    .flatten()
+                    .and_then(|at| state.inspection.acts.get(at))
+                    .map(|earlier| earlier.kind);
+                // Taking back an undo, or anything behind it, may bring back an act that needs the files again.
+                let reread = act.kind.needs_reading_again()
+                    || undone.is_some_and(|kind| kind.needs_reading_again() || kind == ActKind::Undo)
+                    || (act.kind == ActKind::SigmaMultiple || undone == Some(ActKind::SigmaMultiple))
+                        && one_error_is_limit(&state.inspection);
+                state.inspection.acts.push(act);
+                views::ActAnswer { reread, problem: None }
+            }
+            Err((code, found)) => views::ActAnswer {
+                reread: false,
+                problem: Some(views::act_problem(&state.words, code, &found)),
+            },
+        };
+        to_js(&answer)
+    }
+
+    /// Reviews everything and gives the summary.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn review(&self) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let findings = inspection::review(&state.inspection);
+        state.lots = findings.lots_of_readings();
+        state.findings = findings;
+        to_js(&views::summary(&state.inspection, &state.findings, &state.words))
+    }
+
+    /// The readings that answer a query, in its order, as indices.
+    ///
+    /// # Errors
+    /// A query that is not of the expected shape.
+    pub fn order(&self, query: JsValue) -> Result<js_sys::Uint32Array, JsError> {
+        let query: order::Query = serde_wasm_bindgen::from_value(query)?;
+        let state = self.state.borrow();
+        let found = order::order(&state.inspection, &state.findings, &state.lots, &query);
+        // A copy: a view of wasm memory would dangle at the next growth.
+        Ok(js_sys::Uint32Array::from(found.as_slice()))
+    }
+
+    /// The rows of these readings, for the visible part of a table.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn rows(&self, indices: &[u32]) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&views::rows(&state.inspection, &state.findings, &state.words, indices))
+    }
+
+    /// Everything about one reading.
+    ///
+    /// # Errors
+    /// There is no such reading.
+    pub fn detail(&self, index: u32) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        let lot = state.lots.get(index as usize).copied().unwrap_or(u32::MAX);
+        let detail = views::detail(&state.inspection, &state.findings, &state.words, index as usize, lot)
+            .ok_or_else(|| JsError::new("no such reading"))?;
+        to_js(&detail)
+    }
+
+    /// Writes `findings.json`, `findings.csv` or `report.html` to `sink`, a function that takes pieces of bytes.
+    ///
+    /// # Errors
+    /// Another kind, or a sink that throws.
+    pub fn write(&self, kind: &str, sink: &js_sys::Function) -> Result<(), JsError> {
+        let state = self.state.borrow();
+        let (inspection, findings, words) = (&state.inspection, &state.findings, &state.words);
+        let mut out = sink::FunctionSink::new(sink);
+        let written = match kind {
+            "findings.json" => json::write(inspection, findings, words, &mut out),
+            "findings.csv" => csv::write(inspection, findings, &mut out),
+            "report.html" => html::write(inspection, findings, words, &mut out),
+            _ => return Err(JsError::new("no such file")),
+        };
+        written
+            .and_then(|()| std::io::Write::flush(&mut out))
+            .map_err(|error| JsError::new(&error.to_string()))
+    }
+
+    /// What the acts add up to, as a settings file for the command line or another day.
+    pub fn settings_text(&self) -> String {
+        acts::settings_text(&self.state.borrow().inspection.acts)
+    }
+}
+
+/// Where a printed error of nothing makes the limit, the multiple changes what was read.
+fn one_error_is_limit(inspection: &Inspection) -> bool {
+    inspection.sources.iter().flat_map(|source| &source.blocks).any(|block| !block.limit_in_error_column)
+}
+
+fn read_act(input: &views::ActInput, acts: &[Act]) -> Result<Act, (ProblemCode, String)> {
+    let kind = ActKind::from_code(&input.kind).ok_or((ProblemCode::UnknownName, input.kind.clone()))?;
+    let target = Target::parse(&input.target).ok_or((ProblemCode::UnknownName, input.target.clone()))?;
+    acts::check_value(kind, &input.value).map_err(|code| (code, input.value.clone()))?;
+    if kind == ActKind::Undo {
+        let number: usize = input.value.parse().unwrap_or(0);
+        if number == 0 || number > acts.len() {
+            return Err((ProblemCode::OutOfRange, input.value.clone()));
+        }
+    }
+    Ok(Act {
+        kind,
+        target,
+        value: input.value.clone(),
+        by: input.by.clone(),
+        at: input.at.clone(),
+        note: input.note.clone(),
+    })
+}
+
+fn no_source() -> JsError {
+    JsError::new("no source was begun")
+}
+
+fn to_js<T: Serialize>(view: &T) -> Result<JsValue, JsError> {
+    let serializer = serde_wasm_bindgen::Serializer::new()
+        .serialize_missing_as_null(true)
+        .serialize_maps_as_objects(true)
+        .serialize_large_number_types_as_bigints(false);
+    Ok(view.serialize(&serializer)?)
+}

@@ -1,0 +1,975 @@
+//! What crosses the door: mirror structs of `web/src/shared/door.ts`, filled by hand. No type of the trade carries a
+//! wire format, and a test holds each struct's keys against the TypeScript.
+
+use plumbline_core::acts;
+use plumbline_core::inspection::{Findings, Inspection, RowCounts, SourceReview};
+use plumbline_core::lot::{Disposition, LotReason};
+use plumbline_core::material::MaterialClass;
+use plumbline_core::next_step;
+use plumbline_core::outcome::{Judgement, Outcome, Reason};
+use plumbline_core::reading::{Cell, ColumnRole, Identity, Notice, NoticeCode, Notices, SetAside, Source};
+use plumbline_core::report::{PROGRAM, json, phrases};
+use plumbline_core::rules::{self, LowEdge, ProblemCode};
+use plumbline_core::substance::{Element, Halogen, Substance};
+use plumbline_core::words::Words;
+use serde::{Deserialize, Serialize};
+
+/// Parts and materials that the summary carries; the page says how many more there are.
+const LISTED: usize = 2000;
+
+#[derive(Serialize)]
+pub(crate) struct NoticeView {
+    line: Option<u32>,
+    column: Option<u32>,
+    heading: Option<String>,
+    code: &'static str,
+    text: String,
+    remedy: String,
+    rows: u32,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ColumnView {
+    column: u32,
+    heading: String,
+    role: &'static str,
+    role_text: String,
+    element: Option<&'static str>,
+    unit: Option<&'static str>,
+    sigma_multiple: Option<String>,
+    why: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct NeedView {
+    code: &'static str,
+    text: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct SetAsideView {
+    reason: String,
+    rows: f64,
+}
+
+#[derive(Serialize)]
+pub(crate) struct SourceView {
+    index: usize,
+    name: String,
+    sha256: String,
+    bytes: f64,
+    read: bool,
+    problem: Option<String>,
+    rows_in: f64,
+    rows_used: f64,
+    rows_check: f64,
+    rows_duplicate: f64,
+    rows_set_aside: f64,
+    rows_refused: f64,
+    readings: f64,
+    set_aside: Vec<SetAsideView>,
+    refusals: Vec<NoticeView>,
+    refusals_left_out: f64,
+    notices: Vec<NoticeView>,
+    notices_left_out: f64,
+    columns: Vec<ColumnView>,
+    needs: Vec<NeedView>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ReasonView {
+    code: &'static str,
+    kind: &'static str,
+    effect: &'static str,
+    text: String,
+    remedy: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct LotView {
+    index: usize,
+    lot: Option<String>,
+    supplier: Option<String>,
+    source: Option<String>,
+    disposition: &'static str,
+    disposition_text: String,
+    readings: f64,
+    materials: f64,
+    reasons: Vec<ReasonView>,
+    not_assessed: Vec<String>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct OutcomeMark {
+    substance: &'static str,
+    outcome: &'static str,
+    short: String,
+    text: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct MaterialView {
+    index: usize,
+    lot_index: usize,
+    part: Option<String>,
+    material: Option<String>,
+    lot: Option<String>,
+    supplier: Option<String>,
+    class: &'static str,
+    class_text: String,
+    disposition: &'static str,
+    disposition_text: String,
+    readings: usize,
+    outcomes: Vec<OutcomeMark>,
+    reasons: Vec<ReasonView>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct PartView {
+    part: Option<String>,
+    lot: Option<String>,
+    lot_index: usize,
+    disposition: &'static str,
+    disposition_text: String,
+    reasons: Vec<ReasonView>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct RuleBookView {
+    id: String,
+    title: String,
+    edition: String,
+    sha256: String,
+    source: String,
+    confidence: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct RowTotals {
+    rows_in: f64,
+    rows_used: f64,
+    rows_check: f64,
+    rows_duplicate: f64,
+    rows_set_aside: f64,
+    rows_refused: f64,
+}
+
+#[derive(Serialize)]
+pub(crate) struct OutcomeCount {
+    outcome: &'static str,
+    short: String,
+    text: String,
+    count: usize,
+}
+
+#[derive(Serialize)]
+pub(crate) struct SubstanceCounts {
+    substance: &'static str,
+    counts: Vec<OutcomeCount>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ProgramView {
+    name: &'static str,
+    version: &'static str,
+}
+
+#[derive(Serialize)]
+pub(crate) struct Summary {
+    program: ProgramView,
+    rule_books: Vec<RuleBookView>,
+    readings: usize,
+    totals: RowTotals,
+    adds_up: bool,
+    line_counts: String,
+    line_says: String,
+    line_evidence: String,
+    outcome_counts: Vec<SubstanceCounts>,
+    sources: Vec<SourceView>,
+    lots: Vec<LotView>,
+    parts: Vec<PartView>,
+    parts_total: usize,
+    materials: Vec<MaterialView>,
+    materials_total: usize,
+    acts: Vec<ActView>,
+    cautions: Vec<String>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct CellView {
+    substance: &'static str,
+    outcome: &'static str,
+    short: String,
+    text: String,
+    value: String,
+    reason: &'static str,
+}
+
+#[derive(Serialize)]
+pub(crate) struct RowView {
+    index: usize,
+    source: String,
+    line: u32,
+    id: Option<String>,
+    unit: Option<String>,
+    spot: Option<String>,
+    part: Option<String>,
+    material: Option<String>,
+    lot: Option<String>,
+    supplier: Option<String>,
+    class: &'static str,
+    class_text: String,
+    class_from: &'static str,
+    trust: &'static str,
+    trust_text: String,
+    cells: Vec<CellView>,
+    halogens: Vec<CellView>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ByClass {
+    class: String,
+    outcome: &'static str,
+    text: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct FindingView {
+    substance: &'static str,
+    name: String,
+    book: String,
+    clause: String,
+    outcome: &'static str,
+    short: String,
+    text: String,
+    reason_text: String,
+    working: String,
+    sigma_text: String,
+    as_written: String,
+    next_step: String,
+    ruler: String,
+    by_class: Vec<ByClass>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct OtherElement {
+    symbol: &'static str,
+    text: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct DetailView {
+    row: RowView,
+    lot_index: i32,
+    instrument: Option<String>,
+    time: Option<String>,
+    seconds: Option<String>,
+    findings: Vec<FindingView>,
+    other_elements: Vec<OtherElement>,
+}
+
+#[derive(Deserialize)]
+pub(crate) struct ActInput {
+    pub(crate) kind: String,
+    pub(crate) target: String,
+    pub(crate) value: String,
+    pub(crate) by: String,
+    pub(crate) at: String,
+    pub(crate) note: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ActView {
+    number: usize,
+    kind: &'static str,
+    target: String,
+    value: String,
+    by: String,
+    at: String,
+    note: String,
+    undone: bool,
+    text: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ProblemView {
+    place: String,
+    line: Option<u32>,
+    column: Option<u32>,
+    code: &'static str,
+    text: String,
+    remedy: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct ActAnswer {
+    pub(crate) reread: bool,
+    pub(crate) problem: Option<ProblemView>,
+}
+
+/// Problems of a data file in words.
+pub(crate) fn problems(
+    words: &Words,
+    name: &str,
+    list: &[rules::Problem],
+    expected: &str,
+) -> Vec<ProblemView> {
+    list.iter()
+        .map(|problem| ProblemView {
+            place: name.to_owned(),
+            line: Some(problem.line),
+            column: Some(problem.column),
+            code: problem.code.code(),
+            text: phrases::problem(words, problem, expected),
+            remedy: phrases::problem_remedy(words, problem, expected),
+        })
+        .collect()
+}
+
+/// The problem of an act in words.
+pub(crate) fn act_problem(words: &Words, code: ProblemCode, found: &str) -> ProblemView {
+    let problem = rules::Problem { line: 0, column: 0, code, found: found.to_owned() };
+    ProblemView {
+        place: String::new(),
+        line: None,
+        column: None,
+        code: code.code(),
+        text: phrases::problem(words, &problem, ""),
+        remedy: phrases::problem_remedy(words, &problem, ""),
+    }
+}
+
+fn notice(words: &Words, source: &Source, one: &Notice) -> NoticeView {
+    NoticeView {
+        line: (one.line > 0).then_some(one.line),
+        column: (one.column > 0).then_some(one.column),
+        heading: (!one.heading.is_empty()).then(|| one.heading.clone()),
+        code: one.code.code(),
+        text: phrases::notice(words, one, Some(source)),
+        remedy: phrases::notice_remedy(words, one.code),
+        rows: u32::try_from(one.rows).unwrap_or(u32::MAX),
+    }
+}
+
+/// One source; with `findings` where a review has been made.
+pub(crate) fn source(
+    inspection: &Inspection,
+    findings: Option<&Findings>,
+    words: &Words,
+    index: usize,
+) -> Option<SourceView> {
+    let source = inspection.sources.get(index)?;
+    let counts = match findings {
+        Some(findings) => findings.counts(inspection, index),
+        None => RowCounts {
+            rows_in: source.rows_in,
+            used: source.readings.len() as u64,
+            duplicate: source.rows_duplicate,
+            set_aside: source.rows_set_aside(),
+            refused: source.rows_refused,
+            readings: source.readings.len() as u64,
+            check: 0,
+        },
+    };
+    let list =
+        |notices: &Notices| notices.kept.iter().map(|one| notice(words, source, one)).collect::<Vec<_>>();
+    let mut notices = list(&source.notices);
+    if findings.and_then(|findings| findings.same_as.get(index).copied().flatten()).is_some() {
+        let same = Notice {
+            line: 0,
+            column: 0,
+            heading: String::new(),
+            code: NoticeCode::SameAsAnother,
+            found: String::new(),
+            rows: counts.duplicate,
+        };
+        notices.push(notice(words, source, &same));
+    }
+    Some(SourceView {
+        index,
+        name: source.name.clone(),
+        sha256: source.sha256.clone(),
+        bytes: source.bytes as f64,
+        read: source.problem.is_none(),
+        problem: source.problem.map(|code| {
+            source.refusals.kept.iter().find(|refusal| refusal.code == code).map_or_else(
+                || code.code().to_owned(),
+                |refusal| phrases::notice(words, refusal, Some(source)),
+            )
+        }),
+        rows_in: counts.rows_in as f64,
+        rows_used: counts.used as f64,
+        rows_check: counts.check as f64,
+        rows_duplicate: counts.duplicate as f64,
+        rows_set_aside: counts.set_aside as f64,
+        rows_refused: counts.refused as f64,
+        readings: counts.readings as f64,
+        set_aside: SetAside::ALL
+            .iter()
+            .zip(source.set_aside)
+            .filter(|(_, rows)| *rows > 0)
+            .map(|(reason, rows)| SetAsideView {
+                reason: words.say(&format!("set-aside-{}", reason.code())),
+                rows: rows as f64,
+            })
+            .collect(),
+        refusals: list(&source.refusals),
+        refusals_left_out: source.refusals.left_out as f64,
+        notices,
+        notices_left_out: source.notices.left_out as f64,
+        columns: source
+            .blocks
+            .iter()
+            .flat_map(|block| &block.columns)
+            .map(|meaning| column(words, meaning))
+            .collect(),
+        needs: needs(inspection, words, source),
+    })
+}
+
+fn column(words: &Words, meaning: &plumbline_core::reading::ColumnMeaning) -> ColumnView {
+    let (element, unit, multiple) = match &meaning.role {
+        ColumnRole::Value { element, unit } | ColumnRole::DetectionLimit { element, unit } => {
+            (Some(*element), *unit, None)
+        }
+        ColumnRole::Error { element, unit, multiple } => (Some(*element), *unit, *multiple),
+        _ => (None, None, None),
+    };
+    ColumnView {
+        column: meaning.column,
+        heading: meaning.heading.clone(),
+        role: meaning.role.code(),
+        role_text: words.say(&format!("role-{}", meaning.role.code())),
+        element: element.map(Element::symbol),
+        unit: unit.map(plumbline_core::quantity::Unit::sign),
+        sigma_multiple: multiple.map(|multiple| multiple.to_string()),
+        why: words.say(&format!("evidence-{}", meaning.evidence.code())),
+    }
+}
+
+/// The questions a source leaves open, each answered by one act.
+fn needs(inspection: &Inspection, words: &Words, source: &Source) -> Vec<NeedView> {
+    let settings = inspection.settings();
+    let said = |code| source.notices.kept.iter().any(|notice| notice.code == code);
+    let mut needs = Vec::new();
+    let mut ask = |code: &'static str, count: &str| {
+        needs.push(NeedView { code, text: words.with(&format!("need-{code}"), &[("count", count)]) });
+    };
+    if said(NoticeCode::UnitNotStated) {
+        ask("unit_not_stated", "");
+    }
+    let unstated = source.blocks.iter().any(plumbline_core::reading::Block::has_unstated_multiple);
+    if unstated && settings.sigma_multiple(&source.name).is_none() && !source.readings.is_empty() {
+        ask("sigma_multiple_not_stated", "");
+    }
+    if said(NoticeCode::MarkUnclear) {
+        ask("decimal_mark_unclear", "");
+    }
+    let reviewer = SourceReview::new(source, &inspection.books, &settings);
+    let unknown =
+        (0..source.readings.len()).filter(|row| reviewer.class(*row).0 == MaterialClass::Unknown).count();
+    if unknown > 0 {
+        ask("class_not_stated", &unknown.to_string());
+    }
+    needs
+}
+
+fn reasons(words: &Words, list: &[LotReason]) -> Vec<ReasonView> {
+    list.iter()
+        .map(|reason| ReasonView {
+            code: reason.code.code(),
+            kind: reason.code.kind().code(),
+            effect: reason.effect.code(),
+            text: phrases::lot_reason(words, reason),
+            remedy: phrases::lot_remedy(words, reason.code),
+        })
+        .collect()
+}
+
+fn disposition_text(words: &Words, disposition: Disposition) -> String {
+    words.say(&format!("disposition-{}", disposition.code()))
+}
+
+/// The whole summary of a review.
+pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Words) -> Summary {
+    let totals = json::totals(inspection, findings);
+    let undone = acts::undone(&inspection.acts);
+    let not_assessed: Vec<String> =
+        phrases::NOT_ASSESSED.iter().map(|code| words.say(&format!("not-assessed-{code}"))).collect();
+    Summary {
+        program: ProgramView { name: PROGRAM.name, version: PROGRAM.version },
+        rule_books: inspection
+            .books
+            .all()
+            .iter()
+            .map(|book| RuleBookView {
+                id: book.id.clone(),
+                title: book.title.clone(),
+                edition: book.edition.clone(),
+                sha256: book.sha256.clone(),
+                source: book.source.clone(),
+                confidence: book.confidence.clone(),
+            })
+            .collect(),
+        readings: findings.verdicts.len(),
+        totals: RowTotals {
+            rows_in: totals.rows_in as f64,
+            rows_used: totals.used as f64,
+            rows_check: totals.check as f64,
+            rows_duplicate: totals.duplicate as f64,
+            rows_set_aside: totals.set_aside as f64,
+            rows_refused: totals.refused as f64,
+        },
+        adds_up: (0..inspection.sources.len()).all(|at| findings.counts(inspection, at).adds_up()),
+        line_counts: phrases::summary_counts(words, findings),
+        line_says: phrases::summary_says(words, findings),
+        line_evidence: phrases::summary_evidence(words, findings),
+        outcome_counts: outcome_counts(findings, words),
+        sources: (0..inspection.sources.len())
+            .filter_map(|at| source(inspection, Some(findings), words, at))
+            .collect(),
+        lots: findings
+            .lots
+            .iter()
+            .enumerate()
+            .map(|(index, lot)| LotView {
+                index,
+                lot: lot.lot.clone(),
+                supplier: lot.supplier.clone(),
+                source: lot
+                    .source
+                    .and_then(|at| inspection.sources.get(at))
+                    .map(|source| source.name.clone()),
+                disposition: lot.disposition.code(),
+                disposition_text: disposition_text(words, lot.disposition),
+                readings: lot.readings as f64,
+                materials: lot.materials as f64,
+                reasons: reasons(words, &lot.reasons),
+                not_assessed: not_assessed.clone(),
+            })
+            .collect(),
+        parts: findings
+            .parts
+            .iter()
+            .take(LISTED)
+            .map(|part| PartView {
+                part: part.part.clone(),
+                lot: findings.lots.get(part.lot).and_then(|lot| lot.lot.clone()),
+                lot_index: part.lot,
+                disposition: part.disposition.code(),
+                disposition_text: disposition_text(words, part.disposition),
+                reasons: reasons(words, &part.reasons),
+            })
+            .collect(),
+        parts_total: findings.parts.len(),
+        materials: findings
+            .materials
+            .iter()
+            .enumerate()
+            .take(LISTED)
+            .map(|(index, material)| MaterialView {
+                index,
+                lot_index: material.lot,
+                part: material.part.clone(),
+                material: material.name.clone(),
+                lot: findings.lots.get(material.lot).and_then(|lot| lot.lot.clone()),
+                supplier: findings.lots.get(material.lot).and_then(|lot| lot.supplier.clone()),
+                class: material.class.code(),
+                class_text: words.say(&format!("class-{}", material.class.code())),
+                disposition: material.disposition.code(),
+                disposition_text: disposition_text(words, material.disposition),
+                readings: material.readings.len(),
+                outcomes: Substance::ALL
+                    .iter()
+                    .map(|substance| {
+                        let outcome = material.tally.worst(*substance);
+                        OutcomeMark {
+                            substance: substance.symbol(),
+                            outcome: outcome.code(),
+                            short: phrases::outcome_short(words, outcome),
+                            text: phrases::outcome(words, outcome),
+                        }
+                    })
+                    .collect(),
+                reasons: reasons(words, &material.reasons),
+            })
+            .collect(),
+        materials_total: findings.materials.len(),
+        acts: inspection
+            .acts
+            .iter()
+            .zip(undone)
+            .enumerate()
+            .map(|(at, (act, undone))| ActView {
+                number: at + 1,
+                kind: act.kind.code(),
+                target: act.target.to_text(),
+                value: act.value.clone(),
+                by: act.by.clone(),
+                at: act.at.clone(),
+                note: act.note.clone(),
+                undone,
+                text: phrases::act(words, act),
+            })
+            .collect(),
+        cautions: phrases::cautions(words),
+    }
+}
+
+fn outcome_counts(findings: &Findings, words: &Words) -> Vec<SubstanceCounts> {
+    let mut counts = [[0_usize; 8]; 8];
+    for verdicts in findings.verdicts.iter().filter(|verdicts| !verdicts.check) {
+        for (slot, outcome) in counts.iter_mut().zip(verdicts.substances.iter().chain(&verdicts.halogens)) {
+            slot[*outcome as usize] += 1;
+        }
+    }
+    let names = Substance::ALL
+        .iter()
+        .map(|substance| substance.symbol())
+        // Bromine's screening stands under its symbol; as a halogen it has no column of its own here.
+        .chain(["Cl", "", "total"]);
+    names
+        .zip(counts)
+        .filter(|(name, _)| !name.is_empty())
+        .map(|(substance, counts)| SubstanceCounts {
+            substance,
+            counts: Outcome::ALL
+                .iter()
+                .rev()
+                .zip(counts.iter().rev())
+                .filter(|(_, count)| **count > 0)
+                .map(|(outcome, count)| OutcomeCount {
+                    outcome: outcome.code(),
+                    short: phrases::outcome_short(words, *outcome),
+                    text: phrases::outcome(words, *outcome),
+                    count: *count,
+                })
+                .collect(),
+        })
+        .collect()
+}
+
+/// The rows of these readings.
+pub(crate) fn rows(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    indices: &[u32],
+) -> Vec<RowView> {
+    let settings = inspection.settings();
+    let mut reviewers: std::collections::BTreeMap<usize, SourceReview<'_>> =
+        std::collections::BTreeMap::new();
+    indices
+        .iter()
+        .filter_map(|index| {
+            let (at, row) = findings.place(*index as usize)?;
+            let source = inspection.sources.get(at)?;
+            let reviewer = reviewers
+                .entry(at)
+                .or_insert_with(|| SourceReview::new(source, &inspection.books, &settings));
+            Some(row_view(source, reviewer, words, *index as usize, row))
+        })
+        .collect()
+}
+
+fn row_view(
+    source: &Source,
+    reviewer: &SourceReview<'_>,
+    words: &Words,
+    index: usize,
+    row: usize,
+) -> RowView {
+    let assessed = reviewer.assess(row);
+    let identity = |identity| source.readings.identity(identity, row).map(str::to_owned);
+    let cell_view = |name: &'static str, judged: &Judgement, value: String| CellView {
+        substance: name,
+        outcome: judged.outcome.code(),
+        short: phrases::outcome_short(words, judged.outcome),
+        text: phrases::outcome(words, judged.outcome),
+        value,
+        reason: judged.reason.map_or("", Reason::code),
+    };
+    let value_of = |element: Element, judged: &Judgement| {
+        let cell = source.readings.cell(element, row);
+        phrases::value(words, &cell, judged, &phrases::written_of(source, element, row))
+    };
+    RowView {
+        index,
+        source: source.name.clone(),
+        line: source.readings.line(row),
+        id: identity(Identity::Id),
+        unit: identity(Identity::Unit),
+        spot: identity(Identity::Spot),
+        part: identity(Identity::Part),
+        material: identity(Identity::Material),
+        lot: identity(Identity::Lot),
+        supplier: identity(Identity::Supplier),
+        class: assessed.class.code(),
+        class_text: words.say(&format!("class-{}", assessed.class.code())),
+        class_from: assessed.class_from.code(),
+        trust: "none",
+        trust_text: words.say("trust-none"),
+        cells: Substance::ALL
+            .iter()
+            .zip(&assessed.substances)
+            .map(|(substance, judged)| {
+                cell_view(substance.symbol(), judged, value_of(substance.element(), judged))
+            })
+            .collect(),
+        halogens: Halogen::ALL
+            .iter()
+            .map(|halogen| {
+                let judged = assessed.halogen(*halogen);
+                let value = match phrases::element_of(*halogen) {
+                    Some(element) => value_of(element, &judged),
+                    None => phrases::total(words, &assessed.total),
+                };
+                cell_view(halogen.name(), &judged, value)
+            })
+            .collect(),
+    }
+}
+
+/// Everything about one reading.
+pub(crate) fn detail(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    index: usize,
+    lot: u32,
+) -> Option<DetailView> {
+    let (at, row) = findings.place(index)?;
+    let source = inspection.sources.get(at)?;
+    let settings = inspection.settings();
+    let reviewer = SourceReview::new(source, &inspection.books, &settings);
+    let identity = |identity| source.readings.identity(identity, row).map(str::to_owned);
+    let mut list: Vec<FindingView> = Substance::ALL
+        .iter()
+        .map(|substance| substance_finding(inspection, source, &reviewer, words, *substance, row))
+        .collect();
+    list.extend(
+        Halogen::ALL
+            .iter()
+            .map(|halogen| halogen_finding(inspection, source, &reviewer, words, *halogen, row)),
+    );
+    let judged: Vec<Element> =
+        Substance::ALL.iter().map(|substance| substance.element()).chain([Element::CL]).collect();
+    let others = source
+        .readings
+        .elements()
+        .iter()
+        .filter(|column| !judged.contains(&column.element))
+        .map(|column| {
+            let cell: Cell = column.cell(row);
+            let sigma = reviewer.printed_sigma(column.element, &cell, row);
+            let used = plumbline_core::outcome::UsedSigma {
+                sigma,
+                from: plumbline_core::outcome::SigmaFrom::Printed,
+            };
+            let shown = Judgement::new(Outcome::NotApplicable, None, used);
+            let written = phrases::as_written(source, column, row);
+            OtherElement {
+                symbol: column.element.symbol(),
+                text: phrases::value(words, &cell, &shown, &written),
+            }
+        })
+        .collect();
+    Some(DetailView {
+        row: row_view(source, &reviewer, words, index, row),
+        lot_index: i32::try_from(lot).unwrap_or(-1),
+        instrument: identity(Identity::Instrument),
+        time: identity(Identity::Time),
+        seconds: identity(Identity::Seconds),
+        findings: list,
+        other_elements: others,
+    })
+}
+
+fn steps_text(words: &Words, steps: &[next_step::NextStep], about: &str) -> String {
+    steps.iter().map(|step| phrases::next(words, step, about)).collect::<Vec<_>>().join(" ")
+}
+
+fn substance_finding(
+    inspection: &Inspection,
+    source: &Source,
+    reviewer: &SourceReview<'_>,
+    words: &Words,
+    substance: Substance,
+    row: usize,
+) -> FindingView {
+    let assessed = reviewer.assess(row);
+    let class = assessed.class;
+    let judged = assessed.substances[substance as usize];
+    let cell = source.readings.cell(substance.element(), row);
+    let rule = inspection.books.screening();
+    let band = rule.and_then(|(_, rule)| rule.band(substance, class));
+    let low = band.and_then(|band| band.edges).and_then(|edges| match edges.low {
+        LowEdge::Fixed(low) => Some(low),
+        LowEdge::DetectionLimit { .. } => None,
+    });
+    let name = words.say(&format!("substance-{}", substance.symbol()));
+    let stands_for = format!("stands-for-{}", substance.symbol());
+    let name = if words.has(&stands_for) { format!("{name}, {}", words.say(&stands_for)) } else { name };
+    let steps = phrases::next_of_substance(inspection, reviewer, substance, &judged, row);
+    FindingView {
+        substance: substance.symbol(),
+        name,
+        book: rule.map(|(book, _)| book.title.clone()).unwrap_or_default(),
+        clause: band.map_or_else(
+            || rule.map(|(_, rule)| rule.citation.clause.clone()).unwrap_or_default(),
+            |band| format!("{}, {}", band.citation.source, band.citation.clause),
+        ),
+        outcome: judged.outcome.code(),
+        short: phrases::outcome_short(words, judged.outcome),
+        text: phrases::outcome(words, judged.outcome),
+        reason_text: phrases::reason(words, &judged, substance.symbol(), low),
+        working: rule
+            .map(|(_, rule)| phrases::working(words, rule, substance, class, &cell, &judged))
+            .unwrap_or_default(),
+        sigma_text: phrases::sigma_from(words, judged.used.from),
+        as_written: phrases::written_of(source, substance.element(), row),
+        next_step: steps_text(words, &steps, substance.symbol()),
+        ruler: rule
+            .map(|(_, rule)| phrases::ruler(words, rule, substance, class, &cell, &judged))
+            .unwrap_or_default(),
+        by_class: if class == MaterialClass::Unknown {
+            MaterialClass::BANDED
+                .iter()
+                .map(|class| {
+                    let outcome = reviewer.judge_as(substance, *class, row).outcome;
+                    ByClass {
+                        class: words.say(&format!("class-{}", class.code())),
+                        outcome: outcome.code(),
+                        text: phrases::outcome(words, outcome),
+                    }
+                })
+                .collect()
+        } else {
+            Vec::new()
+        },
+    }
+}
+
+fn halogen_finding(
+    inspection: &Inspection,
+    source: &Source,
+    reviewer: &SourceReview<'_>,
+    words: &Words,
+    halogen: Halogen,
+    row: usize,
+) -> FindingView {
+    let assessed = reviewer.assess(row);
+    let judged = assessed.halogen(halogen);
+    let rule = inspection.books.halogens();
+    let name = words.say(&format!("substance-{}", halogen.name()));
+    let value = match phrases::element_of(halogen) {
+        Some(element) => phrases::written_of(source, element, row),
+        None => phrases::total(words, &assessed.total),
+    };
+    let steps = next_step::next_steps(&inspection.books, None, assessed.class, &judged, None);
+    FindingView {
+        substance: match halogen {
+            Halogen::Cl => "Cl",
+            Halogen::Br => "Br halogen",
+            Halogen::Total => "Cl+Br",
+        },
+        name: name.clone(),
+        book: rule.map(|(book, _)| book.title.clone()).unwrap_or_default(),
+        clause: rule
+            .map(|(_, rule)| {
+                let citation = rule.citation_of(halogen);
+                format!("{}, {}: {} mg/kg", citation.source, citation.clause, rule.limit(halogen))
+            })
+            .unwrap_or_default(),
+        outcome: judged.outcome.code(),
+        short: phrases::outcome_short(words, judged.outcome),
+        text: phrases::outcome(words, judged.outcome),
+        reason_text: phrases::reason(words, &judged, &name, None),
+        working: if halogen == Halogen::Total { value.clone() } else { String::new() },
+        sigma_text: phrases::sigma_from(words, judged.used.from),
+        as_written: if halogen == Halogen::Total { String::new() } else { value },
+        next_step: steps_text(words, &steps, &name),
+        ruler: String::new(),
+        by_class: Vec::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use plumbline_core::inspection;
+    use plumbline_intake::SourceReader;
+
+    const DOOR: &str = include_str!("../../../web/src/shared/door.ts");
+
+    /// The keys of an interface in the page's `door.ts`.
+    fn keys_of(interface: &str) -> Vec<String> {
+        let start = DOOR.find(&format!("export interface {interface} {{")).expect(interface);
+        let body = DOOR[start..].split_once('{').unwrap().1.split("\n}").next().unwrap();
+        let mut keys: Vec<String> = body
+            .lines()
+            .filter(|line| line.starts_with("  ") && !line.starts_with("   "))
+            .filter_map(|line| line.trim().split_once(':'))
+            .map(|(key, _)| key.trim_end_matches('?').to_owned())
+            .filter(|key| key.chars().all(|c| c.is_ascii_alphanumeric() || c == '_'))
+            .collect();
+        keys.sort();
+        keys
+    }
+
+    fn same_keys(interface: &str, value: &serde_json::Value) {
+        let mut keys: Vec<String> = value.as_object().expect(interface).keys().cloned().collect();
+        keys.sort();
+        assert_eq!(keys, keys_of(interface), "{interface}");
+    }
+
+    fn reviewed() -> (Inspection, Findings) {
+        let mut inspection = Inspection::new().unwrap();
+        inspection.acts =
+            acts::parse_settings("schema = \"plumbline.settings/1\"\ntrust = \"advisory\"\n", "s").unwrap();
+        let mut reader = SourceReader::new("one.csv", &inspection.settings());
+        reader.push(b"Sample,Part,Pb ppm,Pb err,Cd,Cu %\nS1,P1,20,2,3,40\nS2,P1,x,2,3,40\nS3,P1,1,1,1,1,1\n");
+        inspection.add_source(reader.finish());
+        let findings = inspection::review(&inspection);
+        (inspection, findings)
+    }
+
+    #[test]
+    fn every_view_has_the_keys_the_page_expects() {
+        let (inspection, findings) = reviewed();
+        let words = Words::english();
+        let summary = serde_json::to_value(summary(&inspection, &findings, &words)).unwrap();
+        same_keys("Summary", &summary);
+        same_keys("SourceView", &summary["sources"][0]);
+        same_keys("NoticeView", &summary["sources"][0]["refusals"][0]);
+        same_keys("ColumnView", &summary["sources"][0]["columns"][0]);
+        same_keys("NeedView", &summary["sources"][0]["needs"][0]);
+        same_keys("LotView", &summary["lots"][0]);
+        same_keys("ReasonView", &summary["lots"][0]["reasons"][0]);
+        same_keys("MaterialView", &summary["materials"][0]);
+        same_keys("OutcomeMark", &summary["materials"][0]["outcomes"][0]);
+        same_keys("PartView", &summary["parts"][0]);
+        same_keys("RuleBookView", &summary["rule_books"][0]);
+        same_keys("RowTotals", &summary["totals"]);
+        same_keys("OutcomeCount", &summary["outcome_counts"][0]["counts"][0]);
+        same_keys("ActView", &summary["acts"][0]);
+        let row = serde_json::to_value(rows(&inspection, &findings, &words, &[0])).unwrap();
+        same_keys("RowView", &row[0]);
+        same_keys("CellView", &row[0]["cells"][0]);
+        let detail = serde_json::to_value(detail(&inspection, &findings, &words, 0, 0)).unwrap();
+        same_keys("DetailView", &detail);
+        same_keys("FindingView", &detail["findings"][0]);
+        let problem = act_problem(&words, ProblemCode::UnknownName, "x");
+        same_keys("ActAnswer", &serde_json::to_value(ActAnswer { reread: false, problem: None }).unwrap());
+        same_keys("Problem", &serde_json::to_value(problem).unwrap());
+    }
+
+    #[test]
+    fn the_view_of_a_source_adds_up_and_asks_what_is_open() {
+        let (inspection, findings) = reviewed();
+        let view = source(&inspection, Some(&findings), &Words::english(), 0).unwrap();
+        assert_eq!((view.rows_in as u32, view.rows_used as u32, view.rows_refused as u32), (3, 2, 1));
+        let asked: Vec<_> = view.needs.iter().map(|need| need.code).collect();
+        assert_eq!(asked, ["unit_not_stated", "sigma_multiple_not_stated", "class_not_stated"]);
+    }
+}
