@@ -17,9 +17,9 @@ use plumbline_core::report::{PROGRAM, csv, html, json, phrases};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::words::Words;
 
-/// Exit status: wrong usage, or a bad settings or rule file (EX_USAGE of sysexits.h).
+/// Exit status: wrong usage, or a bad settings or rule file (`EX_USAGE` of sysexits.h).
 const USAGE: u8 = 64;
-/// Exit status: the output could not be written (EX_IOERR of sysexits.h).
+/// Exit status: the output could not be written (`EX_IOERR` of sysexits.h).
 const CANNOT_WRITE: u8 = 74;
 /// Refused rows of a source that are printed; all of them stand in findings.json.
 const REFUSED_PRINTED: usize = 20;

@@ -642,10 +642,12 @@ pub fn parse_settings(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> 
         let mut value =
             format!("element={};class={};s={}", row.element.get_ref(), row.class.get_ref(), row.s.get_ref());
         if let Some(seconds) = row.seconds.as_ref().and_then(|seconds| text_of(seconds.get_ref())) {
-            value += &format!(";seconds={seconds}");
+            value.push_str(";seconds=");
+            value.push_str(&seconds);
         }
         if let Some(constant) = &row.constant {
-            value += &format!(";constant={}", constant.get_ref());
+            value.push_str(";constant=");
+            value.push_str(constant.get_ref());
         }
         reader.add(ActKind::SiteSigma, &all, value, row.element.span().start);
     }

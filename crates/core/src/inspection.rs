@@ -452,7 +452,7 @@ impl<'a> SourceReview<'a> {
         self.judge_measured(
             substance,
             class,
-            &self.measured(substance as usize, class, row, { self.thickness_micrometres(row) }),
+            &self.measured(substance as usize, class, row, self.thickness_micrometres(row)),
         )
     }
 
@@ -484,18 +484,17 @@ impl<'a> SourceReview<'a> {
         });
         let chlorine = self.measured(CHLORINE, class, row, None);
         let bromine = self.measured(BROMINE, class, row, None);
-        let (halogens, total) = match self.books.halogens() {
-            Some((_, rule)) => (
+        let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
+            (
                 [
                     halogen::judge_element(rule, Halogen::Cl, class, &chlorine),
                     halogen::judge_element(rule, Halogen::Br, class, &bromine),
                 ],
                 halogen::judge_total(rule, class, &chlorine, &bromine),
-            ),
-            None => {
-                let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
-                ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
-            }
+            )
+        } else {
+            let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
+            ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
         };
         let clear = |substance: Substance| {
             substances.get(substance as usize).is_some_and(|judged| judged.outcome == Outcome::Below)

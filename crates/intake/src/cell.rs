@@ -108,17 +108,15 @@ fn number(text: &[u8], mark: Option<DecimalMark>, make: fn(Number, Option<Unit>)
 }
 
 /// Reads a bare number under the block's decimal mark.
+///
+/// # Errors
+/// [`NumberError`] where the text is no number, or where its mark may be either.
 pub fn plain_number(text: &[u8], mark: Option<DecimalMark>) -> Result<Number, NumberError> {
-    match mark {
-        Some(mark) => Number::parse(text, mark),
-        None => {
-            let number = Number::parse(text, DecimalMark::Point)?;
-            if memchr::memchr2(b'.', b',', text).is_some() {
-                Err(NumberError::MarkUnclear)
-            } else {
-                Ok(number)
-            }
-        }
+    if let Some(mark) = mark {
+        Number::parse(text, mark)
+    } else {
+        let number = Number::parse(text, DecimalMark::Point)?;
+        if memchr::memchr2(b'.', b',', text).is_some() { Err(NumberError::MarkUnclear) } else { Ok(number) }
     }
 }
 
@@ -152,8 +150,8 @@ pub fn mark_evidence(text: &[u8]) -> Option<DecimalMark> {
         .position(|byte| !(byte.is_ascii_digit() || matches!(byte, b'.' | b',')))
         .unwrap_or(digits.len());
     let body = digits.get(..number_end)?;
-    let points = body.iter().filter(|byte| **byte == b'.').count();
-    let commas = body.iter().filter(|byte| **byte == b',').count();
+    let points = memchr::memchr_iter(b'.', body).count();
+    let commas = memchr::memchr_iter(b',', body).count();
     let single = |mark: u8| -> bool {
         let at = body.iter().position(|byte| *byte == mark).unwrap_or(0);
         let (whole, part) = (&body[..at], &body[at + 1..]);

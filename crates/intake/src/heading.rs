@@ -3,7 +3,7 @@
 //! The words are data files; this only takes a heading apart. A heading is taken for an element's only if every word
 //! in it is understood: `Pb counts` is not a mass fraction of lead.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
 
 use plumbline_core::quantity::{SigmaMultiple, Unit};
@@ -95,7 +95,7 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
         let (role, evidence) = match one {
             Said::Value(element, unit) => {
                 last_element = Some(*element);
-                taken.first(&mut |taken| taken.values.insert(*element, ()).is_none(), || {
+                taken.first(&mut |taken| taken.values.insert(*element), || {
                     (ColumnRole::Value { element: *element, unit: *unit }, Evidence::ElementHeading)
                 })
             }
@@ -103,23 +103,19 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                 let evidence =
                     if element.is_some() { Evidence::ElementHeading } else { Evidence::FollowsElement };
                 match element.or(last_element).filter(|element| units.contains_key(element)) {
-                    Some(element) => {
-                        taken.first(&mut |taken| taken.errors.insert(element, ()).is_none(), || {
-                            let unit = error_unit(words.unit, units.get(&element).copied().flatten());
-                            (ColumnRole::Error { element, unit, multiple: words.multiple }, evidence)
-                        })
-                    }
+                    Some(element) => taken.first(&mut |taken| taken.errors.insert(element), || {
+                        let unit = error_unit(words.unit, units.get(&element).copied().flatten());
+                        (ColumnRole::Error { element, unit, multiple: words.multiple }, evidence)
+                    }),
                     None => (ColumnRole::Unused, Evidence::NotKnown),
                 }
             }
             Said::Limit(element, unit) => {
                 match element.or(last_element).filter(|element| units.contains_key(element)) {
-                    Some(element) => {
-                        taken.first(&mut |taken| taken.limits.insert(element, ()).is_none(), || {
-                            let unit = unit.or(units.get(&element).copied().flatten());
-                            (ColumnRole::DetectionLimit { element, unit }, Evidence::ElementHeading)
-                        })
-                    }
+                    Some(element) => taken.first(&mut |taken| taken.limits.insert(element), || {
+                        let unit = unit.or(units.get(&element).copied().flatten());
+                        (ColumnRole::DetectionLimit { element, unit }, Evidence::ElementHeading)
+                    }),
                     None => (ColumnRole::Unused, Evidence::NotKnown),
                 }
             }
@@ -144,9 +140,9 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
 
 #[derive(Default)]
 struct Taken {
-    values: BTreeMap<Element, ()>,
-    errors: BTreeMap<Element, ()>,
-    limits: BTreeMap<Element, ()>,
+    values: BTreeSet<Element>,
+    errors: BTreeSet<Element>,
+    limits: BTreeSet<Element>,
 }
 
 impl Taken {
@@ -255,7 +251,7 @@ fn say_of_tokens(tokens: &[String]) -> Said {
         .collect();
     let mut next = 0;
     while next < rest.len() {
-        let joined = |length: usize| rest.get(next..next + length).map(|words| words.concat());
+        let joined = |length: usize| rest.get(next..next + length).map(<[&str]>::concat);
         let found = (1..=3).rev().find_map(|length| {
             let word = joined(length)?;
             let lower = word.to_lowercase();

@@ -32,6 +32,11 @@ impl<'a> Record<'a> {
         self.ends.len()
     }
 
+    /// True where it has no cell at all.
+    pub const fn is_empty(&self) -> bool {
+        self.ends.is_empty()
+    }
+
     /// The bytes of a cell; empty past the last.
     pub fn cell(&self, at: usize) -> &'a [u8] {
         let start = if at == 0 { 0 } else { self.ends.get(at - 1).copied().unwrap_or(usize::MAX) };

@@ -49,7 +49,7 @@ pub struct SourceReader {
 
 enum State {
     Looking(Vec<u8>),
-    Reading(Splitter),
+    Reading(Box<Splitter>),
     Refused,
 }
 
@@ -114,7 +114,7 @@ impl SourceReader {
                 }
             }
             State::Reading(splitter) => {
-                let (table, rules) = (&mut self.table, &self.rules);
+                let (table, rules) = (&mut self.table, self.rules);
                 splitter.push(bytes, &mut |piece| table.take(piece, rules));
             }
             State::Refused => {}
@@ -127,7 +127,7 @@ impl SourceReader {
             self.begin();
         }
         if let State::Reading(splitter) = &mut self.state {
-            let (table, rules) = (&mut self.table, &self.rules);
+            let (table, rules) = (&mut self.table, self.rules);
             splitter.finish(&mut |piece| table.take(piece, rules));
         }
         self.table.close();
@@ -147,15 +147,15 @@ impl SourceReader {
         let Some(found) = find_header(text, kept.len() < LOOKED_AT) else {
             // Still every row is counted and refused by one entry, so that the counts add up.
             let mut splitter = Splitter::new(b',');
-            let (table, rules) = (&mut self.table, &self.rules);
+            let (table, rules) = (&mut self.table, self.rules);
             table.source.problem = Some(NoticeCode::NoElementColumn);
             splitter.push(text, &mut |piece| table.take(piece, rules));
-            self.state = State::Reading(splitter);
+            self.state = State::Reading(Box::new(splitter));
             return;
         };
         self.table.source.delimiter = Some(found.delimiter);
         let mut splitter = Splitter::new(found.delimiter);
-        let (table, rules) = (&mut self.table, &self.rules);
+        let (table, rules) = (&mut self.table, self.rules);
         let sample = sample_marks(text, &found);
         let header_line = found.line;
         splitter.push(text, &mut |piece| match piece {
@@ -167,7 +167,7 @@ impl SourceReader {
                 if line < header_line => {}
             other => table.take(other, rules),
         });
-        self.state = State::Reading(splitter);
+        self.state = State::Reading(Box::new(splitter));
     }
 }
 
@@ -213,7 +213,7 @@ fn no_text(bytes: &[u8]) -> Option<NoticeCode> {
         return Some(NoticeCode::Utf16);
     }
     let head = bytes.get(..bytes.len().min(64 * 1024)).unwrap_or(bytes);
-    let nul = head.iter().filter(|byte| **byte == 0).count();
+    let nul = memchr::memchr_iter(0, head).count();
     let control =
         head.iter().filter(|byte| **byte < 0x20 && !matches!(byte, b'\t' | b'\n' | b'\r' | 0x0C)).count();
     // A stray control byte is a broken cell; a file with many of them is no text.
@@ -359,7 +359,7 @@ impl Table {
         columns: Vec<ColumnMeaning>,
         line: u32,
         seen_mark: Option<DecimalMark>,
-        rules: &ReadingRules,
+        rules: ReadingRules,
     ) {
         self.headings = columns.iter().map(|column| column.heading.clone()).collect();
         self.may_be_unit_row = true;
@@ -433,7 +433,7 @@ impl Table {
     }
 
     /// Gives one piece its fate.
-    fn take(&mut self, piece: Piece<'_>, rules: &ReadingRules) {
+    fn take(&mut self, piece: Piece<'_>, rules: ReadingRules) {
         self.source.rows_in += 1;
         match piece {
             Piece::Blank(_) => self.source.set_aside[SetAside::Blank as usize] += 1,
@@ -448,7 +448,7 @@ impl Table {
         }
     }
 
-    fn row(&mut self, record: &Record<'_>, rules: &ReadingRules) {
+    fn row(&mut self, record: &Record<'_>, rules: ReadingRules) {
         if self.may_be_unit_row {
             self.may_be_unit_row = false;
             if self.take_unit_row(record) {
@@ -511,7 +511,7 @@ impl Table {
     }
 
     /// A header with other columns further down starts a new block with its own meaning.
-    fn begins_new_block(&mut self, record: &Record<'_>, rules: &ReadingRules) -> bool {
+    fn begins_new_block(&mut self, record: &Record<'_>, rules: ReadingRules) -> bool {
         let looks_like_text = self.plan.elements.iter().take(3).all(|planned| {
             let cell = record.cell(planned.value).trim_ascii();
             cell.first().is_some_and(u8::is_ascii_alphabetic)
@@ -541,7 +541,7 @@ impl Table {
             })
     }
 
-    fn reading(&mut self, record: &Record<'_>, rules: &ReadingRules) {
+    fn reading(&mut self, record: &Record<'_>, rules: ReadingRules) {
         self.source.readings.begin(record.line);
         for at in 0..self.plan.identities.len() {
             let Some((column, identity)) = self.plan.identities.get(at).copied() else { continue };
@@ -565,7 +565,7 @@ impl Table {
         unit
     }
 
-    fn element_cell(&mut self, record: &Record<'_>, at: usize, row_unit: Option<Unit>, rules: &ReadingRules) {
+    fn element_cell(&mut self, record: &Record<'_>, at: usize, row_unit: Option<Unit>, rules: ReadingRules) {
         let Some(planned) = self.plan.elements.get(at) else { return };
         let (index, value_column) = (planned.index, planned.value);
         let (error, limit) = (planned.error, planned.limit);
@@ -605,19 +605,16 @@ impl Table {
                         } else {
                             self.keep(raw)
                         };
-                        match number.to_mass_fraction(unit, Rounding::Nearest) {
-                            Some(value) => {
-                                cell.state = CellState::Number;
-                                cell.value = value;
-                                if value > WHOLE {
-                                    self.notice(line, column, NoticeCode::MoreThanWhole, raw);
-                                }
+                        if let Some(value) = number.to_mass_fraction(unit, Rounding::Nearest) {
+                            cell.state = CellState::Number;
+                            cell.value = value;
+                            if value > WHOLE {
+                                self.notice(line, column, NoticeCode::MoreThanWhole, raw);
                             }
-                            None => {
-                                cell.state = CellState::Text;
-                                written = self.keep(raw);
-                                self.notice(line, column, NoticeCode::NumberOutOfRange, raw);
-                            }
+                        } else {
+                            cell.state = CellState::Text;
+                            written = self.keep(raw);
+                            self.notice(line, column, NoticeCode::NumberOutOfRange, raw);
                         }
                     }
                 }
@@ -670,7 +667,7 @@ impl Table {
         record: &Record<'_>,
         error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
         value_unit: Option<Unit>,
-        rules: &ReadingRules,
+        rules: ReadingRules,
     ) -> Option<MassFraction> {
         let (at, stated_unit, multiple) = error?;
         let raw = record.cell(at).trim_ascii();
@@ -741,7 +738,7 @@ impl Table {
         error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
         limit: Option<(usize, Option<Unit>)>,
         value_unit: Option<Unit>,
-        rules: &ReadingRules,
+        rules: ReadingRules,
     ) -> Option<MassFraction> {
         if let Some(stated) = self.limit_column(record, limit, value_unit) {
             return Some(stated);
@@ -851,7 +848,7 @@ impl Table {
 
 fn multiple_unknown(
     error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
-    rules: &ReadingRules,
+    rules: ReadingRules,
 ) -> bool {
     matches!(error, Some((_, _, None))) && rules.multiple.is_none()
 }

@@ -108,7 +108,9 @@ fn sort(inspection: &Inspection, findings: &Findings, query: &Query, found: &mut
         found.sort_by_key(|reading| ranks.get(*reading as usize).copied().unwrap_or(u32::MAX));
     } else if query.sort == "worst" {
         found.sort_by_key(|reading| {
-            std::cmp::Reverse(findings.verdicts.get(*reading as usize).map(|verdicts| verdicts.worst()))
+            std::cmp::Reverse(
+                findings.verdicts.get(*reading as usize).map(plumbline_core::inspection::Verdicts::worst),
+            )
         });
     } else if let Some(element) = element_of(&query.sort) {
         // Not measured first, then not detected, then by number: what is missing is what needs a person.

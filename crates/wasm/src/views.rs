@@ -145,6 +145,7 @@ pub(crate) struct RuleBookView {
 }
 
 #[derive(Serialize)]
+#[allow(clippy::struct_field_names, reason = "the keys are the contract's")]
 pub(crate) struct RowTotals {
     rows_in: f64,
     rows_used: f64,

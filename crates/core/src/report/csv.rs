@@ -95,7 +95,9 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
             writer.write_field("none")?;
             for element in ELEMENTS {
                 let cell = source.readings.cell(element, row);
-                let sigma = reviewer.printed_sigma(element, &cell, row).map(|sigma| sigma.to_mass_fraction());
+                let sigma = reviewer
+                    .printed_sigma(element, &cell, row)
+                    .map(super::super::quantity::Sigma::to_mass_fraction);
                 let is = |state| (cell.state == state).then_some(cell.value);
                 writer.write_field(cell.state.code())?;
                 writer.write_field(number(is(CellState::Number)))?;
@@ -113,7 +115,9 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
             }
             writer.write_field(number(assessed.total.low))?;
             writer.write_field(number(assessed.total.high))?;
-            writer.write_field(number(assessed.total.sigma.map(|sigma| sigma.to_mass_fraction())))?;
+            writer.write_field(number(
+                assessed.total.sigma.map(super::super::quantity::Sigma::to_mass_fraction),
+            ))?;
             let material = material_of.get(index).and_then(|at| findings.materials.get(*at as usize));
             writer.write_field(material.map_or("", |material| material.disposition.code()))?;
             let lot = material.and_then(|material| findings.lots.get(material.lot));

@@ -275,7 +275,7 @@ impl Report<'_> {
                         th { (self.say("report-class")) }
                         th class="n" { (self.say("report-readings")) }
                         @for substance in Substance::ALL { th { (substance.symbol()) } }
-                        @for halogen in Halogen::ALL { th { (self.halogen_head(halogen)) } }
+                        @for halogen in Halogen::ALL { th { (halogen_head(halogen)) } }
                         th { (self.say("report-disposition")) }
                     } }
                     tbody {
@@ -283,13 +283,6 @@ impl Report<'_> {
                     }
                 }
             }
-        }
-    }
-
-    fn halogen_head(&self, halogen: Halogen) -> String {
-        match halogen {
-            Halogen::Total => "Cl+Br".to_owned(),
-            _ => format!("{} hal.", halogen.name()),
         }
     }
 
@@ -757,5 +750,12 @@ impl Report<'_> {
                 p class="end" { "— " (self.say("report-end")) " " (number) " —" }
             }
         }
+    }
+}
+
+fn halogen_head(halogen: Halogen) -> String {
+    match halogen {
+        Halogen::Total => "Cl+Br".to_owned(),
+        _ => format!("{} hal.", halogen.name()),
     }
 }

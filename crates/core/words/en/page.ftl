@@ -136,6 +136,7 @@ page-step-start = starting
 page-step-open = opening a file
 page-step-chunk = reading a file
 page-step-finish = finishing a file
+page-step-unreadable = noting an unreadable file
 page-step-clear = clearing
 page-step-settings = reading settings
 page-step-rule-book = reading a rule book
@@ -310,6 +311,7 @@ page-evidence-sigma-why = Analysers print one, two or three sigma and seldom say
 page-evidence-halogens = Halogen rules
 page-evidence-halogens-why = Halogens are always computed. They hold a lot only under a rule book that you name here.
 page-evidence-missing = missing
+page-evidence-advisory = advisory
 page-evidence-nothing-missing = nothing missing
 page-evidence-per-lot = { $n ->
     [one] For its lot
@@ -394,6 +396,7 @@ page-lot-parts = { $parts ->
    *[other] { $materials } materials
   }
 page-lot-not-assessed = Not assessed:
+page-lots-not-assessed = What was not assessed in these lots
 page-parts-in-report = { $n ->
     [one] { $n } more part; findings.json has it.
    *[other] { $n } more parts; findings.json has them.
@@ -427,6 +430,8 @@ page-filter-any = Any
 page-filter-open = Anything still open
 page-filter-ascending = Ascending ▲
 page-filter-descending = Descending ▼
+page-filter-ascending-worst = Worst first ▲
+page-filter-descending-worst = Best first ▼
 page-filter-clear = Show all
 page-filter-halogens = Halogen columns
 page-go-to-row = Go to row
