@@ -38,8 +38,8 @@ impl Words {
     pub fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
         let mut args = FluentArgs::new();
         for (name, value) in arguments {
-            let plural = (*name == "count" || *name == "readings" || *name == "lots")
-                .then(|| value.parse::<u32>().ok());
+            let counts = matches!(*name, "count" | "of" | "rows" | "readings" | "lots");
+            let plural = counts.then(|| value.parse::<u32>().ok());
             match plural.flatten() {
                 Some(number) => args.set(*name, FluentValue::from(number)),
                 None => args.set(*name, FluentValue::from(*value)),

@@ -81,7 +81,15 @@ struct ErrorWords {
 
 /// The meaning of every column of a header.
 pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
-    let said: Vec<Said> = headings.iter().map(|heading| say(heading)).collect();
+    let mut said: Vec<Said> = headings.iter().map(|heading| say(heading)).collect();
+    // Beside an X, a bare Y is a coordinate and not yttrium.
+    if headings.iter().any(|heading| heading.trim() == "X") {
+        for (heading, one) in headings.iter().zip(&mut said) {
+            if heading.trim() == "Y" {
+                *one = Said::Unknown;
+            }
+        }
+    }
     let mut units: BTreeMap<Element, Option<Unit>> = BTreeMap::new();
     for one in &said {
         if let Said::Value(element, unit) = one {

@@ -243,7 +243,7 @@ impl Report<'_> {
                             " · " (self.say("report-materials")) ": " (lot.materials)
                         }
                         @if !lot.reasons.is_empty() {
-                            p { b { (self.say("report-reasons")) } }
+                            p class="keep" { b { (self.say("report-reasons")) } }
                             (self.reasons(&lot.reasons))
                         }
                     }
@@ -261,21 +261,19 @@ impl Report<'_> {
         html! {
             section {
                 h2 { (self.say("report-results")) }
-                p { (self.say("report-results_text")) }
+                p class="keep" { (self.say("report-results_text")) }
                 @if all.len() > MATERIAL_ROWS {
                     p { (self.words.with("report-materials_capped", &[
                         ("shown", &MATERIAL_ROWS.to_string()), ("total", &all.len().to_string()),
                     ])) }
                 }
-                table {
+                table class="tight" {
                     thead { tr {
-                        th { (self.say("report-lot")) }
-                        th { (self.say("report-part")) }
-                        th { (self.say("report-material")) }
+                        th { (self.say("report-material_head")) }
                         th { (self.say("report-class")) }
                         th class="n" { (self.say("report-readings")) }
                         @for substance in Substance::ALL { th { (substance.symbol()) } }
-                        @for halogen in Halogen::ALL { th { (halogen_head(halogen)) } }
+                        @for halogen in [Halogen::Cl, Halogen::Total] { th { (halogen_head(halogen)) } }
                         th { (self.say("report-disposition")) }
                     } }
                     tbody {
@@ -290,13 +288,15 @@ impl Report<'_> {
         let lot = self.findings.lots.get(material.lot).map(|lot| self.lot_name(lot)).unwrap_or_default();
         html! {
             tr {
-                td { (lot) }
-                td { (self.or_not_stated(material.part.as_deref())) }
-                td { (self.or_not_stated(material.name.as_deref())) }
+                td class="id" {
+                    b { (self.or_not_stated(material.name.as_deref())) } br;
+                    (self.say("report-part")) " " (self.or_not_stated(material.part.as_deref())) br;
+                    (self.say("report-lot")) " " (lot)
+                }
                 td { (self.say(&format!("class-{}", material.class.code()))) }
                 td class="n" { (material.readings.len()) }
                 @for substance in Substance::ALL { td { (self.outcome(material.tally.worst(substance))) } }
-                @for halogen in Halogen::ALL { td { (self.outcome(material.tally.worst_halogen(halogen))) } }
+                @for halogen in [Halogen::Cl, Halogen::Total] { td { (self.outcome(material.tally.worst_halogen(halogen))) } }
                 td { (self.disposition(material.disposition)) }
             }
         }
@@ -694,9 +694,9 @@ impl Report<'_> {
                     ("shown", &ANNEX_ROWS.to_string()), ("total", &total.to_string()),
                 ])) }
             }
-            (PreEscaped("<table>"))
+            p class="sub keep" { (self.say("report-annex_values")) }
+            (PreEscaped("<table class=\"tight\">"))
             thead { tr {
-                th { (self.say("report-file")) } th class="n" { (self.say("report-line")) }
                 th { (self.say("report-sample")) } th { (self.say("report-class")) }
                 @for substance in Substance::ALL { th { (substance.symbol()) } }
                 th { "Cl" } th { "Cl+Br" }
@@ -714,20 +714,21 @@ impl Report<'_> {
                 .join(" · ");
             let line = html! {
                 tr {
-                    td { (source.name) }
-                    td class="n" { (source.readings.line(row)) }
-                    td { (sample) }
+                    td class="id" {
+                        b { (sample) } br;
+                        (source.name) ", " (self.say("report-line").to_lowercase()) " " (source.readings.line(row))
+                    }
                     td { (self.say(&format!("class-{}", assessed.class.code()))) }
                     @for (substance, judged) in Substance::ALL.iter().zip(&assessed.substances) {
                         @let cell = source.readings.cell(substance.element(), row);
                         @let written = phrases::written_of(source, substance.element(), row);
-                        td { (self.outcome(judged.outcome)) br; (phrases::value(self.words, &cell, judged, &written)) }
+                        td { (self.outcome(judged.outcome)) br; (phrases::value_short(&cell, judged, &written)) }
                     }
                     @let chlorine = source.readings.cell(crate::substance::Element::CL, row);
                     @let written = phrases::written_of(source, crate::substance::Element::CL, row);
                     td {
                         (self.outcome(assessed.halogens[0].outcome)) br;
-                        (phrases::value(self.words, &chlorine, &assessed.halogens[0], &written))
+                        (phrases::value_short(&chlorine, &assessed.halogens[0], &written))
                     }
                     td { (self.outcome(assessed.total.judgement.outcome)) br; (phrases::total(self.words, &assessed.total)) }
                 }
@@ -756,6 +757,6 @@ impl Report<'_> {
 fn halogen_head(halogen: Halogen) -> String {
     match halogen {
         Halogen::Total => "Cl+Br".to_owned(),
-        _ => format!("{} hal.", halogen.name()),
+        _ => halogen.name().to_owned(),
     }
 }

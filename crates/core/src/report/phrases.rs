@@ -146,6 +146,20 @@ pub fn value(words: &Words, cell: &Cell, judged: &Judgement, written: &str) -> S
     }
 }
 
+/// A cell's value for a table whose head states the unit: signs only, no words.
+pub fn value_short(cell: &Cell, judged: &Judgement, written: &str) -> String {
+    match cell.state {
+        CellState::Number => match judged.used.sigma {
+            Some(sigma) => format!("{} ± {}", cell.value, rounded(sigma.to_mass_fraction())),
+            None => cell.value.to_string(),
+        },
+        CellState::BelowDetection => format!("< {}", cell.value),
+        CellState::AboveRange => format!("> {}", cell.value),
+        CellState::NotDetected | CellState::Text | CellState::UnitUnknown => format!("\"{written}\""),
+        CellState::NoColumn | CellState::Blank => "–".to_owned(),
+    }
+}
+
 /// How a cell was written in its source.
 pub fn as_written(source: &Source, column: &ElementColumn, row: usize) -> String {
     match column.written(row) {

@@ -86,23 +86,50 @@ disposition-not_accept = not accept
 
 ## Reasons of a disposition, worst first, each with what ends it
 
-lot-reason-over_limit = { $about } is over limit in { $count } of { $of } readings.
+lot-reason-over_limit = { $about } is over limit in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Quarantine the lot. Send the worst sample to a laboratory by the reference method; only its result or a valid exemption can change this.
-lot-reason-halogen_over_limit = { $about } is over the halogen limit in { $count } of { $of } readings.
+lot-reason-halogen_over_limit = { $about } is over the halogen limit in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Quarantine the lot. Confirm by combustion and ion chromatography (IEC 62321-3-2).
-lot-reason-over_in_some_classes = { $about } is over limit under some of the material classes this may be, in { $count } of { $of } readings.
+lot-reason-over_in_some_classes = { $about } is over limit under some of the material classes this may be, in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = State the material class.
-lot-reason-not_measured = { $about } was not measured in { $count } of { $of } readings.
+lot-reason-not_measured = { $about } was not measured in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Measure it, or state the unit where the number has none.
-lot-reason-no_uncertainty = { $about } has no uncertainty in { $count } of { $of } readings.
+lot-reason-no_uncertainty = { $about } has no uncertainty in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Export the error column, or give a site table of repeatability.
-lot-reason-detection_too_high = { $about }: the detection limit is too high or not stated in { $count } of { $of } readings.
+lot-reason-detection_too_high = { $about }: the detection limit is too high or not stated in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Measure longer to lower the detection limit, or export it.
-lot-reason-not_capable = { $about }: the sigma is too large to show "below" in { $count } of { $of } readings.
+lot-reason-not_capable = { $about }: the sigma is too large to show "below" in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Measure longer, or use the reference method.
-lot-reason-undecided = { $about } is undecided in { $count } of { $of } readings.
+lot-reason-undecided = { $about } is undecided in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Follow the next step of each reading: measure longer, another spot, or the reference method.
-lot-reason-halogen_open = { $about } is open under the halogen book in { $count } of { $of } readings.
+lot-reason-halogen_open = { $about } is open under the halogen book in { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }.
     .remedy = Follow the next step of each reading.
 lot-reason-rows_refused = { $count } rows of the source were refused; something measured may be missing here.
     .remedy = Look at the refused rows, correct the file or measure again.
@@ -430,7 +457,9 @@ report-reading = Reading
 report-outcome = Outcome
 report-why = Why
 report-next = Next step
+report-material_head = Material, part, lot
 report-annex = Annex: every reading
+report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file.
 report-annex_capped = The first { $shown } of { $total } readings are printed; findings.csv holds all of them.
 report-open_capped = The first { $shown } of { $total } open outcomes are printed; findings.csv holds all of them.
 report-materials_capped = The first { $shown } of { $total } materials are printed; findings.json holds all of them.
@@ -503,7 +532,7 @@ cli-source_problem = { $file }: { $text }
 cli-refused = { $file }, line { $line }, column { $column }: { $text }
 cli-refused_row = { $file }, line { $line }: { $text }
 cli-more_refused = { $file }: { $left } more refused rows are in findings.json
-cli-lot = lot { $lot } of { $supplier }: { $disposition }
+cli-lot = Lot: { $lot } · supplier: { $supplier } · { $disposition }
 cli-written = Written: { $file }
 
 ## Questions a file leaves open

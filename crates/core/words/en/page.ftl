@@ -412,6 +412,7 @@ page-matrix-show = { $n ->
     [one] Show { $n } reading: { $substance } { $outcome }
    *[other] Show { $n } readings: { $substance } { $outcome }
   }
+page-to-readings = Go to the readings
 page-readings-heading = The readings
 page-readings-label = Readings
 page-readings-keys = Arrow keys move through the table, Page Up and Page Down by a screenful, Home and End to its ends; Enter opens a reading, Escape closes it.
