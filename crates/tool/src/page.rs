@@ -1,0 +1,80 @@
+//! From the parts to the one HTML file.
+
+mod assets;
+mod demo;
+mod glue;
+mod optimise;
+mod packing;
+mod paths;
+mod template;
+
+use crate::Failure;
+use sha2::{Digest, Sha256};
+use std::path::Path;
+
+/// What the whole page may weigh: it travels on sticks and in mail.
+const BUDGET_BYTES: usize = 1_500_000;
+
+/// Builds the page at `out` and says what it weighs.
+pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Failure> {
+    let web = workspace.join("web");
+    let bound = glue::bind(wasm)?;
+    write(&web.join("generated/plumbline_wasm.d.ts"), bound.types.as_bytes())?;
+    let optimised = optimise::optimise(&web, &bound.wasm)?;
+    paths::none_of_this_machine(&optimised, &paths::of_this_machine(workspace))?;
+    let wasm_text = packing::deflated_base64(&optimised);
+
+    let glue_text = assets::minified_script(&web, &bound.script)?;
+    let worker_script = format!("{glue_text}\n{}", assets::script(&web, "src/worker/main.ts")?);
+    let deliveries = demo::deliveries(&workspace.join("demo-data"))?;
+    let demo_text = packing::deflated_base64(&demo::as_json(&deliveries)?);
+    let page_script = assets::script(&web, "src/page/main.ts")?;
+    let style = assets::style(&web, "src/styles.css")?;
+
+    let html = template::fill(
+        &read_text(&web.join("index.html"))?,
+        &[
+            ("style", template::style(&style)?),
+            ("wasm", template::inert("plumbline-wasm", &wasm_text)),
+            ("worker", template::inert("plumbline-worker", &packing::base64(worker_script.as_bytes()))),
+            ("demo", template::inert("plumbline-demo", &demo_text)),
+            ("page", template::script(&page_script)),
+        ],
+    )?;
+    write(out, html.as_bytes())?;
+
+    let line = |what: &str, bytes: usize| println!("{bytes:>9} bytes  {what}");
+    line("wasm from the glue maker", bound.wasm.len());
+    line("wasm optimised", optimised.len());
+    line("wasm in the page (deflated, base64)", wasm_text.len());
+    line("worker script", worker_script.len());
+    line("page script", page_script.len());
+    line("style", style.len());
+    line(&format!("demo deliveries in the page ({})", deliveries.len()), demo_text.len());
+    line(&format!("{}, of {BUDGET_BYTES} allowed", out.display()), html.len());
+    println!("SHA-256 {}", hex(&Sha256::digest(html.as_bytes())));
+    if html.len() > BUDGET_BYTES {
+        return Err(format!("the page weighs {} bytes, more than the {BUDGET_BYTES} allowed", html.len()));
+    }
+    Ok(())
+}
+
+fn hex(digest: &[u8]) -> String {
+    use std::fmt::Write;
+    digest.iter().fold(String::new(), |mut text, byte| {
+        let _ = write!(text, "{byte:02x}");
+        text
+    })
+}
+
+fn read_text(path: &Path) -> Result<String, Failure> {
+    std::fs::read_to_string(path).map_err(|error| format!("cannot read {}: {error}", path.display()))
+}
+
+fn write(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    let cannot = |error: std::io::Error| format!("cannot write {}: {error}", path.display());
+    if let Some(folder) = path.parent() {
+        std::fs::create_dir_all(folder).map_err(cannot)?;
+    }
+    std::fs::write(path, bytes).map_err(cannot)
+}

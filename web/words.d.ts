@@ -1,0 +1,5 @@
+// The bundler takes the word catalogues in as text.
+declare module "*.ftl" {
+  const text: string;
+  export default text;
+}
