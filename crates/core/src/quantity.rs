@@ -174,16 +174,27 @@ impl Sigma {
     /// # Errors
     /// `None` for a negative number or a sigma above [`LARGEST_SIGMA_UNITS`].
     pub fn from_printed(printed: MassFraction, multiple: SigmaMultiple) -> Option<Sigma> {
-        let printed = u128::try_from(printed.units()).ok()?;
-        if printed * 100 > LARGEST_SIGMA_UNITS as u128 * u128::from(multiple.0) {
+        if !Sigma::is_possible(printed, multiple) {
             return None;
         }
-        let square = u64::from(multiple.0) * u64::from(multiple.0);
-        let shared = greatest_common_divisor(10_000, square);
-        Some(Sigma {
-            numerator: printed * printed * u128::from(10_000 / shared),
-            denominator: square / shared,
-        })
+        let printed = u128::try_from(printed.units()).ok()?;
+        let (factor, denominator) = match multiple.0 {
+            100 => (1, 1),
+            200 => (1, 4),
+            300 => (1, 9),
+            hundredths => {
+                let square = u64::from(hundredths) * u64::from(hundredths);
+                let shared = greatest_common_divisor(10_000, square);
+                (10_000 / shared, square / shared)
+            }
+        };
+        Some(Sigma { numerator: printed * printed * u128::from(factor), denominator })
+    }
+
+    /// True where a printed uncertainty is not negative and its sigma at most [`LARGEST_SIGMA_UNITS`].
+    pub fn is_possible(printed: MassFraction, multiple: SigmaMultiple) -> bool {
+        let largest = i128::from(LARGEST_SIGMA_UNITS) * i128::from(multiple.0);
+        (0..=largest).contains(&(i128::from(printed.units()) * 100))
     }
 
     /// One sigma known directly.

@@ -30,7 +30,14 @@ fn table() -> Vec<u8> {
     };
     for row in 0..ROWS {
         let class = ["polymer", "metal", "composite"][next(3) as usize];
-        let _ = write!(text, "S{row},P{},M{},{class},L{},Works {},2026-11-25 08:00,30", row % 50, row % 120, row % 40, row % 7);
+        let _ = write!(
+            text,
+            "S{row},P{},M{},{class},L{},Works {},2026-11-25 08:00,30",
+            row % 50,
+            row % 120,
+            row % 40,
+            row % 7
+        );
         for _ in elements {
             if next(3) == 0 {
                 let _ = write!(text, ",<LOD,{}.{}", next(9), next(10));
@@ -67,7 +74,9 @@ fn steps(criterion: &mut Criterion) {
     group.bench_function("findings.json", |bench| {
         bench.iter(|| json::write(&whole, &findings, &words, &mut io::sink()));
     });
-    group.bench_function("findings.csv", |bench| bench.iter(|| csv::write(&whole, &findings, &mut io::sink())));
+    group.bench_function("findings.csv", |bench| {
+        bench.iter(|| csv::write(&whole, &findings, &mut io::sink()))
+    });
     group.bench_function("report.html", |bench| {
         bench.iter(|| html::write(&whole, &findings, &words, &mut io::sink()));
     });

@@ -56,9 +56,11 @@ pub fn read(text: &[u8], mark: Option<DecimalMark>) -> CellText {
     match first {
         b'0'..=b'9' | b'.' | b',' | b'+' => number(text, mark, CellText::Number),
         b'-' if text.len() > 1 && text[1] != b'-' => number(text, mark, CellText::Number),
-        b'<' => match word(text) {
-            Some(word) => word,
-            None => bound(&text[1..], mark, CellText::Below),
+        // The commonest cell of a clean material, before anything is folded or looked up.
+        b'<' if matches!(text, b"<LOD" | b"< LOD") => CellText::NotDetected,
+        b'<' => match bound(&text[1..], mark, CellText::Below) {
+            CellText::Unreadable => word(text).unwrap_or(CellText::Unreadable),
+            read => read,
         },
         b'>' => bound(&text[1..], mark, CellText::Above),
         _ => word(text).unwrap_or(CellText::Unreadable),

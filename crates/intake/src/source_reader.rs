@@ -2,6 +2,8 @@
 //!
 //! Every row ends in exactly one place: used in a reading, set aside, or refused, each counted; the counts add up.
 
+use std::borrow::Cow;
+
 use plumbline_core::acts::{DetectionInError, Settings};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::quantity::{
@@ -305,11 +307,16 @@ fn sample_marks(text: &[u8], found: &FoundHeader) -> Option<DecimalMark> {
 }
 
 fn cut(text: &str) -> String {
-    let mut cut: String = text.chars().take(LONGEST_FOUND).collect();
-    if cut.len() < text.len() {
-        cut.push('…');
+    cut_short(text).into_owned()
+}
+
+fn cut_short(text: &str) -> Cow<'_, str> {
+    match text.char_indices().nth(LONGEST_FOUND) {
+        Some((end, _)) if text.len() > LONGEST_FOUND => {
+            Cow::Owned(format!("{}…", text.get(..end).unwrap_or(text)))
+        }
+        _ => Cow::Borrowed(text),
     }
-    cut
 }
 
 impl Table {
@@ -659,7 +666,7 @@ impl Table {
 
     fn keep(&mut self, raw: &[u8]) -> Written {
         let text = String::from_utf8_lossy(raw.trim_ascii());
-        Written::Text(self.source.readings.pool.intern(&cut(&text)))
+        Written::Text(self.source.readings.pool.intern(&cut_short(&text)))
     }
 
     fn printed_error(
@@ -690,7 +697,7 @@ impl Table {
             Some((number, Some(unit))) if !number.negative => {
                 let printed = number
                     .to_mass_fraction(unit, Rounding::Up)
-                    .filter(|printed| Sigma::from_printed(*printed, multiple).is_some());
+                    .filter(|printed| Sigma::is_possible(*printed, multiple));
                 if printed.is_none() {
                     self.notice(record.line, column, NoticeCode::ErrorNotUnderstood, raw);
                 } else if multiple_unknown(error, rules) {

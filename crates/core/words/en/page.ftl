@@ -44,6 +44,8 @@ page-door-ship-enter = Choose files for a self-check
 page-door-ship-title = Self-check before shipping
 page-door-train = Train
 page-door-train-what = Try everything on deliveries to a company that does not exist. Each shows one thing worth knowing.
+page-door-train-invented = All invented: company, suppliers, lots and numbers.
+page-lesson = { $title }: the story, and what the review should show
 page-door-label-inspect = Inspection
 page-door-label-ship = Self-check, not a declaration of conformity
 page-door-label-train = Training with invented data
@@ -171,6 +173,8 @@ page-questions-heading = { $n ->
     [one] { $n } question the files left open
    *[other] { $n } questions the files left open
   }
+page-questions-all = For all { $n } files
+page-questions-each = File by file
 page-questions-lead = Until answered, the strict reading is used. An answer shows its effect at once and can be undone.
 page-files-heading = { $n ->
     [one] { $n } file
