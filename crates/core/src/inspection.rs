@@ -366,6 +366,17 @@ impl<'a> SourceReview<'a> {
         })
     }
 
+    /// The share of a thick piece's signal that a reading of plastic gives, in millionths; `None` where the class needs
+    /// none or nobody stated a thickness.
+    pub fn thickness_share(&self, substance: Substance, row: usize) -> Option<u32> {
+        match (self.class(row).0, self.thickness_micrometres(row)) {
+            (MaterialClass::Polymer, Some(micrometres)) => {
+                Some(thickness::share_in_plastic(substance, micrometres))
+            }
+            _ => None,
+        }
+    }
+
     /// How long a reading took, in tenths of a second.
     pub fn deciseconds(&self, row: usize) -> Option<u16> {
         acts::parse_seconds(self.text(Identity::Seconds, row))
@@ -553,7 +564,7 @@ pub fn review(inspection: &Inspection) -> Findings {
     let mut gathered: BTreeMap<MaterialKey, Gathered> = BTreeMap::new();
     let mut units: BTreeMap<LotKey, std::collections::BTreeSet<String>> = BTreeMap::new();
     let counts_units = settings.all().any(|(kind, _, _)| kind == ActKind::UnitsToTake);
-    let mut refused_in: BTreeMap<LotKey, std::collections::BTreeSet<usize>> = BTreeMap::new();
+    let mut sources_of: BTreeMap<LotKey, std::collections::BTreeSet<usize>> = BTreeMap::new();
 
     for (source_index, source) in inspection.sources.iter().enumerate() {
         let same_as = inspection
@@ -606,9 +617,7 @@ pub fn review(inspection: &Inspection) -> Findings {
         for ((supplier, lot, part, name, stand_in), group) in local {
             let owned = |id| source.readings.pool.get(id).map(str::to_owned);
             let lot_key = lot_key(source, source_index, supplier, lot);
-            if source.rows_refused > 0 {
-                refused_in.entry(lot_key.clone()).or_default().insert(source_index);
-            }
+            sources_of.entry(lot_key.clone()).or_default().insert(source_index);
             gathered.entry((lot_key, owned(part), owned(name), stand_in)).or_default().merge(group);
         }
     }
@@ -621,13 +630,11 @@ pub fn review(inspection: &Inspection) -> Findings {
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
-        let refused = refused_in.get(&key).map_or(0, |sources| {
-            sources
-                .iter()
-                .filter_map(|at| inspection.sources.get(*at))
-                .map(|source| source.rows_refused)
-                .sum()
-        });
+        let of_sources = |count: &dyn Fn(usize) -> u64| {
+            sources_of.get(&key).map_or(0, |sources| sources.iter().map(|at| count(*at)).sum())
+        };
+        let refused = of_sources(&|at| inspection.sources.get(at).map_or(0, |source| source.rows_refused));
+        let checks = of_sources(&|at| findings.checks.get(at).copied().unwrap_or(0));
         let unit_count = units.get(&key).map_or(0, |units| units.len() as u64);
         dispose_lot(
             &mut findings,
@@ -638,6 +645,7 @@ pub fn review(inspection: &Inspection) -> Findings {
                 halogens_count: halogen_loaded,
                 halogen_book_missing: halogens_named.filter(|_| !halogen_loaded),
                 refused,
+                checks,
                 units: unit_count,
             },
             lot,
@@ -711,6 +719,7 @@ struct LotContext<'a> {
     halogens_count: bool,
     halogen_book_missing: Option<&'a str>,
     refused: u64,
+    checks: u64,
     units: u64,
 }
 
@@ -722,7 +731,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     };
     let mut lot_reasons = Reasons::default();
     let (mut readings, mut materials) = (0, 0);
-    let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>)> = BTreeMap::new();
+    let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
     for ((_, part, name, _), mut group) in gathered.materials {
         let class = match group.classes[..] {
             [class] => class,
@@ -731,8 +740,9 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let (disposition, reasons) = group.tally.reasons(class, lot.halogens_count).close();
         readings += group.tally.readings;
         materials += 1;
-        let (part_reasons, measured) = parts.entry(part.clone()).or_default();
+        let (part_reasons, measured, part_readings) = parts.entry(part.clone()).or_default();
         part_reasons.add_all(&reasons);
+        *part_readings += group.tally.readings;
         measured.extend(name.clone());
         group.readings.sort_unstable();
         findings.materials.push(MaterialFinding {
@@ -746,7 +756,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             reasons,
         });
     }
-    for (part, (mut reasons, measured)) in parts {
+    for (part, (mut reasons, measured, part_readings)) in parts {
+        reasons.set_readings(part_readings);
         match settings.bill_of_materials(part.as_deref().unwrap_or("")) {
             None => reasons.add(LotReason {
                 code: LotReasonCode::BillOfMaterialsNone,
@@ -757,6 +768,18 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             }),
             Some(bill) => {
                 let listed = bill.len() as u64;
+                let mut extra: Vec<&String> = measured.iter().filter(|name| !bill.contains(name)).collect();
+                extra.sort_unstable();
+                extra.dedup();
+                for name in extra {
+                    reasons.add(LotReason {
+                        code: LotReasonCode::MaterialNotListed,
+                        effect: Disposition::Hold,
+                        about: name.clone(),
+                        count: 1,
+                        of: listed,
+                    });
+                }
                 for missing in bill.into_iter().filter(|name| !measured.contains(name)) {
                     reasons.add(LotReason {
                         code: LotReasonCode::MaterialNotMeasured,
@@ -781,7 +804,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     if let Some(book) = lot.halogen_book_missing {
         evidence(LotReasonCode::HalogenBookNotLoaded, Disposition::Hold, book, 1, 1);
     }
-    evidence(LotReasonCode::TrustNone, holding(ActKind::Trust), "", readings, readings);
+    let trust = if lot.checks > 0 { LotReasonCode::TrustNotJudged } else { LotReasonCode::TrustNone };
+    evidence(trust, holding(ActKind::Trust), "", lot.checks, readings);
     let of_lot =
         |kind| settings.of_lot(kind, lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
     match (of_lot(ActKind::LotSize), of_lot(ActKind::UnitsToTake)) {
@@ -793,6 +817,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         }
         _ => evidence(LotReasonCode::SamplingNone, holding(ActKind::Sampling), "", 1, 1),
     }
+    lot_reasons.set_readings(readings);
     let (disposition, reasons) = lot_reasons.close();
     findings.lots.push(LotFinding {
         lot: lot.key.1.clone(),

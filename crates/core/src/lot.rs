@@ -62,8 +62,12 @@ codes! {
         MaterialNotMeasured => "material_not_measured",
         /// No bill of materials.
         BillOfMaterialsNone => "bill_of_materials_none",
+        /// A measured material is not on the bill.
+        MaterialNotListed => "material_not_listed",
         /// No check readings.
         TrustNone => "trust_none",
+        /// Check readings are set apart and not judged.
+        TrustNotJudged => "trust_not_judged",
         /// No lot size or plan.
         SamplingNone => "sampling_none",
         /// Fewer units than the plan asks for.
@@ -109,6 +113,17 @@ impl LotReasonCode {
             | LotReasonCode::HalogenOpen => ReasonKind::Outcome,
             _ => ReasonKind::Evidence,
         }
+    }
+
+    /// True where its count is a number of readings.
+    pub const fn counts_readings(self) -> bool {
+        matches!(self.kind(), ReasonKind::Outcome)
+            || matches!(
+                self,
+                LotReasonCode::ClassUnknown
+                    | LotReasonCode::ThicknessNotStated
+                    | LotReasonCode::MultipleNotStated
+            )
     }
 
     /// The reason an outcome of a substance gives.
@@ -157,6 +172,15 @@ impl Reasons {
             known.of += reason.of;
         } else {
             self.list.push(reason);
+        }
+    }
+
+    /// States out of how many readings the reasons that count readings speak.
+    pub fn set_readings(&mut self, readings: u64) {
+        for reason in &mut self.list {
+            if reason.code.counts_readings() {
+                reason.of = readings;
+            }
         }
     }
 

@@ -23,10 +23,14 @@ pub enum NextStep {
     StateUncertainty,
     /// Give the detection limit.
     StateDetectionLimit,
-    /// Measure about this many seconds in all for an even chance of a decision.
+    /// State the material class.
+    StateClass,
+    /// Measure about this long for a decision.
     MeasureLonger {
-        /// Total seconds, beam unknown.
+        /// Total seconds for an even chance, beam unknown.
         seconds: u32,
+        /// Total seconds for a chance of 90 %.
+        surely: u32,
     },
     /// A longer measurement lowers the detection limit.
     LowerDetectionLimit,
@@ -52,6 +56,7 @@ impl NextStep {
             NextStep::ReadCellAgain => "read_cell_again",
             NextStep::StateUncertainty => "state_uncertainty",
             NextStep::StateDetectionLimit => "state_detection_limit",
+            NextStep::StateClass => "state_class",
             NextStep::MeasureLonger { .. } => "measure_longer",
             NextStep::LowerDetectionLimit => "lower_detection_limit",
             NextStep::ThickerPiece => "thicker_piece",
@@ -89,6 +94,13 @@ pub fn next_steps(
             });
         }
     };
+    // A stated class may settle it at once, and costs nothing.
+    if class == MaterialClass::Unknown
+        && !judged.outcome.is_settled()
+        && judged.outcome != Outcome::NotMeasured
+    {
+        steps.push(NextStep::StateClass);
+    }
     match (judged.outcome, judged.reason) {
         (Outcome::Below | Outcome::NotApplicable, _) => {}
         (Outcome::NotMeasured, Some(Reason::UnitNotStated)) => steps.push(NextStep::StateUnit),
@@ -124,13 +136,24 @@ pub fn next_steps(
                 && let Some(edges) = rule.band(substance, class).and_then(|band| band.edges)
                 && let Some(seconds) = seconds_for_even_chance(rule, edges, measured)
             {
-                steps.push(NextStep::MeasureLonger { seconds });
+                steps.push(NextStep::MeasureLonger {
+                    seconds,
+                    surely: seconds_for_nine_in_ten(rule, seconds),
+                });
             }
             laboratory(&mut steps);
         }
         (Outcome::Over, _) => laboratory(&mut steps),
     }
     steps
+}
+
+/// Total measuring time for a chance of 90 %: `t ((k + 1.2816) / k)²`, with the 90 % quantile of the normal
+/// distribution on top of k, because the next reading scatters by its own sigma.
+fn seconds_for_nine_in_ten(rule: &Screening, even_chance: u32) -> u32 {
+    let k = rule.sigma_factor.to_f64();
+    let ratio = (k + 1.2816) / k;
+    libm::ceil(f64::from(even_chance) * ratio * ratio) as u32
 }
 
 /// Total measuring time at which the same value would just be decided: `t = t0 (k s0 / distance)²`, the distance to

@@ -75,7 +75,7 @@ fn steps(criterion: &mut Criterion) {
         bench.iter(|| json::write(&whole, &findings, &words, &mut io::sink()));
     });
     group.bench_function("findings.csv", |bench| {
-        bench.iter(|| csv::write(&whole, &findings, &mut io::sink()))
+        bench.iter(|| csv::write(&whole, &findings, &mut io::sink()));
     });
     group.bench_function("report.html", |bench| {
         bench.iter(|| html::write(&whole, &findings, &words, &mut io::sink()));

@@ -178,6 +178,16 @@ pub fn element_columns(columns: &[ColumnMeaning]) -> usize {
     columns.iter().filter(|column| matches!(column.role, ColumnRole::Value { .. })).count()
 }
 
+/// True where every element of a header is named by a bare word that a sentence may hold too (`lead`, `tin`).
+pub fn only_bare_names(columns: &[ColumnMeaning]) -> bool {
+    let mut values = columns.iter().filter_map(|column| match column.role {
+        ColumnRole::Value { element, unit } => Some((element, unit, column.heading.trim())),
+        _ => None,
+    });
+    element_columns(columns) > 0
+        && values.all(|(element, unit, heading)| unit.is_none() && !heading.contains(element.symbol()))
+}
+
 /// The unit words of a row below the header, or nothing where the row is no unit row.
 ///
 /// A unit row holds unit words (or nothing) in every element column, and at least one.

@@ -70,8 +70,8 @@ struct Plan {
     unit_column: Option<usize>,
     mark: Option<DecimalMark>,
     columns: usize,
-    /// Once-a-block notices, by their place in `Source::notices`.
-    counted: Vec<(NoticeCode, u32, usize)>,
+    /// Once-a-block notices: code, its place in `Source::notices`, the last line that was counted.
+    counted: Vec<(NoticeCode, usize, u32)>,
 }
 
 struct ElementPlan {
@@ -244,6 +244,12 @@ fn find_header(text: &[u8], whole: bool) -> Option<FoundHeader> {
                 record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
             let columns = heading::meanings(&headings);
             let found = heading::element_columns(&columns);
+            // A sentence may hold an element's name; a head with nothing but names needs a number below it.
+            if heading::only_bare_names(&columns)
+                && !measurements_below(text, delimiter, record.line, &columns)
+            {
+                return;
+            }
             if found > best.as_ref().map_or(0, |(most, _)| *most) {
                 best = Some((found, FoundHeader { delimiter, line: record.line, columns }));
             }
@@ -257,15 +263,36 @@ fn find_header(text: &[u8], whole: bool) -> Option<FoundHeader> {
     best.map(|(_, found)| found)
 }
 
+/// True where a row after `line` has a measurement in a column of an element.
+fn measurements_below(text: &[u8], delimiter: u8, line: u32, columns: &[ColumnMeaning]) -> bool {
+    let mut any = false;
+    let mut splitter = Splitter::new(delimiter);
+    let mut look = |piece: Piece<'_>| {
+        if let Piece::Record(record) = piece
+            && record.line > line
+        {
+            any |= columns.iter().any(|column| {
+                matches!(column.role, ColumnRole::Value { .. })
+                    && is_measurement(record.cell(column.column as usize - 1))
+            });
+        }
+    };
+    splitter.push(text, &mut look);
+    splitter.finish(&mut look);
+    any
+}
+
+fn is_measurement(cell: &[u8]) -> bool {
+    !matches!(
+        cell::read(cell, Some(DecimalMark::Point)),
+        CellText::Blank | CellText::NotMeasured | CellText::Unreadable
+    )
+}
+
 /// True where a row has a number or a censored cell, which no header has: a row `S1, Pb, 12` of a long table is not
 /// a header for lead.
 fn holds_measurements(record: &Record<'_>) -> bool {
-    record.cells().any(|cell| {
-        !matches!(
-            cell::read(cell, Some(DecimalMark::Point)),
-            CellText::Blank | CellText::NotMeasured | CellText::Unreadable
-        )
-    })
+    record.cells().any(is_measurement)
 }
 
 /// The decimal mark the first rows show, where they show only one.
@@ -341,17 +368,19 @@ impl Table {
         self.source.notices.push(Notice { line, column, heading, code, found, rows: 1 });
     }
 
-    /// A notice that is said once for a column of the block and counts its rows.
+    /// A notice that is said once for the block, at the first place it appears, and counts the rows it speaks for.
     fn count(&mut self, line: u32, column: u32, code: NoticeCode, found: &str) {
-        let known = self.plan.counted.iter().find(|(known, at, _)| *known == code && *at == column).copied();
-        if let Some((_, _, index)) = known {
-            if let Some(notice) = self.source.notices.kept.get_mut(index) {
-                notice.rows += 1;
+        if let Some((_, index, last)) = self.plan.counted.iter_mut().find(|(known, ..)| *known == code) {
+            if *last != line {
+                *last = line;
+                if let Some(notice) = self.source.notices.kept.get_mut(*index) {
+                    notice.rows += 1;
+                }
             }
             return;
         }
         let index = self.source.notices.kept.len();
-        self.plan.counted.push((code, column, index));
+        self.plan.counted.push((code, index, line));
         self.notice(line, column, code, found.as_bytes());
     }
 

@@ -1,19 +1,24 @@
-//! Builds what ships: the one page. Not part of the program a person uses.
+//! Builds what ships, the one page, and measures. Not part of the program a person uses.
 //!
 //! `plumbline-tool page --wasm FILE --out FILE` turns the compiled core, the page's sources in `web/` and the
 //! demo deliveries in `demo-data/` into one HTML file. The same inputs give the same bytes: no date, no machine
-//! name and no path goes in.
+//! name and no path goes in. `measure FILE` prints how long the core takes for a file, and `invent-table` writes
+//! the table that is measured with.
 #![expect(
     clippy::disallowed_methods,
-    reason = "files and programs are the tool's job; the bans are for core, intake and the page's door"
+    reason = "files, programs and the clock are the tool's job; the bans are for core, intake and the page's door"
 )]
 
+mod invented_table;
+mod measure;
 mod page;
 
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-const USAGE: &str = "usage: plumbline-tool page --wasm FILE --out FILE";
+const USAGE: &str = "usage: plumbline-tool page --wasm FILE --out FILE
+       plumbline-tool measure FILE [--times N]
+       plumbline-tool invent-table --rows N --out FILE";
 
 /// What went wrong, in words for the person at the build.
 type Failure = String;
@@ -24,7 +29,12 @@ fn main() -> ExitCode {
         eprintln!("{USAGE}");
         return ExitCode::from(64);
     };
-    match page::build(&workspace(), &request.wasm, &request.out) {
+    let done = match request {
+        Request::Page { wasm, out } => page::build(&workspace(), &wasm, &out),
+        Request::Measure { file, times } => measure::measure(&file, times).map(|report| println!("{report}")),
+        Request::InventTable { rows, out } => invented_table::write(rows, &out),
+    };
+    match done {
         Ok(()) => ExitCode::SUCCESS,
         Err(failure) => {
             eprintln!("plumbline-tool: {failure}");
@@ -33,32 +43,46 @@ fn main() -> ExitCode {
     }
 }
 
-struct PageRequest {
-    wasm: PathBuf,
-    out: PathBuf,
+#[derive(Debug, PartialEq)]
+enum Request {
+    Page { wasm: PathBuf, out: PathBuf },
+    Measure { file: PathBuf, times: u32 },
+    InventTable { rows: u32, out: PathBuf },
 }
 
-fn read_request(arguments: &[String]) -> Option<PageRequest> {
-    let (command, mut rest) = arguments.split_first()?;
-    if command != "page" {
-        return None;
+fn read_request(arguments: &[String]) -> Option<Request> {
+    let (command, rest) = arguments.split_first()?;
+    match command.as_str() {
+        "page" => {
+            let [wasm, out] = options(rest, ["--wasm", "--out"])?;
+            Some(Request::Page { wasm: wasm?.into(), out: out?.into() })
+        }
+        "measure" => {
+            let (file, rest) = rest.split_first().filter(|(file, _)| !file.starts_with("--"))?;
+            let [times] = options(rest, ["--times"])?;
+            let times = times.map_or(Some(1), |times| times.parse().ok()).filter(|times| *times > 0)?;
+            Some(Request::Measure { file: file.into(), times })
+        }
+        "invent-table" => {
+            let [rows, out] = options(rest, ["--rows", "--out"])?;
+            Some(Request::InventTable { rows: rows?.parse().ok()?, out: out?.into() })
+        }
+        _ => None,
     }
-    let (mut wasm, mut out) = (None, None);
+}
+
+/// The values of these options, each given at most once; nothing if anything else stands among them.
+fn options<'a, const N: usize>(mut rest: &'a [String], names: [&str; N]) -> Option<[Option<&'a str>; N]> {
+    let mut values = [None; N];
     while let [name, value, after @ ..] = rest {
-        let place = match name.as_str() {
-            "--wasm" => &mut wasm,
-            "--out" => &mut out,
-            _ => return None,
-        };
-        if place.replace(PathBuf::from(value)).is_some() {
+        let at = names.iter().position(|known| known == name)?;
+        let place = values.get_mut(at)?;
+        if place.replace(value.as_str()).is_some() {
             return None;
         }
         rest = after;
     }
-    if !rest.is_empty() {
-        return None;
-    }
-    Some(PageRequest { wasm: wasm?, out: out? })
+    rest.is_empty().then_some(values)
 }
 
 /// The top of the project, two folders above this crate.
@@ -69,17 +93,30 @@ fn workspace() -> PathBuf {
 
 #[cfg(test)]
 mod tests {
-    use super::read_request;
+    use super::{Request, read_request};
 
-    fn words(line: &str) -> Vec<String> {
-        line.split_whitespace().map(str::to_owned).collect()
+    fn request(line: &str) -> Option<Request> {
+        let words: Vec<String> = line.split_whitespace().map(str::to_owned).collect();
+        read_request(&words)
     }
 
     #[test]
     fn both_files_are_named_in_any_order() {
-        let request = read_request(&words("page --out b.html --wasm a.wasm")).expect("a complete request");
-        assert_eq!(request.wasm.to_str(), Some("a.wasm"));
-        assert_eq!(request.out.to_str(), Some("b.html"));
+        let expected = Request::Page { wasm: "a.wasm".into(), out: "b.html".into() };
+        assert_eq!(request("page --out b.html --wasm a.wasm"), Some(expected));
+    }
+
+    #[test]
+    fn a_file_is_measured_once_unless_more_is_asked_for() {
+        let expected = |times| Some(Request::Measure { file: "a.csv".into(), times });
+        assert_eq!(request("measure a.csv"), expected(1));
+        assert_eq!(request("measure a.csv --times 5"), expected(5));
+    }
+
+    #[test]
+    fn a_table_is_invented_as_long_as_asked_for() {
+        let expected = Request::InventTable { rows: 1_000_000, out: "t.csv".into() };
+        assert_eq!(request("invent-table --rows 1000000 --out t.csv"), Some(expected));
     }
 
     #[test]
@@ -93,8 +130,16 @@ mod tests {
             "page --wasm a --out b --date today",
             "page --wasm a --out",
             "pages --wasm a --out b",
+            "measure",
+            "measure --times 3",
+            "measure a.csv --times 0",
+            "measure a.csv --times many",
+            "measure a.csv b.csv",
+            "invent-table --rows 10",
+            "invent-table --out t.csv",
+            "invent-table --rows -1 --out t.csv",
         ] {
-            assert!(read_request(&words(line)).is_none(), "taken: {line:?}");
+            assert!(request(line).is_none(), "taken: {line:?}");
         }
     }
 }

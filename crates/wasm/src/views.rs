@@ -825,7 +825,17 @@ fn substance_finding(
         text: phrases::outcome(words, judged.outcome),
         reason_text: phrases::reason(words, &judged, substance.symbol(), low),
         working: rule
-            .map(|(_, rule)| phrases::working(words, rule, substance, class, &cell, &judged))
+            .map(|(_, rule)| {
+                phrases::working(
+                    words,
+                    rule,
+                    substance,
+                    class,
+                    &cell,
+                    &judged,
+                    reviewer.thickness_share(substance, row),
+                )
+            })
             .unwrap_or_default(),
         sigma_text: phrases::sigma_from(words, judged.used.from),
         as_written: phrases::written_of(source, substance.element(), row),

@@ -207,6 +207,13 @@ impl Report<'_> {
         html! { span class={ "o o-" (outcome.code()) } { (phrases::outcome_short(self.words, outcome)) } }
     }
 
+    /// Short and long form; once where they are the same words.
+    fn outcome_twice(&self, outcome: Outcome) -> Markup {
+        let (short, long) =
+            (phrases::outcome_short(self.words, outcome), phrases::outcome(self.words, outcome));
+        html! { (self.outcome(outcome)) @if short != long { " (" (long) ")" } }
+    }
+
     fn reasons(&self, reasons: &[LotReason]) -> Markup {
         html! {
             ol {
@@ -408,7 +415,15 @@ impl Report<'_> {
             });
         let (working, ruler) = match rule {
             Some((_, rule)) => (
-                phrases::working(self.words, rule, substance, assessed.class, &cell, judged),
+                phrases::working(
+                    self.words,
+                    rule,
+                    substance,
+                    assessed.class,
+                    &cell,
+                    judged,
+                    reviewer.thickness_share(substance, row),
+                ),
                 phrases::ruler(self.words, rule, substance, assessed.class, &cell, judged),
             ),
             None => (String::new(), String::new()),
@@ -418,7 +433,7 @@ impl Report<'_> {
             div class="case" {
                 p {
                     b { (substance.symbol()) ", " (self.say(&format!("substance-{}", substance.symbol()))) ": " }
-                    (self.outcome(judged.outcome)) " (" (phrases::outcome(self.words, judged.outcome)) "). "
+                    (self.outcome_twice(judged.outcome)) ". "
                     (phrases::value(self.words, &cell, judged, &written))
                 }
                 p class="sub" {
@@ -464,7 +479,7 @@ impl Report<'_> {
         let about = self.say(&format!("substance-{}", halogen.name()));
         html! {
             div class="case" {
-                p { b { (about) ": " } (self.outcome(judged.outcome)) " (" (phrases::outcome(self.words, judged.outcome)) "). " (value) }
+                p { b { (about) ": " } (self.outcome_twice(judged.outcome)) ". " (value) }
                 p class="sub" { (self.reading_name(source, row)) }
                 @if judged.reason.is_some() { p { (phrases::reason(self.words, &judged, &about, None)) } }
                 (self.steps(&steps, &about))
@@ -520,6 +535,7 @@ impl Report<'_> {
                     }
                 }
                 p { (self.say("report-uncertainty")) }
+                p { (self.say("report-thickness")) }
                 @for book in books.all() {
                     h3 { (book.title) }
                     dl class="key" {

@@ -2,7 +2,7 @@
 
 use crate::acts::{Act, Target};
 use crate::inspection::{Findings, Inspection, LotFinding, SourceReview};
-use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind};
+use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind, Reasons};
 use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
 use crate::quantity::MassFraction;
@@ -26,7 +26,9 @@ pub fn cautions(words: &Words) -> Vec<String> {
 /// A reason of a disposition in words, with a remark where it is only advisory.
 pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     let (count, of) = (reason.count.to_string(), reason.of.to_string());
-    let arguments = [("about", reason.about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
+    let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen);
+    let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
+    let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
     if reason.effect == Disposition::Accept {
         format!("{text} {}", words.say("reason-advisory"))
@@ -106,7 +108,7 @@ pub fn outcome_short(words: &Words, outcome: Outcome) -> String {
 pub fn reason(words: &Words, judged: &Judgement, about: &str, edges: Option<MassFraction>) -> String {
     let Some(code) = judged.reason else { return String::new() };
     let enough = match (code, edges) {
-        (Reason::ThreeSigmaReachesBand, Some(low)) => MassFraction::from_units(low.units() / 3).to_string(),
+        (Reason::ThreeSigmaReachesBand, Some(low)) => rounded(MassFraction::from_units(low.units() / 3)),
         _ => String::new(),
     };
     words.with(&format!("reason-{}", code.code()), &[("about", about), ("enough", &enough)])
@@ -202,7 +204,9 @@ fn remake(units: i64, exponent: i32, decimals: u32, mark: char) -> String {
 pub fn next(words: &Words, step: &NextStep, about: &str) -> String {
     let id = format!("next-{}", step.code());
     match step {
-        NextStep::MeasureLonger { seconds } => words.with(&id, &[("seconds", &seconds.to_string())]),
+        NextStep::MeasureLonger { seconds, surely } => {
+            words.with(&id, &[("seconds", &seconds.to_string()), ("surely", &surely.to_string())])
+        }
         NextStep::ReferenceMethod { method, technique } => {
             words.with(&id, &[("method", method), ("technique", technique)])
         }
@@ -231,6 +235,7 @@ pub fn working(
     class: crate::material::MaterialClass,
     cell: &Cell,
     judged: &Judgement,
+    share: Option<u32>,
 ) -> String {
     let Some(edges) = rule.band(substance, class).and_then(|band| band.edges) else { return String::new() };
     let k = rule.sigma_factor;
@@ -253,7 +258,16 @@ pub fn working(
     let x = cell.value;
     let mut arguments =
         vec![("x", x_text), ("sigma", s_text), ("k", k_text), ("low", low_text), ("high", high_text)];
+    let thin = share.filter(|_| judged.reason == Some(Reason::ThinSample));
     let id = match (cell.state, judged.outcome) {
+        (CellState::Number | CellState::BelowDetection, _) if thin.is_some() => {
+            let share = i64::from(thin.unwrap_or(0));
+            arguments.push(("end", plus(x, half)));
+            arguments.push(("share", rounded(MassFraction::from_units(share * 100))));
+            let scaled = i128::from(low.units()) * i128::from(share) / 1_000_000;
+            arguments.push(("scaled", rounded(MassFraction::from_units(i64::try_from(scaled).unwrap_or(0)))));
+            "working-thin"
+        }
         (CellState::BelowDetection, _) if matches!(edges.low, LowEdge::DetectionLimit { .. }) => {
             "working-detection_composite"
         }
@@ -392,54 +406,66 @@ pub fn summary_counts(words: &Words, findings: &Findings) -> String {
     )
 }
 
-/// What the readings say, in one line.
+/// What the readings say, in one line: substances always, halogens where the inspection names their book.
 pub fn summary_says(words: &Words, findings: &Findings) -> String {
     if findings.verdicts.is_empty() {
         return words.say("summary-no_readings");
     }
-    let mut parts = Vec::new();
-    for bad in Outcome::ALL.into_iter().rev().filter(|outcome| !outcome.is_settled()) {
-        for substance in Substance::ALL {
-            let count = findings
-                .verdicts
-                .iter()
-                .filter(|one| !one.check && one.substances.get(substance as usize) == Some(&bad))
-                .count();
-            if count > 0 {
-                parts.push(words.with(
-                    "summary-substance_count",
-                    &[
-                        ("about", substance.symbol()),
-                        ("outcome", &outcome(words, bad)),
-                        ("count", &count.to_string()),
-                    ],
-                ));
-            }
+    let mut reasons = Reasons::default();
+    for material in &findings.materials {
+        let outcomes = material.reasons.iter().filter(|reason| reason.code.kind() == ReasonKind::Outcome);
+        for reason in outcomes {
+            reasons.add(reason.clone());
         }
     }
-    if parts.is_empty() {
+    let (_, list) = reasons.close();
+    if list.is_empty() {
         return words.say("summary-readings_below");
     }
+    let parts: Vec<String> = list
+        .iter()
+        .map(|reason| {
+            let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen);
+            let about =
+                if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
+            words.with(
+                &format!("summary-{}", reason.code.code()),
+                &[("about", &about), ("count", &reason.count.to_string())],
+            )
+        })
+        .collect();
     words.with("summary-readings_say", &[("list", &parts.join("; "))])
 }
 
-/// What evidence is missing for an accept, in one line.
+/// What evidence is missing for an accept, in one line; what is missing and only advisory is said apart.
 pub fn summary_evidence(words: &Words, findings: &Findings) -> String {
-    let mut codes: Vec<LotReasonCode> = findings
-        .lots
-        .iter()
-        .flat_map(|lot| &lot.reasons)
-        .filter(|reason| reason.code.kind() == ReasonKind::Evidence && reason.effect != Disposition::Accept)
-        .map(|reason| reason.code)
-        .collect();
-    codes.sort_unstable();
-    codes.dedup();
-    if codes.is_empty() {
-        return words.say("summary-evidence_none");
+    let list_of = |holds: bool| {
+        let mut codes: Vec<LotReasonCode> = findings
+            .lots
+            .iter()
+            .flat_map(|lot| &lot.reasons)
+            .filter(|reason| {
+                reason.code.kind() == ReasonKind::Evidence && (reason.effect != Disposition::Accept) == holds
+            })
+            .map(|reason| reason.code)
+            .collect();
+        codes.sort_unstable();
+        codes.dedup();
+        let texts: Vec<String> =
+            codes.iter().map(|code| words.say(&format!("evidence-short-{}", code.code()))).collect();
+        texts.join(", ")
+    };
+    let (holding, advisory) = (list_of(true), list_of(false));
+    let mut line = if holding.is_empty() {
+        words.say("summary-evidence_none")
+    } else {
+        words.with("summary-evidence_missing", &[("list", &holding)])
+    };
+    if !advisory.is_empty() {
+        line.push(' ');
+        line.push_str(&words.with("summary-evidence_advisory", &[("list", &advisory)]));
     }
-    let list: Vec<String> =
-        codes.iter().map(|code| words.say(&format!("evidence-short-{}", code.code()))).collect();
-    words.with("summary-evidence_missing", &[("list", &list.join(", "))])
+    line
 }
 
 /// Where a judgement's sigma came from, in words.

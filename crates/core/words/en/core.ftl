@@ -75,6 +75,9 @@ substance-Cr = chromium (total)
 substance-Br = bromine (total)
 substance-Cl = chlorine
 substance-total = chlorine + bromine
+halogen-Cl = Cl
+halogen-Br = Br as a halogen
+halogen-total = Cl + Br
 stands-for-Cr = stands for Cr(VI), which XRF cannot see
 stands-for-Br = stands for PBB and PBDE, which XRF cannot see
 
@@ -131,7 +134,10 @@ lot-reason-halogen_open = { $about } is open under the halogen book in { $count 
        *[other] readings
     }.
     .remedy = Follow the next step of each reading.
-lot-reason-rows_refused = { $count } rows of the source were refused; something measured may be missing here.
+lot-reason-rows_refused = { $count ->
+        [one] One row of the source was
+       *[other] { $count } rows of the source were
+    } refused; something measured may be missing here.
     .remedy = Look at the refused rows, correct the file or measure again.
 lot-reason-class_unknown = The material class of { $count } of { $of } readings is not known; they were judged under every class and the worst counts.
     .remedy = State the material class.
@@ -144,6 +150,13 @@ lot-reason-bill_of_materials_none = No bill of materials is given for { $count -
        *[other] { $count } parts
     }, so materials may be unmeasured.
     .remedy = List the part's homogeneous materials.
+lot-reason-material_not_listed = "{ $about }" was measured and is not on the part's bill of materials: this may not be the material that was agreed.
+    .remedy = Find out what it is; correct the bill of materials or reject the change.
+lot-reason-trust_not_judged = { $count ->
+        [one] One check reading is
+       *[other] { $count } check readings are
+    } set apart; this version does not judge check readings, so nothing shows yet that the analyser was right.
+    .remedy = Compare the check readings with their certificate by hand, or set trust to advisory; the report prints that.
 lot-reason-trust_none = No check standard or blank is given, so nothing shows that the analyser was right.
     .remedy = Measure a check standard before and after, or set trust to advisory; the report prints that.
 lot-reason-sampling_none = No lot size and sampling plan are given, so nothing shows that enough was measured.
@@ -171,7 +184,8 @@ next-state_unit = State the unit of the { $about } column.
 next-read_cell_again = Look at the cell in the file: correct it or measure again.
 next-state_uncertainty = Export the uncertainty of { $about }, or give a site table of repeatability.
 next-state_detection_limit = Export the detection limit of { $about }.
-next-measure_longer = Measure this spot for about { $seconds } s in all (beam not stated): an even chance of a decision.
+next-state_class = State the material class.
+next-measure_longer = Measure this spot for about { $seconds } s in all (beam not stated) for an even chance of a decision, { $surely } s for nine in ten; an estimate.
 next-lower_detection_limit = Measure longer: four times the time halves the detection limit.
 next-thicker_piece = Stack pieces or measure a thicker one.
 next-separate_layers = Separate the layer from what lies under it, or measure each as its own material.
@@ -240,8 +254,11 @@ notice-quote_left_open = A quotation mark is opened on this line and never close
 notice-line_too_long = This line is longer than any table row (over 1 MiB). It is refused; reading goes on at the next.
     .remedy = Look at the line in the file; a line break may be missing.
 notice-row_too_long = The row has more cells than the heading, first "{ $found }", so its cells may stand in the wrong columns. It is refused.
-    .remedy = Look for an unquoted comma in the row.
-notice-row_short = { $rows } rows have fewer cells than the heading; the missing cells count as empty.
+    .remedy = Look for a delimiter inside a cell that is not in quotation marks.
+notice-row_short = { $rows } { $rows ->
+        [one] row has
+       *[other] rows have
+    } fewer cells than the heading; the missing cells count as empty.
     .remedy = Check that the rows were not cut off.
 notice-nothing_usable = The row has nothing in any column that is used.
     .remedy = Remove it, or name its columns.
@@ -257,20 +274,35 @@ notice-mark_unclear = "{ $found }" has a comma or point that may be a decimal or
     .remedy = State the file's decimal mark.
 notice-error_not_understood = The uncertainty "{ $found }" is no usable number. The value stands without uncertainty.
     .remedy = Correct the cell.
-notice-error_unit_unclear = The uncertainty's unit cannot be told in { $rows } rows: a percent sign may mean percent of the value. The values stand without uncertainty.
+notice-error_unit_unclear = The uncertainty's unit cannot be told in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }: a percent sign may mean percent of the value. The values stand without uncertainty.
     .remedy = Name the column with its unit, like "Pb u mg/kg (1s)".
-notice-unit_not_stated = The unit is not stated in { $rows } rows ("{ $found }" first). The numbers are kept as text and count as not measured.
+notice-unit_not_stated = The unit is not stated in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    } ("{ $found }" first). The numbers are kept as text and count as not measured.
     .remedy = State the unit of the file.
 notice-unit_not_known = "{ $found }" is no unit of mass fraction known here.
     .remedy = Use mg/kg, ppm, %, g/kg, ug/g or ppb.
-notice-multiple_not_stated = How many sigma the error column stands for is not stated ({ $rows } rows). Taken as one, which widens the undecided band and never clears anything.
+notice-multiple_not_stated = How many sigma the error column stands for is not stated ({ $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }). Taken as one, which widens the undecided band and never clears anything.
     .remedy = State one, two or three sigma for this file.
-notice-limit_in_error_column = "Not detected" with a number in the error column, in { $rows } rows ("{ $found }" first): the number was read as { $reading ->
+notice-limit_in_error_column = "Not detected" with a number in the error column, in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    } ("{ $found }" first): the number was read as { $reading ->
         [one_error] one printed error, three sigma of it as the detection limit
        *[limit] the detection limit
     }.
     .remedy = If the column means the other thing there, say so for this file.
-notice-class_not_understood = "{ $found }" is not a material class known here ({ $rows } rows). The class counts as not known.
+notice-class_not_understood = "{ $found }" is not a material class known here ({ $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }). The class counts as not known.
     .remedy = Use polymer, metal, composite or plated, or set the class.
 notice-same_as_another = The file has the same bytes as another and was merged with it.
     .remedy = Nothing to do.
@@ -278,8 +310,8 @@ notice-new_header = A new heading row with other columns starts here.
     .remedy = Check that the columns below it were understood.
 notice-preamble = { $found } lines before the heading row are kept as remarks.
     .remedy = Nothing to do.
-notice-skipped = Not a table; skipped.
-    .remedy = Nothing to do.
+notice-skipped = Not a table of results; skipped.
+    .remedy = Nothing to do. Settings and rule books are given on their own, not as results.
 
 ## Settings, mapping and rule book files
 
@@ -353,14 +385,25 @@ summary-counts = { $readings ->
     }: { $accept } accept, { $hold } hold, { $not_accept } not accept.
 summary-readings_below = What the readings say: every substance screened is below limit or not applicable.
 summary-readings_say = What the readings say: { $list }.
-summary-substance_count = { $about } { $outcome } in { $count }
-summary-evidence_none = Evidence: nothing is missing for an accept.
+summary-over_limit = { $about } over limit in { $count }
+summary-halogen_over_limit = { $about } over the halogen limit in { $count }
+summary-over_in_some_classes = { $about } over limit under some classes in { $count }
+summary-not_measured = { $about } not measured in { $count }
+summary-no_uncertainty = { $about } without uncertainty in { $count }
+summary-detection_too_high = { $about } detection limit too high in { $count }
+summary-not_capable = { $about } not capable in { $count }
+summary-undecided = { $about } undecided in { $count }
+summary-halogen_open = { $about } open under the halogen book in { $count }
+summary-evidence_none = Evidence: nothing that is missing holds a lot.
+summary-evidence_advisory = Missing, and advisory by setting: { $list }.
 summary-evidence_missing = Evidence missing for an accept: { $list }.
 evidence-short-rows_refused = refused rows to look at
 evidence-short-class_unknown = material class
 evidence-short-thickness_not_stated = thickness
 evidence-short-material_not_measured = unmeasured materials
 evidence-short-bill_of_materials_none = bill of materials
+evidence-short-material_not_listed = a material that is not on the bill
+evidence-short-trust_not_judged = judged check readings
 evidence-short-trust_none = check readings
 evidence-short-sampling_none = lot size and sampling plan
 evidence-short-sampling_too_few = more units
@@ -389,6 +432,7 @@ working-between = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { 
 working-between_open = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { $to }; "below" ends at { $low } mg/kg and there is no "over".
 working-detection = Not detected at { $x } mg/kg; with one third of it as sigma, { $end } mg/kg against the low edge { $low } mg/kg.
 working-detection_composite = Not detected at { $x } mg/kg; clears only at or under { $low } mg/kg.
+working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg. A plastic this thin may give as little as { $share } % of the full signal, so "below" ends at { $scaled } mg/kg here, not at { $low }.
 working-not_capable = { $k } × { $sigma } = { $end } mg/kg, at or over the low edge { $low } mg/kg.
 
 ## Cautions
@@ -438,6 +482,7 @@ report-halogens_moved = Halogens move dispositions by { $book }.
 report-halogens_shown = Halogens are shown for information; no halogen book is named, so they move no disposition.
 report-uncertainty = Uncertainty: s is the printed error divided by its multiple, or the site's repeatability at the action level where given; which one stands beside each result. Other contributions (calibration, matrix, position) are not included.
 report-uncertainty_from = Sigma:
+report-thickness = Thickness: where it is stated, a plastic's BL stands only if it survives the signal that is missing; the plastic is taken as polyethylene, the most transparent, so this is cautious for filled or chlorinated plastics.
 report-book = Rule book
 report-edition = Edition
 report-confidence = Confidence in its values
@@ -452,7 +497,7 @@ report-clause = Clause
 report-results = Results
 report-results_text = The worst outcome of each material. Every reading stands in the annex.
 report-open = Open outcomes and next steps
-report-open_none = Nothing is open.
+report-open_none = No outcome is open; what holds a lot stands with the lot.
 report-reading = Reading
 report-outcome = Outcome
 report-why = Why
@@ -478,7 +523,7 @@ report-act = Act
 report-target = About
 report-note = Note
 report-trust = Trust and sampling
-report-trust_text = Check standards and blanks: none given. Lot size and sampling plan: see each lot's reasons. Missing evidence holds a lot unless a setting below makes it advisory.
+report-trust_text = Check standards and blanks: named check readings are set apart and not judged in this version. Lot size and sampling plan: see each lot's reasons. Missing evidence holds a lot unless a setting below makes it advisory.
 report-not_assessed = Not assessed
 report-cautions = Cautions
 report-signatures = Signatures

@@ -474,6 +474,7 @@ page-detail-unit = Piece
 page-detail-spot = Spot
 page-detail-part = Part
 page-detail-material = Material
+page-detail-lot = Lot
 page-detail-supplier = Supplier
 page-detail-instrument = Analyser
 page-detail-time = Measured
