@@ -1,0 +1,169 @@
+// How files come in: the four inputs, and dropping anything anywhere.
+
+import { recordDoor } from "./door-taken";
+import { byId } from "./elements";
+import { addFiles, takeText, tellTrouble, type Brought } from "./inspection";
+import { goTo } from "./place";
+import { change, state } from "./state";
+import { say } from "./words";
+
+const SETTINGS_SCHEMA = "plumbline.settings/";
+const RULES_SCHEMA = "plumbline.rules/";
+const LARGEST_TEXT = 4 * 1024 * 1024;
+
+/** A settings file or a rule book says what it is in its own schema line. */
+async function ownKind(file: File): Promise<"settings" | "rule_book" | null> {
+  if (!/\.toml$/i.test(file.name) || file.size > LARGEST_TEXT) return null;
+  const schema = /^\s*schema\s*=\s*"([^"]*)"/m.exec(await file.text())?.[1] ?? "";
+  if (schema.startsWith(SETTINGS_SCHEMA)) return "settings";
+  return schema.startsWith(RULES_SCHEMA) ? "rule_book" : null;
+}
+
+async function takeTextFile(kind: "settings" | "rule_book", file: File): Promise<void> {
+  try {
+    await takeText(kind, file.name, await file.text());
+  } catch (error) {
+    tellTrouble({
+      key: `unreadable|${file.name}`,
+      what: say("page-trouble-unreadable-what"),
+      where: file.name,
+      why: error instanceof Error ? error.message : String(error),
+      todo: say("page-trouble-unreadable-todo"),
+    });
+  }
+}
+
+interface Found {
+  name: string;
+  file: File;
+  inFolder: boolean;
+}
+
+/**
+ * Takes what a person brought. Settings and rule books go first, so that nothing is read twice; only those named one by
+ * one are taken, since what else lies in a folder is nobody's word.
+ */
+async function bring(found: Found[]): Promise<void> {
+  const results: Brought[] = [];
+  for (const { name, file, inFolder } of found) {
+    const kind = inFolder ? null : await ownKind(file).catch(() => null);
+    if (kind === null) results.push({ name, bytes: file, inFolder });
+    else await takeTextFile(kind, file);
+  }
+  if (results.length === 0) return;
+  if (state.door === null) change({ door: "inspect" });
+  const reading = addFiles(results);
+  if (state.place === "start") goTo("came-in");
+  await reading;
+  await recordDoor();
+}
+
+/** The path inside the chosen folder: the folder's own name is where it happened to lie. */
+function insideFolder(file: File): string {
+  const path = file.webkitRelativePath;
+  return path.includes("/") ? path.slice(path.indexOf("/") + 1) : file.name;
+}
+
+function chosen(input: HTMLInputElement): File[] {
+  const files = [...(input.files ?? [])];
+  // Emptied, so that choosing the same file again is a change again.
+  input.value = "";
+  return files;
+}
+
+export function beginBringing(): void {
+  const files = byId<HTMLInputElement>("result-files");
+  files.addEventListener("change", () => void bring(chosen(files).map((file) => ({ name: file.name, file, inFolder: false }))));
+
+  const folder = byId<HTMLInputElement>("result-folder");
+  folder.addEventListener("change", () => void bring(chosen(folder).map((file) => ({ name: insideFolder(file), file, inFolder: true }))));
+
+  const settings = byId<HTMLInputElement>("settings-file");
+  settings.addEventListener("change", () => void inOrder(chosen(settings), (file) => takeTextFile("settings", file)));
+
+  const rules = byId<HTMLInputElement>("rule-book-file");
+  rules.addEventListener("change", () => void inOrder(chosen(rules), (file) => takeTextFile("rule_book", file)));
+
+  beginDropping();
+}
+
+async function inOrder<T>(things: T[], step: (thing: T) => Promise<void>): Promise<void> {
+  for (const thing of things) await step(thing);
+}
+
+export function chooseFiles(): void {
+  byId<HTMLInputElement>("result-files").click();
+}
+
+// ---- dropping ----
+
+function beginDropping(): void {
+  const cover = byId("drop-cover");
+  let depth = 0;
+  const carriesFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes("Files") ?? false;
+  addEventListener("dragenter", (event) => {
+    if (!carriesFiles(event)) return;
+    depth += 1;
+    cover.hidden = false;
+  });
+  addEventListener("dragleave", (event) => {
+    if (!carriesFiles(event)) return;
+    depth = Math.max(0, depth - 1);
+    cover.hidden = depth === 0;
+  });
+  addEventListener("dragover", (event) => {
+    if (carriesFiles(event)) event.preventDefault();
+  });
+  addEventListener("drop", (event) => {
+    if (!carriesFiles(event) || event.dataTransfer === null) return;
+    event.preventDefault();
+    depth = 0;
+    cover.hidden = true;
+    void dropped(event.dataTransfer);
+  });
+}
+
+async function dropped(carried: DataTransfer): Promise<void> {
+  const files: Found[] = [];
+  const folders: FileSystemDirectoryEntry[] = [];
+  // The items are gone once this event has been answered, so all are taken before anything is awaited.
+  for (const item of [...carried.items]) {
+    if (item.kind !== "file") continue;
+    const entry = item.webkitGetAsEntry();
+    const file = item.getAsFile();
+    if (entry?.isDirectory === true) folders.push(entry as FileSystemDirectoryEntry);
+    else if (file !== null) files.push({ name: file.name, file, inFolder: false });
+  }
+  for (const folder of folders) {
+    try {
+      files.push(...(await filesIn(folder, "")));
+    } catch (error) {
+      // Some browsers show a dropped folder and then refuse to read it for a page opened from a disk.
+      tellTrouble({
+        key: `folder|${folder.name}`,
+        what: say("page-trouble-folder-what"),
+        where: folder.name,
+        why: error instanceof Error ? error.message : String(error),
+        todo: say("page-trouble-folder-todo"),
+      });
+    }
+  }
+  await bring(files);
+}
+
+async function filesIn(folder: FileSystemDirectoryEntry, inside: string): Promise<Found[]> {
+  const reader = folder.createReader();
+  const found: Found[] = [];
+  for (;;) {
+    const some = await new Promise<FileSystemEntry[]>((settle, fail) => reader.readEntries(settle, fail));
+    // The reader hands out a hundred or so at a time, and nothing once all were handed out.
+    if (some.length === 0) return found;
+    for (const entry of some) {
+      if (entry.isDirectory) found.push(...(await filesIn(entry as FileSystemDirectoryEntry, `${inside}${entry.name}/`)));
+      else {
+        const file = await new Promise<File>((settle, fail) => (entry as FileSystemFileEntry).file(settle, fail));
+        found.push({ name: `${inside}${entry.name}`, file, inFolder: true });
+      }
+    }
+  }
+}

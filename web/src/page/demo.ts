@@ -1,0 +1,56 @@
+// The invented deliveries that travel inside the page.
+
+import { inflatedText } from "./inert";
+
+interface TextFile {
+  name: string;
+  text: string;
+}
+
+export interface Delivery {
+  folder: string;
+  title: string;
+  /** What happened, and what the review should show; a paragraph each. */
+  story: string[];
+  settings: TextFile | null;
+  results: TextFile[];
+}
+
+let deliveries: Promise<Delivery[]> | null = null;
+
+export function demoDeliveries(): Promise<Delivery[]> {
+  deliveries ??= unpack();
+  return deliveries;
+}
+
+async function unpack(): Promise<Delivery[]> {
+  const packed = JSON.parse(await inflatedText("plumbline-demo")) as Record<string, Record<string, string>>;
+  return Object.entries(packed).map(([folder, files]) => {
+    const named = Object.entries(files).map(([name, text]) => ({ name, text }));
+    const told = named.find((file) => file.name === NOTE)?.text ?? "";
+    return {
+      folder,
+      title: titleOf(told, folder),
+      story: paragraphsOf(told),
+      settings: named.find((file) => file.name === SETTINGS) ?? null,
+      results: named.filter((file) => file.name !== NOTE && file.name !== SETTINGS),
+    };
+  });
+}
+
+const NOTE = "README.md";
+const SETTINGS = "settings.toml";
+
+// A leading number only puts the deliveries in order.
+function titleOf(told: string, folder: string): string {
+  const heading = /^#\s+(?:\d+\s+)?(.+)$/m.exec(told)?.[1];
+  return heading ?? folder.replace(/^\d+[-_]/, "").replace(/[-_]+/g, " ");
+}
+
+// The note is written for readers of the folder; its few marks of emphasis are dropped.
+function paragraphsOf(told: string): string[] {
+  return told
+    .split(/\n\s*\n/)
+    .map((paragraph) => paragraph.replace(/[*`]/g, "").replace(/\s+/g, " ").trim())
+    .filter((paragraph) => paragraph !== "" && !paragraph.startsWith("#"));
+}

@@ -1,0 +1,86 @@
+// Where the page begins.
+
+import { beginBringing, chooseFiles } from "./bring";
+import { byId } from "./elements";
+import { Engine } from "./engine";
+import { inflatedBytes, plainText } from "./inert";
+import { begin, tellTrouble } from "./inspection";
+import { beginPlaces } from "./place";
+import { drawCameIn } from "./places/came-in";
+import { drawNext } from "./places/next";
+import { drawSaysLots } from "./places/says-lots";
+import { makeSaysTable } from "./places/says-table";
+import { drawStart } from "./places/start";
+import { drawTrust } from "./places/trust";
+import { beginWho } from "./places/who";
+import { drawWrite } from "./places/write";
+import { beginShell } from "./shell";
+import { state, watch, type PlaceName } from "./state";
+import { say, sayMarkup } from "./words";
+
+/** Draws a place while it is shown, and again whenever its findings change. */
+function keepDrawn(place: typeof state.place, host: HTMLElement, draw: (host: HTMLElement) => void): void {
+  let stale = true;
+  const now = (): void => {
+    if (state.place !== place || !stale) return;
+    stale = false;
+    draw(host);
+  };
+  watch(["summary", "files"], () => {
+    stale = true;
+    now();
+  });
+  watch(["place"], now);
+  now();
+}
+
+// Some things belong to several places. There is one of each, so that it keeps its name and what was typed, and it moves.
+const SHARED: { id: string; places: PlaceName[] }[] = [
+  { id: "bring", places: ["start", "came-in"] },
+  { id: "who", places: ["trust", "write"] },
+];
+
+function moveShared(): void {
+  for (const { id, places } of SHARED) {
+    if (!places.includes(state.place)) continue;
+    const home = byId(`${id}-home-${state.place}`);
+    if (byId(id).parentElement !== home) home.append(byId(id));
+  }
+}
+
+// A fault of our own must not pass for a quiet page.
+function tellOwnFaults(): void {
+  const tell = (why: unknown): void =>
+    tellTrouble({
+      key: "page",
+      what: say("page-trouble-page-what"),
+      where: say("page-trouble-page-where"),
+      why: why instanceof Error ? `${why.name}: ${why.message}` : String(why),
+      todo: say("page-trouble-page-todo"),
+    });
+  addEventListener("error", (event) => tell(event.error ?? event.message));
+  addEventListener("unhandledrejection", (event) => tell(event.reason));
+}
+
+function start(): void {
+  if (document.documentElement.dataset["cannotRun"] === "yes") return;
+  sayMarkup(document);
+  byId("page").hidden = false;
+  void begin(inflatedBytes("plumbline-wasm").then((wasm) => Engine.prepare(plainText("plumbline-worker"), wasm)));
+  beginShell();
+  tellOwnFaults();
+  beginBringing();
+  drawStart(byId("doors"), chooseFiles);
+  makeSaysTable(byId("says-table"));
+  beginWho();
+  watch(["place"], moveShared);
+  beginPlaces();
+  moveShared();
+  keepDrawn("came-in", byId("came-in"), drawCameIn);
+  keepDrawn("trust", byId("trust"), drawTrust);
+  keepDrawn("says", byId("says-lots"), drawSaysLots);
+  keepDrawn("next", byId("next"), drawNext);
+  keepDrawn("write", byId("write"), drawWrite);
+}
+
+start();

@@ -1,0 +1,60 @@
+// The site's own table of repeatability at the action level, a row at a time.
+
+import type { Summary } from "../../shared/door";
+import { controlId, record, refusalLine, signature, valueName } from "../acts-given";
+import { CLASSES } from "../act-kinds";
+import { el, type Child } from "../elements";
+import { undo } from "../inspection";
+import { say } from "../words";
+
+const ELEMENTS = ["Cd", "Pb", "Hg", "Cr", "Br", "Cl"];
+
+export function siteTable(summary: Summary): Child {
+  const rows = summary.acts.filter((act) => act.kind === "site_sigma" && !act.undone);
+  const element = el("select", { id: "site-element" }, ...ELEMENTS.map((symbol) => el("option", {}, symbol)));
+  const kind = el("select", { id: "site-class" }, ...CLASSES.map((value) => el("option", { value }, valueName("class", value))));
+  const sigma = el("input", { id: "site-sigma", type: "number", min: "0", step: "any", inputmode: "decimal", required: true });
+  const seconds = el("input", { id: "site-seconds", type: "number", min: "0", step: "any", inputmode: "decimal" });
+  const constant = el("input", { id: "site-constant", type: "number", min: "0", step: "any", inputmode: "decimal" });
+  const refusal = refusalLine("site");
+  const field = (key: string, control: HTMLElement): Child => el("div", { class: "field" }, el("label", { for: control.id }, say(key)), control);
+  const submit = (event: Event): void => {
+    event.preventDefault();
+    const parts = [`element=${element.value}`, `class=${kind.value}`, `s=${sigma.value} mg/kg`];
+    if (seconds.value !== "") parts.push(`seconds=${seconds.value}`);
+    if (constant.value !== "") parts.push(`constant=${constant.value} mg/kg`);
+    void record({ kind: "site_sigma", value: parts.join(";") }, refusal);
+  };
+  return el(
+    "details",
+    { id: "site-table", class: "fold fold-inner" },
+    el("summary", {}, say("page-site-heading", { n: rows.length })),
+    el("p", { class: "hint" }, say("page-site-hint")),
+    rows.length === 0
+      ? null
+      : el(
+          "ul",
+          { class: "acts" },
+          ...rows.map((act) =>
+            el(
+              "li",
+              { class: "act" },
+              el("span", { class: "act-text" }, act.text),
+              el("span", { class: "quiet" }, signature(act)),
+              el("button", { type: "button", id: controlId("site", "", String(act.number)), class: "tool", on: { click: () => void undo(act.number) } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${act.text}`)),
+            ),
+          ),
+        ),
+    el(
+      "form",
+      { class: "filters", on: { submit } },
+      field("page-site-element", element),
+      field("page-site-class", kind),
+      field("page-site-sigma", sigma),
+      field("page-site-seconds", seconds),
+      field("page-site-constant", constant),
+      el("button", { type: "submit", id: "site-add", class: "second" }, say("page-site-add")),
+    ),
+    refusal,
+  );
+}

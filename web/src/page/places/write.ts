@@ -1,0 +1,127 @@
+// Write it down: who reviewed what and where, the acts so far, and the files to take away.
+
+import type { Summary, WrittenFile } from "../../shared/door";
+import { controlId, entry, signature, standing } from "../acts-given";
+import { el, redraw, type Child } from "../elements";
+import { doAct, settingsText, undo, writeFile } from "../inspection";
+import { openInTab, save } from "../save";
+import { change, state } from "../state";
+import { say } from "../words";
+import { today } from "./who";
+
+const FIELDS = ["title", "inspector", "place", "reviewed_at"] as const;
+
+export function writeNeeds(_summary: Summary): number {
+  return FIELDS.filter((kind) => standing(kind, "") === null).length;
+}
+
+export function drawWrite(host: HTMLElement): void {
+  const { summary } = state;
+  if (summary === null) {
+    redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
+    return;
+  }
+  redraw(
+    host,
+    el("p", { class: "lead" }, say("page-not-a-declaration")),
+    el(
+      "section",
+      { class: "card", "aria-labelledby": "write-who" },
+      el("h2", { id: "write-who" }, say("page-write-identification")),
+      el(
+        "div",
+        { class: "controls" },
+        entry({ kind: "title" }, "text"),
+        entry({ kind: "inspector" }, "text"),
+        entry({ kind: "place" }, "text"),
+        el(
+          "div",
+          { class: "with-today" },
+          entry({ kind: "reviewed_at" }, "date"),
+          el("button", { type: "button", id: "reviewed-today", class: "tool", on: { click: () => void doAct({ kind: "reviewed_at", value: today() }) } }, say("page-write-reviewed-today")),
+        ),
+        entry({ kind: "category" }, "number", { min: "1", max: "11", step: "1" }),
+        entry({ kind: "placing_date" }, "date"),
+      ),
+    ),
+    el(
+      "section",
+      { class: "card", "aria-labelledby": "write-files" },
+      el("h2", { id: "write-files" }, say("page-write-files")),
+      el(
+        "div",
+        { class: "takeaways" },
+        takeaway("report.html", "report", "primary", el("button", { type: "button", class: "tool", id: "open-report", on: { click: () => void openReport() } }, say("page-write-open"))),
+        takeaway("findings.csv", "csv", "tool"),
+        takeaway("findings.json", "json", "tool"),
+        el(
+          "div",
+          { class: "takeaway" },
+          el("div", { class: "takeaway-buttons" }, el("button", { type: "button", id: "save-settings", class: "tool", on: { click: () => void saveSettings() } }, say("page-write-settings"))),
+          el("p", { class: "quiet" }, say("page-write-settings-why")),
+        ),
+      ),
+    ),
+    el(
+      "section",
+      { class: "card", "aria-labelledby": "write-acts" },
+      el("h2", { id: "write-acts" }, say("page-write-acts", { n: summary.acts.length })),
+      el("p", { class: "quiet" }, say("page-write-acts-why")),
+      acts(summary),
+    ),
+  );
+}
+
+function takeaway(file: WrittenFile, name: "report" | "csv" | "json", look: string, ...more: Child[]): HTMLElement {
+  return el(
+    "div",
+    { class: "takeaway" },
+    el("div", { class: "takeaway-buttons" }, el("button", { type: "button", id: `save-${file.replace(".", "-")}`, class: look, on: { click: () => void saveFile(file) } }, say(`page-write-${name}`)), ...more),
+    el("p", { class: "quiet" }, say(`page-write-${name}-why`)),
+  );
+}
+
+const TYPES: Record<WrittenFile, string> = {
+  "report.html": "text/html",
+  "findings.csv": "text/csv",
+  "findings.json": "application/json",
+};
+
+async function saveFile(file: WrittenFile): Promise<void> {
+  const parts = await writeFile(file);
+  if (parts === null) return;
+  save(file, new Blob(parts as BlobPart[], { type: TYPES[file] }));
+  change({ written: true, event: say("page-event-written", { file }) });
+}
+
+async function openReport(): Promise<void> {
+  const parts = await writeFile("report.html");
+  if (parts === null) return;
+  openInTab(new Blob(parts as BlobPart[], { type: TYPES["report.html"] }));
+}
+
+async function saveSettings(): Promise<void> {
+  const text = await settingsText();
+  if (text === null) return;
+  save("settings.toml", new Blob([text], { type: "application/toml" }));
+  change({ event: say("page-event-written", { file: "settings.toml" }) });
+}
+
+function acts(summary: Summary): Child {
+  if (summary.acts.length === 0) return el("p", { class: "empty" }, say("page-write-no-acts"));
+  return el(
+    "ol",
+    { class: "acts" },
+    ...summary.acts.map((act) =>
+      el(
+        "li",
+        { class: act.undone ? "act act-undone" : "act", value: act.number },
+        el("span", { class: "act-text" }, act.text, act.undone ? el("em", {}, ` ${say("page-act-undone")}`) : null),
+        el("span", { class: "quiet" }, signature(act)),
+        act.undone || act.kind === "undo"
+          ? null
+          : el("button", { type: "button", id: controlId("undo", "", String(act.number)), class: "tool", on: { click: () => void undo(act.number) } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${act.text}`)),
+      ),
+    ),
+  );
+}

@@ -1,0 +1,194 @@
+// What stands round the five places: the steps with their counts, the summary, work under way, troubles, undo, cautions.
+
+import { byId, el, redraw } from "./elements";
+import { bringBack, forgetTrouble, lastAct, redo, redoable, startAgain, undo } from "./inspection";
+import { goTo } from "./place";
+import { cameInNeeds } from "./places/came-in";
+import { nextNeeds } from "./places/next";
+import { saysNeeds } from "./places/says-lots";
+import { trustNeeds } from "./places/trust";
+import { writeNeeds } from "./places/write";
+import { state, watch, type PlaceName } from "./state";
+import type { Summary } from "../shared/door";
+import { count, say } from "./words";
+
+const STEPS: { place: PlaceName; needs: (summary: Summary) => number }[] = [
+  { place: "came-in", needs: cameInNeeds },
+  { place: "trust", needs: trustNeeds },
+  { place: "says", needs: saysNeeds },
+  { place: "next", needs: nextNeeds },
+  { place: "write", needs: writeNeeds },
+];
+
+// Work shorter than this shows no bar: a flash tells nobody anything.
+const PATIENCE_MS = 350;
+
+export function beginShell(): void {
+  watch(["place", "summary"], drawSteps);
+  watch(["summary", "event", "files"], drawSummary);
+  watch(["work"], drawWork);
+  watch(["troubles"], drawTroubles);
+  watch(["summary", "written", "putBy"], drawTools);
+  watch(["door", "files"], drawDoor);
+  watch(["lesson"], drawLesson);
+  watch(["summary"], drawCautions);
+  watch(["version"], drawProgram);
+
+  byId("undo").addEventListener("click", () => void undo());
+  byId("redo").addEventListener("click", () => void redo());
+  byId("start-again").addEventListener("click", () => {
+    void startAgain().then(() => goTo("start"));
+  });
+  byId("bring-back").addEventListener("click", () => {
+    void bringBack().then(() => goTo("says"));
+  });
+  byId("work-cancel").addEventListener("click", () => state.work?.cancel());
+  addEventListener("beforeunload", (event) => {
+    // Only what a person typed or decided is lost with the page; files can be chosen again.
+    if (!state.written && (state.summary?.acts.length ?? 0) > 0) event.preventDefault();
+  });
+  for (const draw of [drawSteps, drawSummary, drawWork, drawTroubles, drawTools, drawDoor, drawCautions, drawProgram]) draw();
+}
+
+function drawSteps(): void {
+  const { summary, place } = state;
+  redraw(
+    byId("steps"),
+    el(
+      "ol",
+      {},
+      ...STEPS.map((step, at) => {
+        const needs = summary === null ? 0 : step.needs(summary);
+        return el(
+          "li",
+          {},
+          el(
+            "a",
+            { id: `step-${step.place}`, href: `#${step.place}`, "aria-current": step.place === place ? "step" : undefined },
+            el("span", { class: "step-number", "aria-hidden": "true" }, at + 1),
+            el("span", { class: "step-question" }, say(`page-place-${step.place}`)),
+            needs === 0
+              ? null
+              : el("span", { class: "step-needs" }, el("span", { "aria-hidden": "true" }, count(needs)), el("span", { class: "heard" }, ` ${say(`page-needs-${step.place}`, { n: needs })}`)),
+          ),
+        );
+      }),
+    ),
+  );
+}
+
+/** Only what changed is written, so that only what changed is read out. */
+function put(id: string, text: string): void {
+  const node = byId(id);
+  if (node.textContent !== text) node.textContent = text;
+  node.hidden = text === "";
+}
+
+function drawSummary(): void {
+  const { summary, event } = state;
+  put("summary-counts", summary?.line_counts ?? "");
+  put("summary-says", summary?.line_says ?? "");
+  put("summary-evidence", summary?.line_evidence ?? "");
+  put("summary-event", event);
+  byId("summary").classList.toggle("summary-full", summary !== null || event !== "");
+}
+
+let patience = 0;
+
+function drawWork(): void {
+  const host = byId("work");
+  const { work } = state;
+  if (work === null) {
+    clearTimeout(patience);
+    patience = 0;
+    host.hidden = true;
+    return;
+  }
+  if (host.hidden && patience === 0) {
+    patience = window.setTimeout(() => {
+      host.hidden = state.work === null;
+    }, PATIENCE_MS);
+  }
+  byId("work-text").textContent = work.text;
+  const bar = byId("work-bar");
+  if (work.total === null) {
+    bar.removeAttribute("aria-valuenow");
+    bar.classList.add("work-unknown");
+    bar.style.removeProperty("--done");
+  } else {
+    const percent = Math.floor((100 * work.done) / Math.max(work.total, 1));
+    bar.setAttribute("aria-valuenow", String(percent));
+    bar.classList.remove("work-unknown");
+    bar.style.setProperty("--done", `${percent}%`);
+  }
+}
+
+function drawTroubles(): void {
+  redraw(
+    byId("troubles"),
+    ...state.troubles.map((trouble) =>
+      el(
+        "article",
+        { class: "trouble" },
+        el("h2", {}, trouble.what),
+        el(
+          "dl",
+          { class: "facts" },
+          el("dt", {}, say("page-trouble-where")), el("dd", {}, trouble.where),
+          el("dt", {}, say("page-trouble-why")), el("dd", {}, trouble.why),
+          el("dt", {}, say("page-trouble-todo")), el("dd", {}, trouble.todo),
+        ),
+        el("button", { type: "button", class: "tool", on: { click: () => forgetTrouble(trouble.key) } }, say("page-trouble-close"), el("span", { class: "heard" }, ` ${trouble.what}`)),
+      ),
+    ),
+  );
+  byId("troubles").hidden = state.troubles.length === 0;
+}
+
+function drawTools(): void {
+  const { summary, written } = state;
+  const undoing = lastAct(summary);
+  const undoButton = byId<HTMLButtonElement>("undo");
+  const redoButton = byId<HTMLButtonElement>("redo");
+  undoButton.hidden = summary === null;
+  redoButton.hidden = summary === null;
+  // aria-disabled keeps the focus where it is when the last act has been undone.
+  undoButton.setAttribute("aria-disabled", String(undoing === null));
+  redoButton.setAttribute("aria-disabled", String(redoable(summary) === null));
+  undoButton.title = undoing?.text ?? "";
+  byId("start-again").hidden = state.files.length === 0 && summary === null;
+  byId("bring-back").hidden = !state.putBy;
+  const note = byId("written");
+  note.hidden = summary === null;
+  note.textContent = say(written ? "page-written" : "page-not-written");
+  note.classList.toggle("written-not", !written);
+}
+
+function drawDoor(): void {
+  const { door, files } = state;
+  const label = byId("door-label");
+  label.hidden = door === null && files.length === 0;
+  const invented = files.some((file) => file.invented);
+  label.textContent = say(`page-door-label-${invented ? "train" : (door ?? "inspect")}`);
+  label.classList.toggle("door-label-plain", !invented && door !== "ship");
+}
+
+// Closed at first: whoever trains should look before being told.
+function drawLesson(): void {
+  const { lesson } = state;
+  const fold = byId<HTMLDetailsElement>("lesson");
+  fold.hidden = lesson === null || lesson.story.length === 0;
+  fold.open = false;
+  byId("lesson-title").textContent = lesson === null ? "" : say("page-lesson", { title: lesson.title });
+  byId("lesson-story").replaceChildren(...(lesson?.story ?? []).map((paragraph) => el("p", {}, paragraph)));
+}
+
+function drawCautions(): void {
+  const cautions = state.summary?.cautions ?? [];
+  byId("cautions").hidden = cautions.length === 0;
+  byId("cautions-list").replaceChildren(...cautions.map((caution) => el("li", {}, caution)));
+}
+
+function drawProgram(): void {
+  byId("program").textContent = say("page-program", { version: state.version === "" ? "\u2026" : state.version });
+}

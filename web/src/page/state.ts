@@ -1,0 +1,97 @@
+// The one state of the page, and who wants to hear when a piece of it changes.
+
+import type { Query, Summary } from "../shared/door";
+import type { Delivery } from "./demo";
+
+export type Door = "inspect" | "ship" | "train";
+
+export const PLACES = ["start", "came-in", "trust", "says", "next", "write"] as const;
+export type PlaceName = (typeof PLACES)[number];
+
+/** A file the page holds. Its bytes are read again whenever the inspection is rebuilt. */
+export interface HeldFile {
+  key: number;
+  name: string;
+  bytes: Blob;
+  /** Found by walking a folder: a file that is no table was not meant to be read. */
+  inFolder: boolean;
+  invented: boolean;
+}
+
+/** Something that went wrong, told as what, where, why and what to do. */
+export interface Trouble {
+  key: string;
+  what: string;
+  where: string;
+  why: string;
+  todo: string;
+}
+
+/** Work under way. `total` is null where nobody can know how long it takes. */
+export interface Work {
+  text: string;
+  done: number;
+  total: number | null;
+  cancel: () => void;
+}
+
+export interface State {
+  door: Door | null;
+  place: PlaceName;
+  /** The training delivery that is open. */
+  lesson: Delivery | null;
+  version: string;
+  files: HeldFile[];
+  summary: Summary | null;
+  work: Work | null;
+  troubles: Trouble[];
+  /** The last thing that happened, for the status region. */
+  event: string;
+  initials: string;
+  day: string;
+  query: Query;
+  /** Reading indices in the order shown. */
+  order: Uint32Array;
+  selected: number | null;
+  /** Whether there is an earlier inspection to come back to. */
+  putBy: boolean;
+  /** Whether everything shown has been written to a file since it last changed. */
+  written: boolean;
+}
+
+export const ANY_READING: Query = { text: "", substance: "", outcome: "", lot: -1, sort: "worst", descending: false };
+
+export const state: State = {
+  door: null,
+  place: "start",
+  lesson: null,
+  version: "",
+  files: [],
+  summary: null,
+  work: null,
+  troubles: [],
+  event: "",
+  initials: "",
+  day: "",
+  query: { ...ANY_READING },
+  order: new Uint32Array(0),
+  selected: null,
+  putBy: false,
+  written: true,
+};
+
+type Key = keyof State;
+const listeners: { keys: Set<Key>; hear: () => void }[] = [];
+
+/** Calls `hear` whenever one of `keys` was changed. */
+export function watch(keys: Key[], hear: () => void): void {
+  listeners.push({ keys: new Set(keys), hear });
+}
+
+export function change(patch: Partial<State>): void {
+  Object.assign(state, patch);
+  const keys = Object.keys(patch) as Key[];
+  for (const listener of listeners) {
+    if (keys.some((key) => listener.keys.has(key))) listener.hear();
+  }
+}

@@ -1,0 +1,284 @@
+// What the wasm door gives and takes, as crates/wasm declares it. The page shows these views; it never works one out itself.
+
+export interface NoticeView {
+  line: number | null;
+  column: number | null;
+  heading: string | null;
+  code: string;
+  text: string;
+  remedy: string;
+  rows: number;
+}
+
+export interface ColumnView {
+  column: number;
+  heading: string;
+  role: string;
+  role_text: string;
+  element: string | null;
+  unit: string | null;
+  sigma_multiple: string | null;
+  why: string;
+}
+
+export interface NeedView {
+  code: string;
+  text: string;
+}
+
+export interface SourceView {
+  index: number;
+  name: string;
+  sha256: string;
+  bytes: number;
+  read: boolean;
+  problem: string | null;
+  rows_in: number;
+  rows_used: number;
+  rows_check: number;
+  rows_duplicate: number;
+  rows_set_aside: number;
+  rows_refused: number;
+  readings: number;
+  set_aside: { reason: string; rows: number }[];
+  refusals: NoticeView[];
+  refusals_left_out: number;
+  notices: NoticeView[];
+  notices_left_out: number;
+  columns: ColumnView[];
+  needs: NeedView[];
+}
+
+export interface ReasonView {
+  code: string;
+  kind: "outcome" | "evidence";
+  /** What it does to the disposition; "accept" for one that is only printed. */
+  effect: Disposition;
+  text: string;
+  remedy: string;
+}
+
+export type Disposition = "accept" | "hold" | "not_accept";
+
+export interface LotView {
+  index: number;
+  lot: string | null;
+  supplier: string | null;
+  source: string | null;
+  disposition: Disposition;
+  disposition_text: string;
+  readings: number;
+  materials: number;
+  reasons: ReasonView[];
+  not_assessed: string[];
+}
+
+export interface OutcomeMark {
+  substance: string;
+  outcome: string;
+  short: string;
+  text: string;
+}
+
+export interface MaterialView {
+  index: number;
+  lot_index: number;
+  part: string | null;
+  material: string | null;
+  lot: string | null;
+  supplier: string | null;
+  class: string;
+  class_text: string;
+  disposition: Disposition;
+  disposition_text: string;
+  readings: number;
+  outcomes: OutcomeMark[];
+  reasons: ReasonView[];
+}
+
+export interface PartView {
+  part: string | null;
+  lot: string | null;
+  lot_index: number;
+  disposition: Disposition;
+  disposition_text: string;
+  reasons: ReasonView[];
+}
+
+export interface RuleBookView {
+  id: string;
+  title: string;
+  edition: string;
+  sha256: string;
+  source: string;
+  confidence: string;
+}
+
+export interface RowTotals {
+  rows_in: number;
+  rows_used: number;
+  rows_check: number;
+  rows_duplicate: number;
+  rows_set_aside: number;
+  rows_refused: number;
+}
+
+export interface OutcomeCount {
+  outcome: string;
+  short: string;
+  text: string;
+  count: number;
+}
+
+export interface Summary {
+  program: { name: string; version: string };
+  rule_books: RuleBookView[];
+  readings: number;
+  totals: RowTotals;
+  adds_up: boolean;
+  /** How many readings and lots, and how the lots stand. */
+  line_counts: string;
+  /** What the readings say. */
+  line_says: string;
+  /** What evidence is missing for an accept. */
+  line_evidence: string;
+  outcome_counts: { substance: string; counts: OutcomeCount[] }[];
+  sources: SourceView[];
+  lots: LotView[];
+  /** The first 2000. */
+  parts: PartView[];
+  parts_total: number;
+  /** The first 2000. */
+  materials: MaterialView[];
+  materials_total: number;
+  acts: ActView[];
+  cautions: string[];
+}
+
+export interface Query {
+  text: string;
+  /** "" for any, else a symbol or "total". */
+  substance: string;
+  /** "" for any, an outcome code, or "open". */
+  outcome: string;
+  /** -1 for any. */
+  lot: number;
+  sort: string;
+  descending: boolean;
+}
+
+export interface CellView {
+  substance: string;
+  outcome: string;
+  short: string;
+  text: string;
+  value: string;
+  reason: string;
+}
+
+export interface RowView {
+  index: number;
+  source: string;
+  line: number;
+  id: string | null;
+  unit: string | null;
+  spot: string | null;
+  part: string | null;
+  material: string | null;
+  lot: string | null;
+  supplier: string | null;
+  class: string;
+  class_text: string;
+  class_from: string;
+  trust: string;
+  trust_text: string;
+  /** Cd Pb Hg Cr Br, in that order. */
+  cells: CellView[];
+  /** Cl Br total, in that order. */
+  halogens: CellView[];
+}
+
+export interface FindingView {
+  substance: string;
+  name: string;
+  book: string;
+  clause: string;
+  outcome: string;
+  short: string;
+  text: string;
+  reason_text: string;
+  working: string;
+  sigma_text: string;
+  as_written: string;
+  next_step: string;
+  /** The figure as SVG text, drawn by the core. */
+  ruler: string;
+  by_class: { class: string; outcome: string; text: string }[];
+}
+
+export interface DetailView {
+  row: RowView;
+  lot_index: number;
+  instrument: string | null;
+  time: string | null;
+  seconds: string | null;
+  findings: FindingView[];
+  other_elements: { symbol: string; text: string }[];
+}
+
+export interface ActInput {
+  kind: string;
+  target: string;
+  value: string;
+  by: string;
+  at: string;
+  note: string;
+}
+
+export interface ActView {
+  number: number;
+  kind: string;
+  target: string;
+  value: string;
+  by: string;
+  at: string;
+  note: string;
+  undone: boolean;
+  text: string;
+}
+
+export interface Problem {
+  place: string;
+  line: number | null;
+  column: number | null;
+  code: string;
+  text: string;
+  remedy: string;
+}
+
+export interface ActAnswer {
+  reread: boolean;
+  problem: Problem | null;
+}
+
+export type WrittenFile = "findings.json" | "findings.csv" | "report.html";
+
+export interface Session {
+  version(): string;
+  /** in_folder: found by walking a folder, so a file that is no table is only skipped. */
+  open(name: string, in_folder?: boolean): void;
+  /** Records a file that the page could not read. */
+  unreadable(name: string, text: string): void;
+  push(bytes: Uint8Array): void;
+  finish(): SourceView;
+  clear_sources(): void;
+  settings(name: string, text: string): Problem[];
+  rule_book(name: string, text: string): Problem[];
+  act(act: ActInput): ActAnswer;
+  review(): Summary;
+  order(query: Query): Uint32Array;
+  rows(indices: Uint32Array): RowView[];
+  detail(index: number): DetailView;
+  write(kind: WrittenFile, sink: (bytes: Uint8Array) => void): void;
+  settings_text(): string;
+}

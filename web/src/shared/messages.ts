@@ -1,0 +1,77 @@
+// The messages between the page and its worker. Each carries the generation it belongs to: a worker that was replaced
+// may still have answers under way, and those must not be taken for answers about the new inspection.
+
+import type {
+  ActAnswer,
+  ActInput,
+  DetailView,
+  Problem,
+  Query,
+  RowView,
+  SourceView,
+  Summary,
+  WrittenFile,
+} from "./door";
+
+/** Every question the page can put, with what it carries. */
+export interface Questions {
+  start: { module: WebAssembly.Module } | { bytes: Uint8Array };
+  open: { name: string; size: number; inFolder: boolean };
+  chunk: { bytes: ArrayBuffer };
+  finish: object;
+  unreadable: { name: string; text: string };
+  clear: object;
+  settings: { name: string; text: string };
+  rule_book: { name: string; text: string };
+  act: { act: ActInput };
+  review: object;
+  order: { query: Query };
+  window: { indices: Uint32Array };
+  detail: { index: number };
+  export: { file: WrittenFile };
+  settings_text: object;
+  /** Gives up the file being read: the rest of its bytes are not coming. */
+  cancel: object;
+}
+
+/** The answer to each question. */
+export interface Answers {
+  start: { kind: "ready"; version: string };
+  open: { kind: "ack" };
+  chunk: { kind: "ack" };
+  finish: { kind: "source"; view: SourceView };
+  unreadable: { kind: "ack" };
+  clear: { kind: "ack" };
+  settings: { kind: "problems"; problems: Problem[] };
+  rule_book: { kind: "problems"; problems: Problem[] };
+  act: { kind: "acted"; answer: ActAnswer };
+  review: { kind: "summary"; summary: Summary };
+  order: { kind: "order"; indices: Uint32Array };
+  window: { kind: "window"; rows: RowView[] };
+  detail: { kind: "detail"; detail: DetailView };
+  export: { kind: "exported"; file: WrittenFile };
+  settings_text: { kind: "settings_text"; text: string };
+  cancel: { kind: "ack" };
+}
+
+export type QuestionKind = keyof Questions;
+
+export type ToWorker = {
+  [K in QuestionKind]: { gen: number; id: number; kind: K } & Questions[K];
+}[QuestionKind];
+
+/** Comes between an export question and its answer, once for each run of bytes. */
+export interface Part {
+  kind: "part";
+  file: WrittenFile;
+  bytes: Uint8Array;
+}
+
+/** The instance is dead and will not be called again. */
+export interface Crash {
+  kind: "crashed";
+  step: QuestionKind;
+  text: string;
+}
+
+export type FromWorker = { gen: number; id: number } & (Answers[QuestionKind] | Part | Crash);

@@ -1,0 +1,104 @@
+// The worker: the only place that calls the wasm module. It keeps nothing that the page could not give it again.
+
+import type { Session } from "../shared/door";
+import type { FromWorker, ToWorker } from "../shared/messages";
+
+// The no-modules glue stands in front of this script in the same worker text.
+declare const wasm_bindgen: {
+  initSync(from: { module: WebAssembly.Module | BufferSource }): unknown;
+  Session: new () => Session;
+};
+
+declare function postMessage(message: FromWorker, transfer: Transferable[]): void;
+declare let onmessage: ((event: MessageEvent<ToWorker>) => void) | null;
+
+let session: Session | null = null;
+let reading = false;
+let dead = false;
+let lastWords = "";
+
+// A panic prints its text before the instance traps; the trap itself says only "unreachable".
+const printError = console.error.bind(console);
+console.error = (...words: unknown[]) => {
+  lastWords = words.map(String).join(" ");
+  printError(...words);
+};
+
+type Reply<T = FromWorker> = T extends { gen: number; id: number } ? Omit<T, "gen" | "id"> : never;
+
+onmessage = (event) => {
+  const asked = event.data;
+  // A module that has trapped holds broken state: it may still answer, and wrongly.
+  if (dead) return;
+  const send = (reply: Reply, transfer: Transferable[] = []): void => {
+    postMessage({ ...reply, gen: asked.gen, id: asked.id } as FromWorker, transfer);
+  };
+  try {
+    answer(asked, send);
+  } catch (error) {
+    dead = true;
+    const said = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    send({ kind: "crashed", step: asked.kind, text: lastWords === "" ? said : `${lastWords.split("\n\n")[0] ?? ""} (${said})` });
+  }
+};
+
+function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[]) => void): void {
+  if (asked.kind === "start") {
+    wasm_bindgen.initSync({ module: "module" in asked ? asked.module : asked.bytes as BufferSource });
+    session = new wasm_bindgen.Session();
+    send({ kind: "ready", version: session.version() });
+    return;
+  }
+  if (session === null) throw new Error("asked before start");
+  switch (asked.kind) {
+    case "open":
+      session.open(asked.name, asked.inFolder);
+      reading = true;
+      return send({ kind: "ack" });
+    case "chunk":
+      // After a cancel the chunks already under way still arrive.
+      if (reading) session.push(new Uint8Array(asked.bytes));
+      return send({ kind: "ack" });
+    case "finish":
+      reading = false;
+      return send({ kind: "source", view: session.finish() });
+    case "unreadable":
+      reading = false;
+      session.unreadable(asked.name, asked.text);
+      return send({ kind: "ack" });
+    case "cancel":
+      reading = false;
+      return send({ kind: "ack" });
+    case "clear":
+      reading = false;
+      session.clear_sources();
+      return send({ kind: "ack" });
+    case "settings":
+      return send({ kind: "problems", problems: session.settings(asked.name, asked.text) });
+    case "rule_book":
+      return send({ kind: "problems", problems: session.rule_book(asked.name, asked.text) });
+    case "act":
+      return send({ kind: "acted", answer: session.act(asked.act) });
+    case "review":
+      return send({ kind: "summary", summary: session.review() });
+    case "order": {
+      const indices = session.order(asked.query);
+      return send({ kind: "order", indices }, [indices.buffer]);
+    }
+    case "window":
+      return send({ kind: "window", rows: session.rows(asked.indices) });
+    case "detail":
+      return send({ kind: "detail", detail: session.detail(asked.index) });
+    case "export": {
+      const { file } = asked;
+      session.write(file, (bytes) => {
+        // The bytes may be a view of wasm memory, which the next part overwrites: only a copy may leave.
+        const copy = bytes.slice();
+        send({ kind: "part", file, bytes: copy }, [copy.buffer]);
+      });
+      return send({ kind: "exported", file });
+    }
+    case "settings_text":
+      return send({ kind: "settings_text", text: session.settings_text() });
+  }
+}
