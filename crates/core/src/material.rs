@@ -56,7 +56,7 @@ impl MaterialClass {
 }
 
 /// Words of the screening table's headings and their everyday synonyms (common practice, no source).
-const CLASS_WORDS: [(&str, MaterialClass); 33] = [
+const CLASS_WORDS: [(&str, MaterialClass); 40] = [
     ("polymer", MaterialClass::Polymer),
     ("polymers", MaterialClass::Polymer),
     ("plastic", MaterialClass::Polymer),
@@ -76,12 +76,19 @@ const CLASS_WORDS: [(&str, MaterialClass); 33] = [
     ("electronic component", MaterialClass::Composite),
     ("electronic components", MaterialClass::Composite),
     ("composite/electronics", MaterialClass::Composite),
+    ("composite / electronics", MaterialClass::Composite),
+    ("electronic assembly", MaterialClass::Composite),
+    ("pcb", MaterialClass::Composite),
+    ("pcba", MaterialClass::Composite),
+    ("printed circuit board", MaterialClass::Composite),
     ("plated", MaterialClass::Plated),
     ("plating", MaterialClass::Plated),
     ("coated", MaterialClass::Plated),
     ("coating", MaterialClass::Plated),
     ("passivated", MaterialClass::Plated),
     ("plated metal", MaterialClass::Plated),
+    ("plated/coated", MaterialClass::Plated),
+    ("plated or coated", MaterialClass::Plated),
     ("coated metal", MaterialClass::Plated),
     ("painted", MaterialClass::Plated),
     ("metal plating", MaterialClass::Plated),

@@ -343,6 +343,8 @@ pub enum Evidence {
     ClassWordsOnly,
     /// The cells hold units of measure.
     HoldsUnits,
+    /// The heading names an element and a unit that is not known; its numbers stay text.
+    UnitNotUnderstood,
     /// The heading starts like an element but has words that are not understood.
     WordsNotUnderstood,
     /// The same meaning already has a column further left.
@@ -360,6 +362,7 @@ impl Evidence {
             Evidence::KnownHeading => "known_heading",
             Evidence::ClassWordsOnly => "class_words_only",
             Evidence::HoldsUnits => "holds_units",
+            Evidence::UnitNotUnderstood => "unit_not_understood",
             Evidence::WordsNotUnderstood => "words_not_understood",
             Evidence::AlreadyTaken => "already_taken",
             Evidence::NotKnown => "not_known",
@@ -367,12 +370,13 @@ impl Evidence {
     }
 
     /// All of them, for the contract's list.
-    pub const ALL: [Evidence; 8] = [
+    pub const ALL: [Evidence; 9] = [
         Evidence::ElementHeading,
         Evidence::FollowsElement,
         Evidence::KnownHeading,
         Evidence::ClassWordsOnly,
         Evidence::HoldsUnits,
+        Evidence::UnitNotUnderstood,
         Evidence::WordsNotUnderstood,
         Evidence::AlreadyTaken,
         Evidence::NotKnown,

@@ -53,6 +53,17 @@ fn words() -> &'static BTreeMap<&'static str, Word> {
 pub fn read(text: &[u8], mark: Option<DecimalMark>) -> CellText {
     let text = text.trim_ascii();
     let Some(first) = text.first() else { return CellText::Blank };
+    // A typographer's minus before digits is a minus.
+    if let Some(rest) = text.strip_prefix("\u{2212}".as_bytes()) {
+        return match number(rest, mark, CellText::Number) {
+            CellText::Number(mut value, unit) if !value.negative => {
+                (value.negative, value.plain) = (true, false);
+                CellText::Number(value, unit)
+            }
+            CellText::MarkUnclear => CellText::MarkUnclear,
+            _ => CellText::Unreadable,
+        };
+    }
     match first {
         b'0'..=b'9' | b'.' | b',' | b'+' => number(text, mark, CellText::Number),
         b'-' if text.len() > 1 && text[1] != b'-' => number(text, mark, CellText::Number),
@@ -207,6 +218,7 @@ mod tests {
         assert!(matches!(point("12 ppm"), CellText::Number(_, Some(Unit::MgPerKg))));
         assert!(matches!(point("1.2e3mg/kg"), CellText::Number(_, Some(Unit::MgPerKg))));
         assert!(matches!(point("-3.5"), CellText::Number(number, None) if number.negative));
+        assert!(matches!(point("\u{2212}3.5"), CellText::Number(number, None) if number.negative));
     }
 
     #[test]

@@ -68,6 +68,8 @@ enum Said {
     Limit(Option<Element>, Option<Unit>),
     Identity(Identity, u8),
     UnitOfMeasure,
+    /// An element with one word in brackets where a unit stands, and the word is none.
+    ValueInUnknownUnit(Element),
     /// Starts like an element and goes on with words that are not understood.
     NotUnderstood,
     Unknown,
@@ -107,6 +109,12 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                     (ColumnRole::Value { element: *element, unit: *unit }, Evidence::ElementHeading)
                 })
             }
+            // Only where no other column is that element's in a known unit or none.
+            Said::ValueInUnknownUnit(element) if !units.contains_key(element) => taken
+                .first(&mut |taken| taken.values.insert(*element), || {
+                    (ColumnRole::Value { element: *element, unit: None }, Evidence::UnitNotUnderstood)
+                }),
+            Said::ValueInUnknownUnit(_) => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
             Said::Error(element, words) => {
                 let evidence =
                     if element.is_some() { Evidence::ElementHeading } else { Evidence::FollowsElement };
@@ -238,7 +246,14 @@ fn say(heading: &str) -> Said {
         return Said::UnitOfMeasure;
     }
     let tokens = tokens(heading);
-    let by_element = say_of_tokens(&tokens);
+    let mut by_element = say_of_tokens(&tokens);
+    if by_element == Said::NotUnderstood
+        && let [symbol, _] = &tokens[..]
+        && let Some(element) = element_of(symbol)
+        && heading.trim_end().ends_with([')', ']'])
+    {
+        by_element = Said::ValueInUnknownUnit(element);
+    }
     if !matches!(by_element, Said::Unknown | Said::NotUnderstood) {
         return by_element;
     }
@@ -404,12 +419,24 @@ mod tests {
 
     #[test]
     fn a_heading_with_words_not_understood_is_no_mass_fraction() {
-        for heading in ["Pb counts", "Pb (cps)", "Pb Ka area", "Cr(VI)", "Pb pass/fail", "Cd z-score"] {
+        for heading in ["Pb counts", "Pb (cps) net", "Pb Ka area", "Cr(VI) ppm", "Pb pass/fail", "Cd z-score"]
+        {
             assert_eq!(role(heading), Said::NotUnderstood, "{heading}");
         }
         for heading in ["Cr2O3", "SiO2", "element", "PM2.5", "FeO Error", "Sulfate"] {
             assert_eq!(role(heading), Said::Unknown, "{heading}");
         }
+    }
+
+    #[test]
+    fn a_unit_that_is_not_known_keeps_the_column_and_loses_to_a_known_one() {
+        let headings: Vec<String> =
+            ["Pb (cps)", "Cr(VI)", "Cr (ppm)"].iter().map(|h| (*h).to_owned()).collect();
+        let columns = meanings(&headings);
+        assert_eq!(columns[0].role, ColumnRole::Value { element: Element::PB, unit: None });
+        assert_eq!(columns[0].evidence, Evidence::UnitNotUnderstood);
+        assert_eq!(columns[1].role, ColumnRole::Unused);
+        assert_eq!(columns[2].role, ColumnRole::Value { element: Element::CR, unit: Some(Unit::MgPerKg) });
     }
 
     #[test]

@@ -78,6 +78,8 @@ struct ElementPlan {
     index: usize,
     value: usize,
     unit: Option<Unit>,
+    /// The heading states a unit that is not known: no other source of a unit may stand in for it.
+    unit_foreign: bool,
     error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
     limit: Option<(usize, Option<Unit>)>,
 }
@@ -146,7 +148,7 @@ impl SourceReader {
             self.table.refuse_all(problem);
             return;
         }
-        let Some(found) = find_header(text, kept.len() < LOOKED_AT) else {
+        let Some(mut found) = find_header(text, kept.len() < LOOKED_AT) else {
             // Still every row is counted and refused by one entry, so that the counts add up.
             let mut splitter = Splitter::new(b',');
             let (table, rules) = (&mut self.table, self.rules);
@@ -156,6 +158,7 @@ impl SourceReader {
             return;
         };
         self.table.source.delimiter = Some(found.delimiter);
+        unit_column_by_content(text, &mut found);
         let mut splitter = Splitter::new(found.delimiter);
         let (table, rules) = (&mut self.table, self.rules);
         let sample = sample_marks(text, &found);
@@ -295,6 +298,34 @@ fn holds_measurements(record: &Record<'_>) -> bool {
     record.cells().any(is_measurement)
 }
 
+/// A column headed `Unit` is the unit of measure where its first cells are units, and the physical unit where not.
+fn unit_column_by_content(text: &[u8], found: &mut FoundHeader) {
+    let (delimiter, line) = (found.delimiter, found.line);
+    let Some(column) =
+        found.columns.iter_mut().find(|column| column.role == ColumnRole::Identity(Identity::Unit))
+    else {
+        return;
+    };
+    let at = column.column as usize - 1;
+    let (mut units, mut others) = (0_u32, 0_u32);
+    let mut splitter = Splitter::new(delimiter);
+    let mut look = |piece: Piece<'_>| {
+        if let Piece::Record(record) = piece
+            && record.line > line
+            && let Ok(cell) = std::str::from_utf8(record.cell(at))
+            && !cell.trim().is_empty()
+        {
+            if Unit::from_word(cell).is_some() { units += 1 } else { others += 1 }
+        }
+    };
+    splitter.push(text, &mut look);
+    splitter.finish(&mut look);
+    if units > 0 && others == 0 {
+        column.role = ColumnRole::UnitOfMeasure;
+        column.evidence = Evidence::HoldsUnits;
+    }
+}
+
 /// The decimal mark the first rows show, where they show only one.
 fn sample_marks(text: &[u8], found: &FoundHeader) -> Option<DecimalMark> {
     let measured: Vec<usize> = found
@@ -406,6 +437,7 @@ impl Table {
         }
         for column in &columns {
             let code = match column.evidence {
+                Evidence::UnitNotUnderstood => NoticeCode::UnitNotKnown,
                 Evidence::WordsNotUnderstood => NoticeCode::HeadingNotUnderstood,
                 Evidence::AlreadyTaken if is_element_heading(&column.heading) => NoticeCode::ColumnTwice,
                 _ => continue,
@@ -444,7 +476,14 @@ impl Table {
                         _ => None,
                     });
                     let index = self.element_index(element);
-                    plan.elements.push(ElementPlan { index, value: place(column), unit, error, limit });
+                    plan.elements.push(ElementPlan {
+                        index,
+                        value: place(column),
+                        unit,
+                        unit_foreign: column.evidence == Evidence::UnitNotUnderstood,
+                        error,
+                        limit,
+                    });
                 }
                 ColumnRole::Identity(identity) => plan.identities.push((place(column), identity)),
                 ColumnRole::UnitOfMeasure => plan.unit_column = Some(place(column)),
@@ -605,8 +644,8 @@ impl Table {
         let Some(planned) = self.plan.elements.get(at) else { return };
         let (index, value_column) = (planned.index, planned.value);
         let (error, limit) = (planned.error, planned.limit);
-        let heading_unit = planned.unit;
-        let column_unit = heading_unit.or(row_unit).or(rules.unit);
+        let (heading_unit, foreign) = (planned.unit, planned.unit_foreign);
+        let column_unit = if foreign { None } else { heading_unit.or(row_unit).or(rules.unit) };
         let remade = heading_unit.or(if self.plan.unit_column.is_none() { rules.unit } else { None });
         let mark = self.plan.mark;
         let raw = record.cell(value_column);
@@ -633,7 +672,14 @@ impl Table {
                     (None, _) => {
                         cell.state = CellState::UnitUnknown;
                         written = self.keep(raw);
-                        self.count(line, column, NoticeCode::UnitNotStated, &String::from_utf8_lossy(raw));
+                        if !foreign {
+                            self.count(
+                                line,
+                                column,
+                                NoticeCode::UnitNotStated,
+                                &String::from_utf8_lossy(raw),
+                            );
+                        }
                     }
                     (Some(unit), number) => {
                         written = if own_unit.is_none() && remakes_exactly(&number, remade) {
@@ -666,7 +712,14 @@ impl Table {
                 match bound {
                     None => {
                         cell.state = CellState::UnitUnknown;
-                        self.count(line, column, NoticeCode::UnitNotStated, &String::from_utf8_lossy(raw));
+                        if !foreign {
+                            self.count(
+                                line,
+                                column,
+                                NoticeCode::UnitNotStated,
+                                &String::from_utf8_lossy(raw),
+                            );
+                        }
                     }
                     Some(Some(value)) if value > MassFraction::ZERO => {
                         cell.state = if above { CellState::AboveRange } else { CellState::BelowDetection };

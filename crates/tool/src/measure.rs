@@ -15,19 +15,25 @@ use std::time::{Duration, Instant};
 /// Bytes read at a time, as at both doors.
 const PIECE: usize = 4 * 1024 * 1024;
 
-/// One round. The digest is part of intake; it is taken once more alone, to show how large a part.
+/// One round. The digest is part of intake; afterwards it is taken once more alone, to show how large a part.
+#[derive(Default)]
 struct Round {
     read: Duration,
     intake: Duration,
     review: Duration,
     digest_alone: Duration,
+    /// What reading, intake and review took of the processor, which other programs' work doesn't lengthen.
+    processor: Option<Duration>,
 }
 
-const STEPS: [(&str, fn(&Round) -> Duration); 4] = [
-    ("read_ms", |round| round.read),
-    ("intake_ms", |round| round.intake),
-    ("review_ms", |round| round.review),
-    ("digest_alone_ms", |round| round.digest_alone),
+type Step = fn(&Round) -> Option<Duration>;
+
+const STEPS: [(&str, Step); 5] = [
+    ("read_ms", |round| Some(round.read)),
+    ("intake_ms", |round| Some(round.intake)),
+    ("review_ms", |round| Some(round.review)),
+    ("digest_alone_ms", |round| Some(round.digest_alone)),
+    ("processor_ms", |round| round.processor),
 ];
 
 /// Reads and reviews `file` so many `times`; the figures and the counts of outcomes as JSON.
@@ -68,29 +74,36 @@ pub(crate) fn measure(file: &Path, times: u32) -> Result<String, Failure> {
 }
 
 fn one_round(path: &Path) -> Result<((Round, Findings), Inspection), Failure> {
-    let cannot = |error: std::io::Error| format!("cannot read {}: {error}", path.display());
     let name = path.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
-    let mut inspection = Inspection::new().map_err(|problems| format!("built-in rule books: {problems:?}"))?;
+    let mut inspection =
+        Inspection::new().map_err(|problems| format!("built-in rule books: {problems:?}"))?;
+    let mut round = Round::default();
+    let before = processor_time();
     let mut reader = SourceReader::new(&name, &inspection.settings());
-    let mut round = Round {
-        read: Duration::ZERO,
-        intake: Duration::ZERO,
-        review: Duration::ZERO,
-        digest_alone: Duration::ZERO,
-    };
-    let mut alone = Sha256::new();
-    let mut piece = vec![0; PIECE];
-    let mut file = File::open(path).map_err(cannot)?;
-    loop {
-        let length = timed(&mut round.read, || fill(&mut file, &mut piece)).map_err(cannot)?;
-        let Some(bytes) = piece.get(..length).filter(|bytes| !bytes.is_empty()) else { break };
-        timed(&mut round.intake, || reader.push(bytes));
-        timed(&mut round.digest_alone, || alone.update(bytes));
-    }
+    each_piece(path, &mut round.read, |bytes| timed(&mut round.intake, || reader.push(bytes)))?;
     let source = timed(&mut round.intake, || reader.finish());
     inspection.add_source(source);
     let findings = timed(&mut round.review, || inspection::review(&inspection));
+    round.processor = before.and_then(|before| processor_time()?.checked_sub(before));
+    let mut alone = Sha256::new();
+    let mut unasked = Duration::ZERO;
+    each_piece(path, &mut unasked, |bytes| timed(&mut round.digest_alone, || alone.update(bytes)))?;
+    timed(&mut round.digest_alone, || alone.finalize());
     Ok(((round, findings), inspection))
+}
+
+/// Gives the file in pieces; `reading` gets the time that reading them took.
+fn each_piece(path: &Path, reading: &mut Duration, mut take: impl FnMut(&[u8])) -> Result<(), Failure> {
+    let cannot = |error: std::io::Error| format!("cannot read {}: {error}", path.display());
+    let mut piece = vec![0; PIECE];
+    let mut file = File::open(path).map_err(cannot)?;
+    loop {
+        let length = timed(reading, || fill(&mut file, &mut piece)).map_err(cannot)?;
+        match piece.get(..length) {
+            Some(bytes) if !bytes.is_empty() => take(bytes),
+            _ => return Ok(()),
+        }
+    }
 }
 
 /// Fills the piece as far as the file goes: a short read would give smaller pieces than the page has.
@@ -119,21 +132,20 @@ fn milliseconds(duration: Duration) -> f64 {
 }
 
 fn figures(round: &Round) -> Value {
-    Value::Object(
-        STEPS.iter().map(|(name, step)| ((*name).to_owned(), json!(milliseconds(step(round))))).collect(),
-    )
+    let each = STEPS.iter().map(|(name, step)| ((*name).to_owned(), json!(step(round).map(milliseconds))));
+    Value::Object(each.collect())
 }
 
-fn median(rounds: &[Round], step: fn(&Round) -> Duration) -> f64 {
-    let mut durations: Vec<Duration> = rounds.iter().map(step).collect();
+fn median(rounds: &[Round], step: Step) -> Option<f64> {
+    let mut durations: Vec<Duration> = rounds.iter().filter_map(step).collect();
     durations.sort();
     let middle = durations.len() / 2;
-    let upper = durations.get(middle).copied().unwrap_or_default();
+    let upper = durations.get(middle).copied()?;
     if durations.len() % 2 == 1 {
-        return milliseconds(upper);
+        return Some(milliseconds(upper));
     }
-    let lower = middle.checked_sub(1).and_then(|at| durations.get(at)).copied().unwrap_or_default();
-    milliseconds((lower + upper) / 2)
+    let lower = durations.get(middle.checked_sub(1)?).copied()?;
+    Some(milliseconds((lower + upper) / 2))
 }
 
 /// How often each outcome came up, by name and outcome.
@@ -155,6 +167,13 @@ fn counts<'a>(
     Value::Object(each.collect())
 }
 
+/// What this process's one thread has had of the processor; none where the system doesn't tell (Linux does, in the
+/// first number of schedstat, in nanoseconds).
+fn processor_time() -> Option<Duration> {
+    let text = std::fs::read_to_string("/proc/self/schedstat").ok()?;
+    text.split_whitespace().next()?.parse().ok().map(Duration::from_nanos)
+}
+
 /// The most memory this process has held at once; none where the system doesn't tell (it does on Linux, proc(5)).
 fn peak_bytes() -> Option<u64> {
     let status = std::fs::read_to_string("/proc/self/status").ok()?;
@@ -165,8 +184,9 @@ fn peak_bytes() -> Option<u64> {
 
 #[cfg(test)]
 mod tests {
-    use super::measure;
+    use super::{Round, measure, median};
     use crate::invented_table;
+    use std::time::Duration;
 
     fn measured(rows: u32, times: u32) -> serde_json::Value {
         let folder = std::env::temp_dir().join(format!("plumbline-measure-{}-{rows}", std::process::id()));
@@ -175,6 +195,20 @@ mod tests {
         let text = measure(&file, times).expect("measured");
         std::fs::remove_dir_all(&folder).expect("gone again");
         serde_json::from_str(&text).expect("JSON")
+    }
+
+    #[test]
+    fn the_median_of_an_even_number_lies_between_the_middle_two() {
+        let of = |seconds: &[u64]| {
+            let rounds: Vec<Round> = seconds
+                .iter()
+                .map(|seconds| Round { intake: Duration::from_secs(*seconds), ..Round::default() })
+                .collect();
+            median(&rounds, |round| Some(round.intake))
+        };
+        assert_eq!(of(&[]), None);
+        assert_eq!(of(&[9, 1, 4]), Some(4000.0));
+        assert_eq!(of(&[9, 1, 4, 5]), Some(4500.0));
     }
 
     #[test]
@@ -195,8 +229,12 @@ mod tests {
         assert_eq!(report["readings"], 500);
         for group in ["substances", "halogens"] {
             for (name, outcomes) in report[group].as_object().expect("names") {
-                let sum: u64 =
-                    outcomes.as_object().expect("outcomes").values().filter_map(serde_json::Value::as_u64).sum();
+                let sum: u64 = outcomes
+                    .as_object()
+                    .expect("outcomes")
+                    .values()
+                    .filter_map(serde_json::Value::as_u64)
+                    .sum();
                 assert_eq!(sum, 500, "{group} {name}");
             }
         }

@@ -275,7 +275,7 @@ page-act-materials-hint = Unless set, the lot is held.
 page-act-materials-value-holding = Hold the lot
 page-act-materials-value-advisory = Only say so
 page-act-check-samples-label = Sample ids that are checks
-page-act-check-samples-hint = Readings of a check standard, not of goods. Part several ids with |
+page-act-check-samples-hint = Readings of a check standard, not of goods. Put | between several ids.
 page-act-lot-size-label = Lot size
 page-act-lot-size-hint = Number of pieces delivered.
 page-act-units-to-take-label = Pieces to take
@@ -339,7 +339,7 @@ page-parts-heading = { $n ->
     [one] { $n } part, { $open } not stated
    *[other] { $n } parts, { $open } not stated
   }
-page-parts-hint = Name every homogeneous material of the part, parted by |
+page-parts-hint = Name every homogeneous material of the part, with | between the names.
 page-parts-measured = measured: { $names }
 page-parts-all = { $n ->
     [one] The measured one is its only material
