@@ -114,7 +114,6 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                 .first(&mut |taken| taken.values.insert(*element), || {
                     (ColumnRole::Value { element: *element, unit: None }, Evidence::UnitNotUnderstood)
                 }),
-            Said::ValueInUnknownUnit(_) => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
             Said::Error(element, words) => {
                 let evidence =
                     if element.is_some() { Evidence::ElementHeading } else { Evidence::FollowsElement };
@@ -146,7 +145,9 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                 }
             }
             Said::UnitOfMeasure => (ColumnRole::UnitOfMeasure, Evidence::KnownHeading),
-            Said::NotUnderstood => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
+            Said::NotUnderstood | Said::ValueInUnknownUnit(_) => {
+                (ColumnRole::Unused, Evidence::WordsNotUnderstood)
+            }
             Said::Unknown => (ColumnRole::Unused, Evidence::NotKnown),
         };
         columns.push(ColumnMeaning { column: at as u32 + 1, heading: heading.clone(), role, evidence });

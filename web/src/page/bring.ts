@@ -2,7 +2,8 @@
 
 import { recordDoor } from "./door-taken";
 import { byId } from "./elements";
-import { addFiles, takeText, tellTrouble, type Brought } from "./inspection";
+import { addFiles, takeText, type Brought } from "./inspection";
+import { tellTrouble } from "./troubles";
 import { goTo } from "./place";
 import { change, state } from "./state";
 import { say } from "./words";

@@ -1,7 +1,8 @@
 // What stands round the five places: the steps with their counts, the summary, work under way, troubles, undo, cautions.
 
 import { byId, el, redraw } from "./elements";
-import { bringBack, forgetTrouble, lastAct, redo, redoable, startAgain, undo } from "./inspection";
+import { bringBack, lastAct, redo, redoable, startAgain, undo } from "./inspection";
+import { forgetTrouble } from "./troubles";
 import { goTo } from "./place";
 import { cameInNeeds } from "./places/came-in";
 import { nextNeeds } from "./places/next";

@@ -139,9 +139,15 @@ lot-reason-rows_refused = { $count ->
        *[other] { $count } rows of the source were
     } refused; something measured may be missing here.
     .remedy = Look at the refused rows, correct the file or measure again.
-lot-reason-class_unknown = The material class of { $count } of { $of } readings is not known; they were judged under every class and the worst counts.
+lot-reason-class_unknown = The material class of { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    } is not known; they were judged under every class and the worst counts.
     .remedy = State the material class.
-lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic whose thickness is not stated ({ $count } of { $of } readings); a thin piece shows less than it holds.
+lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic whose thickness is not stated ({ $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }); a thin piece shows less than it holds.
     .remedy = State the thickness in millimetres.
 lot-reason-material_not_measured = The bill of materials lists "{ $about }", and it was not measured.
     .remedy = Measure it.
@@ -163,7 +169,10 @@ lot-reason-sampling_none = No lot size and sampling plan are given, so nothing s
     .remedy = Give the lot size and how many units the plan asks for, or set sampling to advisory; the report prints that.
 lot-reason-sampling_too_few = { $count } units were measured; the plan asks for { $of }.
     .remedy = Measure the missing units.
-lot-reason-multiple_not_stated = The multiple of the printed errors is not stated for { $count } of { $of } readings; taken as one sigma, which widens the band.
+lot-reason-multiple_not_stated = The multiple of the printed errors is not stated for { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    }; taken as one sigma, which widens the band.
     .remedy = State whether the error column is one, two or three sigma.
 lot-reason-halogen_book_not_loaded = The inspection names the halogen book "{ $about }", which is not loaded.
     .remedy = Load the rule book file, or name one that is loaded.

@@ -4,7 +4,7 @@ import type { LotView, Summary } from "../../shared/door";
 import { EVIDENCE } from "../act-kinds";
 import { el, redraw, type Child } from "../elements";
 import { goTo } from "../place";
-import { showOrder } from "../inspection";
+import { showOrder } from "../looking";
 import { ANY_READING, state } from "../state";
 import { lotName, namesOf } from "../outcomes";
 import { count, say } from "../words";

@@ -3,7 +3,7 @@
 import type { LotView, OutcomeCount, PartView, ReasonView, Summary } from "../../shared/door";
 import { controlId } from "../acts-given";
 import { el, redraw, type Child } from "../elements";
-import { showOrder } from "../inspection";
+import { showOrder } from "../looking";
 import { outcomeTone } from "../marks";
 import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes";
 import { goTo } from "../place";

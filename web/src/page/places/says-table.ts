@@ -5,7 +5,7 @@ import { ORDERS, orderName, readingColumns } from "../columns";
 import { detailContent, readingTitle } from "../detail";
 import { append, el } from "../elements";
 import { Grid } from "../grid";
-import { fetchDetail, fetchRows, showOrder } from "../inspection";
+import { fetchDetail, fetchRows, showOrder } from "../looking";
 import { lotName, substanceName } from "../outcomes";
 import { ANY_READING, change, state, watch } from "../state";
 import { count, say } from "../words";

@@ -3,7 +3,8 @@
 import type { Summary, WrittenFile } from "../../shared/door";
 import { controlId, entry, signature, standing } from "../acts-given";
 import { el, redraw, type Child } from "../elements";
-import { doAct, settingsText, undo, writeFile } from "../inspection";
+import { doAct, undo } from "../inspection";
+import { settingsText, writeFile } from "../looking";
 import { openInTab, save } from "../save";
 import { change, state } from "../state";
 import { say } from "../words";
