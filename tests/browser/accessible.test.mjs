@@ -1,0 +1,97 @@
+// axe-core finds nothing in any place, light and dark, wide and narrow.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { test } from "node:test";
+import { deliveries, visitChromium } from "./drive.mjs";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const PLACES = ["came-in", "trust", "says", "next", "write"];
+
+async function faults(visit, where) {
+  await visit.evaluate(axe);
+  const found = await visit.evaluate(async () => {
+    const { violations } = await window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] });
+    return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(" ")).slice(0, 3).join(" | ")}`);
+  });
+  return found.map((fault) => `${where}: ${fault}`);
+}
+
+/** Parts of the page that stick out of a window this narrow. */
+const stickingOut = () => document.documentElement.scrollWidth - document.documentElement.clientWidth;
+
+/** Things to press that a gloved finger would miss. */
+const tooSmall = () =>
+  [...document.querySelectorAll("button, a[href], select, summary, input:not([type=radio]):not([type=checkbox])")]
+    .filter((one) => one.checkVisibility() && !one.classList.contains("skip") && one.closest("p") === null)
+    .map((one) => ({ box: one.getBoundingClientRect(), name: one.id || one.textContent.trim() || one.tagName }))
+    .filter(({ box }) => box.height < 43.5 || box.width < 43.5)
+    .map(({ box, name }) => `${name} is ${Math.round(box.width)} by ${Math.round(box.height)}`);
+
+/** A delivery with something open, so that every kind of control is on show. */
+function openDelivery() {
+  return deliveries().find((delivery) => !delivery.name.includes("clean")) ?? deliveries()[0];
+}
+
+for (const scheme of ["light", "dark"]) {
+  for (const width of [1280, 360]) {
+    test(`every place is clean for axe-core, fits and can be pressed: ${scheme}, ${width} px wide`, async () => {
+      const visit = await visitChromium({ scheme, width, height: 800, reducedMotion: "reduce" });
+      try {
+        const found = await faults(visit, "start");
+        const small = await visit.evaluate(tooSmall);
+        await visit.choose("Result files", openDelivery().results);
+        await visit.reviewed();
+        for (const place of PLACES) {
+          await visit.goTo(place);
+          // Folds hide controls from the checker; all are opened, as a person may.
+          await visit.evaluate(() => {
+            for (const fold of document.querySelectorAll("details")) fold.open = true;
+          });
+          if (place === "says") {
+            await visit.click(".grid-body [role=gridcell]");
+            await visit.until("the detail", () => !document.getElementById("detail").hidden);
+          }
+          found.push(...(await faults(visit, place)));
+          small.push(...(await visit.evaluate(tooSmall)).map((one) => `${place}: ${one}`));
+          assert.equal(await visit.evaluate(stickingOut), 0, `${place} is wider than the window`);
+        }
+        assert.deepEqual(found, []);
+        assert.deepEqual(small, []);
+        assert.deepEqual(visit.complaints, []);
+      } finally {
+        await visit.close();
+      }
+    });
+  }
+}
+
+test("at 200 % zoom every place still fits across", async () => {
+  // Zooming a 1280 px window to 200 % gives the page 640 px to lay itself out in.
+  const visit = await visitChromium({ width: 640, height: 450 });
+  try {
+    await visit.choose("Result files", openDelivery().results);
+    await visit.reviewed();
+    for (const place of PLACES) {
+      await visit.goTo(place);
+      assert.equal(await visit.evaluate(stickingOut), 0, `${place} is wider than the window`);
+    }
+  } finally {
+    await visit.close();
+  }
+});
+
+test("there is one status region, it stands from the start, and it holds the summary", async () => {
+  const visit = await visitChromium();
+  try {
+    assert.equal(await visit.count('[role="status"]'), 1);
+    await visit.choose("Result files", openDelivery().results);
+    await visit.reviewed();
+    assert.equal(await visit.count('[role="status"]'), 1);
+    assert.ok((await visit.text('[role="status"] #summary-says')).length > 0);
+    assert.ok((await visit.text('[role="status"] #summary-evidence')).length > 0);
+  } finally {
+    await visit.close();
+  }
+});

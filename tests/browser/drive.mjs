@@ -1,0 +1,237 @@
+// Drives the built page as a person would, in the installed Chromium and Firefox, from file://.
+//
+// The two browsers are reached by two libraries; `Visit` is the little that the tests need of both.
+
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { chromium } from "playwright-core";
+import puppeteer from "puppeteer-core";
+
+export const top = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+export const builtPage = join(top, "dist/plumbline.html");
+const pageUrl = pathToFileURL(builtPage).href;
+
+const CHROMIUM_FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+const chromiumPath = () => process.env.PLUMBLINE_CHROMIUM || "/usr/bin/chromium";
+const firefoxPath = () => process.env.PLUMBLINE_FIREFOX || "/usr/bin/firefox-esr";
+
+const PATIENCE = 30_000;
+
+/** Waits until `ask` gives something, or says what was waited for. */
+export async function until(what, ask, patience = PATIENCE) {
+  const end = Date.now() + patience;
+  for (;;) {
+    const got = await ask();
+    if (got) return got;
+    if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
+    await new Promise((go) => setTimeout(go, 25));
+  }
+}
+
+/** A folder of this test's own, gone when the process ends. */
+export function ownFolder() {
+  const folder = mkdtempSync(join(tmpdir(), "plumbline-browser-"));
+  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** Writes files into a folder of their own and gives their paths. */
+export function writtenFiles(files) {
+  const folder = ownFolder();
+  return Object.entries(files).map(([name, content]) => {
+    const path = join(folder, name);
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, content);
+    return path;
+  });
+}
+
+/** The invented deliveries: for each its folder's name, its result files and its settings file. */
+export function deliveries() {
+  const home = join(top, "demo-data");
+  return readdirSync(home, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => {
+      const folder = join(home, entry.name);
+      const files = readdirSync(folder).sort();
+      return {
+        name: entry.name,
+        folder,
+        results: files.filter((file) => file !== "settings.toml" && file !== "README.md").map((file) => join(folder, file)),
+        settings: files.includes("settings.toml") ? join(folder, "settings.toml") : null,
+      };
+    });
+}
+
+export function cleanDelivery() {
+  const clean = deliveries().find((delivery) => delivery.name.includes("clean") && delivery.settings !== null);
+  if (clean === undefined) throw new Error("demo-data has no clean delivery with a settings file");
+  return clean;
+}
+
+/** One visit to the page in one browser. */
+class Visit {
+  requests = [];
+  complaints = [];
+
+  constructor(browser, page) {
+    this.browser = browser;
+    this.page = page;
+    page.on("request", (request) => this.requests.push(request.url()));
+    page.on("console", (message) => {
+      if (message.type() === "error") this.complaints.push(message.text());
+    });
+    page.on("pageerror", (error) => this.complaints.push(String(error)));
+  }
+
+  evaluate(work, argument) {
+    return this.page.evaluate(work, argument);
+  }
+
+  text(selector) {
+    return this.page.evaluate((wanted) => document.querySelector(wanted)?.innerText ?? "", selector);
+  }
+
+  count(selector) {
+    return this.page.evaluate((wanted) => document.querySelectorAll(wanted).length, selector);
+  }
+
+  click(selector) {
+    return this.page.click(selector);
+  }
+
+  press(key) {
+    return this.page.keyboard.press(key);
+  }
+
+  async type(selector, text) {
+    await this.page.focus(selector);
+    await this.page.evaluate((wanted) => document.querySelector(wanted).select?.(), selector);
+    await this.page.keyboard.press("Delete");
+    await this.page.keyboard.type(text);
+  }
+
+  until(what, ask, argument) {
+    return until(what, () => this.page.evaluate(ask, argument));
+  }
+
+  /** Goes to one of the five places by its step. */
+  async goTo(place) {
+    await this.click(`#step-${place}`);
+    await this.until(place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
+  }
+
+  /** Waits until reading and reviewing are over and the summary stands. */
+  async reviewed() {
+    await this.until("the summary", () => document.querySelector("#summary-says").textContent !== "" && document.querySelector("#work").hidden);
+    return this.text("#summary");
+  }
+
+  async choose(label, files) {
+    const input = await this.inputNamed(label);
+    await this.putFiles(input, files);
+  }
+
+  /** What the status region says about the last thing done. */
+  async event(pattern) {
+    await this.until(`an event like ${pattern}`, (source) => new RegExp(source).test(document.querySelector("#summary-event").textContent), pattern.source);
+    return this.text("#summary-event");
+  }
+
+  /** The addresses asked for besides the page itself and what it made in memory. */
+  strangers() {
+    return this.requests.filter((url) => url.split("#")[0] !== pageUrl && !url.startsWith("blob:") && !url.startsWith("data:"));
+  }
+
+  close() {
+    return this.browser.close();
+  }
+}
+
+class ChromiumVisit extends Visit {
+  // Found by its accessible name, as a person with a screen reader would find it.
+  inputNamed(label) {
+    return this.page.getByLabel(label, { exact: true });
+  }
+
+  putFiles(input, files) {
+    return input.setInputFiles(files);
+  }
+
+  async downloaded(name, doing) {
+    const [download] = await Promise.all([this.page.waitForEvent("download"), doing()]);
+    if (download.suggestedFilename() !== name) throw new Error(`${download.suggestedFilename()} came instead of ${name}`);
+    return readFileSync(await download.path());
+  }
+}
+
+class FirefoxVisit extends Visit {
+  async inputNamed(label) {
+    const id = await this.page.evaluate((wanted) => [...document.querySelectorAll("label")].find((one) => one.textContent === wanted)?.htmlFor, label);
+    return this.page.$(`#${id}`);
+  }
+
+  putFiles(input, files) {
+    return input.uploadFile(...files);
+  }
+
+  async downloaded(name, doing) {
+    const path = join(this.downloads, name);
+    rmSync(path, { force: true });
+    await doing();
+    // The name appears at once and empty; the bytes gather beside it until the download is whole.
+    await until(`the download ${name}`, () => existsSync(path) && statSync(path).size > 0 && !existsSync(`${path}.part`));
+    return readFileSync(path);
+  }
+}
+
+/** Opens the page in Chromium. `before` is put into the page ahead of its own scripts. */
+export async function visitChromium({ width = 1280, height = 900, scheme = "light", before = null, reducedMotion = "no-preference" } = {}) {
+  const browser = await chromium.launch({ executablePath: chromiumPath(), args: CHROMIUM_FLAGS });
+  const context = await browser.newContext({ viewport: { width, height }, colorScheme: scheme, reducedMotion, acceptDownloads: true });
+  const page = await context.newPage();
+  if (before !== null) await page.addInitScript(before);
+  const visit = new ChromiumVisit(browser, page);
+  await page.goto(pageUrl);
+  return visit;
+}
+
+/** Opens the page in Firefox, with the strict file policy that a user has and the library's own profile switches off. */
+export async function visitFirefox({ width = 1280, height = 900 } = {}) {
+  const downloads = ownFolder();
+  const browser = await puppeteer.launch({
+    browser: "firefox",
+    executablePath: firefoxPath(),
+    headless: true,
+    extraPrefsFirefox: {
+      "security.fileuri.strict_origin_policy": true,
+      "browser.download.dir": downloads,
+      "browser.download.folderList": 2,
+      "browser.download.useDownloadDir": true,
+      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,application/json,application/toml",
+      "browser.download.always_ask_before_handling_new_types": false,
+    },
+  });
+  const page = await browser.newPage();
+  await page.setViewport({ width, height });
+  const visit = new FirefoxVisit(browser, page);
+  visit.downloads = downloads;
+  await page.goto(pageUrl);
+  return visit;
+}
+
+export const browsers = [
+  { name: "Chromium", visit: visitChromium },
+  { name: "Firefox", visit: visitFirefox },
+];

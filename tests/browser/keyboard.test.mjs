@@ -1,0 +1,132 @@
+// Everything by keyboard alone, and the table's long reach.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { browsers, until, visitChromium, writtenFiles } from "./drive.mjs";
+
+/** A long table of invented readings, all alike but for their ids. */
+export function longTable(rows) {
+  const lines = ["Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s),Cd mg/kg,Cd u (1s)"];
+  for (let row = 1; row <= rows; row += 1) lines.push(`S-${row},P-1,housing,A-1,Alder Works,polymer,${(row % 90) + 10},5,10,3`);
+  return `${lines.join("\r\n")}\r\n`;
+}
+
+const where = () => {
+  const cell = document.activeElement;
+  const row = cell.closest("[role=row]");
+  const box = cell.getBoundingClientRect();
+  const sight = cell.closest(".grid-scroll")?.getBoundingClientRect();
+  return {
+    row: Number(row?.getAttribute("aria-rowindex")),
+    first: row?.firstElementChild?.textContent ?? "",
+    inSight: sight !== undefined && box.top >= sight.top && box.bottom <= sight.bottom + 1,
+    live: document.querySelectorAll(".grid-body [role=row]").length,
+  };
+};
+
+for (const { name, visit: open } of browsers) {
+  test(`in ${name} keys reach both ends of a table longer than any element may be high`, async () => {
+    const rows = 410_000;
+    const visit = await open();
+    try {
+      await visit.choose("Result files", writtenFiles({ "long.csv": longTable(rows) }));
+      await visit.reviewed();
+      await visit.goTo("says");
+      await visit.evaluate(() => {
+        const sort = document.getElementById("filter-sort");
+        sort.value = "file";
+        sort.dispatchEvent(new Event("change"));
+      });
+      await visit.until("file order", () => document.querySelector('.grid-body [aria-rowindex="2"]')?.textContent.includes("S-1"));
+      await visit.click('.grid-body [role=row][aria-rowindex="2"] [role=gridcell]');
+
+      await visit.press("End");
+      await visit.until("the last row", (last) => document.activeElement.closest("[role=row]")?.textContent.includes(`S-${last}`), rows);
+      const end = await visit.evaluate(where);
+      assert.equal(end.row, rows + 1);
+      assert.ok(end.inSight, "the last row is in sight");
+      assert.ok(end.live < 80, `only rows in sight exist, not ${end.live}`);
+
+      await visit.press("PageUp");
+      const page = await visit.evaluate(where);
+      assert.ok(page.row < rows + 1 && page.row > rows - 60, `a screenful up, at ${page.row}`);
+      assert.ok(page.inSight);
+
+      await visit.press("ArrowUp");
+      assert.equal((await visit.evaluate(where)).row, page.row - 1);
+
+      await visit.press("Home");
+      await visit.until("the first row", () => document.activeElement.closest("[role=row]")?.textContent.includes("S-1"));
+      assert.equal((await visit.evaluate(where)).row, 2);
+
+      await visit.type("#go-to-row", "205000");
+      await visit.press("Enter");
+      await visit.until("row 205000", () => document.activeElement.closest("[role=row]")?.textContent.includes("S-205000"));
+      assert.ok((await visit.evaluate(where)).inSight);
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+}
+
+test("one notch of the wheel moves a few rows of a scaled table, and dragging the bar leaps", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "long.csv": longTable(410_000) }));
+    await visit.reviewed();
+    await visit.goTo("says");
+    const topRow = () => {
+      const sight = document.querySelector(".grid-scroll").getBoundingClientRect();
+      const rows = [...document.querySelectorAll(".grid-body [role=row]:not(.grid-parked)")];
+      return Math.min(...rows.filter((row) => row.getBoundingClientRect().top >= sight.top + 43).map((row) => Number(row.getAttribute("aria-rowindex"))));
+    };
+    await visit.evaluate(() => document.querySelector(".grid-scroll").scrollIntoView({ block: "center" }));
+    const before = await visit.evaluate(topRow);
+    const box = await visit.page.locator(".grid-scroll").boundingBox();
+    await visit.page.mouse.move(box.x + 200, box.y + 200);
+    await visit.page.mouse.wheel(0, 132);
+    await until("three rows", async () => (await visit.evaluate(topRow)) === before + 3);
+
+    await visit.evaluate(() => {
+      const scroll = document.querySelector(".grid-scroll");
+      scroll.scrollTop = (scroll.scrollHeight - scroll.clientHeight) / 2;
+    });
+    await visit.until("the middle", () => [...document.querySelectorAll(".grid-body [role=row]")].some((row) => Math.abs(Number(row.getAttribute("aria-rowindex")) - 205_000) < 30));
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a delivery can be reviewed and a reading opened without a mouse", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "short.csv": longTable(12) }));
+    await visit.reviewed();
+    const focusedId = () => document.activeElement.id;
+
+    await visit.page.focus("#step-says");
+    await visit.press("Enter");
+    await visit.until("the heading to have the focus", () => document.activeElement.id === "heading-says");
+
+    // From the heading on, Tab alone must come to the table.
+    let steps = 0;
+    while (!(await visit.evaluate(() => document.activeElement.getAttribute("role") === "gridcell"))) {
+      await visit.press("Tab");
+      steps += 1;
+      assert.ok(steps < 120, `Tab does not reach the table; it stands on ${await visit.evaluate(focusedId)}`);
+    }
+    await visit.press("ArrowDown");
+    await visit.press("Enter");
+    await visit.until("the detail's heading to have the focus", () => document.activeElement.id === "detail-heading");
+    await visit.press("Escape");
+    await visit.until("the focus back in the table", () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "3");
+
+    await visit.page.goBack();
+    await visit.until("the place before", () => location.hash === "#came-in" && !document.getElementById("place-came-in").hidden);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});

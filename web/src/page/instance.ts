@@ -1,0 +1,75 @@
+// The instance that runs now, what it was told besides files, and the rule that only one thing is done at a time.
+
+import type { ActInput } from "../shared/door";
+import type { Engine } from "./engine";
+import { change } from "./state";
+import { tellTrouble } from "./troubles";
+import { say } from "./words";
+
+/** What was given besides files, in the order it was given: told again to every new instance. */
+export type Given =
+  | { kind: "settings"; name: string; text: string }
+  | { kind: "rule_book"; name: string; text: string }
+  | { kind: "act"; act: ActInput };
+
+let engine: Engine | null = null;
+let engineReady: Promise<Engine> | null = null;
+
+/** What every new instance has to be told again, and which of the files the running one has read. */
+export const told: { given: Given[]; read: Set<number> } = { given: [], read: new Set() };
+
+let tail: Promise<unknown> = Promise.resolve();
+
+/** Does a step when all steps before it are done. */
+export function inTurn<T>(step: () => Promise<T>): Promise<T> {
+  const turn = tail.then(step);
+  tail = turn.catch(() => undefined);
+  return turn;
+}
+
+export function begin(making: Promise<Engine>): Promise<void> {
+  engineReady = making;
+  return inTurn(async () => {
+    try {
+      engine = await making;
+      change({ version: await engine.restart() });
+    } catch (error) {
+      engine = null;
+      tellTrouble({
+        key: "engine",
+        what: say("page-trouble-engine-what"),
+        where: say("page-trouble-engine-where"),
+        why: error instanceof Error ? error.message : String(error),
+        todo: say("page-trouble-engine-todo"),
+      });
+    }
+  });
+}
+
+export async function running(): Promise<Engine> {
+  if (engineReady !== null && engine === null) engine = await engineReady;
+  if (engine === null) throw new Error(say("page-trouble-engine-what"));
+  return engine;
+}
+
+/** A new instance that has been told everything but the files. */
+export async function freshInstance(): Promise<void> {
+  const machine = await running();
+  await machine.restart();
+  told.read = new Set();
+  for (const step of told.given) {
+    if (step.kind === "act") await machine.ask("act", { act: step.act });
+    else await machine.ask(step.kind, { name: step.name, text: step.text });
+  }
+}
+
+/** Shows work while `step` runs, and takes it away whatever happens. */
+export async function working<T>(text: string, step: () => Promise<T>): Promise<T> {
+  const machine = await running();
+  change({ work: { text, done: 0, total: null, cancel: () => machine.abandon() } });
+  try {
+    return await step();
+  } finally {
+    change({ work: null });
+  }
+}

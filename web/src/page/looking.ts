@@ -1,0 +1,77 @@
+// Asking the worker for what is shown or taken away: questions that change nothing.
+
+import type { DetailView, Query, RowView, WrittenFile } from "../shared/door";
+import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
+import { putAside, standAgain } from "./inspection";
+import { inTurn, running, working } from "./instance";
+import { change, state } from "./state";
+import { crashTrouble, tellTrouble } from "./troubles";
+import { say } from "./words";
+
+// Looking again at what brought the program down would bring it down again, and so on without end.
+const MOST_CRASHES_LOOKING = 2;
+let crashesLooking = 0;
+
+/** Asks the engine something that changes nothing; after a crash everything is stood up again and null comes back. */
+function look<T>(where: string, question: (machine: Engine) => Promise<T>): Promise<T | null> {
+  const about = state.summary;
+  return inTurn(async () => {
+    // Reading indices belong to the summary they were taken from; while waiting, that may have been replaced.
+    if (state.summary !== about || about === null) return null;
+    const machine = await running();
+    try {
+      const answer = await question(machine);
+      crashesLooking = 0;
+      return answer;
+    } catch (error) {
+      if (error instanceof EngineReplaced) change({ event: say("page-event-cancelled") });
+      else if (error instanceof EngineCrashed) giveUpLooking(error, where);
+      else throw error;
+      await standAgain();
+      return null;
+    }
+  });
+}
+
+function giveUpLooking(crash: EngineCrashed, where: string): void {
+  change({ selected: null });
+  crashesLooking += 1;
+  if (crashesLooking < MOST_CRASHES_LOOKING) {
+    tellTrouble(crashTrouble(crash, where, say("page-trouble-crash-look-todo")));
+    return;
+  }
+  crashesLooking = 0;
+  putAside();
+  tellTrouble(crashTrouble(crash, where, say("page-trouble-crash-all-todo")));
+}
+
+let orderAsked = 0;
+
+export async function showOrder(query: Query): Promise<void> {
+  change({ query });
+  if (state.summary === null) return;
+  const asked = ++orderAsked;
+  const answer = await look(say("page-where-table"), (machine) => machine.ask("order", { query }));
+  // A newer filter was typed meanwhile: its answer is the one to show.
+  if (answer === null || asked !== orderAsked) return;
+  change({ order: answer.indices, event: say("page-event-shown", { n: answer.indices.length, of: state.summary.readings }) });
+}
+
+export async function fetchRows(indices: Uint32Array): Promise<RowView[] | null> {
+  const answer = await look(say("page-where-table"), (machine) => machine.ask("window", { indices }));
+  return answer?.rows ?? null;
+}
+
+export async function fetchDetail(index: number): Promise<DetailView | null> {
+  const answer = await look(say("page-where-detail"), (machine) => machine.ask("detail", { index }));
+  return answer?.detail ?? null;
+}
+
+export function writeFile(file: WrittenFile): Promise<Uint8Array[] | null> {
+  return look(file, (machine) => working(say("page-work-writing", { file }), () => machine.write(file)));
+}
+
+export async function settingsText(): Promise<string | null> {
+  const answer = await look(say("page-where-settings"), (machine) => machine.ask("settings_text", {}));
+  return answer?.text ?? null;
+}

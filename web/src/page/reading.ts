@@ -1,0 +1,165 @@
+// Files into the worker: in slices, a few under way at a time, with progress; and on without any file that breaks.
+
+import { EngineCrashed } from "./engine";
+import { freshInstance, running, told } from "./instance";
+import { change, state, type HeldFile } from "./state";
+import { crashTrouble, tellTrouble } from "./troubles";
+import { byteCount, say } from "./words";
+
+const SLICE = 4 * 1024 * 1024;
+const IN_FLIGHT = 4;
+
+/** The person gave up waiting. */
+export class Cancelled extends Error {}
+
+class CrashedOnFile extends Error {
+  constructor(
+    readonly file: HeldFile,
+    readonly crash: EngineCrashed,
+  ) {
+    super(crash.said);
+  }
+}
+
+let cancelWanted = false;
+
+const utf8 = new TextEncoder();
+
+/** By the bytes of the name: the order in which the core lists its sources. */
+function byNameBytes(a: HeldFile, b: HeldFile): number {
+  const x = utf8.encode(a.name);
+  const y = utf8.encode(b.name);
+  for (let i = 0; i < x.length && i < y.length; i += 1) {
+    const difference = (x[i] ?? 0) - (y[i] ?? 0);
+    if (difference !== 0) return difference;
+  }
+  return x.length - y.length;
+}
+
+async function digest(bytes: Blob): Promise<string> {
+  const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", await bytes.arrayBuffer()));
+  return Array.from(sum, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+/** Joins new files to those held. Two files of one name both stay, unless they are the same file twice. */
+export async function joined(held: HeldFile[], added: HeldFile[]): Promise<{ files: HeldFile[]; twice: string[] }> {
+  const digests = new Map<number, string>();
+  const digestOf = async (file: HeldFile): Promise<string> => {
+    const known = digests.get(file.key);
+    if (known !== undefined) return known;
+    const made = await digest(file.bytes);
+    digests.set(file.key, made);
+    return made;
+  };
+  const files = [...held];
+  const twice: string[] = [];
+  for (const file of added) {
+    let same = false;
+    for (const other of files) {
+      if (other.name !== file.name || other.bytes.size !== file.bytes.size) continue;
+      if ((await digestOf(other)) === (await digestOf(file))) same = true;
+    }
+    if (same) twice.push(file.name);
+    else files.push(file);
+  }
+  for (const file of files) {
+    if (files.some((other) => other !== file && other.name === file.name)) await digestOf(file);
+  }
+  files.sort((a, b) => byNameBytes(a, b) || (digests.get(a.key) ?? "").localeCompare(digests.get(b.key) ?? ""));
+  return { files, twice };
+}
+
+/** Passes a file through to the worker; where its bytes can't be had, it goes on record as unreadable. */
+async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<void> {
+  const machine = await running();
+  const inFlight = new Set<Promise<unknown>>();
+  let opened = false;
+  for (let from = 0; from < file.bytes.size || !opened; from += SLICE) {
+    if (cancelWanted) throw new Cancelled();
+    let slice: ArrayBuffer;
+    try {
+      slice = await file.bytes.slice(from, from + SLICE).arrayBuffer();
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      await machine.ask("unreadable", { name: file.name, text: why });
+      tellTrouble({
+        key: `unreadable|${file.name}`,
+        what: say("page-trouble-unreadable-what"),
+        where: file.name,
+        why,
+        todo: say("page-trouble-unreadable-todo"),
+      });
+      return;
+    }
+    if (!opened) {
+      await machine.ask("open", { name: file.name, size: file.bytes.size, inFolder: file.inFolder });
+      opened = true;
+    }
+    while (inFlight.size >= IN_FLIGHT) await Promise.race(inFlight);
+    const size = slice.byteLength;
+    const chunk = machine.ask("chunk", { bytes: slice }, [slice]).then(() => {
+      inFlight.delete(chunk);
+      moved(size);
+    });
+    chunk.catch(() => undefined);
+    inFlight.add(chunk);
+  }
+  await Promise.all(inFlight);
+  await machine.ask("finish", {});
+}
+
+/** Reads what isn't read yet, or everything again. */
+async function readEverything(anew: boolean): Promise<void> {
+  const machine = await running();
+  if (anew) {
+    await machine.ask("clear", {});
+    told.read = new Set();
+  }
+  const todo = state.files.filter((file) => !told.read.has(file.key));
+  if (todo.length === 0) return;
+  cancelWanted = false;
+  const total = todo.reduce((sum, file) => sum + Math.max(file.bytes.size, 1), 0);
+  let done = 0;
+  const cancel = (): void => {
+    cancelWanted = true;
+  };
+  try {
+    for (const [at, file] of todo.entries()) {
+      const text = say("page-work-reading", { n: at + 1, of: todo.length, name: file.name, size: byteCount(file.bytes.size) });
+      change({ work: { text, done, total, cancel } });
+      try {
+        await pump(file, (bytes) => {
+          done += bytes;
+          change({ work: { text, done, total, cancel } });
+        });
+      } catch (error) {
+        if (error instanceof EngineCrashed) throw new CrashedOnFile(file, error);
+        throw error;
+      }
+      told.read.add(file.key);
+    }
+  } finally {
+    change({ work: null });
+  }
+}
+
+/** Reads, going on without any file that brings the program down, and saying so. */
+export async function readWithoutTheBroken(anew: boolean): Promise<void> {
+  let again = anew;
+  for (;;) {
+    try {
+      await readEverything(again);
+      return;
+    } catch (error) {
+      if (!(error instanceof CrashedOnFile)) throw error;
+      await freshInstance();
+      leaveOut(error.file);
+      tellTrouble(crashTrouble(error.crash, error.file.name, say("page-trouble-crash-file-todo")));
+      again = true;
+    }
+  }
+}
+
+export function leaveOut(file: HeldFile): void {
+  change({ files: state.files.filter((held) => held.key !== file.key) });
+}

@@ -1,0 +1,41 @@
+// What went wrong, as what, where, why and what to do; and the work that is under way.
+
+import type { Problem } from "../shared/door";
+import type { EngineCrashed } from "./engine";
+import { change, state, type Trouble } from "./state";
+import { count, say } from "./words";
+
+export function tellTrouble(trouble: Trouble): void {
+  change({
+    troubles: [...state.troubles.filter((old) => old.key !== trouble.key), trouble],
+    event: `${trouble.what} ${trouble.where}`,
+  });
+}
+
+export function forgetTrouble(key: string): void {
+  change({ troubles: state.troubles.filter((trouble) => trouble.key !== key) });
+}
+
+export function troubleFrom(problem: Problem, what: string, where: string): Trouble {
+  const place: string[] = [where];
+  if (problem.place !== "" && problem.place !== where) place.push(problem.place);
+  if (problem.line !== null) place.push(say("page-at-line", { line: count(problem.line) }));
+  if (problem.column !== null) place.push(say("page-at-column", { column: count(problem.column) }));
+  return {
+    key: `${what}|${place.join("|")}|${problem.code}`,
+    what,
+    where: place.join(", "),
+    why: problem.text,
+    todo: problem.remedy,
+  };
+}
+
+export function crashTrouble(crash: EngineCrashed, where: string, todo: string): Trouble {
+  return {
+    key: `crash|${where}|${crash.step}`,
+    what: say("page-trouble-crash-what", { step: say(`page-step-${crash.step.replaceAll("_", "-")}`) }),
+    where,
+    why: crash.said,
+    todo,
+  };
+}
