@@ -1,7 +1,8 @@
 //! Which readings a table shows, and in which order. Text is compared once for each different text, not for each row.
 
-use plumbline_core::inspection::{Findings, Inspection};
+use plumbline_core::inspection::{Findings, Inspection, SourceReview};
 use plumbline_core::outcome::Outcome;
+use plumbline_core::quantity::MassFraction;
 use plumbline_core::reading::{CellState, Identity};
 use plumbline_core::substance::{Halogen, Substance};
 use serde::Deserialize;
@@ -111,6 +112,19 @@ fn sort(inspection: &Inspection, findings: &Findings, query: &Query, found: &mut
             std::cmp::Reverse(
                 findings.verdicts.get(*reading as usize).map(plumbline_core::inspection::Verdicts::worst),
             )
+        });
+    } else if query.sort == "total" {
+        let settings = inspection.settings();
+        let reviewers: Vec<SourceReview<'_>> = inspection
+            .sources
+            .iter()
+            .map(|source| SourceReview::new(source, &inspection.books, &settings))
+            .collect();
+        found.sort_by_cached_key(|reading| {
+            let total = findings
+                .place(*reading as usize)
+                .and_then(|(at, row)| reviewers.get(at).map(|reviewer| reviewer.assess(row).total));
+            total.and_then(|total| total.high.or(total.low)).map_or(i64::MIN, MassFraction::units)
         });
     } else if let Some(element) = element_of(&query.sort) {
         // Not measured first, then not detected, then by number: what is missing is what needs a person.

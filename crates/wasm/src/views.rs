@@ -142,6 +142,7 @@ pub(crate) struct RuleBookView {
     sha256: String,
     source: String,
     confidence: String,
+    has_halogens: bool,
 }
 
 #[derive(Serialize)]
@@ -510,6 +511,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 sha256: book.sha256.clone(),
                 source: book.source.clone(),
                 confidence: book.confidence.clone(),
+                has_halogens: book.halogens.is_some(),
             })
             .collect(),
         readings: findings.verdicts.len(),

@@ -55,7 +55,7 @@ export function readingColumns(withHalogens: boolean, narrow: boolean): Column[]
   if (withHalogens) {
     columns.push(
       ...HALOGENS.map((symbol, at) =>
-        outcome(`halogen-${symbol}`, symbol === "total" ? substanceName(symbol) : say("page-column-halogen", { symbol }), symbol === "total" ? null : symbol, (row) => row.halogens[at]),
+        outcome(`halogen-${symbol}`, symbol === "total" ? substanceName(symbol) : say("page-column-halogen", { symbol }), symbol, (row) => row.halogens[at]),
       ),
     );
   }
@@ -74,8 +74,9 @@ function hasFrom(code: string): string {
 }
 
 /** What the order can be chosen by, beyond the headings. */
-export const ORDERS = ["worst", "file", "id", "part", "material", "lot", "supplier", "class", ...SUBSTANCES, "Cl"];
+export const ORDERS = ["worst", "file", "id", "part", "material", "lot", "supplier", "class", ...SUBSTANCES, "Cl", "total"];
 
 export function orderName(sort: string): string {
+  if (sort === "total") return say("page-order-value", { symbol: substanceName(sort) });
   return SUBSTANCES.includes(sort) || sort === "Cl" ? say("page-order-value", { symbol: sort }) : say(`page-order-${sort}`);
 }

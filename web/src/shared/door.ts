@@ -112,6 +112,8 @@ export interface RuleBookView {
   sha256: string;
   source: string;
   confidence: string;
+  /** It holds halogen limits, so an inspection may name it for them. */
+  has_halogens: boolean;
 }
 
 export interface RowTotals {

@@ -81,7 +81,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary): 
 }
 
 function halogenBook(summary: Summary): HTMLElement {
-  const names = Object.fromEntries(summary.rule_books.map((book) => [book.id, book.title]));
+  const names = Object.fromEntries(summary.rule_books.filter((book) => book.has_halogens).map((book) => [book.id, book.title]));
   return choice({ kind: "halogen_book" }, Object.keys(names), names);
 }
 
