@@ -452,8 +452,10 @@ impl Readings {
 
     /// Sets an identity of the reading begun last.
     pub fn set_identity(&mut self, identity: Identity, text: &str) {
-        let id = self.pool.intern(text);
         let row = self.lines.len() - 1;
+        // Lots, parts and dates repeat down a file: the row above is asked before the pool is.
+        let above = self.identities.get(identity as usize).and_then(|column| column.last()).copied();
+        let id = self.pool.intern_near(text, above.unwrap_or_default());
         if let Some(column) = self.identities.get_mut(identity as usize)
             && (id.is_some() || !column.is_empty())
         {

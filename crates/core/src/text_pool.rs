@@ -57,6 +57,11 @@ impl TextPool {
         TextId(id)
     }
 
+    /// The same as [`TextPool::intern`], asking first whether the text is that of `guess`.
+    pub fn intern_near(&mut self, text: &str, guess: TextId) -> TextId {
+        if self.get(guess) == Some(text) { guess } else { self.intern(text) }
+    }
+
     /// How many texts there are; their numbers run from 1 to this.
     pub fn len(&self) -> usize {
         self.ends.len()
@@ -100,6 +105,9 @@ mod tests {
         assert_eq!(pool.intern("cable sheath"), first);
         assert_ne!(first, second);
         assert_eq!(pool.get(second), Some("Ω 1"));
+        assert_eq!(pool.intern_near("cable sheath", first), first);
+        assert_eq!(pool.intern_near("cable sheath", second), first);
+        assert_eq!(pool.intern_near("", first), TextId::NONE);
         assert_eq!(pool.intern(""), TextId::NONE);
         assert_eq!(pool.get(TextId::NONE), None);
     }

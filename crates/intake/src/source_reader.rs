@@ -14,6 +14,7 @@ use plumbline_core::reading::{
     Source, Written, hexadecimal,
 };
 use plumbline_core::substance::Element;
+use plumbline_core::text_pool::TextId;
 use sha2::{Digest, Sha256};
 
 use crate::cell::{self, CellText};
@@ -80,6 +81,8 @@ struct ElementPlan {
     unit: Option<Unit>,
     /// The heading states a unit that is not known: no other source of a unit may stand in for it.
     unit_foreign: bool,
+    /// The text kept last for this column: `<LOD` mostly follows `<LOD`.
+    last_kept: TextId,
     error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
     limit: Option<(usize, Option<Unit>)>,
 }
@@ -481,6 +484,7 @@ impl Table {
                         value: place(column),
                         unit,
                         unit_foreign: column.evidence == Evidence::UnitNotUnderstood,
+                        last_kept: TextId::NONE,
                         error,
                         limit,
                     });
@@ -656,22 +660,22 @@ impl Table {
         let mut cell = Cell { state: CellState::Blank, ..Cell::NO_COLUMN };
         match cell::read(raw, mark) {
             CellText::Blank => {}
-            CellText::NotMeasured => written = self.keep(raw),
+            CellText::NotMeasured => written = self.keep(at, raw),
             CellText::Unreadable => {
                 cell.state = CellState::Text;
-                written = self.keep(raw);
+                written = self.keep(at, raw);
                 self.notice(line, column, NoticeCode::CellNotUnderstood, raw);
             }
             CellText::MarkUnclear => {
                 cell.state = CellState::Text;
-                written = self.keep(raw);
+                written = self.keep(at, raw);
                 self.notice(line, column, NoticeCode::MarkUnclear, raw);
             }
             CellText::Number(number, own_unit) => {
                 match (own_unit.or(column_unit), number) {
                     (None, _) => {
                         cell.state = CellState::UnitUnknown;
-                        written = self.keep(raw);
+                        written = self.keep(at, raw);
                         if !foreign {
                             self.count(
                                 line,
@@ -685,7 +689,7 @@ impl Table {
                         written = if own_unit.is_none() && remakes_exactly(&number, remade) {
                             Written::Plain(number.decimals)
                         } else {
-                            self.keep(raw)
+                            self.keep(at, raw)
                         };
                         if let Some(value) = number.to_mass_fraction(unit, Rounding::Nearest) {
                             cell.state = CellState::Number;
@@ -695,7 +699,7 @@ impl Table {
                             }
                         } else {
                             cell.state = CellState::Text;
-                            written = self.keep(raw);
+                            written = self.keep(at, raw);
                             self.notice(line, column, NoticeCode::NumberOutOfRange, raw);
                         }
                     }
@@ -706,7 +710,7 @@ impl Table {
             }
             CellText::Below(number, own_unit) | CellText::Above(number, own_unit) => {
                 let above = raw.trim_ascii().first() == Some(&b'>');
-                written = self.keep(raw);
+                written = self.keep(at, raw);
                 let bound =
                     own_unit.or(column_unit).map(|unit| number.to_mass_fraction(unit, Rounding::Nearest));
                 match bound {
@@ -732,7 +736,7 @@ impl Table {
                 }
             }
             CellText::NotDetected => {
-                written = self.keep(raw);
+                written = self.keep(at, raw);
                 cell.state = CellState::NotDetected;
                 if let Some(limit) = self.limit_of_non_detect(record, error, limit, column_unit, rules) {
                     cell.state = CellState::BelowDetection;
@@ -746,9 +750,14 @@ impl Table {
         self.source.readings.push_cell(index, cell, written);
     }
 
-    fn keep(&mut self, raw: &[u8]) -> Written {
+    fn keep(&mut self, at: usize, raw: &[u8]) -> Written {
         let text = String::from_utf8_lossy(raw.trim_ascii());
-        Written::Text(self.source.readings.pool.intern(&cut_short(&text)))
+        let last = self.plan.elements.get(at).map_or(TextId::NONE, |planned| planned.last_kept);
+        let id = self.source.readings.pool.intern_near(&cut_short(&text), last);
+        if let Some(planned) = self.plan.elements.get_mut(at) {
+            planned.last_kept = id;
+        }
+        Written::Text(id)
     }
 
     fn printed_error(

@@ -22,7 +22,10 @@ async function ownKind(file: File): Promise<"settings" | "rule_book" | null> {
 
 async function takeTextFile(kind: "settings" | "rule_book", file: File): Promise<void> {
   try {
-    await takeText(kind, file.name, await file.text());
+    // Not file.text(): it drops a byte order mark, which is part of the digest, and replaces bytes that are no UTF-8,
+    // where the command line refuses the file.
+    const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(await file.arrayBuffer());
+    await takeText(kind, file.name, text);
   } catch (error) {
     tellTrouble({
       key: `unreadable|${file.name}`,
