@@ -77,7 +77,7 @@ fn run(words: &Words, review: &Review) -> u8 {
         return CANNOT_WRITE;
     }
     let all_accepted = findings.lots.iter().all(|lot| lot.disposition == Disposition::Accept);
-    match (unreadable || findings.verdicts.is_empty(), all_accepted) {
+    match (unreadable || findings.lots.is_empty(), all_accepted) {
         (true, _) => 2,
         (false, false) => 1,
         (false, true) => 0,

@@ -8,7 +8,7 @@ use toml::Spanned;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
 use crate::reading::codes;
-use crate::rules::{Problem, ProblemCode, malformed, place_of};
+use crate::rules::{Problem, ProblemCode, check_schema, malformed, place_of};
 use crate::substance::Element;
 
 /// The schema name a settings file must carry.
@@ -288,6 +288,11 @@ impl Settings {
         self.of_source(ActKind::Class, source).and_then(MaterialClass::from_code)
     }
 
+    /// The class set for exactly this file.
+    pub fn class_of_exactly(&self, source: &str) -> Option<MaterialClass> {
+        self.exact(ActKind::Class, &Target::Source(source.to_owned())).and_then(MaterialClass::from_code)
+    }
+
     /// Thickness in micrometres set for a material, its part or everything.
     pub fn thickness_micrometres(&self, part: &str, material: &str) -> Option<u32> {
         self.exact(ActKind::ThicknessMm, &Target::Material(part.to_owned(), material.to_owned()))
@@ -447,7 +452,8 @@ fn is_date(text: &str) -> bool {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct SettingsFile {
-    schema: Spanned<String>,
+    #[serde(rename = "schema")]
+    _schema: String,
     reviewed_at: Option<Spanned<toml::Value>>,
     inspector: Option<Spanned<toml::Value>>,
     place: Option<Spanned<toml::Value>>,
@@ -567,8 +573,13 @@ impl ActsReader<'_> {
 
     fn value(&mut self, kind: ActKind, target: &Target, value: Option<&Spanned<toml::Value>>) {
         let Some(value) = value else { return };
-        let text = text_of(value.get_ref()).unwrap_or_default();
-        self.add(kind, target, text, value.span().start);
+        if let Some(text) = text_of(value.get_ref()) {
+            self.add(kind, target, text, value.span().start);
+        } else {
+            let (line, column) = place_of(self.text, value.span().start);
+            let found = value.get_ref().to_string();
+            self.problems.push(Problem { line, column, code: ProblemCode::Malformed, found });
+        }
     }
 
     fn list(&mut self, kind: ActKind, target: &Target, list: Option<&Spanned<Vec<String>>>) {
@@ -583,13 +594,9 @@ impl ActsReader<'_> {
 /// # Errors
 /// Every problem with its place; nothing of a file with a problem is used.
 pub fn parse_settings(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> {
+    check_schema(text, SCHEMA)?;
     let file: SettingsFile = toml::from_str(text).map_err(|error| vec![malformed(text, &error)])?;
     let mut reader = ActsReader { text, note: name, acts: Vec::new(), problems: Vec::new() };
-    if file.schema.get_ref() != SCHEMA {
-        let (line, column) = place_of(text, file.schema.span().start);
-        let found = file.schema.get_ref().clone();
-        return Err(vec![Problem { line, column, code: ProblemCode::WrongSchema, found }]);
-    }
     let all = Target::Inspection;
     for (kind, value) in [
         (ActKind::ReviewedAt, &file.reviewed_at),

@@ -5,7 +5,7 @@
 //! the unknown part can flatter a lot (zero in sums is the lenient bound: Directive 2009/90/EC, Art. 5(3)).
 
 use crate::material::MaterialClass;
-use crate::outcome::{Judgement, Outcome, Reason, UsedSigma};
+use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
 use crate::quantity::{self, MassFraction, Sigma};
 use crate::reading::CellState;
 use crate::rules::Halogens;
@@ -106,6 +106,9 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
     let limit = rule.limit(Halogen::Total);
     let alone = parts.iter().any(|part| part_is_over(rule, limit, part));
     let read = [part_of(chlorine), part_of(bromine)];
+    let unknown_multiple = parts.iter().any(|part| {
+        part.cell.state == CellState::Number && part.used.from == SigmaFrom::PrintedMultipleUnknown
+    });
     let mut total = if missing {
         Total::without_sum(Outcome::NotMeasured, Reason::PartNotMeasured)
     } else if read.iter().any(|part| matches!(part, Part::NoUncertainty)) {
@@ -115,8 +118,12 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
     } else {
         sum(rule, limit, &read)
     };
-    if alone && total.judgement.outcome != Outcome::Over {
+    // Only where there is no sum: a sum of two numbers speaks for itself.
+    if alone && total.low.is_none() {
         total.judgement = Judgement::new(Outcome::Over, Some(Reason::OnePartAlone), UsedSigma::NONE);
+    }
+    if unknown_multiple && total.judgement.used.sigma.is_some() {
+        total.judgement.used.from = SigmaFrom::PrintedMultipleUnknown;
     }
     total.judgement = in_class(class, total.judgement);
     total
@@ -208,7 +215,7 @@ fn by_interval(
     (high, high_sigma): (MassFraction, Sigma),
     open: Reason,
 ) -> Judgement {
-    let used = UsedSigma { sigma: Some(high_sigma), from: crate::outcome::SigmaFrom::Printed };
+    let used = UsedSigma { sigma: Some(high_sigma), from: SigmaFrom::Printed };
     if quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within) {
         Judgement::new(Outcome::Over, None, used)
     } else if quantity::upper_end_within(high, rule.sigma_factor, high_sigma, limit, rule.equal_is_within) {
@@ -228,7 +235,6 @@ fn in_class(class: MaterialClass, judged: Judgement) -> Judgement {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::outcome::SigmaFrom;
     use crate::reading::Cell;
     use crate::rules::RuleBooks;
 

@@ -1,6 +1,6 @@
 //! The whole state of an inspection, and the whole program: [`review`].
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{self, Act, ActKind, Settings, Target, Weight};
 use crate::halogen::{self, Total};
@@ -9,7 +9,7 @@ use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step::Duration;
 use crate::outcome::{Judgement, Outcome, SigmaFrom, UsedSigma};
 use crate::quantity::{MassFraction, Sigma, SigmaMultiple};
-use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source};
+use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, NoticeCode, Source};
 use crate::rules::{Problem, RuleBooks};
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
@@ -149,7 +149,7 @@ pub struct LotFinding {
     pub source: Option<usize>,
     /// How many readings it has.
     pub readings: u64,
-    /// How many physical units they were made on.
+    /// How many physical units its least sampled material was measured on; counted only where a plan is given.
     pub units: u64,
     /// How many materials it has.
     pub materials: u64,
@@ -288,6 +288,8 @@ pub struct SourceReview<'a> {
     multiples: Vec<[(SigmaMultiple, SigmaFrom); 6]>,
     class_words: BTreeMap<TextId, Option<MaterialClass>>,
     class_of_source: Option<MaterialClass>,
+    class_of_file: Option<MaterialClass>,
+    thickness_in_mm: bool,
     thickness_matters: bool,
     classes_by_part: bool,
 }
@@ -320,6 +322,11 @@ impl<'a> SourceReview<'a> {
             multiples,
             class_words,
             class_of_source: settings.class_of_source(&source.name),
+            class_of_file: settings.class_of_exactly(&source.name),
+            thickness_in_mm: source.blocks.iter().flat_map(|block| &block.columns).any(|column| {
+                column.role == crate::reading::ColumnRole::Identity(Identity::Thickness)
+                    && column.heading.to_lowercase().contains("mm")
+            }),
             thickness_matters: has_thickness_column || settings.has_thickness(),
             classes_by_part: settings.all().any(|(kind, target, _)| {
                 kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
@@ -332,7 +339,16 @@ impl<'a> SourceReview<'a> {
     }
 
     /// The class of a reading and where it came from.
+    ///
+    /// A setting for a part or material stands above the file's word, one for a file above a word that is no class,
+    /// one for everything only where the file is silent. A declared layer stays a layer whatever is set: setting it
+    /// to a bare class would clear what the beam can't separate.
     pub fn class(&self, row: usize) -> (MaterialClass, ClassFrom) {
+        let word = self.source.readings.identity_id(Identity::Class, row);
+        let declared = self.class_words.get(&word).copied();
+        if declared == Some(Some(MaterialClass::Plated)) {
+            return (MaterialClass::Plated, ClassFrom::Declared);
+        }
         if self.classes_by_part
             && let Some(class) = self
                 .settings
@@ -340,18 +356,14 @@ impl<'a> SourceReview<'a> {
         {
             return (class, ClassFrom::Setting);
         }
-        let word = self.source.readings.identity_id(Identity::Class, row);
-        let declared = match self.class_words.get(&word) {
-            Some(Some(MaterialClass::Unknown)) => ClassFrom::NotInBook,
-            Some(Some(class)) => return (*class, ClassFrom::Declared),
-            Some(None) => ClassFrom::NotUnderstood,
-            None => ClassFrom::NotStated,
-        };
-        match self.class_of_source {
+        let (set, otherwise) = match declared {
             // A class the book has no bands for stays unknown whatever the default for the rest is.
-            Some(class) if declared != ClassFrom::NotInBook => (class, ClassFrom::Setting),
-            _ => (MaterialClass::Unknown, declared),
-        }
+            Some(Some(MaterialClass::Unknown)) => (None, ClassFrom::NotInBook),
+            Some(Some(class)) => return (class, ClassFrom::Declared),
+            Some(None) => (self.class_of_file, ClassFrom::NotUnderstood),
+            None => (self.class_of_source, ClassFrom::NotStated),
+        };
+        set.map_or((MaterialClass::Unknown, otherwise), |class| (class, ClassFrom::Setting))
     }
 
     /// Thickness of a reading in micrometres, from its row or a setting.
@@ -360,10 +372,13 @@ impl<'a> SourceReview<'a> {
             return None;
         }
         let stated = self.text(Identity::Thickness, row);
-        acts::parse_millimetres(stated).or_else(|| {
-            self.settings
-                .thickness_micrometres(self.text(Identity::Part, row), self.text(Identity::Material, row))
-        })
+        if !stated.is_empty() {
+            // A number without its unit may be micrometres; what stands there and can't be read is not overruled.
+            let in_mm = self.thickness_in_mm || stated.trim_end().ends_with("mm");
+            return in_mm.then(|| acts::parse_millimetres(stated)).flatten();
+        }
+        self.settings
+            .thickness_micrometres(self.text(Identity::Part, row), self.text(Identity::Material, row))
     }
 
     /// The share of a thick piece's signal that a reading of plastic gives, in millionths; `None` where the class needs
@@ -405,10 +420,13 @@ impl<'a> SourceReview<'a> {
             .find(|site| Some(site.element) == element && site.class == class);
         let Some(site) = site else { return printed.unwrap_or(UsedSigma::NONE) };
         let at_time = match (site.deciseconds, self.deciseconds(row)) {
+            // Never less than the table: a longer measurement is not known to be better than what was shown.
             (Some(held_for), Some(measured_for)) => {
-                Sigma::at_time(site.sigma, site.constant, held_for, measured_for)
+                Sigma::at_time(site.sigma, site.constant, held_for, measured_for.min(held_for))
             }
-            _ => Sigma::from_one_sigma(site.sigma),
+            // The table holds for a measuring time, and nobody says how long this took.
+            (Some(_), None) => return printed.unwrap_or(UsedSigma::NONE),
+            (None, _) => Sigma::from_one_sigma(site.sigma),
         };
         let table = UsedSigma { sigma: at_time, from: SigmaFrom::SiteTable };
         match (printed.and_then(|one| one.sigma), table.sigma) {
@@ -477,6 +495,11 @@ impl<'a> SourceReview<'a> {
     /// Everything decided about one reading.
     pub fn assess(&self, row: usize) -> Assessed {
         let (class, class_from) = self.class(row);
+        self.assess_as(class, class_from, row)
+    }
+
+    /// Everything decided about one reading, taken as of this class.
+    pub fn assess_as(&self, class: MaterialClass, class_from: ClassFrom, row: usize) -> Assessed {
         let micrometres = self.thickness_micrometres(row);
         let mut firm_over = [false; 5];
         let substances = Substance::ALL.map(|substance| {
@@ -551,6 +574,8 @@ struct Gathered {
     readings: Vec<u32>,
     tally: MaterialTally,
     classes: Vec<MaterialClass>,
+    units: BTreeSet<String>,
+    without_unit: u64,
 }
 
 /// Reviews an inspection: every reading judged, every material, part and lot disposed of.
@@ -562,11 +587,15 @@ pub fn review(inspection: &Inspection) -> Findings {
     let settings = inspection.settings();
     let mut findings = Findings { first_reading: vec![0], ..Findings::default() };
     let mut gathered: BTreeMap<MaterialKey, Gathered> = BTreeMap::new();
-    let mut units: BTreeMap<LotKey, std::collections::BTreeSet<String>> = BTreeMap::new();
     let counts_units = settings.all().any(|(kind, _, _)| kind == ActKind::UnitsToTake);
-    let mut sources_of: BTreeMap<LotKey, std::collections::BTreeSet<usize>> = BTreeMap::new();
+    let mut sources_of: BTreeMap<LotKey, BTreeSet<usize>> = BTreeMap::new();
 
-    for (source_index, source) in inspection.sources.iter().enumerate() {
+    let reviewers: Vec<SourceReview<'_>> = inspection
+        .sources
+        .iter()
+        .map(|source| SourceReview::new(source, &inspection.books, &settings))
+        .collect();
+    for (source_index, (source, reviewer)) in inspection.sources.iter().zip(&reviewers).enumerate() {
         let same_as = inspection
             .sources
             .get(..source_index)
@@ -577,7 +606,6 @@ pub fn review(inspection: &Inspection) -> Findings {
             findings.first_reading.push(findings.verdicts.len());
             continue;
         }
-        let reviewer = SourceReview::new(source, &inspection.books, &settings);
         let check_ids: Vec<&str> = settings.check_samples.iter().map(String::as_str).collect();
         // Grouping runs on the source's own small numbers; texts are compared once for each group.
         let mut local: BTreeMap<LocalKey, Gathered> = BTreeMap::new();
@@ -586,7 +614,9 @@ pub fn review(inspection: &Inspection) -> Findings {
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
             let id = |identity| source.readings.identity_id(identity, row);
+            // A named id that belongs to a lot is product all the same: naming it must not take a lot's reading away.
             let check = !check_ids.is_empty()
+                && source.readings.identity(Identity::Lot, row).is_none()
                 && source.readings.identity(Identity::Id, row).is_some_and(|name| check_ids.contains(&name));
             findings.verdicts.push(Verdicts {
                 substances: assessed.substances.map(|judged| judged.outcome),
@@ -605,11 +635,12 @@ pub fn review(inspection: &Inspection) -> Findings {
             let group = local.entry(key).or_default();
             group.add((base + row) as u32, &assessed);
             if counts_units {
-                let text = |identity| source.readings.identity(identity, row);
-                let unit = text(Identity::Unit)
-                    .or(text(Identity::Id))
-                    .map_or_else(|| format!("{source_index}:{row}"), str::to_owned);
-                units.entry(lot_key(source, source_index, key.0, key.1)).or_default().insert(unit);
+                match source.readings.identity(Identity::Unit, row) {
+                    Some(unit) => {
+                        group.units.insert(unit.to_owned());
+                    }
+                    None => group.without_unit += 1,
+                }
             }
         }
         findings.checks.push(checks);
@@ -625,8 +656,17 @@ pub fn review(inspection: &Inspection) -> Findings {
     let halogens_named = settings.inspection(ActKind::HalogenBook);
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
+    let unread: Vec<String> = inspection
+        .sources
+        .iter()
+        .filter(|source| hides_readings(source))
+        .map(|source| source.name.clone())
+        .collect();
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
-    for (key, group) in gathered {
+    for (key, mut group) in gathered {
+        if group.classes.len() > 1 {
+            group.contest(&findings, &reviewers);
+        }
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
@@ -635,7 +675,6 @@ pub fn review(inspection: &Inspection) -> Findings {
         };
         let refused = of_sources(&|at| inspection.sources.get(at).map_or(0, |source| source.rows_refused));
         let checks = of_sources(&|at| findings.checks.get(at).copied().unwrap_or(0));
-        let unit_count = units.get(&key).map_or(0, |units| units.len() as u64);
         dispose_lot(
             &mut findings,
             &LotContext {
@@ -646,7 +685,7 @@ pub fn review(inspection: &Inspection) -> Findings {
                 halogen_book_missing: halogens_named.filter(|_| !halogen_loaded),
                 refused,
                 checks,
-                units: unit_count,
+                unread: &unread,
             },
             lot,
         );
@@ -664,13 +703,28 @@ impl Gathered {
             tally.firm_over[at] += u64::from(assessed.firm_over[at]);
         }
         for of in Halogen::ALL {
-            tally.halogen_counts[of as usize][assessed.halogen(of).outcome as usize] += 1;
+            let outcome = assessed.halogen(of).outcome;
+            tally.halogen_counts[of as usize][outcome as usize] += 1;
+            tally.halogen_firm_over[of as usize] +=
+                u64::from(outcome == Outcome::Over && assessed.class != MaterialClass::Unknown);
         }
         tally.class_unknown += u64::from(assessed.class == MaterialClass::Unknown);
         tally.thickness_missing += u64::from(assessed.thickness_missing);
         tally.multiple_unknown += u64::from(assessed.multiple_unknown);
         if !self.classes.contains(&assessed.class) {
             self.classes.push(assessed.class);
+        }
+    }
+
+    /// A material whose readings have different classes is contested: each reading counts as of unknown class.
+    fn contest(&mut self, findings: &Findings, reviewers: &[SourceReview<'_>]) {
+        let readings = std::mem::take(&mut self.readings);
+        self.tally = MaterialTally::default();
+        for reading in readings {
+            let Some((source, row)) = findings.place(reading as usize) else { continue };
+            let Some(reviewer) = reviewers.get(source) else { continue };
+            let contested = reviewer.assess_as(MaterialClass::Unknown, reviewer.class(row).1, row);
+            self.add(reading, &contested);
         }
     }
 
@@ -688,15 +742,29 @@ impl Gathered {
             for outcome in 0..8 {
                 tally.halogen_counts[at][outcome] += more.halogen_counts[at][outcome];
             }
+            tally.halogen_firm_over[at] += more.halogen_firm_over[at];
         }
         tally.class_unknown += more.class_unknown;
         tally.thickness_missing += more.thickness_missing;
         tally.multiple_unknown += more.multiple_unknown;
+        self.units.extend(other.units);
+        self.without_unit += other.without_unit;
         for class in other.classes {
             if !self.classes.contains(&class) {
                 self.classes.push(class);
             }
         }
+    }
+}
+
+/// True for a source that may hold readings nobody has seen: a table that could not be read, or one with no row that
+/// could. Its lots are unknown, so it concerns all of them.
+fn hides_readings(source: &Source) -> bool {
+    match source.problem {
+        None => source.readings.is_empty() && source.rows_refused > 0,
+        Some(NoticeCode::Unreadable | NoticeCode::Workbook | NoticeCode::Utf16) => true,
+        Some(NoticeCode::NoElementColumn) => source.rows_refused > 0,
+        Some(_) => false,
     }
 }
 
@@ -720,7 +788,7 @@ struct LotContext<'a> {
     halogen_book_missing: Option<&'a str>,
     refused: u64,
     checks: u64,
-    units: u64,
+    unread: &'a [String],
 }
 
 fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGather) {
@@ -731,15 +799,19 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     };
     let mut lot_reasons = Reasons::default();
     let (mut readings, mut materials) = (0, 0);
+    // Every material of the lot has to be measured on as many units as the plan asks for.
+    let (mut fewest_units, mut without_unit) = (u64::MAX, 0);
     let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
     for ((_, part, name, _), mut group) in gathered.materials {
         let class = match group.classes[..] {
             [class] => class,
             _ => MaterialClass::Unknown,
         };
-        let (disposition, reasons) = group.tally.reasons(class, lot.halogens_count).close();
+        let (disposition, reasons) = group.tally.reasons(lot.halogens_count).close();
         readings += group.tally.readings;
         materials += 1;
+        fewest_units = fewest_units.min(group.units.len() as u64);
+        without_unit += group.without_unit;
         let (part_reasons, measured, part_readings) = parts.entry(part.clone()).or_default();
         part_reasons.add_all(&reasons);
         *part_readings += group.tally.readings;
@@ -798,6 +870,9 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     let mut evidence = |code, effect, about: &str, count, of| {
         lot_reasons.add(LotReason { code, effect, about: about.to_owned(), count, of });
     };
+    for name in lot.unread {
+        evidence(LotReasonCode::FileNotRead, Disposition::Hold, name, 1, 1);
+    }
     if lot.refused > 0 {
         evidence(LotReasonCode::RowsRefused, Disposition::Hold, "", lot.refused, lot.refused);
     }
@@ -811,8 +886,11 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     match (of_lot(ActKind::LotSize), of_lot(ActKind::UnitsToTake)) {
         (Some(size), Some(take)) => {
             let wanted = take.min(size);
-            if lot.units < wanted {
-                evidence(LotReasonCode::SamplingTooFew, Disposition::Hold, "", lot.units, wanted);
+            if without_unit > 0 {
+                evidence(LotReasonCode::UnitsNotStated, Disposition::Hold, "", without_unit, readings);
+            }
+            if fewest_units < wanted {
+                evidence(LotReasonCode::SamplingTooFew, Disposition::Hold, "", fewest_units, wanted);
             }
         }
         _ => evidence(LotReasonCode::SamplingNone, holding(ActKind::Sampling), "", 1, 1),
@@ -824,7 +902,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         supplier: lot.key.0.clone(),
         source: lot.key.2,
         readings,
-        units: lot.units,
+        units: if fewest_units == u64::MAX { 0 } else { fewest_units },
         materials,
         disposition,
         reasons,

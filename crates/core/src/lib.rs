@@ -3,7 +3,7 @@
 //! Nothing here reads a clock, a file, a random number or a browser. The whole program is
 //! [`inspection::review`]: the same inspection gives the same findings, byte for byte, natively and in the page.
 //!
-//! Modules import only those above them in this list; a test in `tests/` holds that order.
+//! Modules import one way only; the order stands in `tests/tests/rooms.rs`, which holds it.
 
 pub mod acts;
 pub mod halogen;

@@ -1,7 +1,6 @@
 //! From outcomes to dispositions: a material, a part and a lot are as good as their worst, and never better than what
 //! nobody measured.
 
-use crate::material::MaterialClass;
 use crate::outcome::Outcome;
 use crate::reading::codes;
 use crate::substance::{Halogen, Substance};
@@ -52,6 +51,8 @@ codes! {
         Undecided => "undecided",
         /// A halogen open under the book the inspection names.
         HalogenOpen => "halogen_open",
+        /// A file of the inspection could not be read, or none of its rows, so something measured may be missing.
+        FileNotRead => "file_not_read",
         /// Rows of the source were refused, so something measured may be missing here.
         RowsRefused => "rows_refused",
         /// The class is not known.
@@ -72,6 +73,8 @@ codes! {
         SamplingNone => "sampling_none",
         /// Fewer units than the plan asks for.
         SamplingTooFew => "sampling_too_few",
+        /// A plan is given, and readings don't say which unit they were made on.
+        UnitsNotStated => "units_not_stated",
         /// The multiple of the printed uncertainties is not stated; taken as one.
         MultipleNotStated => "multiple_not_stated",
         /// The named halogen book is not loaded.
@@ -212,6 +215,8 @@ pub struct MaterialTally {
     pub firm_over: [u64; 5],
     /// Per halogen: how many readings have each outcome.
     pub halogen_counts: [[u64; 8]; 3],
+    /// Per halogen: how many readings of a known class are OL.
+    pub halogen_firm_over: [u64; 3],
     /// How many readings have an unknown class.
     pub class_unknown: u64,
     /// How many plastic readings have a Cd or Pb BL and no thickness.
@@ -234,7 +239,7 @@ impl MaterialTally {
     /// Reasons that come from the readings of one material.
     ///
     /// `halogens_count` is true where the inspection names a halogen book for it.
-    pub fn reasons(&self, class: MaterialClass, halogens_count: bool) -> Reasons {
+    pub fn reasons(&self, halogens_count: bool) -> Reasons {
         let mut reasons = Reasons::default();
         let mut add = |code, effect, about: &str, count, of| {
             reasons.add(LotReason { code, effect, about: about.to_owned(), count, of });
@@ -270,10 +275,24 @@ impl MaterialTally {
                     .filter(|(outcome, _)| !outcome.is_settled() && **outcome != Outcome::Over)
                     .map(|(_, count)| count)
                     .sum();
-                let firm = class != MaterialClass::Unknown;
-                if over > 0 {
-                    let effect = if firm { Disposition::NotAccept } else { Disposition::Hold };
-                    add(LotReasonCode::HalogenOverLimit, effect, halogen.name(), over, self.readings);
+                let firm = self.halogen_firm_over.get(halogen as usize).copied().unwrap_or(0);
+                if firm > 0 {
+                    add(
+                        LotReasonCode::HalogenOverLimit,
+                        Disposition::NotAccept,
+                        halogen.name(),
+                        firm,
+                        self.readings,
+                    );
+                }
+                if over > firm {
+                    add(
+                        LotReasonCode::HalogenOverLimit,
+                        Disposition::Hold,
+                        halogen.name(),
+                        over - firm,
+                        self.readings,
+                    );
                 }
                 if open > 0 {
                     add(LotReasonCode::HalogenOpen, Disposition::Hold, halogen.name(), open, self.readings);
@@ -329,9 +348,8 @@ mod tests {
     #[test]
     fn only_below_and_not_applicable_accept() {
         for outcome in Outcome::ALL {
-            let (disposition, reasons) = tally(Substance::Pb, outcome, outcome == Outcome::Over)
-                .reasons(MaterialClass::Polymer, false)
-                .close();
+            let (disposition, reasons) =
+                tally(Substance::Pb, outcome, outcome == Outcome::Over).reasons(false).close();
             let expected = match outcome {
                 Outcome::Below | Outcome::NotApplicable => Disposition::Accept,
                 Outcome::Over => Disposition::NotAccept,
@@ -344,8 +362,7 @@ mod tests {
 
     #[test]
     fn over_under_some_classes_only_holds() {
-        let (disposition, reasons) =
-            tally(Substance::Pb, Outcome::Over, false).reasons(MaterialClass::Unknown, false).close();
+        let (disposition, reasons) = tally(Substance::Pb, Outcome::Over, false).reasons(false).close();
         assert_eq!(disposition, Disposition::Hold);
         assert_eq!(reasons[0].code, LotReasonCode::OverInSomeClasses);
     }
@@ -354,8 +371,9 @@ mod tests {
     fn halogens_move_a_disposition_only_where_a_book_is_named() {
         let mut one = tally(Substance::Pb, Outcome::Below, false);
         one.halogen_counts[Halogen::Total as usize][Outcome::Over as usize] = 1;
-        assert_eq!(one.reasons(MaterialClass::Polymer, false).close().0, Disposition::Accept);
-        assert_eq!(one.reasons(MaterialClass::Polymer, true).close().0, Disposition::NotAccept);
+        one.halogen_firm_over[Halogen::Total as usize] = 1;
+        assert_eq!(one.reasons(false).close().0, Disposition::Accept);
+        assert_eq!(one.reasons(true).close().0, Disposition::NotAccept);
     }
 
     #[test]
@@ -363,7 +381,7 @@ mod tests {
         let mut one = tally(Substance::Cd, Outcome::Over, true);
         one.counts[Substance::Pb as usize] = [0, 0, 1, 0, 0, 0, 0, 0];
         one.class_unknown = 1;
-        let (_, reasons) = one.reasons(MaterialClass::Polymer, false).close();
+        let (_, reasons) = one.reasons(false).close();
         let codes: Vec<_> = reasons.iter().map(|reason| reason.code.code()).collect();
         assert_eq!(codes, ["over_limit", "undecided", "class_unknown"]);
     }

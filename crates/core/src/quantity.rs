@@ -345,7 +345,7 @@ pub enum Unit {
 
 /// Words that files use for the units, compared without case and spaces. `ppm` and `ppb` are taken by mass, as the
 /// trade does (common practice, no source).
-const UNIT_WORDS: [(&str, Unit); 30] = [
+const UNIT_WORDS: [(&str, Unit); 31] = [
     ("mg/kg", Unit::MgPerKg),
     ("mgkg-1", Unit::MgPerKg),
     ("mg.kg-1", Unit::MgPerKg),
@@ -371,6 +371,7 @@ const UNIT_WORDS: [(&str, Unit); 30] = [
     ("percent", Unit::Percent),
     ("pct", Unit::Percent),
     ("g/kg", Unit::GramPerKg),
+    ("mg/g", Unit::GramPerKg),
     ("‰", Unit::GramPerKg),
     ("permille", Unit::GramPerKg),
     ("ug/kg", Unit::MicrogramPerKg),

@@ -296,8 +296,10 @@ pub enum ColumnRole {
     Error {
         /// The element.
         element: Element,
-        /// The unit, the value's own where none is stated; `None` where it can't be told.
+        /// The unit, the value's own where none is stated.
         unit: Option<Unit>,
+        /// False where the unit can't be told: percent beside another unit may mean percent of the value.
+        clear: bool,
         /// How many sigmas; `None` where nobody stated it.
         multiple: Option<SigmaMultiple>,
     },
@@ -631,6 +633,10 @@ codes! {
         LineTooLong => "line_too_long",
         /// More cells than the header has columns.
         RowTooLong => "row_too_long",
+        /// A row under a heading that was not understood.
+        UnderUnknownHeading => "under_unknown_heading",
+        /// A value more than three printed errors below zero.
+        FarBelowZero => "far_below_zero",
         /// Fewer cells than the header has columns.
         RowShort => "row_short",
         /// A row with no cell in any column that is used.

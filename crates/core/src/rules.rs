@@ -204,7 +204,8 @@ pub struct RuleBook {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct BookFile {
-    schema: Spanned<String>,
+    #[serde(rename = "schema")]
+    _schema: String,
     id: Spanned<String>,
     title: String,
     edition: String,
@@ -352,6 +353,11 @@ impl Reader<'_> {
                 }
                 banded
             });
+            // Bromine in metal is the one pair the standard leaves out; anything else left out would be a pass unseen.
+            let left_out = (substance, class) == (Some(Substance::Br), Some(MaterialClass::Metal));
+            if !row.applies && !left_out {
+                self.refuse(&row.substance, ProblemCode::OutOfRange, "applies = false");
+            }
             let edges = if row.applies { self.edges(row) } else { None };
             let citation = self.citation(&row.source, row.clause.get_ref());
             if let (Some(substance), Some(class)) = (substance, class)
@@ -458,12 +464,9 @@ impl RuleBook {
     /// # Errors
     /// Every problem found, each with its line and column; a book with a problem is not used at all.
     pub fn parse(text: &str) -> Result<RuleBook, Vec<Problem>> {
+        check_schema(text, SCHEMA)?;
         let file: BookFile = toml::from_str(text).map_err(|error| vec![malformed(text, &error)])?;
         let mut reader = Reader { text, problems: Vec::new() };
-        if file.schema.get_ref() != SCHEMA {
-            reader.refuse(&file.schema, ProblemCode::WrongSchema, file.schema.get_ref());
-            return Err(reader.problems);
-        }
         if file.screening.is_none() && file.halogens.is_none() {
             reader.refuse(&file.id, ProblemCode::NothingInBook, file.id.get_ref());
         }
@@ -492,6 +495,25 @@ impl RuleBook {
     }
 }
 
+/// Checks what kind of file this is before anything else in it is read, so that the wrong file is called that.
+///
+/// # Errors
+/// Another schema, with its place. A file without one passes here and fails where its keys are read.
+pub fn check_schema(text: &str, expected: &str) -> Result<(), Vec<Problem>> {
+    #[derive(Deserialize)]
+    struct OnlySchema {
+        schema: Spanned<String>,
+    }
+    match toml::from_str::<OnlySchema>(text) {
+        Ok(file) if file.schema.get_ref() != expected => {
+            let (line, column) = place_of(text, file.schema.span().start);
+            let found = file.schema.into_inner();
+            Err(vec![Problem { line, column, code: ProblemCode::WrongSchema, found }])
+        }
+        _ => Ok(()),
+    }
+}
+
 /// A TOML error as a problem with its place.
 pub fn malformed(text: &str, error: &toml::de::Error) -> Problem {
     let (line, column) = place_of(text, error.span().map_or(0, |span| span.start));
@@ -513,17 +535,19 @@ impl RuleBooks {
         Ok(RuleBooks { books: vec![RuleBook::parse(SCREENING_2013)?, RuleBook::parse(HALOGENS_2003)?] })
     }
 
-    /// Adds a book; one with the same id or the same kind of screening takes the older one's place.
+    /// Adds a book. It stands in for the one of the same id, and for what it holds (bands, halogen limits) of any
+    /// other; a book that nothing is taken from any more is dropped.
     pub fn add(&mut self, book: RuleBook) {
-        self.books.retain(|kept| {
-            kept.id != book.id
-                && !(kept.screening.is_some() && book.screening.is_some())
-                && !(kept.halogens.is_some() && book.halogens.is_some())
-        });
+        self.books.retain(|kept| kept.id != book.id);
         self.books.push(book);
-        self.books.sort_by(|a, b| {
-            (a.screening.is_none(), a.id.as_bytes()).cmp(&(b.screening.is_none(), b.id.as_bytes()))
+        let last = |holds: fn(&RuleBook) -> bool| self.books.iter().rposition(holds);
+        let used = [last(|book| book.screening.is_some()), last(|book| book.halogens.is_some())];
+        let mut at = 0;
+        self.books.retain(|_| {
+            at += 1;
+            used.contains(&Some(at - 1))
         });
+        self.books.sort_by_key(|book| book.screening.is_none());
     }
 
     /// All books, the screening book first.
@@ -531,14 +555,14 @@ impl RuleBooks {
         &self.books
     }
 
-    /// The screening bands in force.
+    /// The screening bands in force: those added last.
     pub fn screening(&self) -> Option<(&RuleBook, &Screening)> {
-        self.books.iter().find_map(|book| book.screening.as_ref().map(|screening| (book, screening)))
+        self.books.iter().rev().find_map(|book| book.screening.as_ref().map(|screening| (book, screening)))
     }
 
     /// The halogen limits in force.
     pub fn halogens(&self) -> Option<(&RuleBook, &Halogens)> {
-        self.books.iter().find_map(|book| book.halogens.as_ref().map(|halogens| (book, halogens)))
+        self.books.iter().rev().find_map(|book| book.halogens.as_ref().map(|halogens| (book, halogens)))
     }
 
     /// The reference method for a substance (`None`: the halogens) in a class.

@@ -98,7 +98,8 @@ fn below_detection(rule: &Screening, edges: Edges, limit: MassFraction) -> Judge
 fn above_range(edges: Edges, upper: MassFraction) -> Judgement {
     match edges.high {
         Some(high) if upper >= high => Judgement::new(Outcome::Over, None, UsedSigma::NONE),
-        _ => Judgement::new(Outcome::Undecided, Some(Reason::AboveRange), UsedSigma::NONE),
+        Some(_) => Judgement::new(Outcome::Undecided, Some(Reason::AboveRange), UsedSigma::NONE),
+        None => Judgement::new(Outcome::Undecided, Some(Reason::ElementOnly), UsedSigma::NONE),
     }
 }
 

@@ -98,17 +98,42 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
             units.entry(*element).or_insert(*unit);
         }
     }
+    for (heading, at) in headings.iter().zip(1..).skip(1) {
+        // Right after a value, a bare U is its uncertainty and not uranium.
+        let after_value = matches!(said.get(at - 2), Some(Said::Value(..) | Said::ValueInUnknownUnit(_)));
+        if heading.trim() == "U"
+            && after_value
+            && let Some(one) = said.get_mut(at - 1)
+        {
+            *one = Said::Error(None, ErrorWords { multiple: None, unit: None });
+        }
+    }
+    // Bare error columns belong to the value right before them. Where one stands elsewhere, the order of all of them
+    // is a guess, and a wrong pair would clear what it should not.
+    let bare_in_order = (0..said.len()).all(|at| {
+        !matches!(said.get(at), Some(Said::Error(None, _)))
+            || at > 0 && matches!(said.get(at - 1), Some(Said::Value(..) | Said::ValueInUnknownUnit(_)))
+    });
+    let value_before = |at: usize| match at.checked_sub(1).and_then(|before| said.get(before)) {
+        Some(Said::Value(element, _)) => Some(*element),
+        _ => None,
+    };
+    let errors_of = |element: Element| {
+        (0..said.len())
+            .filter(|at| match said.get(*at) {
+                Some(Said::Error(Some(of), _)) => *of == element,
+                Some(Said::Error(None, _)) => value_before(*at) == Some(element),
+                _ => false,
+            })
+            .count()
+    };
     let mut columns: Vec<ColumnMeaning> = Vec::with_capacity(headings.len());
     let mut taken = Taken::default();
-    let mut last_element = None;
     for (at, (heading, one)) in headings.iter().zip(&said).enumerate() {
         let (role, evidence) = match one {
-            Said::Value(element, unit) => {
-                last_element = Some(*element);
-                taken.first(&mut |taken| taken.values.insert(*element), || {
-                    (ColumnRole::Value { element: *element, unit: *unit }, Evidence::ElementHeading)
-                })
-            }
+            Said::Value(element, unit) => taken.first(&mut |taken| taken.values.insert(*element), || {
+                (ColumnRole::Value { element: *element, unit: *unit }, Evidence::ElementHeading)
+            }),
             // Only where no other column is that element's in a known unit or none.
             Said::ValueInUnknownUnit(element) if !units.contains_key(element) => taken
                 .first(&mut |taken| taken.values.insert(*element), || {
@@ -117,21 +142,32 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
             Said::Error(element, words) => {
                 let evidence =
                     if element.is_some() { Evidence::ElementHeading } else { Evidence::FollowsElement };
-                match element.or(last_element).filter(|element| units.contains_key(element)) {
+                let bare = if bare_in_order { value_before(at) } else { None };
+                match element.or(bare).filter(|element| units.contains_key(element)) {
                     Some(element) => taken.first(&mut |taken| taken.errors.insert(element), || {
-                        let unit = error_unit(words.unit, units.get(&element).copied().flatten());
-                        (ColumnRole::Error { element, unit, multiple: words.multiple }, evidence)
+                        let (unit, clear) = error_unit(words.unit, units.get(&element).copied().flatten());
+                        // Two errors of one element: which one is meant can't be told.
+                        let clear = clear && errors_of(element) == 1;
+                        (ColumnRole::Error { element, unit, clear, multiple: words.multiple }, evidence)
                     }),
-                    None => (ColumnRole::Unused, Evidence::NotKnown),
+                    None => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
                 }
             }
             Said::Limit(element, unit) => {
-                match element.or(last_element).filter(|element| units.contains_key(element)) {
+                // Right after the value, or after the value's own error.
+                let bare = value_before(at).or_else(|| {
+                    match at.checked_sub(1).and_then(|before| said.get(before)) {
+                        Some(Said::Error(Some(element), _)) => Some(*element),
+                        Some(Said::Error(None, _)) if bare_in_order => value_before(at - 1),
+                        _ => None,
+                    }
+                });
+                match element.or(bare).filter(|element| units.contains_key(element)) {
                     Some(element) => taken.first(&mut |taken| taken.limits.insert(element), || {
                         let unit = unit.or(units.get(&element).copied().flatten());
                         (ColumnRole::DetectionLimit { element, unit }, Evidence::ElementHeading)
                     }),
-                    None => (ColumnRole::Unused, Evidence::NotKnown),
+                    None => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
                 }
             }
             Said::Identity(identity, rank) => {
@@ -174,12 +210,25 @@ impl Taken {
 
 /// The unit of an uncertainty: its own, else its value's. A percent sign beside a value in another unit may mean
 /// relative percent, which would be a different number: it can't be told.
-fn error_unit(own: Option<Unit>, value: Option<Unit>) -> Option<Unit> {
+fn error_unit(own: Option<Unit>, value: Option<Unit>) -> (Option<Unit>, bool) {
     match (own, value) {
-        (None, value) => value,
-        (Some(Unit::Percent), value) if value != Some(Unit::Percent) => None,
-        (own, _) => own,
+        (None, value) => (value, true),
+        (Some(Unit::Percent), value) if value != Some(Unit::Percent) => (None, false),
+        (own, _) => (own, true),
     }
+}
+
+/// The element whose value a heading names, whatever else the header holds.
+pub fn value_element(heading: &str) -> Option<Element> {
+    match say(heading) {
+        Said::Value(element, _) => Some(element),
+        _ => None,
+    }
+}
+
+/// True where a cell names an element by its symbol, as a word of its own.
+pub fn names_an_element(cell: &str) -> bool {
+    tokens(cell).iter().any(|token| token.len() == 2 && Element::from_symbol(token).is_some())
 }
 
 /// How many element values a header would give; zero for a row that is no header.
@@ -228,9 +277,9 @@ pub fn apply_unit_row(columns: &mut [ColumnMeaning], units: &[Option<Unit>]) {
     }
     for (column, stated) in columns.iter_mut().zip(units) {
         match &mut column.role {
-            ColumnRole::Error { element, unit, .. } => {
+            ColumnRole::Error { element, unit, clear, .. } if unit.is_none() && *clear => {
                 let value = values.get(element).copied().flatten();
-                *unit = if unit.is_some() { *unit } else { error_unit(*stated, value) };
+                (*unit, *clear) = error_unit(*stated, value);
             }
             ColumnRole::DetectionLimit { element, unit } => {
                 *unit = unit.or(*stated).or(values.get(element).copied().flatten());
@@ -268,6 +317,20 @@ fn say_of_tokens(tokens: &[String]) -> Said {
     let elements: Vec<usize> = (0..tokens.len())
         .filter(|at| tokens.get(*at).is_some_and(|token| element_of(token).is_some()))
         .collect();
+    // `Lead (Pb)` names one element twice.
+    let same = elements.windows(2).all(|pair| {
+        let of = |at: Option<&usize>| at.and_then(|at| tokens.get(*at)).and_then(|token| element_of(token));
+        of(pair.first()) == of(pair.get(1))
+    });
+    if elements.len() > 1 && same {
+        let once: Vec<String> = tokens
+            .iter()
+            .enumerate()
+            .filter(|(at, _)| !elements.get(1..).is_some_and(|others| others.contains(at)))
+            .map(|(_, token)| token.clone())
+            .collect();
+        return say_of_tokens(&once);
+    }
     // `U Pb` is the uncertainty of lead, `U ppm` is uranium: with two symbols, a U beside another is the word.
     let at = match elements[..] {
         [] => None,
@@ -462,12 +525,45 @@ mod tests {
         let columns = meanings(&headings);
         assert_eq!(
             columns[1].role,
-            ColumnRole::Error { element: Element::PB, unit: Some(Unit::MgPerKg), multiple: None }
+            ColumnRole::Error {
+                element: Element::PB,
+                unit: Some(Unit::MgPerKg),
+                clear: true,
+                multiple: None
+            }
         );
         assert_eq!(
             columns[3].role,
-            ColumnRole::Error { element: Element::CD, unit: Some(Unit::Percent), multiple: None }
+            ColumnRole::Error {
+                element: Element::CD,
+                unit: Some(Unit::Percent),
+                clear: true,
+                multiple: None
+            }
         );
+    }
+
+    #[test]
+    fn a_bare_error_heading_that_stands_elsewhere_is_paired_with_nothing() {
+        for headings in [
+            vec!["Pb mg/kg", "Cr2O3 %", "±"],
+            vec!["Pb", "Cd", "±", "±"],
+            vec!["±", "Cd mg/kg", "±", "Pb mg/kg"],
+            vec!["Br mg/kg", "Operator", "Error"],
+        ] {
+            let headings: Vec<String> = headings.into_iter().map(str::to_owned).collect();
+            let paired =
+                meanings(&headings).iter().any(|column| matches!(column.role, ColumnRole::Error { .. }));
+            assert!(!paired, "{headings:?}");
+        }
+    }
+
+    #[test]
+    fn a_legal_limit_is_no_detection_limit() {
+        assert_eq!(role("Pb limit"), Said::NotUnderstood);
+        assert_eq!(role("Limit"), Said::Unknown);
+        assert_eq!(role("Pb detection limit"), Said::Limit(Some(Element::PB), None));
+        assert_eq!(role("Lead (Pb) mg/kg"), Said::Value(Element::PB, Some(Unit::MgPerKg)));
     }
 
     #[test]
@@ -475,7 +571,7 @@ mod tests {
         let headings: Vec<String> = ["Pb ppm", "Pb error %"].iter().map(|h| (*h).to_owned()).collect();
         assert_eq!(
             meanings(&headings)[1].role,
-            ColumnRole::Error { element: Element::PB, unit: None, multiple: None }
+            ColumnRole::Error { element: Element::PB, unit: None, clear: false, multiple: None }
         );
     }
 

@@ -22,6 +22,8 @@ const READ_TWICE: usize = 64 * 1024 * 1024;
 pub struct Record<'a> {
     /// First physical line.
     pub line: u32,
+    /// How many physical lines it runs over.
+    pub lines: u32,
     bytes: &'a [u8],
     ends: &'a [usize],
 }
@@ -195,6 +197,7 @@ impl Splitter {
                 ReadRecordResult::Record => {
                     sink(Piece::Record(Record {
                         line: self.line,
+                        lines,
                         bytes: self.cells.get(..written).unwrap_or(&[]),
                         ends: self.ends.get(..cells).unwrap_or(&[]),
                     }));

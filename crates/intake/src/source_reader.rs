@@ -18,15 +18,12 @@ use plumbline_core::text_pool::TextId;
 use sha2::{Digest, Sha256};
 
 use crate::cell::{self, CellText};
+use crate::header_search::{self, FoundHeader, find_header, sample_marks, unit_column_by_content};
 use crate::heading;
 use crate::records::{Piece, Record, Splitter};
 
 /// Bytes that are looked at before a header must have been found.
 const LOOKED_AT: usize = 256 * 1024;
-/// Rows that are looked at for a header.
-const HEADER_ROWS: usize = 100;
-/// Delimiters that are tried, the likelier first where they find equally much.
-const DELIMITERS: [u8; 4] = [b',', b';', b'\t', b'|'];
 /// Longest text of a cell that a notice repeats.
 const LONGEST_FOUND: usize = 60;
 /// A million mg/kg: the whole.
@@ -62,6 +59,8 @@ struct Table {
     plan: Plan,
     headings: Vec<String>,
     may_be_unit_row: bool,
+    /// The header that was found and has not come by yet.
+    awaited: Option<(FoundHeader, Option<DecimalMark>)>,
 }
 
 #[derive(Default)]
@@ -69,6 +68,8 @@ struct Plan {
     elements: Vec<ElementPlan>,
     identities: Vec<(usize, Identity)>,
     unit_column: Option<usize>,
+    /// A heading further down was not understood: what the rows below it mean is open.
+    closed: bool,
     mark: Option<DecimalMark>,
     columns: usize,
     /// Once-a-block notices: code, its place in `Source::notices`, the last line that was counted.
@@ -83,8 +84,33 @@ struct ElementPlan {
     unit_foreign: bool,
     /// The text kept last for this column: `<LOD` mostly follows `<LOD`.
     last_kept: TextId,
-    error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
+    error: Option<ErrorPlan>,
     limit: Option<(usize, Option<Unit>)>,
+    /// Other columns that claim to be this element's value.
+    rivals: Vec<usize>,
+}
+
+#[derive(Clone, Copy)]
+struct ErrorPlan {
+    at: usize,
+    unit: Option<Unit>,
+    clear: bool,
+    multiple: Option<SigmaMultiple>,
+}
+
+/// What stands in the element cells of a row without a measurement.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum InValueCells {
+    Words,
+    Nothing,
+}
+
+/// What a row's own unit column says.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum RowUnit {
+    Silent,
+    Known(Unit),
+    Foreign,
 }
 
 impl SourceReader {
@@ -105,6 +131,7 @@ impl SourceReader {
                 plan: Plan::default(),
                 headings: Vec::new(),
                 may_be_unit_row: false,
+                awaited: None,
             },
         }
     }
@@ -147,34 +174,26 @@ impl SourceReader {
     fn begin(&mut self) {
         let State::Looking(kept) = std::mem::replace(&mut self.state, State::Refused) else { return };
         let text = kept.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(&kept);
-        if let Some(problem) = no_text(text) {
+        // The same bytes are looked at however the file was cut into pieces.
+        let whole = kept.len() < LOOKED_AT;
+        let looked = text.get(..text.len().min(LOOKED_AT)).unwrap_or(text);
+        if let Some(problem) = no_text(looked) {
             self.table.refuse_all(problem);
             return;
         }
-        let Some(mut found) = find_header(text, kept.len() < LOOKED_AT) else {
+        let found = find_header(looked, whole);
+        let mut splitter = Splitter::new(found.as_ref().map_or(b',', |found| found.delimiter));
+        if let Some(mut found) = found {
+            self.table.source.delimiter = Some(found.delimiter);
+            unit_column_by_content(looked, &mut found);
+            let sample = sample_marks(looked, &found);
+            self.table.awaited = Some((found, sample));
+        } else {
             // Still every row is counted and refused by one entry, so that the counts add up.
-            let mut splitter = Splitter::new(b',');
-            let (table, rules) = (&mut self.table, self.rules);
-            table.source.problem = Some(NoticeCode::NoElementColumn);
-            splitter.push(text, &mut |piece| table.take(piece, rules));
-            self.state = State::Reading(Box::new(splitter));
-            return;
-        };
-        self.table.source.delimiter = Some(found.delimiter);
-        unit_column_by_content(text, &mut found);
-        let mut splitter = Splitter::new(found.delimiter);
+            self.table.source.problem = Some(NoticeCode::NoElementColumn);
+        }
         let (table, rules) = (&mut self.table, self.rules);
-        let sample = sample_marks(text, &found);
-        let header_line = found.line;
-        splitter.push(text, &mut |piece| match piece {
-            Piece::Record(record) if record.line < header_line => table.preamble(&record),
-            Piece::Record(record) if record.line == header_line => {
-                table.begin_block(found.columns.clone(), header_line, sample, rules);
-            }
-            Piece::Blank(line) | Piece::QuoteLeftOpen(line) | Piece::LineTooLong(line)
-                if line < header_line => {}
-            other => table.take(other, rules),
-        });
+        splitter.push(text, &mut |piece| table.take(piece, rules));
         self.state = State::Reading(Box::new(splitter));
     }
 }
@@ -225,146 +244,7 @@ fn no_text(bytes: &[u8]) -> Option<NoticeCode> {
     let control =
         head.iter().filter(|byte| **byte < 0x20 && !matches!(byte, b'\t' | b'\n' | b'\r' | 0x0C)).count();
     // A stray control byte is a broken cell; a file with many of them is no text.
-    (nul > 0 && nul * 200 > head.len() || control * 20 > head.len()).then_some(NoticeCode::NotText)
-}
-
-struct FoundHeader {
-    delimiter: u8,
-    line: u32,
-    columns: Vec<ColumnMeaning>,
-}
-
-/// The delimiter and row that give the most element columns.
-fn find_header(text: &[u8], whole: bool) -> Option<FoundHeader> {
-    let mut best: Option<(usize, FoundHeader)> = None;
-    for delimiter in DELIMITERS {
-        let mut splitter = Splitter::new(delimiter);
-        let mut rows = 0;
-        let mut look = |piece: Piece<'_>| {
-            let Piece::Record(record) = piece else { return };
-            rows += 1;
-            if rows > HEADER_ROWS || holds_measurements(&record) {
-                return;
-            }
-            let headings: Vec<String> =
-                record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
-            let columns = heading::meanings(&headings);
-            let found = heading::element_columns(&columns);
-            // A sentence may hold an element's name; a head with nothing but names needs a number below it.
-            if heading::only_bare_names(&columns)
-                && !measurements_below(text, delimiter, record.line, &columns)
-            {
-                return;
-            }
-            if found > best.as_ref().map_or(0, |(most, _)| *most) {
-                best = Some((found, FoundHeader { delimiter, line: record.line, columns }));
-            }
-        };
-        // Cut at the last whole line unless the file ends here: a torn header is no header.
-        splitter.push(text, &mut look);
-        if whole {
-            splitter.finish(&mut look);
-        }
-    }
-    best.map(|(_, found)| found)
-}
-
-/// True where a row after `line` has a measurement in a column of an element.
-fn measurements_below(text: &[u8], delimiter: u8, line: u32, columns: &[ColumnMeaning]) -> bool {
-    let mut any = false;
-    let mut splitter = Splitter::new(delimiter);
-    let mut look = |piece: Piece<'_>| {
-        if let Piece::Record(record) = piece
-            && record.line > line
-        {
-            any |= columns.iter().any(|column| {
-                matches!(column.role, ColumnRole::Value { .. })
-                    && is_measurement(record.cell(column.column as usize - 1))
-            });
-        }
-    };
-    splitter.push(text, &mut look);
-    splitter.finish(&mut look);
-    any
-}
-
-fn is_measurement(cell: &[u8]) -> bool {
-    !matches!(
-        cell::read(cell, Some(DecimalMark::Point)),
-        CellText::Blank | CellText::NotMeasured | CellText::Unreadable
-    )
-}
-
-/// True where a row has a number or a censored cell, which no header has: a row `S1, Pb, 12` of a long table is not
-/// a header for lead.
-fn holds_measurements(record: &Record<'_>) -> bool {
-    record.cells().any(is_measurement)
-}
-
-/// A column headed `Unit` is the unit of measure where its first cells are units, and the physical unit where not.
-fn unit_column_by_content(text: &[u8], found: &mut FoundHeader) {
-    let (delimiter, line) = (found.delimiter, found.line);
-    let Some(column) =
-        found.columns.iter_mut().find(|column| column.role == ColumnRole::Identity(Identity::Unit))
-    else {
-        return;
-    };
-    let at = column.column as usize - 1;
-    let (mut units, mut others) = (0_u32, 0_u32);
-    let mut splitter = Splitter::new(delimiter);
-    let mut look = |piece: Piece<'_>| {
-        if let Piece::Record(record) = piece
-            && record.line > line
-            && let Ok(cell) = std::str::from_utf8(record.cell(at))
-            && !cell.trim().is_empty()
-        {
-            if Unit::from_word(cell).is_some() { units += 1 } else { others += 1 }
-        }
-    };
-    splitter.push(text, &mut look);
-    splitter.finish(&mut look);
-    if units > 0 && others == 0 {
-        column.role = ColumnRole::UnitOfMeasure;
-        column.evidence = Evidence::HoldsUnits;
-    }
-}
-
-/// The decimal mark the first rows show, where they show only one.
-fn sample_marks(text: &[u8], found: &FoundHeader) -> Option<DecimalMark> {
-    let measured: Vec<usize> = found
-        .columns
-        .iter()
-        .filter(|column| {
-            matches!(
-                column.role,
-                ColumnRole::Value { .. } | ColumnRole::Error { .. } | ColumnRole::DetectionLimit { .. }
-            )
-        })
-        .map(|column| column.column as usize - 1)
-        .collect();
-    let (mut points, mut commas) = (0_u32, 0_u32);
-    let mut splitter = Splitter::new(found.delimiter);
-    let mut look = |piece: Piece<'_>| {
-        let Piece::Record(record) = piece else { return };
-        if record.line > found.line {
-            for at in &measured {
-                match cell::mark_evidence(record.cell(*at)) {
-                    Some(DecimalMark::Point) => points += 1,
-                    Some(DecimalMark::Comma) => commas += 1,
-                    None => {}
-                }
-            }
-        }
-    };
-    splitter.push(text, &mut look);
-    splitter.finish(&mut look);
-    match (points, commas) {
-        (1.., 0) => Some(DecimalMark::Point),
-        (0, 1..) => Some(DecimalMark::Comma),
-        // With commas between cells, a point inside one is a decimal point.
-        (0, 0) if found.delimiter == b',' => Some(DecimalMark::Point),
-        _ => None,
-    }
+    (nul > 1 && nul * 50 > head.len() || control * 20 > head.len()).then_some(NoticeCode::NotText)
 }
 
 fn cut(text: &str) -> String {
@@ -467,8 +347,8 @@ impl Table {
             match column.role {
                 ColumnRole::Value { element, unit } => {
                     let error = columns.iter().find_map(|other| match other.role {
-                        ColumnRole::Error { element: of, unit, multiple } if of == element => {
-                            Some((place(other), unit, multiple))
+                        ColumnRole::Error { element: of, unit, clear, multiple } if of == element => {
+                            Some(ErrorPlan { at: place(other), unit, clear, multiple })
                         }
                         _ => None,
                     });
@@ -487,6 +367,15 @@ impl Table {
                         last_kept: TextId::NONE,
                         error,
                         limit,
+                        rivals: columns
+                            .iter()
+                            .filter(|other| {
+                                other.column != column.column
+                                    && other.evidence == Evidence::AlreadyTaken
+                                    && heading::value_element(&other.heading) == Some(element)
+                            })
+                            .map(place)
+                            .collect(),
                     });
                 }
                 ColumnRole::Identity(identity) => plan.identities.push((place(column), identity)),
@@ -513,6 +402,18 @@ impl Table {
 
     /// Gives one piece its fate.
     fn take(&mut self, piece: Piece<'_>, rules: ReadingRules) {
+        if let Some((found, mark)) = self.awaited.take() {
+            match piece {
+                Piece::Record(record) if record.line >= found.line => {
+                    self.begin_block(found.columns, found.line, mark, rules);
+                    return;
+                }
+                Piece::Record(record) => self.preamble(&record),
+                Piece::Blank(_) | Piece::QuoteLeftOpen(_) | Piece::LineTooLong(_) => {}
+            }
+            self.awaited = Some((found, mark));
+            return;
+        }
         self.source.rows_in += 1;
         match piece {
             Piece::Blank(_) => self.source.set_aside[SetAside::Blank as usize] += 1,
@@ -528,19 +429,20 @@ impl Table {
     }
 
     fn row(&mut self, record: &Record<'_>, rules: ReadingRules) {
-        if self.may_be_unit_row {
-            self.may_be_unit_row = false;
-            if self.take_unit_row(record) {
-                self.source.set_aside[SetAside::UnitRow as usize] += 1;
-                return;
-            }
-        }
-        if self.is_heading(record) {
-            self.source.set_aside[SetAside::Heading as usize] += 1;
+        // A record over several lines has used up as many rows.
+        self.source.rows_in += u64::from(record.lines - 1);
+        if record.lines > 1 && self.swallowed_rows(record) {
+            self.refuse(record.line, 0, NoticeCode::QuoteLeftOpen, "", u64::from(record.lines));
             return;
         }
-        if self.begins_new_block(record, rules) {
-            self.source.set_aside[SetAside::Heading as usize] += 1;
+        let rows = u64::from(record.lines);
+        let aside = self.heading_or_units(record, rules);
+        if let Some(aside) = aside {
+            self.source.set_aside[aside as usize] += rows;
+            return;
+        }
+        if self.plan.closed {
+            self.refuse(record.line, 0, NoticeCode::UnderUnknownHeading, "", rows);
             return;
         }
         if record.len() > self.plan.columns
@@ -548,33 +450,111 @@ impl Table {
                 (self.plan.columns..record.len()).find(|at| !record.cell(*at).trim_ascii().is_empty())
         {
             let found = String::from_utf8_lossy(record.cell(extra)).into_owned();
-            self.refuse(record.line, extra as u32 + 1, NoticeCode::RowTooLong, &found, 1);
+            self.refuse(record.line, extra as u32 + 1, NoticeCode::RowTooLong, &found, rows);
             return;
         }
         if self.nothing_usable(record) {
-            self.refuse(record.line, 0, NoticeCode::NothingUsable, "", 1);
+            self.refuse(record.line, 0, NoticeCode::NothingUsable, "", rows);
             return;
         }
         for (column, _) in &self.plan.identities {
             if std::str::from_utf8(record.cell(*column)).is_err() {
                 let found = String::from_utf8_lossy(record.cell(*column)).into_owned();
                 let column = *column as u32 + 1;
-                self.refuse(record.line, column, NoticeCode::NotUtf8, &found, 1);
+                self.refuse(record.line, column, NoticeCode::NotUtf8, &found, rows);
                 return;
             }
         }
         if record.len() < self.plan.columns {
             self.count(record.line, 0, NoticeCode::RowShort, &record.len().to_string());
         }
+        // A reading takes one row of its lines; the others are the rest of the same row.
+        self.source.rows_in -= u64::from(record.lines - 1);
         self.reading(record, rules);
     }
 
-    fn take_unit_row(&mut self, record: &Record<'_>) -> bool {
-        let Some(block) = self.source.blocks.last_mut() else { return false };
+    /// True where a quoted cell over several lines holds what looks like whole rows: a stray pair of quotes.
+    fn swallowed_rows(&self, record: &Record<'_>) -> bool {
+        let delimiter = self.source.delimiter.unwrap_or(b',');
+        let many = (self.plan.columns / 2).max(2);
+        let note = |at: usize| {
+            let role = self.source.blocks.last().and_then(|block| block.columns.get(at)).map(|one| &one.role);
+            matches!(role, Some(ColumnRole::Identity(Identity::Note) | ColumnRole::Unused))
+        };
+        record.cells().enumerate().any(|(at, cell)| {
+            let mut lines = cell.split(|byte| matches!(byte, b'\n' | b'\r')).filter(|line| !line.is_empty());
+            let spans = memchr::memchr2(b'\n', b'\r', cell).is_some();
+            spans && (!note(at) || lines.any(|line| memchr::memchr_iter(delimiter, line).count() >= many))
+        })
+    }
+
+    /// Takes a row that is no data: a heading, a new heading, a row of units.
+    fn heading_or_units(&mut self, record: &Record<'_>, rules: ReadingRules) -> Option<SetAside> {
+        if self.may_be_unit_row {
+            self.may_be_unit_row = false;
+            if self.take_unit_row(record, rules) {
+                return Some(SetAside::UnitRow);
+            }
+        }
+        if self.is_heading(record) {
+            // Units may stand under it again, and may be others.
+            self.may_be_unit_row = true;
+            self.plan.closed = false;
+            return Some(SetAside::Heading);
+        }
+        let words = self.words_for_values(record)?;
+        if let Some(columns) = header_search::read_header(record) {
+            let mark = self.plan.mark;
+            self.begin_block(columns, record.line, mark, rules);
+            self.notice(record.line, 0, NoticeCode::NewHeader, b"");
+            return Some(SetAside::Heading);
+        }
+        // Words that name elements where numbers should be: another heading, in a form not understood. Reading on
+        // under the old one would put numbers into the wrong columns.
+        if words == InValueCells::Words
+            && names_elements(record) >= 2
+            && !header_search::holds_measurements(record)
+        {
+            self.plan.closed = true;
+        }
+        None
+    }
+
+    /// What stands in the element cells of a row that may be a heading; nothing for a row with a measurement.
+    fn words_for_values(&self, record: &Record<'_>) -> Option<InValueCells> {
+        let mut any = false;
+        for planned in &self.plan.elements {
+            let cell = record.cell(planned.value).trim_ascii();
+            match cell.first() {
+                None => {}
+                Some(b'0'..=b'9' | b'-' | b'+' | b'<' | b'>') => return None,
+                Some(_) => match cell::read(cell, self.plan.mark) {
+                    CellText::Unreadable => any = true,
+                    CellText::NotMeasured | CellText::Blank => {}
+                    _ => return None,
+                },
+            }
+        }
+        if any {
+            return Some(InValueCells::Words);
+        }
+        (names_elements(record) > 0).then_some(InValueCells::Nothing)
+    }
+
+    fn take_unit_row(&mut self, record: &Record<'_>, rules: ReadingRules) -> bool {
+        let Some(block) = self.source.blocks.last() else { return false };
         let cells: Vec<&str> =
             record.cells().map(|cell| std::str::from_utf8(cell).unwrap_or("\u{FFFD}")).collect();
         let Some(units) = heading::unit_row(&block.columns, &cells) else { return false };
-        heading::apply_unit_row(&mut block.columns, &units);
+        if block.first_reading < self.source.readings.len() {
+            // Under a repeated heading: rows above keep the units they were read in.
+            let (columns, mark) = (heading::meanings(&self.headings), self.plan.mark);
+            self.begin_block(columns, record.line, mark, rules);
+            self.may_be_unit_row = false;
+        }
+        if let Some(block) = self.source.blocks.last_mut() {
+            heading::apply_unit_row(&mut block.columns, &units);
+        }
         self.plan_block();
         true
     }
@@ -582,32 +562,9 @@ impl Table {
     fn is_heading(&self, record: &Record<'_>) -> bool {
         // The first cell settles it for nearly every row.
         record.len() >= self.headings.len()
-            && self
-                .headings
-                .iter()
-                .enumerate()
-                .all(|(at, heading)| record.cell(at).trim_ascii() == heading.trim().as_bytes())
-    }
-
-    /// A header with other columns further down starts a new block with its own meaning.
-    fn begins_new_block(&mut self, record: &Record<'_>, rules: ReadingRules) -> bool {
-        let looks_like_text = self.plan.elements.iter().take(3).all(|planned| {
-            let cell = record.cell(planned.value).trim_ascii();
-            cell.first().is_some_and(u8::is_ascii_alphabetic)
-        });
-        if !looks_like_text || holds_measurements(record) {
-            return false;
-        }
-        let headings: Vec<String> =
-            record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
-        let columns = heading::meanings(&headings);
-        if heading::element_columns(&columns) < 2.min(self.plan.elements.len()) {
-            return false;
-        }
-        let mark = self.plan.mark;
-        self.begin_block(columns, record.line, mark, rules);
-        self.notice(record.line, 0, NoticeCode::NewHeader, b"");
-        true
+            && self.headings.iter().enumerate().all(|(at, heading)| {
+                record.cell(at).trim_ascii().eq_ignore_ascii_case(heading.trim().as_bytes())
+            })
     }
 
     fn nothing_usable(&self, record: &Record<'_>) -> bool {
@@ -615,7 +572,7 @@ impl Table {
         !self.plan.identities.iter().any(|(at, _)| used(*at))
             && !self.plan.elements.iter().any(|planned| {
                 used(planned.value)
-                    || planned.error.is_some_and(|(at, ..)| used(at))
+                    || planned.error.is_some_and(|error| used(error.at))
                     || planned.limit.is_some_and(|(at, _)| used(at))
             })
     }
@@ -633,23 +590,33 @@ impl Table {
         }
     }
 
-    /// The unit the row's own unit column states.
-    fn row_unit(&mut self, record: &Record<'_>) -> Option<Unit> {
-        let column = self.plan.unit_column?;
-        let text = std::str::from_utf8(record.cell(column)).unwrap_or("").trim();
-        let unit = Unit::from_word(text);
-        if unit.is_none() && !text.is_empty() {
-            self.notice(record.line, column as u32 + 1, NoticeCode::UnitNotKnown, text.as_bytes());
+    /// What the row's own unit column states.
+    fn row_unit(&mut self, record: &Record<'_>) -> RowUnit {
+        let Some(column) = self.plan.unit_column else { return RowUnit::Silent };
+        let text = std::str::from_utf8(record.cell(column)).unwrap_or("\u{FFFD}").trim();
+        if text.is_empty() {
+            return RowUnit::Silent;
         }
-        unit
+        if let Some(unit) = Unit::from_word(text) {
+            return RowUnit::Known(unit);
+        }
+        self.notice(record.line, column as u32 + 1, NoticeCode::UnitNotKnown, text.as_bytes());
+        RowUnit::Foreign
     }
 
-    fn element_cell(&mut self, record: &Record<'_>, at: usize, row_unit: Option<Unit>, rules: ReadingRules) {
+    fn element_cell(&mut self, record: &Record<'_>, at: usize, row_unit: RowUnit, rules: ReadingRules) {
         let Some(planned) = self.plan.elements.get(at) else { return };
         let (index, value_column) = (planned.index, planned.value);
         let (error, limit) = (planned.error, planned.limit);
         let (heading_unit, foreign) = (planned.unit, planned.unit_foreign);
-        let column_unit = if foreign { None } else { heading_unit.or(row_unit).or(rules.unit) };
+        // A heading and a row that contradict each other, or a unit nobody knows, leave the unit open.
+        let column_unit = match (foreign, heading_unit, row_unit) {
+            (true, ..) | (_, _, RowUnit::Foreign) => None,
+            (_, Some(heading), RowUnit::Known(row)) if heading != row => None,
+            (_, heading, RowUnit::Known(row)) => heading.or(Some(row)),
+            (_, heading, RowUnit::Silent) => heading.or(rules.unit),
+        };
+        let foreign = foreign || row_unit == RowUnit::Foreign;
         let remade = heading_unit.or(if self.plan.unit_column.is_none() { rules.unit } else { None });
         let mark = self.plan.mark;
         let raw = record.cell(value_column);
@@ -658,6 +625,15 @@ impl Table {
 
         let mut written = Written::Nothing;
         let mut cell = Cell { state: CellState::Blank, ..Cell::NO_COLUMN };
+        if let Some(rival) = self.rival(record, at) {
+            // Two columns for one element: which one is meant nobody can tell from here.
+            let both = [raw.trim_ascii(), b" | ", rival.as_slice()].concat();
+            cell.state = CellState::Text;
+            written = self.keep(at, &both);
+            self.source.readings.push_cell(index, cell, written);
+            self.count(line, column, NoticeCode::ColumnTwice, &String::from_utf8_lossy(&both));
+            return;
+        }
         match cell::read(raw, mark) {
             CellText::Blank => {}
             CellText::NotMeasured => written = self.keep(at, raw),
@@ -672,6 +648,8 @@ impl Table {
                 self.notice(line, column, NoticeCode::MarkUnclear, raw);
             }
             CellText::Number(number, own_unit) => {
+                // A unit behind the number does not make a column of something else this element's mass fraction.
+                let own_unit = own_unit.filter(|_| !foreign);
                 match (own_unit.or(column_unit), number) {
                     (None, _) => {
                         cell.state = CellState::UnitUnknown;
@@ -705,10 +683,19 @@ impl Table {
                     }
                 }
                 if cell.state == CellState::Number {
-                    cell.printed_error = self.printed_error(record, error, own_unit.or(column_unit), rules);
+                    // Beside a cell in a unit of its own, the error column's unit is anybody's guess.
+                    let foreign_cell = own_unit.is_some() && own_unit != column_unit;
+                    let error = error.map(|error| ErrorPlan { clear: error.clear && !foreign_cell, ..error });
+                    cell.printed_error = self.printed_error(record, error, column_unit, rules);
+                    if let Some(printed) = cell.printed_error
+                        && i128::from(cell.value.units()) < -3 * i128::from(printed.units())
+                    {
+                        self.notice(line, column, NoticeCode::FarBelowZero, raw);
+                    }
                 }
             }
             CellText::Below(number, own_unit) | CellText::Above(number, own_unit) => {
+                let own_unit = own_unit.filter(|_| !foreign);
                 let above = raw.trim_ascii().first() == Some(&b'>');
                 written = self.keep(at, raw);
                 let bound =
@@ -763,17 +750,18 @@ impl Table {
     fn printed_error(
         &mut self,
         record: &Record<'_>,
-        error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
+        error: Option<ErrorPlan>,
         value_unit: Option<Unit>,
         rules: ReadingRules,
     ) -> Option<MassFraction> {
-        let (at, stated_unit, multiple) = error?;
+        let planned = error?;
+        let (at, multiple) = (planned.at, planned.multiple);
         let raw = record.cell(at).trim_ascii();
         if raw.is_empty() {
             return None;
         }
         let column = at as u32 + 1;
-        let unit = self.unit_of_error(at, stated_unit, value_unit);
+        let unit = unit_of_error(planned, value_unit);
         let number = match cell::read(raw, self.plan.mark) {
             CellText::Number(number, own) => Some((number, own.or(unit))),
             CellText::NotMeasured | CellText::NotDetected => return None,
@@ -803,14 +791,11 @@ impl Table {
         }
     }
 
-    /// The unit of an uncertainty cell: the heading's; where the heading says none and nothing contradicts it, the
-    /// value's own.
-    fn unit_of_error(&self, at: usize, stated: Option<Unit>, value_unit: Option<Unit>) -> Option<Unit> {
-        if stated.is_some() {
-            return stated;
-        }
-        let names_a_unit = self.headings.get(at).is_some_and(|heading| heading.contains('%'));
-        if names_a_unit { None } else { value_unit }
+    /// What another column says of the same element, where it says anything.
+    fn rival(&self, record: &Record<'_>, at: usize) -> Option<Vec<u8>> {
+        let planned = self.plan.elements.get(at)?;
+        let said = planned.rivals.iter().map(|rival| record.cell(*rival).trim_ascii());
+        said.filter(|cell| !cell.is_empty()).map(<[u8]>::to_vec).next()
     }
 
     fn limit_column(
@@ -833,7 +818,7 @@ impl Table {
     fn limit_of_non_detect(
         &mut self,
         record: &Record<'_>,
-        error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
+        error: Option<ErrorPlan>,
         limit: Option<(usize, Option<Unit>)>,
         value_unit: Option<Unit>,
         rules: ReadingRules,
@@ -841,9 +826,10 @@ impl Table {
         if let Some(stated) = self.limit_column(record, limit, value_unit) {
             return Some(stated);
         }
-        let (at, stated_unit, multiple) = error?;
+        let planned = error?;
+        let (at, multiple) = (planned.at, planned.multiple);
         let raw = record.cell(at);
-        let unit = self.unit_of_error(at, stated_unit, value_unit);
+        let unit = unit_of_error(planned, value_unit);
         let printed = match cell::read(raw, self.plan.mark) {
             CellText::Number(number, own) => number.to_mass_fraction(own.or(unit)?, Rounding::Up)?,
             CellText::Below(number, own) => {
@@ -879,7 +865,9 @@ impl Table {
                     rows: refused,
                 });
             }
-            None if self.source.rows_in == 0 => self.refuse_all(NoticeCode::HeaderOnly),
+            None if self.source.readings.is_empty() && self.source.rows_refused == 0 => {
+                self.refuse_all(NoticeCode::HeaderOnly);
+            }
             _ => {}
         }
         self.material_or_class();
@@ -944,16 +932,23 @@ impl Table {
     }
 }
 
-fn multiple_unknown(
-    error: Option<(usize, Option<Unit>, Option<SigmaMultiple>)>,
-    rules: ReadingRules,
-) -> bool {
-    matches!(error, Some((_, _, None))) && rules.multiple.is_none()
+/// How many cells of a row name an element by its symbol.
+fn names_elements(record: &Record<'_>) -> usize {
+    let texts = record.cells().filter_map(|cell| std::str::from_utf8(cell).ok());
+    texts.filter(|cell| heading::names_an_element(cell)).count()
+}
+
+fn multiple_unknown(error: Option<ErrorPlan>, rules: ReadingRules) -> bool {
+    error.is_some_and(|error| error.multiple.is_none()) && rules.multiple.is_none()
+}
+
+/// The unit of an uncertainty cell: its heading's, else the value's own; nothing where it can't be told.
+fn unit_of_error(planned: ErrorPlan, value_unit: Option<Unit>) -> Option<Unit> {
+    if planned.clear { planned.unit.or(value_unit) } else { None }
 }
 
 fn is_element_heading(heading: &str) -> bool {
-    let one = heading::meanings(&[heading.to_owned()]);
-    one.iter().any(|column| matches!(column.role, ColumnRole::Value { .. }))
+    heading::value_element(heading).is_some()
 }
 
 /// True where the text of a number can be made again from its value: it is plain, in a unit that holds for the whole

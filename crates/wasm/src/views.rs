@@ -434,7 +434,7 @@ fn column(words: &Words, meaning: &plumbline_core::reading::ColumnMeaning) -> Co
         ColumnRole::Value { element, unit } | ColumnRole::DetectionLimit { element, unit } => {
             (Some(*element), *unit, None)
         }
-        ColumnRole::Error { element, unit, multiple } => (Some(*element), *unit, *multiple),
+        ColumnRole::Error { element, unit, multiple, .. } => (Some(*element), *unit, *multiple),
         _ => (None, None, None),
     };
     ColumnView {

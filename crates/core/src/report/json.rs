@@ -640,7 +640,7 @@ fn column(meaning: &ColumnMeaning) -> ColumnOut<'_> {
         ColumnRole::Value { element, unit } | ColumnRole::DetectionLimit { element, unit } => {
             (Some(*element), *unit, None)
         }
-        ColumnRole::Error { element, unit, multiple } => (Some(*element), *unit, *multiple),
+        ColumnRole::Error { element, unit, multiple, .. } => (Some(*element), *unit, *multiple),
         _ => (None, None, None),
     };
     ColumnOut {

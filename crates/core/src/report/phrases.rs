@@ -411,6 +411,9 @@ pub fn summary_says(words: &Words, findings: &Findings) -> String {
     if findings.verdicts.is_empty() {
         return words.say("summary-no_readings");
     }
+    if findings.lots.is_empty() {
+        return words.say("summary-only_checks");
+    }
     let mut reasons = Reasons::default();
     for material in &findings.materials {
         let outcomes = material.reasons.iter().filter(|reason| reason.code.kind() == ReasonKind::Outcome);

@@ -134,6 +134,13 @@ lot-reason-halogen_open = { $about } is open under the halogen book in { $count 
        *[other] readings
     }.
     .remedy = Follow the next step of each reading.
+lot-reason-file_not_read = The file "{ $about }" was not read, or none of its rows; something measured may stand in it.
+    .remedy = Look at the file under "What came in?": give it in a form that is read, or take it out of the inspection.
+lot-reason-units_not_stated = { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    } do not say which physical unit they were made on, so the plan's units cannot be counted.
+    .remedy = Name the unit (piece) of each reading in a Unit column.
 lot-reason-rows_refused = { $count ->
         [one] One row of the source was
        *[other] { $count } rows of the source were
@@ -167,7 +174,7 @@ lot-reason-trust_none = No check standard or blank is given, so nothing shows th
     .remedy = Measure a check standard before and after, or set trust to advisory; the report prints that.
 lot-reason-sampling_none = No lot size and sampling plan are given, so nothing shows that enough was measured.
     .remedy = Give the lot size and how many units the plan asks for, or set sampling to advisory; the report prints that.
-lot-reason-sampling_too_few = { $count } units were measured; the plan asks for { $of }.
+lot-reason-sampling_too_few = { $count } units were measured of the least sampled material; the plan asks for { $of }.
     .remedy = Measure the missing units.
 lot-reason-multiple_not_stated = The multiple of the printed errors is not stated for { $count } of { $of } { $of ->
         [one] reading
@@ -255,7 +262,7 @@ notice-utf16 = The text is UTF-16, which this version does not read.
     .remedy = Save it as CSV (UTF-8).
 notice-no_element_column = No column of an element was found, such as "Pb (mg/kg)". All { $rows } rows are refused.
     .remedy = Check that the file has one heading row with element symbols, and rows below it.
-notice-column_twice = "{ $found }" has the same meaning as a column further left and is not used.
+notice-column_twice = "{ $found }": two columns claim to be the same element. Where both hold something, the cell counts as not measured.
     .remedy = Remove or rename one of the two.
 notice-heading_not_understood = "{ $found }" starts like an element, but its other words are not understood, so it is not used.
     .remedy = If it is a mass fraction, name it like "Pb mg/kg".
@@ -265,6 +272,10 @@ notice-line_too_long = This line is longer than any table row (over 1 MiB). It i
     .remedy = Look at the line in the file; a line break may be missing.
 notice-row_too_long = The row has more cells than the heading, first "{ $found }", so its cells may stand in the wrong columns. It is refused.
     .remedy = Look for a delimiter inside a cell that is not in quotation marks.
+notice-under_unknown_heading = The row stands under a heading that was not understood, so what its numbers mean is open. It is refused.
+    .remedy = Look at the heading above it: name elements like "Pb mg/kg", or give the table as a file of its own.
+notice-far_below_zero = "{ $found }" is more than three printed errors below zero: perhaps a code for a missing value, or a wrong calibration. It is kept as a number.
+    .remedy = Look at the cell; if it stands for a missing value, leave it empty.
 notice-row_short = { $rows } { $rows ->
         [one] row has
        *[other] rows have
@@ -281,7 +292,7 @@ notice-number_out_of_range = "{ $found }" is beyond any mass fraction. The cell 
 notice-more_than_whole = "{ $found }" is more than the whole sample (over 1 000 000 mg/kg).
     .remedy = Check the unit of the column.
 notice-mark_unclear = "{ $found }" has a comma or point that may be a decimal or a thousands mark. The cell counts as not measured.
-    .remedy = State the file's decimal mark.
+    .remedy = Write numbers without thousands marks, or state the file's decimal mark.
 notice-error_not_understood = The uncertainty "{ $found }" is no usable number. The value stands without uncertainty.
     .remedy = Correct the cell.
 notice-error_unit_unclear = The uncertainty's unit cannot be told in { $rows } { $rows ->
@@ -393,6 +404,7 @@ summary-counts = { $readings ->
         [one] one lot
        *[other] { $lots } lots
     }: { $accept } accept, { $hold } hold, { $not_accept } not accept.
+summary-only_checks = All readings are named as checks: nothing of a lot was measured.
 summary-readings_below = What the readings say: every substance screened is below limit or not applicable.
 summary-readings_say = What the readings say: { $list }.
 summary-over_limit = { $about } over limit in { $count }
@@ -407,6 +419,8 @@ summary-halogen_open = { $about } open under the halogen book in { $count }
 summary-evidence_none = Evidence: nothing that is missing holds a lot.
 summary-evidence_advisory = Missing, and advisory by setting: { $list }.
 summary-evidence_missing = Evidence missing for an accept: { $list }.
+evidence-short-file_not_read = a file that was not read
+evidence-short-units_not_stated = the unit of each reading
 evidence-short-rows_refused = refused rows to look at
 evidence-short-class_unknown = material class
 evidence-short-thickness_not_stated = thickness

@@ -1,0 +1,300 @@
+//! The command line as a process: exit statuses, the files it writes, and the golden cases through its door.
+
+use std::ffi::OsStr;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use plumbline_core::acts::parse_settings;
+use plumbline_core::inspection::{Inspection, review};
+use plumbline_core::report::{csv, html, json};
+use plumbline_core::rules::RuleBook;
+use plumbline_core::words::Words;
+use plumbline_intake::{SourceReader, found_in_folder};
+
+// Cases are loaded by the same lines as in the native test.
+#[allow(dead_code, unreachable_pub)]
+#[path = "../../../tests/src/golden/load.rs"]
+mod load;
+
+const CLEAN: &str = "Sample,Class,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s)\n\
+    S1,metal,1,0.5,5,1,1,0.5,5,1\n";
+const OVER: &str = "Sample,Class,Pb mg/kg,Pb u (1s)\nS1,metal,1360,20\n";
+const ADVISORY: &str = "schema = \"plumbline.settings/1\"\ntrust = \"advisory\"\nsampling = \"advisory\"\n\
+    materials = \"advisory\"\n";
+
+/// An empty folder of a test's own.
+fn folder(test: &str) -> PathBuf {
+    let path = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(test);
+    if path.exists() {
+        fs::remove_dir_all(&path).expect("an old run can be removed");
+    }
+    fs::create_dir_all(&path).expect("a folder can be made");
+    path
+}
+
+fn write(folder: &Path, name: &str, text: &str) -> PathBuf {
+    let path = folder.join(name);
+    fs::create_dir_all(path.parent().expect("a folder")).expect("a folder can be made");
+    fs::write(&path, text).expect("a file can be written");
+    path
+}
+
+fn plumbline<A: AsRef<OsStr>>(arguments: impl IntoIterator<Item = A>) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_plumbline")).args(arguments).output().expect("the program runs")
+}
+
+fn status(output: &Output) -> i32 {
+    output.status.code().expect("no signal")
+}
+
+/// Reviews paths into `out`, with further arguments first.
+fn reviewed(out: &Path, more: &[&OsStr], paths: &[&Path]) -> Output {
+    let mut arguments = vec![OsStr::new("review"), OsStr::new("--out"), out.as_os_str()];
+    arguments.extend(more);
+    arguments.extend(paths.iter().map(|path| path.as_os_str()));
+    plumbline(arguments)
+}
+
+fn text(bytes: &[u8]) -> String {
+    String::from_utf8_lossy(bytes).into_owned()
+}
+
+fn three_files(out: &Path) -> [Vec<u8>; 3] {
+    ["findings.json", "findings.csv", "report.html"]
+        .map(|name| fs::read(out.join(name)).unwrap_or_else(|error| panic!("{name}: {error}")))
+}
+
+fn nothing_written(out: &Path) {
+    assert!(!out.exists(), "{} was made", out.display());
+}
+
+#[test]
+fn every_lot_accepted_is_exit_0() {
+    let folder = folder("exit_0");
+    let (table, settings) = (write(&folder, "clean.csv", CLEAN), write(&folder, "settings.toml", ADVISORY));
+    let output = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&table]);
+    assert_eq!(status(&output), 0, "{}", text(&output.stdout));
+    three_files(&folder.join("out"));
+}
+
+#[test]
+fn a_lot_held_or_not_accepted_is_exit_1() {
+    let folder = folder("exit_1");
+    let (clean, over) = (write(&folder, "clean.csv", CLEAN), write(&folder, "over.csv", OVER));
+    let held = reviewed(&folder.join("held"), &[], &[&clean]);
+    assert_eq!(status(&held), 1, "no check readings, no plan: {}", text(&held.stdout));
+    let over = reviewed(&folder.join("over"), &[], &[&over]);
+    assert_eq!(status(&over), 1);
+    three_files(&folder.join("over"));
+}
+
+#[test]
+fn a_file_that_is_not_there_is_listed_and_the_rest_is_written() {
+    let folder = folder("unreadable");
+    let settings = write(&folder, "settings.toml", ADVISORY);
+    let (clean, missing) = (write(&folder, "clean.csv", CLEAN), folder.join("missing.csv"));
+    let out = folder.join("out");
+    let output = reviewed(&out, &[OsStr::new("--settings"), settings.as_os_str()], &[&missing, &clean]);
+    assert_eq!(status(&output), 2, "{}", text(&output.stdout));
+    let findings = text(&three_files(&out)[0]);
+    assert!(findings.contains("\"problem\":\"unreadable\"") && findings.contains("missing.csv"));
+    assert!(findings.contains("\"disposition\":\"accept\""), "the other file is reviewed");
+    assert!(text(&output.stdout).contains("missing.csv"));
+}
+
+#[test]
+fn a_file_that_is_no_table_is_exit_2_where_it_is_named_and_skipped_in_a_folder() {
+    let folder = folder("no_table");
+    let settings = write(&folder, "settings.toml", ADVISORY);
+    let clean = write(&folder, "delivery/clean.csv", CLEAN);
+    let letter = write(&folder, "delivery/letters/letter.md", "Dear sir or madam,\n");
+    let given = [OsStr::new("--settings"), settings.as_os_str()];
+    let named = reviewed(&folder.join("named"), &given, &[&clean, &letter]);
+    assert_eq!(status(&named), 2);
+    let walked = reviewed(&folder.join("walked"), &given, &[&folder.join("delivery")]);
+    assert_eq!(status(&walked), 0, "{}", text(&walked.stdout));
+    let findings = text(&three_files(&folder.join("walked"))[0]);
+    assert!(
+        findings.contains("\"name\":\"letters/letter.md\"") && findings.contains("\"problem\":\"skipped\"")
+    );
+}
+
+#[test]
+fn no_readings_at_all_is_exit_2() {
+    let folder = folder("no_readings");
+    fs::create_dir_all(folder.join("empty")).expect("a folder can be made");
+    let output = reviewed(&folder.join("out"), &[], &[&folder.join("empty")]);
+    assert_eq!(status(&output), 2);
+    three_files(&folder.join("out"));
+}
+
+/// Check readings are no product: nothing was screened, so nothing can be accepted.
+#[test]
+fn check_readings_alone_are_no_accept() {
+    let folder = folder("checks_only");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let settings = write(&folder, "settings.toml", &format!("{ADVISORY}check_samples = [\"S1\"]\n"));
+    let output = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&table]);
+    assert_ne!(status(&output), 0, "{}", text(&output.stdout));
+}
+
+#[test]
+fn wrong_usage_is_exit_64_with_a_hint_and_writes_nothing() {
+    let folder = folder("usage");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let out = folder.join("out");
+    let (table, out_text) = (table.to_string_lossy().into_owned(), out.to_string_lossy().into_owned());
+    for arguments in [
+        vec!["review", "--out", &out_text],
+        vec!["review", &table],
+        vec!["review", "--out"],
+        vec!["review", "--out", &out_text, "--odd", &table],
+        vec!["review", "--out", &out_text, &table, "--settings"],
+        vec!["polish", &table],
+        vec!["--odd"],
+    ] {
+        let output = plumbline(&arguments);
+        assert_eq!(status(&output), 64, "{arguments:?}");
+        assert!(text(&output.stderr).contains("plumbline help"), "{arguments:?}: {}", text(&output.stderr));
+        assert!(output.stdout.is_empty(), "{arguments:?}");
+        nothing_written(&out);
+    }
+}
+
+#[test]
+fn a_bad_settings_or_rule_file_is_exit_64_with_its_place_and_writes_nothing() {
+    let folder = folder("bad_files");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let settings = write(&folder, "bad.toml", "schema = \"plumbline.settings/1\"\ntrust = \"maybe\"\n");
+    let rules = write(&folder, "rules.toml", "schema = \"plumbline.rules/1\"\nid = 5\n");
+    let missing = folder.join("missing.toml");
+    let out = folder.join("out");
+    for (option, file, place) in [
+        ("--settings", &settings, "line 2, column 9"),
+        ("--rules", &rules, "line 2, column 6"),
+        ("--settings", &missing, "missing.toml"),
+        ("--rules", &missing, "missing.toml"),
+        ("--settings", &table, "line 1"),
+    ] {
+        let output = reviewed(&out, &[OsStr::new(option), file.as_os_str()], &[&table]);
+        assert_eq!(status(&output), 64, "{option} {}", file.display());
+        assert!(text(&output.stderr).contains(place), "{}", text(&output.stderr));
+        nothing_written(&out);
+    }
+}
+
+#[test]
+fn an_output_that_cannot_be_written_is_exit_74() {
+    let folder = folder("output");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let in_the_way = write(&folder, "in-the-way", "a file");
+    for out in [in_the_way.clone(), in_the_way.join("below")] {
+        let output = reviewed(&out, &[], &[&table]);
+        assert_eq!(status(&output), 74, "{}", out.display());
+        assert!(text(&output.stderr).contains("in-the-way"), "{}", text(&output.stderr));
+    }
+    fs::create_dir_all(folder.join("out/findings.csv")).expect("a folder can be made");
+    assert_eq!(status(&reviewed(&folder.join("out"), &[], &[&table])), 74);
+}
+
+#[test]
+fn help_and_version_are_exit_0_on_the_standard_output() {
+    for arguments in [&["help"][..], &["--help"], &["-h"], &[], &["review", "--help"]] {
+        let output = plumbline(arguments);
+        assert_eq!(status(&output), 0, "{arguments:?}");
+        for word in
+            ["--out DIR", "--settings FILE", "--rules FILE", "64", "74", "not a declaration of conformity"]
+        {
+            assert!(text(&output.stdout).contains(word), "{arguments:?}: {word}");
+        }
+    }
+    let version = plumbline(["version"]);
+    assert_eq!(status(&version), 0);
+    assert_eq!(text(&version.stdout).trim(), concat!("plumbline ", env!("CARGO_PKG_VERSION")));
+}
+
+#[test]
+fn what_is_said_ends_with_what_it_is_not() {
+    let folder = folder("said");
+    let table = write(&folder, "over.csv", OVER);
+    let said = text(&reviewed(&folder.join("out"), &[], &[&table]).stdout);
+    for words in ["rows in 1 = used 1", "not accept", "not a declaration of conformity", "report.html"] {
+        assert!(said.contains(words), "{words} in\n{said}");
+    }
+}
+
+#[test]
+fn the_same_files_in_any_order_give_the_same_bytes_and_no_date() {
+    let folder = folder("order");
+    let (a, b) = (write(&folder, "a.csv", CLEAN), write(&folder, "b.csv", OVER));
+    reviewed(&folder.join("one"), &[], &[&a, &b]);
+    reviewed(&folder.join("two"), &[], &[&b, &a]);
+    assert_eq!(three_files(&folder.join("one")), three_files(&folder.join("two")));
+}
+
+/// What the core says of a case without the command line around it.
+fn in_process(case: &load::Case) -> Option<[Vec<u8>; 3]> {
+    let mut inspection = Inspection::new().expect("the built-in books are whole");
+    if let Some(text) = &case.rules {
+        inspection.books.add(RuleBook::parse(text).ok()?);
+    }
+    if let Some(text) = &case.settings {
+        inspection.acts = parse_settings(text, "settings.toml").ok()?;
+    }
+    let settings = inspection.settings();
+    for (name, bytes) in &case.files {
+        let mut reader = SourceReader::new(name, &settings);
+        reader.push(bytes);
+        inspection.add_source(found_in_folder(reader.finish()));
+    }
+    let findings = review(&inspection);
+    let words = Words::english();
+    let mut files = [Vec::new(), Vec::new(), Vec::new()];
+    json::write(&inspection, &findings, &words, &mut files[0]).expect("a Vec takes all bytes");
+    csv::write(&inspection, &findings, &mut files[1]).expect("a Vec takes all bytes");
+    html::write(&inspection, &findings, &words, &mut files[2]).expect("a Vec takes all bytes");
+    Some(files)
+}
+
+/// `"exit": 1` of an expected file.
+fn expected_exit(case: &load::Case) -> i32 {
+    let text = fs::read_to_string(case.folder.join("expected.json")).expect("an expected.json");
+    let (_, rest) = text.split_once("\"exit\":").expect("an exit status");
+    let digits: String = rest.trim_start().chars().take_while(char::is_ascii_digit).collect();
+    digits.parse().expect("a number")
+}
+
+#[test]
+fn every_golden_case_has_its_exit_status_and_the_bytes_of_the_core() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/golden");
+    let out = folder("golden");
+    let mut wrong = Vec::new();
+    for case in load::cases(&top) {
+        let (settings, rules) = (case.folder.join("settings.toml"), case.folder.join("rules.toml"));
+        let mut given = Vec::new();
+        for (option, path, there) in
+            [("--settings", &settings, case.settings.is_some()), ("--rules", &rules, case.rules.is_some())]
+        {
+            if there {
+                given.extend([OsStr::new(option), path.as_os_str()]);
+            }
+        }
+        let here = out.join(&case.name);
+        let output = reviewed(&here, &given, &[&case.folder.join("input")]);
+        let (got, expected) = (status(&output), expected_exit(&case));
+        if got != expected {
+            wrong.push(format!("{}: exit {got}, expected {expected}", case.name));
+        }
+        match in_process(&case) {
+            None => nothing_written(&here),
+            Some(files) => {
+                let same = three_files(&here) == files;
+                if !same {
+                    wrong.push(format!("{}: other bytes than the core's", case.name));
+                }
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
+}

@@ -1,0 +1,325 @@
+//! The parts of findings that matter to a golden case, short enough to be checked by hand.
+
+// Plain to read matters here; how fast a few short lines are put together does not.
+#![allow(clippy::format_push_string)]
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+/// What a case expects. Everything but `exit` can be seen in `findings.json`; `exit` is the command line's.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Expected {
+    /// Exit status of the command line.
+    pub exit: u8,
+    /// Problems of settings and rule book: `file line:column code "found"`. Where there are any, nothing else is.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub problems: Vec<String>,
+    /// The sources.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub sources: Vec<SourceView>,
+    /// The readings.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub readings: Vec<ReadingView>,
+    /// The materials.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub materials: Vec<DisposedView>,
+    /// The parts: `supplier | lot | part: disposition`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub parts: Vec<String>,
+    /// The lots.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub lots: Vec<DisposedView>,
+}
+
+/// One source.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SourceView {
+    /// Its name.
+    pub name: String,
+    /// Rows in and their fates.
+    pub rows: String,
+    /// Why no table could be made of it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub problem: Option<String>,
+    /// Refusals: `line:column code rows`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub refusals: Vec<String>,
+    /// Notices: `line:column code rows`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub notices: Vec<String>,
+    /// Lines before the header.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub preamble: Vec<String>,
+    /// What each block's columns were taken for.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub blocks: Vec<String>,
+}
+
+/// One reading.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ReadingView {
+    /// `source:line id`, with `check` where it is one.
+    pub at: String,
+    /// Class and where it came from.
+    pub class: String,
+    /// What each element's cell says.
+    pub says: String,
+    /// Outcomes with their reasons.
+    pub outcomes: String,
+    /// Outcomes under each class, where the class is unknown.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub by_class: String,
+    /// The sigmas used and where each came from.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub sigmas: String,
+    /// Halogens with their reasons and the interval of the total.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub halogens: String,
+}
+
+/// A material or a lot.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct DisposedView {
+    /// `supplier | lot`, for a material `supplier | lot | part | name (class)`.
+    pub of: String,
+    /// Worst outcomes of a material.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub outcomes: String,
+    /// The disposition.
+    pub disposition: String,
+    /// Its reasons: `effect kind code about...`, worst first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub reasons: Vec<String>,
+}
+
+/// The view of a `findings.json`, with exit status 0 still to be set.
+pub fn of_findings(findings: &Value) -> Expected {
+    let list = |key: &str| findings[key].as_array().cloned().unwrap_or_default();
+    let sources = list("sources");
+    let name_of = |index: &Value| {
+        index
+            .as_u64()
+            .and_then(|at| sources.get(usize::try_from(at).ok()?))
+            .map_or("?".to_owned(), |source| text(&source["name"]))
+    };
+    Expected {
+        exit: 0,
+        problems: Vec::new(),
+        sources: sources.iter().map(source).collect(),
+        readings: list("readings").iter().map(|one| reading(one, &name_of(&one["source"]))).collect(),
+        materials: list("materials").iter().map(material).collect(),
+        parts: list("parts")
+            .iter()
+            .map(|part| {
+                let key = [&part["supplier"], &part["lot"], &part["part"]].map(or_dash).join(" | ");
+                format!("{key}: {}", text(&part["disposition"]))
+            })
+            .collect(),
+        lots: list("lots")
+            .iter()
+            .map(|lot| {
+                let mut of = [&lot["supplier"], &lot["lot"]].map(or_dash).join(" | ");
+                if !lot["source"].is_null() {
+                    of += &format!(" (of {})", name_of(&lot["source"]));
+                }
+                disposed(of, String::new(), lot)
+            })
+            .collect(),
+    }
+}
+
+fn text(value: &Value) -> String {
+    match value {
+        Value::String(text) => text.clone(),
+        Value::Null => String::new(),
+        other => other.to_string(),
+    }
+}
+
+fn or_dash(value: &Value) -> String {
+    if value.is_null() { "-".to_owned() } else { text(value) }
+}
+
+fn source(source: &Value) -> SourceView {
+    let set_aside = &source["set_aside"];
+    let mut aside = text(&source["rows_set_aside"]);
+    let fates: Vec<String> = ["blank", "heading", "unit_row"]
+        .iter()
+        .filter(|fate| set_aside[**fate] != 0)
+        .map(|fate| format!("{fate} {}", set_aside[*fate]))
+        .collect();
+    if !fates.is_empty() {
+        aside += &format!(" ({})", fates.join(", "));
+    }
+    let notices = |key: &str| -> Vec<String> {
+        let list = source[key].as_array().cloned().unwrap_or_default();
+        let place = |one: &Value| [&one["line"], &one["column"]].map(or_dash).join(":");
+        list.iter().map(|one| format!("{} {} {}", place(one), text(&one["code"]), one["rows"])).collect()
+    };
+    let blocks = source["mapping"]["blocks"].as_array().cloned().unwrap_or_default();
+    SourceView {
+        name: text(&source["name"]),
+        rows: format!(
+            "{} in = {} used + {} check + {} duplicate + {aside} set aside + {} refused; {} readings",
+            source["rows_in"],
+            source["rows_used"],
+            source["rows_check"],
+            source["rows_duplicate"],
+            source["rows_refused"],
+            source["readings"],
+        ),
+        problem: source["problem"].as_str().map(str::to_owned),
+        refusals: notices("refusals"),
+        notices: notices("notices"),
+        preamble: source["mapping"]["preamble"].as_array().into_iter().flatten().map(text).collect(),
+        blocks: blocks.iter().map(|block| self::block(block, &source["mapping"]["delimiter"])).collect(),
+    }
+}
+
+fn block(block: &Value, delimiter: &Value) -> String {
+    let columns: Vec<String> = block["columns"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .map(|column| {
+            let mut meaning = text(&column["role"]);
+            for key in ["element", "unit"] {
+                if !column[key].is_null() {
+                    meaning += &format!(" {}", text(&column[key]));
+                }
+            }
+            if !column["sigma_multiple"].is_null() {
+                meaning += &format!(" {}s", text(&column["sigma_multiple"]));
+            }
+            if text(&column["role"]) == "unused" {
+                meaning += &format!(" ({})", text(&column["evidence"]));
+            }
+            format!("{} = {meaning}", text(&column["heading"]))
+        })
+        .collect();
+    format!(
+        "line {}, cells by {:?}, decimals by {:?}: {}",
+        block["header_line"],
+        text(delimiter),
+        or_dash(&block["decimal_mark"]),
+        columns.join("; ")
+    )
+}
+
+fn reading(reading: &Value, source: &str) -> ReadingView {
+    let mut at = format!("{source}:{} {}", reading["line"], or_dash(&reading["id"]));
+    if reading["check"] == true {
+        at += " check";
+    }
+    let outcomes = &reading["outcomes"];
+    let says: Vec<String> = reading["elements"]
+        .as_object()
+        .into_iter()
+        .flatten()
+        .map(|(element, cell)| format!("{element} {}", says(cell)))
+        .collect();
+    let halogens = ["Cl", "Br", "total"].map(|key| {
+        let judged = &reading["halogens"][key];
+        let mut said = self::outcome(judged);
+        if !judged["low_mg_kg"].is_null() {
+            let [high, sigma] = [&judged["high_mg_kg"], &judged["sigma_mg_kg"]].map(or_dash);
+            said += &format!(" [{} to {high} ± {sigma}]", judged["low_mg_kg"]);
+        }
+        (key, said)
+    });
+    ReadingView {
+        at,
+        class: format!("{} {}", text(&reading["class"]), text(&reading["class_from"])),
+        says: says.join("; "),
+        outcomes: grouped(SUBSTANCES.map(|key| (key, outcome(&outcomes[key])))),
+        by_class: SUBSTANCES
+            .iter()
+            .filter_map(|key| by_class(key, &outcomes[*key]))
+            .collect::<Vec<_>>()
+            .join("; "),
+        sigmas: grouped(SUBSTANCES.map(|key| {
+            let (sigma, from) = (&outcomes[key]["sigma_used_mg_kg"], text(&outcomes[key]["sigma_from"]));
+            (key, if from == "none" { String::new() } else { format!("{} {from}", or_dash(sigma)) })
+        })),
+        halogens: grouped(halogens),
+    }
+}
+
+const SUBSTANCES: [&str; 5] = ["Cd", "Pb", "Hg", "Cr", "Br"];
+
+/// `BL: Cd Pb; X inside_band: Hg`: what is said of several is said once, in the order of its first.
+fn grouped<const N: usize>(said: [(&str, String); N]) -> String {
+    let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
+    for (key, said) in said.into_iter().filter(|(_, said)| !said.is_empty()) {
+        match groups.iter_mut().find(|(known, _)| *known == said) {
+            Some((_, keys)) => keys.push(key),
+            None => groups.push((said, vec![key])),
+        }
+    }
+    let groups: Vec<String> =
+        groups.into_iter().map(|(said, keys)| format!("{said}: {}", keys.join(" "))).collect();
+    groups.join("; ")
+}
+
+/// Only where the classes disagree.
+fn by_class(key: &str, judged: &Value) -> Option<String> {
+    let by_class = judged["by_class"].as_object()?;
+    let said = ["polymer", "metal", "composite"]
+        .map(|class| (class, by_class.get(class).map_or_else(String::new, text)));
+    let alike = said.iter().all(|(_, outcome)| *outcome == said[0].1);
+    (!alike)
+        .then(|| format!("{key} {}", said.map(|(class, outcome)| format!("{class} {outcome}")).join(", ")))
+}
+
+fn outcome(judged: &Value) -> String {
+    let reason = text(&judged["reason"]);
+    let outcome = text(&judged["outcome"]);
+    if reason.is_empty() { outcome } else { format!("{outcome} {reason}") }
+}
+
+fn says(cell: &Value) -> String {
+    let state = text(&cell["state"]);
+    let limit = &cell["below_detection_mg_kg"];
+    let amount = match state.as_str() {
+        "number" => text(&cell["value_mg_kg"]),
+        "below_detection" => format!("< {limit}"),
+        "above_range" => format!("> {}", cell["above_range_mg_kg"]),
+        other => other.to_owned(),
+    };
+    let mut said = amount.clone();
+    if !cell["sigma_mg_kg"].is_null() {
+        said += &format!(" ± {}", cell["sigma_mg_kg"]);
+    }
+    if state == "number" && !limit.is_null() {
+        said += &format!(" (limit {limit})");
+    }
+    let written = text(&cell["as_written"]);
+    if written == amount || written.is_empty() { said } else { format!("{said} {written:?}") }
+}
+
+fn material(material: &Value) -> DisposedView {
+    let mut of = [&material["supplier"], &material["lot"], &material["part"], &material["material"]]
+        .map(or_dash)
+        .join(" | ");
+    of += &format!(" ({})", text(&material["class"]));
+    disposed(of, grouped(SUBSTANCES.map(|key| (key, text(&material["outcomes"][key])))), material)
+}
+
+fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
+    let mut reasons: Vec<(String, Vec<String>)> = Vec::new();
+    for reason in value["reasons"].as_array().into_iter().flatten() {
+        let code = [&reason["effect"], &reason["kind"], &reason["code"]].map(text).join(" ");
+        let about = text(&reason["about"]);
+        match reasons.last_mut() {
+            Some((known, abouts)) if *known == code => abouts.push(about),
+            _ => reasons.push((code, vec![about])),
+        }
+    }
+    let reasons =
+        reasons.into_iter().map(|(code, about)| format!("{code} {}", about.join(" ")).trim_end().to_owned());
+    DisposedView { of, outcomes, disposition: text(&value["disposition"]), reasons: reasons.collect() }
+}

@@ -1,0 +1,21 @@
+//! Where things stand in the project.
+
+use std::path::PathBuf;
+
+/// A path below the project's top folder.
+pub fn in_project(path: &str) -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("..").join(path)
+}
+
+/// A path below `tests/`.
+pub fn in_tests(path: &str) -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(path)
+}
+
+/// Real tables that stand beside the project; nothing where they are absent.
+pub fn open_data() -> Option<PathBuf> {
+    ["../../shared/open-data", "../shared/open-data"]
+        .iter()
+        .map(|path| PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(path))
+        .find(|path| path.is_dir())
+}

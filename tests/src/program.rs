@@ -1,0 +1,87 @@
+//! The program under test, from bytes to findings, as both doors run it.
+
+use std::sync::OnceLock;
+
+use plumbline_core::acts::{Act, Settings, parse_settings};
+use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::reading::Source;
+use plumbline_core::report::{csv, html, json};
+use plumbline_core::rules::RuleBooks;
+use plumbline_core::words::Words;
+use plumbline_intake::SourceReader;
+
+/// The built-in rule books, read once.
+pub fn built_in_books() -> RuleBooks {
+    static BOOKS: OnceLock<RuleBooks> = OnceLock::new();
+    BOOKS.get_or_init(|| RuleBooks::built_in().expect("the built-in books are whole")).clone()
+}
+
+/// Runs a closure with the English words, read once a thread.
+pub fn with_words<T>(run: impl FnOnce(&Words) -> T) -> T {
+    thread_local! {
+        static WORDS: Words = Words::english();
+    }
+    WORDS.with(run)
+}
+
+/// Reads bytes in the given pieces.
+pub fn read_pieces<'a>(
+    name: &str,
+    settings: &Settings,
+    pieces: impl IntoIterator<Item = &'a [u8]>,
+) -> Source {
+    let mut reader = SourceReader::new(name, settings);
+    for piece in pieces {
+        reader.push(piece);
+    }
+    reader.finish()
+}
+
+/// Reads bytes in one piece.
+pub fn read(name: &str, settings: &Settings, bytes: &[u8]) -> Source {
+    read_pieces(name, settings, [bytes])
+}
+
+/// The acts of a settings file that is right.
+pub fn acts_of(settings: &str) -> Vec<Act> {
+    parse_settings(settings, "settings.toml").unwrap_or_else(|problems| panic!("{problems:?}\n{settings}"))
+}
+
+/// An inspection of files under a settings file (empty text: none).
+pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
+    let acts = if settings.is_empty() { Vec::new() } else { acts_of(settings) };
+    let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts };
+    let settings = inspection.settings();
+    for (name, bytes) in files {
+        inspection.add_source(read(name, &settings, bytes));
+    }
+    inspection
+}
+
+/// `findings.json` of an inspection.
+pub fn findings_json(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    with_words(|words| json::write(inspection, findings, words, &mut bytes)).expect("a Vec takes all bytes");
+    bytes
+}
+
+/// `findings.csv` of an inspection.
+pub fn findings_csv(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    csv::write(inspection, findings, &mut bytes).expect("a Vec takes all bytes");
+    bytes
+}
+
+/// `report.html` of an inspection.
+pub fn report_html(inspection: &Inspection, findings: &Findings) -> String {
+    let mut bytes = Vec::new();
+    with_words(|words| html::write(inspection, findings, words, &mut bytes)).expect("a Vec takes all bytes");
+    String::from_utf8(bytes).expect("the report is UTF-8")
+}
+
+/// `findings.json` of one file without settings, read back.
+pub fn findings_of(name: &str, bytes: &[u8]) -> serde_json::Value {
+    let inspection = inspect("", &[(name, bytes)]);
+    let findings = review(&inspection);
+    serde_json::from_slice(&findings_json(&inspection, &findings)).expect("findings are JSON")
+}

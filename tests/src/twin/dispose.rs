@@ -1,0 +1,281 @@
+//! From verdicts to dispositions: items 10, 15 and 16 in their first form.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::given::Given;
+use super::halogens::{Total, judge_alone, judge_total};
+use super::judge::{judge, judge_unknown};
+use super::table::{Row, Table};
+use super::verdict::{Class, Halogen, Outcome, Substance, Verdict};
+
+/// What to do.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Disposition {
+    /// Accept.
+    Accept,
+    /// Hold.
+    Hold,
+    /// Not accept.
+    NotAccept,
+}
+
+impl Disposition {
+    /// The code of the contract.
+    pub fn code(self) -> &'static str {
+        match self {
+            Disposition::Accept => "accept",
+            Disposition::Hold => "hold",
+            Disposition::NotAccept => "not_accept",
+        }
+    }
+}
+
+/// A reason: code, what it is about, what it does.
+pub type Reason = (&'static str, String, Disposition);
+
+/// One reading.
+#[derive(Clone, Debug)]
+pub struct ReadingOut {
+    /// Physical line.
+    pub line: u64,
+    /// Its class.
+    pub class: Class,
+    /// Where the class came from.
+    pub class_from: &'static str,
+    /// The five verdicts.
+    pub substances: [Verdict; 5],
+    /// Verdicts under each banded class, for an unknown class.
+    pub by_class: Option<[[Verdict; 3]; 5]>,
+    /// Chlorine and bromine.
+    pub halogens: [Verdict; 2],
+    /// Their total.
+    pub total: Total,
+    /// A check.
+    pub check: bool,
+}
+
+/// One material.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct MaterialOut {
+    /// Its disposition.
+    pub disposition: Disposition,
+    /// Its reasons.
+    pub reasons: BTreeSet<Reason>,
+    /// Worst outcome of each substance.
+    pub worst: [Outcome; 5],
+}
+
+/// One lot.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LotOut {
+    /// Its disposition.
+    pub disposition: Disposition,
+    /// Its reasons.
+    pub reasons: BTreeSet<Reason>,
+}
+
+/// Supplier and lot.
+pub type LotKey = (String, String);
+/// Lot, part, name and, where the name is missing, class.
+pub type MaterialKey = (LotKey, String, String, Option<Class>);
+
+/// All that the twin says of one table.
+#[derive(Clone, Debug)]
+pub struct ReviewOut {
+    /// The readings in file order.
+    pub readings: Vec<ReadingOut>,
+    /// The materials.
+    pub materials: BTreeMap<MaterialKey, MaterialOut>,
+    /// The parts.
+    pub parts: BTreeMap<(LotKey, String), LotOut>,
+    /// The lots.
+    pub lots: BTreeMap<LotKey, LotOut>,
+}
+
+fn class_of(row: &Row, given: &Given) -> (Class, &'static str) {
+    let declared = match row.class_word.to_lowercase().as_str() {
+        "polymer" | "plastic" => return (Class::Polymer, "declared"),
+        "metal" => return (Class::Metal, "declared"),
+        "composite" | "electronics" => return (Class::Composite, "declared"),
+        "plated" => return (Class::Plated, "declared"),
+        "" => "not_stated",
+        // Item 10: glass and ceramic are unknown for the 2013 bands, whatever the default for the rest is.
+        "glass" | "ceramic" | "unknown" => return (Class::Unknown, "not_in_book"),
+        _ => "not_understood",
+    };
+    given.class.map_or((Class::Unknown, declared), |class| (class, "setting"))
+}
+
+fn read_one(row: &Row, given: &Given) -> ReadingOut {
+    let (class, class_from) = class_of(row, given);
+    let mut by_class = None;
+    let substances = if class == Class::Unknown {
+        let judged: [(Verdict, [Verdict; 3]); 5] =
+            std::array::from_fn(|at| judge_unknown(Substance::ALL[at], &row.cells[at]));
+        by_class = Some(judged.map(|(_, each)| each));
+        judged.map(|(worst, _)| worst)
+    } else {
+        std::array::from_fn(|at| judge(Substance::ALL[at], class, &row.cells[at]))
+    };
+    let (bromine, chlorine) = (&row.cells[4], &row.cells[5]);
+    ReadingOut {
+        line: row.line,
+        class,
+        class_from,
+        substances,
+        by_class,
+        halogens: [judge_alone(Halogen::Cl, class, chlorine), judge_alone(Halogen::Br, class, bromine)],
+        total: judge_total(class, chlorine, bromine),
+        check: given.checks.contains(&row.id),
+    }
+}
+
+fn reason_of(outcome: Outcome) -> Option<&'static str> {
+    match outcome {
+        Outcome::NotApplicable | Outcome::Bl | Outcome::Ol => None,
+        Outcome::X => Some("undecided"),
+        Outcome::NotCapable => Some("not_capable"),
+        Outcome::DetectionTooHigh => Some("detection_too_high"),
+        Outcome::NoUncertainty => Some("no_uncertainty"),
+        Outcome::NotMeasured => Some("not_measured"),
+    }
+}
+
+fn reasons_of_reading(reading: &ReadingOut, given: &Given) -> BTreeSet<Reason> {
+    let mut reasons = BTreeSet::new();
+    for (at, substance) in Substance::ALL.into_iter().enumerate() {
+        let about = substance.symbol().to_owned();
+        if reading.substances[at].outcome == Outcome::Ol {
+            let firm = reading
+                .by_class
+                .as_ref()
+                .is_none_or(|by_class| by_class[at].iter().all(|verdict| verdict.outcome == Outcome::Ol));
+            if firm {
+                reasons.insert(("over_limit", about, Disposition::NotAccept));
+            } else {
+                reasons.insert(("over_in_some_classes", about, Disposition::Hold));
+            }
+        } else if let Some(code) = reason_of(reading.substances[at].outcome) {
+            reasons.insert((code, about, Disposition::Hold));
+        }
+    }
+    if given.halogen_book {
+        let total = reading.total.verdict;
+        for (of, verdict) in Halogen::ALL.into_iter().zip([reading.halogens[0], reading.halogens[1], total]) {
+            let about = of.name().to_owned();
+            match verdict.outcome {
+                Outcome::NotApplicable | Outcome::Bl => {}
+                // OL under polymer is not OL under metal, where halogens do not apply: an unknown class only holds.
+                Outcome::Ol if reading.class == Class::Unknown => {
+                    reasons.insert(("halogen_over_limit", about, Disposition::Hold));
+                }
+                Outcome::Ol => {
+                    reasons.insert(("halogen_over_limit", about, Disposition::NotAccept));
+                }
+                _ => {
+                    reasons.insert(("halogen_open", about, Disposition::Hold));
+                }
+            }
+        }
+    }
+    if reading.class == Class::Unknown {
+        reasons.insert(("class_unknown", String::new(), Disposition::Hold));
+    }
+    let clear = |at: usize| reading.substances[at].outcome == Outcome::Bl;
+    if reading.class == Class::Polymer && !given.thick && (clear(0) || clear(1)) {
+        reasons.insert(("thickness_not_stated", String::new(), Disposition::Hold));
+    }
+    reasons
+}
+
+fn worst(reasons: &BTreeSet<Reason>) -> Disposition {
+    reasons.iter().map(|(_, _, effect)| *effect).max().unwrap_or(Disposition::Accept)
+}
+
+/// Reviews one table that is the only source of its inspection.
+pub fn review(table: &Table, given: &Given) -> ReviewOut {
+    let readings: Vec<ReadingOut> = table.rows.iter().map(|row| read_one(row, given)).collect();
+    let mut materials: BTreeMap<MaterialKey, MaterialOut> = BTreeMap::new();
+    let mut units: BTreeMap<LotKey, BTreeSet<String>> = BTreeMap::new();
+    let mut measured: BTreeMap<(LotKey, String), BTreeSet<String>> = BTreeMap::new();
+    for (at, (row, reading)) in table.rows.iter().zip(&readings).enumerate() {
+        if reading.check {
+            continue;
+        }
+        let lot: LotKey = (row.supplier.clone(), row.lot.clone());
+        let stand_in = row.material.is_empty().then_some(reading.class);
+        let material = materials
+            .entry((lot.clone(), row.part.clone(), row.material.clone(), stand_in))
+            .or_insert_with(|| MaterialOut {
+                disposition: Disposition::Accept,
+                reasons: BTreeSet::new(),
+                worst: [Outcome::NotApplicable; 5],
+            });
+        material.reasons.extend(reasons_of_reading(reading, given));
+        for (worst, verdict) in material.worst.iter_mut().zip(&reading.substances) {
+            *worst = (*worst).max(verdict.outcome);
+        }
+        let unit = [&row.unit, &row.id].into_iter().find(|text| !text.is_empty()).cloned();
+        units.entry(lot.clone()).or_default().insert(unit.unwrap_or_else(|| format!("row {at}")));
+        measured.entry((lot, row.part.clone())).or_default().insert(row.material.clone());
+    }
+    for material in materials.values_mut() {
+        material.disposition = worst(&material.reasons);
+    }
+    let mut parts: BTreeMap<(LotKey, String), LotOut> = BTreeMap::new();
+    for ((lot, part, ..), material) in &materials {
+        let of_part = parts
+            .entry((lot.clone(), part.clone()))
+            .or_insert_with(|| LotOut { disposition: Disposition::Accept, reasons: BTreeSet::new() });
+        of_part.reasons.extend(material.reasons.iter().cloned());
+    }
+    let weight = |advisory: bool| if advisory { Disposition::Accept } else { Disposition::Hold };
+    for ((lot, part), of_part) in &mut parts {
+        let bill = given.bills.iter().find(|(of, _)| of == part && !part.is_empty());
+        match bill {
+            None => {
+                let none = ("bill_of_materials_none", String::new(), weight(given.materials_advisory));
+                of_part.reasons.insert(none);
+            }
+            Some((_, listed)) => {
+                let found = measured.get(&(lot.clone(), part.clone()));
+                for name in found.into_iter().flatten().filter(|name| !name.is_empty()) {
+                    if !listed.contains(name) {
+                        of_part.reasons.insert(("material_not_listed", name.clone(), Disposition::Hold));
+                    }
+                }
+                for name in listed {
+                    if !found.is_some_and(|found| found.contains(name)) {
+                        of_part.reasons.insert(("material_not_measured", name.clone(), Disposition::Hold));
+                    }
+                }
+            }
+        }
+        of_part.disposition = worst(&of_part.reasons);
+    }
+    let mut lots: BTreeMap<LotKey, LotOut> = BTreeMap::new();
+    for ((lot, _), part) in &parts {
+        let of_lot = lots
+            .entry(lot.clone())
+            .or_insert_with(|| LotOut { disposition: Disposition::Accept, reasons: BTreeSet::new() });
+        of_lot.reasons.extend(part.reasons.iter().cloned());
+    }
+    for (key, lot) in &mut lots {
+        // Check readings are set apart; this form does not judge them, so trust stays open either way.
+        let trust =
+            if readings.iter().any(|reading| reading.check) { "trust_not_judged" } else { "trust_none" };
+        lot.reasons.insert((trust, String::new(), weight(given.trust_advisory)));
+        match (given.lot_size, given.units_to_take) {
+            (Some(size), Some(take)) => {
+                if (units.get(key).map_or(0, BTreeSet::len) as u64) < take.min(size) {
+                    lot.reasons.insert(("sampling_too_few", String::new(), Disposition::Hold));
+                }
+            }
+            _ => {
+                lot.reasons.insert(("sampling_none", String::new(), weight(given.sampling_advisory)));
+            }
+        }
+        lot.disposition = worst(&lot.reasons);
+    }
+    ReviewOut { readings, materials, parts, lots }
+}
