@@ -56,7 +56,10 @@ pub fn judge_element(rule: &Halogens, of: Halogen, class: MaterialClass, measure
         return Judgement::new(Outcome::Undecided, Some(Reason::LayerNotResolved), measured.used);
     }
     let judged = match part_of(measured) {
-        Part::Number(x, used) => by_interval(rule, rule.limit(of), (x, used), (x, used), Reason::AroundLimit),
+        Part::Number(x, sigma) => {
+            let judged = by_interval(rule, rule.limit(of), (x, sigma), (x, sigma), Reason::AroundLimit);
+            Judgement { used: measured.used, ..judged }
+        }
         Part::NoUncertainty => none(Outcome::NoUncertainty, Reason::UncertaintyNotStated),
         Part::LimitNotStated => none(Outcome::DetectionTooHigh, Reason::LimitNotStated),
         Part::Below(limit) => {
@@ -118,8 +121,8 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
     } else {
         sum(rule, limit, &read)
     };
-    // Only where there is no sum: a sum of two numbers speaks for itself.
-    if alone && total.low.is_none() {
+    // Only where there is no upper end: the sum of two numbers speaks for itself.
+    if alone && total.high.is_none() && total.judgement.outcome != Outcome::Over {
         total.judgement = Judgement::new(Outcome::Over, Some(Reason::OnePartAlone), UsedSigma::NONE);
     }
     if unknown_multiple && total.judgement.used.sigma.is_some() {
