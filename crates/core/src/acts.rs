@@ -72,7 +72,13 @@ impl ActKind {
 
     /// True where the source has to be read again for the act to take effect.
     pub const fn needs_reading_again(self) -> bool {
-        matches!(self, ActKind::UnitOfMeasure | ActKind::DecimalMark | ActKind::DetectionInErrorColumn)
+        matches!(
+            self,
+            ActKind::UnitOfMeasure
+                | ActKind::DecimalMark
+                | ActKind::DetectionInErrorColumn
+                | ActKind::SigmaMultiple
+        )
     }
 }
 

@@ -197,7 +197,13 @@ impl Reasons {
     /// The reasons, worst first, and the disposition they lead to.
     pub fn close(mut self) -> (Disposition, Vec<LotReason>) {
         self.list.sort_by(|a, b| {
-            (b.effect, a.code.kind(), a.code, &a.about).cmp(&(a.effect, b.code.kind(), b.code, &b.about))
+            (b.effect, a.code.kind(), a.code, place_of(&a.about), &a.about).cmp(&(
+                a.effect,
+                b.code.kind(),
+                b.code,
+                place_of(&b.about),
+                &b.about,
+            ))
         });
         let disposition = self.list.iter().map(|reason| reason.effect).max().unwrap_or(Disposition::Accept);
         (disposition, self.list)
@@ -322,6 +328,12 @@ impl MaterialTally {
         }
         reasons
     }
+}
+
+/// Where a substance or halogen stands in the usual order; other names come after.
+fn place_of(about: &str) -> usize {
+    let names = Substance::ALL.iter().map(|substance| substance.symbol()).chain(["Cl", "total"]);
+    names.into_iter().position(|name| name == about).unwrap_or(usize::MAX)
 }
 
 fn worst_of(counts: Option<&[u64; 8]>) -> Outcome {

@@ -46,11 +46,27 @@ fn words() -> &'static BTreeMap<&'static str, Word> {
     })
 }
 
+/// The decimal mark of a block, and whether a person said so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Marks {
+    /// The decimal mark; `None` where the block never shows one.
+    pub decimal: Option<DecimalMark>,
+    /// A person stated it, so that the other mark can only part thousands.
+    pub told: bool,
+}
+
+impl From<Option<DecimalMark>> for Marks {
+    fn from(decimal: Option<DecimalMark>) -> Marks {
+        Marks { decimal, told: false }
+    }
+}
+
 /// Reads a cell.
 ///
 /// `mark` is the block's decimal mark; where it is still open, a number with any mark in it is unclear, since the
 /// same text may be one thing or a thousand times as much.
-pub fn read(text: &[u8], mark: Option<DecimalMark>) -> CellText {
+pub fn read(text: &[u8], marks: impl Into<Marks>) -> CellText {
+    let mark = marks.into();
     let text = text.trim_ascii();
     let Some(first) = text.first() else { return CellText::Blank };
     // A typographer's minus before digits is a minus.
@@ -78,7 +94,7 @@ pub fn read(text: &[u8], mark: Option<DecimalMark>) -> CellText {
     }
 }
 
-fn bound(text: &[u8], mark: Option<DecimalMark>, make: fn(Number, Option<Unit>) -> CellText) -> CellText {
+fn bound(text: &[u8], mark: Marks, make: fn(Number, Option<Unit>) -> CellText) -> CellText {
     let read = number(text.strip_prefix(b"=").unwrap_or(text), mark, make);
     match read {
         // Below or above nothing is no bound.
@@ -89,7 +105,7 @@ fn bound(text: &[u8], mark: Option<DecimalMark>, make: fn(Number, Option<Unit>) 
     }
 }
 
-fn number(text: &[u8], mark: Option<DecimalMark>, make: fn(Number, Option<Unit>) -> CellText) -> CellText {
+fn number(text: &[u8], mark: Marks, make: fn(Number, Option<Unit>) -> CellText) -> CellText {
     match plain_number(text, mark) {
         Ok(number) => return make(number, None),
         Err(NumberError::MarkUnclear) => return CellText::MarkUnclear,
@@ -120,17 +136,41 @@ fn number(text: &[u8], mark: Option<DecimalMark>, make: fn(Number, Option<Unit>)
     }
 }
 
-/// Reads a bare number under the block's decimal mark.
+/// Reads a bare number under the block's decimal mark. Thousands marks are taken out where they can be nothing else:
+/// where both marks stand in the number, or where a person stated which one is the decimal mark.
 ///
 /// # Errors
 /// [`NumberError`] where the text is no number, or where its mark may be either.
-pub fn plain_number(text: &[u8], mark: Option<DecimalMark>) -> Result<Number, NumberError> {
-    if let Some(mark) = mark {
-        Number::parse(text, mark)
-    } else {
+pub fn plain_number(text: &[u8], marks: Marks) -> Result<Number, NumberError> {
+    let Some(mark) = marks.decimal else {
         let number = Number::parse(text, DecimalMark::Point)?;
-        if memchr::memchr2(b'.', b',', text).is_some() { Err(NumberError::MarkUnclear) } else { Ok(number) }
+        let open = memchr::memchr2(b'.', b',', text).is_some();
+        return if open { Err(NumberError::MarkUnclear) } else { Ok(number) };
+    };
+    match Number::parse(text, mark) {
+        Err(NumberError::MarkUnclear) => {
+            let ungrouped = without_thousands(text, mark, marks.told).ok_or(NumberError::MarkUnclear)?;
+            Number::parse(&ungrouped, mark).map(|number| Number { plain: false, ..number })
+        }
+        read => read,
     }
+}
+
+/// The text without its thousands marks, if they stand before every third digit and can be nothing else.
+fn without_thousands(text: &[u8], mark: DecimalMark, told: bool) -> Option<Vec<u8>> {
+    let other = if mark == DecimalMark::Point { b',' } else { b'.' };
+    let text = text.trim_ascii();
+    let decimal_at = memchr::memchr(mark.byte(), text);
+    let (whole, rest) = text.split_at(decimal_at.unwrap_or(text.len()));
+    if !(told || decimal_at.is_some()) || memchr::memchr(other, rest).is_some() {
+        return None;
+    }
+    let unsigned = whole.strip_prefix(b"-").or(whole.strip_prefix(b"+")).unwrap_or(whole);
+    let mut groups = unsigned.split(|byte| *byte == other);
+    let first = groups.next()?;
+    let digits = |group: &[u8]| !group.is_empty() && group.iter().all(u8::is_ascii_digit);
+    let grouped = digits(first) && first.len() <= 3 && groups.all(|group| digits(group) && group.len() == 3);
+    grouped.then(|| text.iter().copied().filter(|byte| *byte != other).collect())
 }
 
 fn word(text: &[u8]) -> Option<CellText> {
@@ -226,9 +266,26 @@ mod tests {
         assert_eq!(read(b"1,250", None), CellText::MarkUnclear);
         assert_eq!(read(b"1.250", None), CellText::MarkUnclear);
         assert_eq!(read(b"1,250", Some(DecimalMark::Point)), CellText::MarkUnclear);
-        assert_eq!(read(b"1.250,5", Some(DecimalMark::Comma)), CellText::MarkUnclear);
         assert!(matches!(read(b"1250", None), CellText::Number(..)));
         assert!(matches!(read(b"0,5", Some(DecimalMark::Comma)), CellText::Number(..)));
+    }
+
+    #[test]
+    fn thousands_marks_are_read_where_they_can_be_nothing_else() {
+        let is = |read: CellText, digits: u64, exponent: i32| {
+            assert!(
+                matches!(read, CellText::Number(n, None) if n.digits == digits && n.exponent == exponent),
+                "{read:?}"
+            );
+        };
+        let told = |decimal| Marks { decimal: Some(decimal), told: true };
+        is(read(b"1,234.5", Some(DecimalMark::Point)), 12_345, -1);
+        is(read(b"1.234,5", Some(DecimalMark::Comma)), 12_345, -1);
+        is(read(b"1,505", told(DecimalMark::Point)), 1_505, 0);
+        is(read(b"-1.234.567", told(DecimalMark::Comma)), 1_234_567, 0);
+        for text in ["1,50", "1,5055", ",505", "1,234,5.6", "12,34.5"] {
+            assert_eq!(read(text.as_bytes(), told(DecimalMark::Point)), CellText::MarkUnclear, "{text}");
+        }
     }
 
     #[test]

@@ -17,7 +17,7 @@ use plumbline_core::substance::Element;
 use plumbline_core::text_pool::TextId;
 use sha2::{Digest, Sha256};
 
-use crate::cell::{self, CellText};
+use crate::cell::{self, CellText, Marks};
 use crate::header_search::{self, FoundHeader, find_header, sample_marks, unit_column_by_content};
 use crate::heading;
 use crate::records::{Piece, Record, Splitter};
@@ -61,16 +61,17 @@ struct Table {
     may_be_unit_row: bool,
     /// The header that was found and has not come by yet.
     awaited: Option<(FoundHeader, Option<DecimalMark>)>,
+    /// A person stated the decimal mark.
+    mark_told: bool,
 }
 
-#[derive(Default)]
 struct Plan {
     elements: Vec<ElementPlan>,
     identities: Vec<(usize, Identity)>,
     unit_column: Option<usize>,
     /// A heading further down was not understood: what the rows below it mean is open.
     closed: bool,
-    mark: Option<DecimalMark>,
+    mark: Marks,
     columns: usize,
     /// Once-a-block notices: code, its place in `Source::notices`, the last line that was counted.
     counted: Vec<(NoticeCode, usize, u32)>,
@@ -96,6 +97,20 @@ struct ErrorPlan {
     unit: Option<Unit>,
     clear: bool,
     multiple: Option<SigmaMultiple>,
+}
+
+impl Default for Plan {
+    fn default() -> Plan {
+        Plan {
+            elements: Vec::new(),
+            identities: Vec::new(),
+            unit_column: None,
+            closed: false,
+            mark: Marks { decimal: None, told: false },
+            columns: 0,
+            counted: Vec::new(),
+        }
+    }
 }
 
 /// What stands in the element cells of a row without a measurement.
@@ -132,6 +147,7 @@ impl SourceReader {
                 headings: Vec::new(),
                 may_be_unit_row: false,
                 awaited: None,
+                mark_told: settings.decimal_mark(name).is_some(),
             },
         }
     }
@@ -340,7 +356,8 @@ impl Table {
 
     fn plan_block(&mut self) {
         let Some(block) = self.source.blocks.last() else { return };
-        let mut plan = Plan { mark: block.mark, columns: block.columns.len(), ..Plan::default() };
+        let mark = Marks { decimal: block.mark, told: self.mark_told };
+        let mut plan = Plan { mark, columns: block.columns.len(), ..Plan::default() };
         let columns = block.columns.clone();
         let place = |column: &ColumnMeaning| column.column as usize - 1;
         for column in &columns {
@@ -504,7 +521,7 @@ impl Table {
         }
         let words = self.words_for_values(record)?;
         if let Some(columns) = header_search::read_header(record) {
-            let mark = self.plan.mark;
+            let mark = self.plan.mark.decimal;
             self.begin_block(columns, record.line, mark, rules);
             self.notice(record.line, 0, NoticeCode::NewHeader, b"");
             return Some(SetAside::Heading);
@@ -548,7 +565,7 @@ impl Table {
         let Some(units) = heading::unit_row(&block.columns, &cells) else { return false };
         if block.first_reading < self.source.readings.len() {
             // Under a repeated heading: rows above keep the units they were read in.
-            let (columns, mark) = (heading::meanings(&self.headings), self.plan.mark);
+            let (columns, mark) = (heading::meanings(&self.headings), self.plan.mark.decimal);
             self.begin_block(columns, record.line, mark, rules);
             self.may_be_unit_row = false;
         }

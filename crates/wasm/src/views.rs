@@ -492,6 +492,11 @@ fn disposition_text(words: &Words, disposition: Disposition) -> String {
     words.say(&format!("disposition-{}", disposition.code()))
 }
 
+/// A part or material is never "accepted": its lot is.
+fn material_disposition_text(words: &Words, disposition: Disposition) -> String {
+    words.say(&format!("material-disposition-{}", disposition.code()))
+}
+
 /// The whole summary of a review.
 pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Words) -> Summary {
     let totals = json::totals(inspection, findings);
@@ -560,7 +565,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 lot: findings.lots.get(part.lot).and_then(|lot| lot.lot.clone()),
                 lot_index: part.lot,
                 disposition: part.disposition.code(),
-                disposition_text: disposition_text(words, part.disposition),
+                disposition_text: material_disposition_text(words, part.disposition),
                 reasons: reasons(words, &part.reasons),
             })
             .collect(),
@@ -580,7 +585,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 class: material.class.code(),
                 class_text: words.say(&format!("class-{}", material.class.code())),
                 disposition: material.disposition.code(),
-                disposition_text: disposition_text(words, material.disposition),
+                disposition_text: material_disposition_text(words, material.disposition),
                 readings: material.readings.len(),
                 outcomes: Substance::ALL
                     .iter()
@@ -694,7 +699,12 @@ fn row_view(
     };
     let value_of = |element: Element, judged: &Judgement| {
         let cell = source.readings.cell(element, row);
-        phrases::value(words, &cell, judged, &phrases::written_of(source, element, row))
+        phrases::value(
+            words,
+            &cell,
+            judged.used.sigma.or(reviewer.printed_sigma(element, &cell, row)),
+            &phrases::written_of(source, element, row),
+        )
     };
     RowView {
         index,
@@ -765,15 +775,10 @@ pub(crate) fn detail(
         .map(|column| {
             let cell: Cell = column.cell(row);
             let sigma = reviewer.printed_sigma(column.element, &cell, row);
-            let used = plumbline_core::outcome::UsedSigma {
-                sigma,
-                from: plumbline_core::outcome::SigmaFrom::Printed,
-            };
-            let shown = Judgement::new(Outcome::NotApplicable, None, used);
             let written = phrases::as_written(source, column, row);
             OtherElement {
                 symbol: column.element.symbol(),
-                text: phrases::value(words, &cell, &shown, &written),
+                text: phrases::value(words, &cell, sigma, &written),
             }
         })
         .collect();
@@ -806,8 +811,8 @@ fn substance_finding(
     let cell = source.readings.cell(substance.element(), row);
     let rule = inspection.books.screening();
     let band = rule.and_then(|(_, rule)| rule.band(substance, class));
-    let low = band.and_then(|band| band.edges).and_then(|edges| match edges.low {
-        LowEdge::Fixed(low) => Some(low),
+    let edge = rule.and_then(|(_, rule)| match band?.edges?.low {
+        LowEdge::Fixed(low) => Some((low, rule.sigma_factor, cell.value)),
         LowEdge::DetectionLimit { .. } => None,
     });
     let name = words.say(&format!("substance-{}", substance.symbol()));
@@ -825,7 +830,7 @@ fn substance_finding(
         outcome: judged.outcome.code(),
         short: phrases::outcome_short(words, judged.outcome),
         text: phrases::outcome(words, judged.outcome),
-        reason_text: phrases::reason(words, &judged, substance.symbol(), low),
+        reason_text: phrases::reason(words, &judged, substance.symbol(), edge),
         working: rule
             .map(|(_, rule)| {
                 phrases::working(

@@ -12,8 +12,9 @@ use crate::acts::{ActKind, Settings, Target};
 use crate::inspection::{Assessed, Findings, Inspection, LotFinding, MaterialFinding, SourceReview};
 use crate::lot::{Disposition, LotReason};
 use crate::material::MaterialClass;
-use crate::outcome::Outcome;
-use crate::reading::{Identity, Source, hexadecimal};
+use crate::next_step::NextStep;
+use crate::outcome::{Outcome, Reason};
+use crate::reading::{ColumnRole, Identity, Source, hexadecimal};
 use crate::rules::LowEdge;
 use crate::substance::{Halogen, Substance};
 use crate::words::Words;
@@ -22,6 +23,8 @@ use crate::words::Words;
 pub const ANNEX_ROWS: usize = 1000;
 /// Most open outcomes that are printed with their working.
 pub const OPEN_CASES: usize = 200;
+/// Most other readings of a case that are named.
+const OTHERS_NAMED: usize = 30;
 /// Most materials that are printed.
 pub const MATERIAL_ROWS: usize = 1000;
 /// Most refused rows of a source that are printed.
@@ -203,6 +206,15 @@ impl Report<'_> {
         }
     }
 
+    /// A material is never "accepted": its lot is.
+    fn material_disposition(&self, disposition: Disposition) -> Markup {
+        html! {
+            span class={ "d d-" (disposition.code()) } {
+                (self.say(&format!("material-disposition-{}", disposition.code())))
+            }
+        }
+    }
+
     fn outcome(&self, outcome: Outcome) -> Markup {
         html! { span class={ "o o-" (outcome.code()) } { (phrases::outcome_short(self.words, outcome)) } }
     }
@@ -237,10 +249,11 @@ impl Report<'_> {
         html! {
             section {
                 h2 { (self.say("report-lots")) }
-                @for lot in &self.findings.lots {
+                @for lot in self.lots_worst_first() {
                     div class="lot" {
                         h3 {
-                            (self.say("report-lot")) " " (self.lot_name(lot)) " "
+                            @if lot.lot.is_some() { (self.say("report-lot")) " " }
+                            (self.lot_name(lot)) " "
                             (self.disposition(lot.disposition))
                         }
                         p class="sub" {
@@ -253,10 +266,35 @@ impl Report<'_> {
                             p class="keep" { b { (self.say("report-reasons")) } }
                             (self.reasons(&lot.reasons))
                         }
+                        @if let Some(text) = self.rests_on(lot) { p { (text) } }
+                        @if lot.disposition != Disposition::Accept { p class="sub" { (self.say("report-hold_ends")) } }
                     }
                 }
             }
         }
+    }
+
+    fn lots_worst_first(&self) -> Vec<&LotFinding> {
+        let mut lots: Vec<&LotFinding> = self.findings.lots.iter().collect();
+        lots.sort_by_key(|lot| std::cmp::Reverse(lot.disposition));
+        lots
+    }
+
+    /// The sampling a lot's disposition rests on, where it is given.
+    fn rests_on(&self, lot: &LotFinding) -> Option<String> {
+        let of_lot = |kind| {
+            self.settings.of_lot(
+                kind,
+                lot.supplier.as_deref().unwrap_or(""),
+                lot.lot.as_deref().unwrap_or(""),
+            )
+        };
+        let (size, take) = (of_lot(ActKind::LotSize)?, of_lot(ActKind::UnitsToTake)?);
+        let text = self.words.with(
+            "report-rests_on",
+            &[("size", &size.to_string()), ("take", &take.to_string()), ("units", &lot.units.to_string())],
+        );
+        Some(text)
     }
 
     fn or_not_stated(&self, text: Option<&str>) -> String {
@@ -304,7 +342,7 @@ impl Report<'_> {
                 td class="n" { (material.readings.len()) }
                 @for substance in Substance::ALL { td { (self.outcome(material.tally.worst(substance))) } }
                 @for halogen in [Halogen::Cl, Halogen::Total] { td { (self.outcome(material.tally.worst_halogen(halogen))) } }
-                td { (self.disposition(material.disposition)) }
+                td { (self.material_disposition(material.disposition)) }
             }
         }
     }
@@ -335,35 +373,16 @@ impl Report<'_> {
             write_markup(sink, &html! { p { (text) } })?;
         }
         let mut shown = 0;
-        // Worst first, so that what is cut off is never the worst.
+        // Worst first, so that what is cut off is never the worst; readings of one material that are open for the
+        // same reason with the same next step stand together under the highest of them.
         for wanted in Outcome::ALL.into_iter().rev().filter(|outcome| !outcome.is_settled()) {
-            for (index, verdicts) in self.findings.verdicts.iter().enumerate() {
-                if shown >= OPEN_CASES {
-                    break;
-                }
-                let any = verdicts.substances.contains(&wanted)
-                    || (self.halogens_count() && verdicts.halogens.contains(&wanted));
-                if verdicts.check || !any {
-                    continue;
-                }
-                let Some((source, reviewer, row)) = self.place(index) else { continue };
-                let assessed = reviewer.assess(row);
-                for (substance, judged) in Substance::ALL.iter().zip(&assessed.substances) {
-                    if judged.outcome == wanted && shown < OPEN_CASES {
-                        shown += 1;
-                        write_markup(sink, &self.open_case(source, reviewer, row, &assessed, *substance))?;
+            for material in &self.findings.materials {
+                for case in self.cases(material, wanted) {
+                    if shown >= OPEN_CASES {
+                        break;
                     }
-                }
-                if self.halogens_count() {
-                    for halogen in Halogen::ALL {
-                        if assessed.halogen(halogen).outcome == wanted && shown < OPEN_CASES {
-                            shown += 1;
-                            write_markup(
-                                sink,
-                                &self.open_halogen(source, reviewer, row, &assessed, halogen),
-                            )?;
-                        }
-                    }
+                    shown += case.readings.len();
+                    write_markup(sink, &self.case(&case))?;
                 }
             }
         }
@@ -394,6 +413,90 @@ impl Report<'_> {
         parts.join(" · ")
     }
 
+    /// The open cases of one material with this outcome, each with all its readings.
+    fn cases(&self, material: &MaterialFinding, wanted: Outcome) -> Vec<Case> {
+        let mut cases: Vec<Case> = Vec::new();
+        for reading in &material.readings {
+            let Some(verdicts) = self.findings.verdicts.get(*reading as usize) else { continue };
+            let halogens = self.halogens_count() && verdicts.halogens.contains(&wanted);
+            if !verdicts.substances.contains(&wanted) && !halogens {
+                continue;
+            }
+            let Some((_, reviewer, row)) = self.place(*reading as usize) else { continue };
+            let assessed = reviewer.assess(row);
+            for (substance, judged) in Substance::ALL.iter().zip(&assessed.substances) {
+                if judged.outcome == wanted {
+                    let steps =
+                        phrases::next_of_substance(self.inspection, reviewer, *substance, judged, row);
+                    add_to_cases(&mut cases, About::Substance(*substance), judged.reason, steps, *reading);
+                }
+            }
+            for halogen in Halogen::ALL {
+                let judged = assessed.halogen(halogen);
+                if halogens && judged.outcome == wanted {
+                    let (class, _) = reviewer.class(row);
+                    let steps =
+                        crate::next_step::next_steps(&self.inspection.books, None, class, &judged, None);
+                    add_to_cases(&mut cases, About::Halogen(halogen), judged.reason, steps, *reading);
+                }
+            }
+        }
+        cases
+    }
+
+    fn case(&self, case: &Case) -> Markup {
+        let value_of = |reading: u32| {
+            let place = self.place(reading as usize);
+            place.map_or(crate::quantity::MassFraction::ZERO, |(source, reviewer, row)| match case.about {
+                About::Substance(substance) => source.readings.cell(substance.element(), row).value,
+                About::Halogen(halogen) => match phrases::element_of(halogen) {
+                    Some(element) => source.readings.cell(element, row).value,
+                    None => reviewer.assess(row).total.high.unwrap_or_default(),
+                },
+            })
+        };
+        // The first of the highest, so that the choice never depends on anything but the readings.
+        let highest = case.readings.iter().rev().copied().max_by_key(|reading| value_of(*reading));
+        let Some(highest) = highest else { return html! {} };
+        let Some((source, reviewer, row)) = self.place(highest as usize) else { return html! {} };
+        let assessed = reviewer.assess(row);
+        let others: Vec<String> = case
+            .readings
+            .iter()
+            .filter(|reading| **reading != highest)
+            .take(OTHERS_NAMED)
+            .filter_map(|reading| {
+                let (source, _, row) = self.place(*reading as usize)?;
+                let name = source.readings.identity(Identity::Id, row).map_or_else(
+                    || format!("{} {}", self.say("report-line").to_lowercase(), source.readings.line(row)),
+                    str::to_owned,
+                );
+                Some(format!("{name} ({})", value_of(*reading)))
+            })
+            .collect();
+        let more = case.readings.len().saturating_sub(1 + OTHERS_NAMED);
+        html! {
+            div class="case" {
+                @match case.about {
+                    About::Substance(substance) => (self.open_case(source, reviewer, row, &assessed, substance)),
+                    About::Halogen(halogen) => (self.open_halogen(source, row, &assessed, halogen)),
+                }
+                @if !others.is_empty() {
+                    p {
+                        (self.say("report-also")) ": " (others.join(", "))
+                        @if more > 0 { " " (self.words.with("report-also_more", &[("count", &more.to_string())])) }
+                    }
+                }
+                @match case.about {
+                    About::Substance(substance) => (self.steps(&case.steps, substance.symbol())),
+                    About::Halogen(halogen) => {
+                        (self.steps(&case.steps, &self.say(&format!("substance-{}", halogen.name()))))
+                    }
+                }
+            }
+        }
+    }
+
     fn open_case(
         &self,
         source: &Source,
@@ -406,13 +509,13 @@ impl Report<'_> {
         let cell = source.readings.cell(substance.element(), row);
         let written = phrases::written_of(source, substance.element(), row);
         let rule = self.inspection.books.screening();
-        let low = rule
-            .and_then(|(_, rule)| rule.band(substance, assessed.class))
-            .and_then(|band| band.edges)
-            .and_then(|edges| match edges.low {
-                LowEdge::Fixed(low) => Some(low),
+        let band = rule.and_then(|(_, rule)| {
+            let edges = rule.band(substance, assessed.class)?.edges?;
+            match edges.low {
+                LowEdge::Fixed(low) => Some((low, rule.sigma_factor, cell.value)),
                 LowEdge::DetectionLimit { .. } => None,
-            });
+            }
+        });
         let (working, ruler) = match rule {
             Some((_, rule)) => (
                 phrases::working(
@@ -428,19 +531,17 @@ impl Report<'_> {
             ),
             None => (String::new(), String::new()),
         };
-        let steps = phrases::next_of_substance(self.inspection, reviewer, substance, judged, row);
         html! {
-            div class="case" {
                 p {
                     b { (substance.symbol()) ", " (self.say(&format!("substance-{}", substance.symbol()))) ": " }
                     (self.outcome_twice(judged.outcome)) ". "
-                    (phrases::value(self.words, &cell, judged, &written))
+                    (phrases::value(self.words, &cell, judged.used.sigma.or(reviewer.printed_sigma(substance.element(), &cell, row)), &written))
                 }
                 p class="sub" {
                     (self.reading_name(source, row)) " · "
                     (self.say(&format!("class-{}", assessed.class.code())))
                 }
-                @if judged.reason.is_some() { p { (phrases::reason(self.words, judged, substance.symbol(), low)) } }
+                @if judged.reason.is_some() { p { (phrases::reason(self.words, judged, substance.symbol(), band)) } }
                 @if !working.is_empty() {
                     p { (working) " " (self.say("report-uncertainty_from")) " " (phrases::sigma_from(self.words, judged.used.from)) "." }
                 }
@@ -453,37 +554,28 @@ impl Report<'_> {
                         }
                     }
                 }
-                (self.steps(&steps, substance.symbol()))
-            }
         }
     }
 
-    fn open_halogen(
-        &self,
-        source: &Source,
-        reviewer: &SourceReview<'_>,
-        row: usize,
-        assessed: &Assessed,
-        halogen: Halogen,
-    ) -> Markup {
+    fn open_halogen(&self, source: &Source, row: usize, assessed: &Assessed, halogen: Halogen) -> Markup {
         let judged = assessed.halogen(halogen);
         let value = match phrases::element_of(halogen) {
             Some(element) => {
                 let cell = source.readings.cell(element, row);
-                phrases::value(self.words, &cell, &judged, &phrases::written_of(source, element, row))
+                phrases::value(
+                    self.words,
+                    &cell,
+                    judged.used.sigma,
+                    &phrases::written_of(source, element, row),
+                )
             }
             None => phrases::total(self.words, &assessed.total),
         };
-        let (class, _) = reviewer.class(row);
-        let steps = crate::next_step::next_steps(&self.inspection.books, None, class, &judged, None);
         let about = self.say(&format!("substance-{}", halogen.name()));
         html! {
-            div class="case" {
                 p { b { (about) ": " } (self.outcome_twice(judged.outcome)) ". " (value) }
                 p class="sub" { (self.reading_name(source, row)) }
                 @if judged.reason.is_some() { p { (phrases::reason(self.words, &judged, &about, None)) } }
-                (self.steps(&steps, &about))
-            }
         }
     }
 
@@ -523,10 +615,18 @@ impl Report<'_> {
                 h2 { (self.say("report-method")) }
                 p { (self.say("report-method_text")) }
                 @if let Some((_, rule)) = books.screening() {
-                    p { (self.words.with("report-rule_text", &[("k", &rule.sigma_factor.to_string())])) }
+                    p { (self.words.with("report-rule_text", &[
+                        ("k", &rule.sigma_factor.to_string()),
+                        ("low_sign", if rule.equal_is_below { "≤" } else { "<" }),
+                        ("high_sign", if rule.equal_is_over { "≥" } else { ">" }),
+                    ])) }
                 }
                 @if let Some((_, rule)) = books.halogens() {
-                    p { (self.words.with("report-rule_halogens", &[("k", &rule.sigma_factor.to_string())])) }
+                    p { (self.words.with("report-rule_halogens", &[
+                        ("k", &rule.sigma_factor.to_string()),
+                        ("within_sign", if rule.equal_is_within { "≤" } else { "<" }),
+                        ("over_sign", if rule.equal_is_within { ">" } else { "≥" }),
+                    ])) }
                 }
                 p {
                     @match self.set(ActKind::HalogenBook) {
@@ -643,8 +743,68 @@ impl Report<'_> {
                         tbody { @for source in &self.inspection.sources { (self.refused(source)) } }
                     }
                 }
+                h3 { (self.say("report-columns_used")) }
+                @for source in &self.inspection.sources {
+                    @for block in &source.blocks {
+                        p {
+                            b { (source.name) } ", " (self.say("report-line").to_lowercase()) " " (block.header_line) ": "
+                            (self.columns_used(block))
+                        }
+                    }
+                }
+                h3 { (self.say("report-notices")) }
+                @if self.inspection.sources.iter().all(|source| source.notices.kept.is_empty()) {
+                    p { (self.say("report-notices_none")) }
+                } @else {
+                    table {
+                        thead { tr {
+                            th { (self.say("report-file")) } th class="n" { (self.say("report-line")) }
+                            th { (self.say("report-column")) } th { (self.say("report-why")) }
+                        } }
+                        tbody {
+                            @for source in &self.inspection.sources {
+                                @for notice in source.notices.kept.iter().take(REFUSED_ROWS) {
+                                    tr {
+                                        td { (source.name) }
+                                        td class="n" { @if notice.line > 0 { (notice.line) } }
+                                        td { @if notice.column > 0 { (notice.column) " " (notice.heading) } }
+                                        td { (phrases::notice(self.words, notice, Some(source))) }
+                                    }
+                                }
+                            }
+                        }
+                    }
+                }
             }
         }
+    }
+
+    /// What the columns of a block were taken for, in one line.
+    fn columns_used(&self, block: &crate::reading::Block) -> String {
+        let used = block.columns.iter().filter(|column| column.role != ColumnRole::Unused);
+        let texts: Vec<String> = used
+            .map(|column| {
+                let role = self.say(&format!("role-{}", column.role.code()));
+                let detail = match &column.role {
+                    ColumnRole::Value { element, unit } => {
+                        format!(
+                            " {element} {}",
+                            unit.or(block.set_unit).map_or("?", crate::quantity::Unit::sign)
+                        )
+                    }
+                    ColumnRole::Error { element, multiple, .. } => {
+                        format!(
+                            " {element} {}s",
+                            multiple.map_or_else(|| "?".to_owned(), |multiple| multiple.to_string())
+                        )
+                    }
+                    ColumnRole::DetectionLimit { element, .. } => format!(" {element}"),
+                    _ => String::new(),
+                };
+                format!("{} = {role}{detail}", column.heading)
+            })
+            .collect();
+        texts.join("; ")
     }
 
     fn refused(&self, source: &Source) -> Markup {
@@ -703,7 +863,7 @@ impl Report<'_> {
     fn annex(&self, sink: &mut dyn Write) -> io::Result<()> {
         let total = self.findings.verdicts.len();
         let head = html! {
-            (PreEscaped("<section>"))
+            (PreEscaped("<section class=\"annex\">"))
             h2 { (self.say("report-annex")) }
             @if total > ANNEX_ROWS {
                 p { (self.words.with("report-annex_capped", &[
@@ -711,52 +871,70 @@ impl Report<'_> {
                 ])) }
             }
             p class="sub keep" { (self.say("report-annex_values")) }
-            (PreEscaped("<table class=\"tight\">"))
+            (PreEscaped("<div class=\"scroll\"><table class=\"tight\">"))
             thead { tr {
-                th { (self.say("report-sample")) } th { (self.say("report-class")) }
+                th { (self.say("report-class")) }
                 @for substance in Substance::ALL { th { (substance.symbol()) } }
                 th { "Cl" } th { "Cl+Br" }
             } }
-            (PreEscaped("<tbody>"))
         };
         write_markup(sink, &head)?;
         for index in 0..total.min(ANNEX_ROWS) {
             let Some((source, reviewer, row)) = self.place(index) else { continue };
             let assessed = reviewer.assess(row);
-            let sample = [Identity::Id, Identity::Spot, Identity::Part, Identity::Material]
-                .iter()
-                .filter_map(|identity| source.readings.identity(*identity, row))
-                .collect::<Vec<_>>()
-                .join(" · ");
+            let join = |identities: &[Identity]| {
+                identities
+                    .iter()
+                    .filter_map(|identity| source.readings.identity(*identity, row))
+                    .collect::<Vec<_>>()
+                    .join(" · ")
+            };
+            let sample =
+                join(&[Identity::Id, Identity::Unit, Identity::Spot, Identity::Part, Identity::Material]);
+            let origin = join(&[Identity::Supplier, Identity::Lot]);
+            let how = join(&[
+                Identity::Time,
+                Identity::Seconds,
+                Identity::Instrument,
+                Identity::Mode,
+                Identity::Operator,
+                Identity::Thickness,
+            ]);
+            let check = self.findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
             let line = html! {
+                (PreEscaped("<tbody class=\"one\">"))
+                tr class="who" { td colspan="8" {
+                    b { (sample) }
+                    @if check { " · " i { (self.say("report-check")) } }
+                    @if !origin.is_empty() { " · " (origin) }
+                    @if !how.is_empty() { " · " (how) }
+                    " · " (source.name) ", " (self.say("report-line").to_lowercase()) " " (source.readings.line(row))
+                } }
                 tr {
-                    td class="id" {
-                        b { (sample) } br;
-                        (source.name) ", " (self.say("report-line").to_lowercase()) " " (source.readings.line(row))
-                    }
                     td { (self.say(&format!("class-{}", assessed.class.code()))) }
                     @for (substance, judged) in Substance::ALL.iter().zip(&assessed.substances) {
                         @let cell = source.readings.cell(substance.element(), row);
                         @let written = phrases::written_of(source, substance.element(), row);
-                        td { (self.outcome(judged.outcome)) br; (phrases::value_short(&cell, judged, &written)) }
+                        td { (self.outcome(judged.outcome)) br; (phrases::value_short(&cell, judged, reviewer.printed_sigma(substance.element(), &cell, row), &written)) }
                     }
                     @let chlorine = source.readings.cell(crate::substance::Element::CL, row);
                     @let written = phrases::written_of(source, crate::substance::Element::CL, row);
                     td {
                         (self.outcome(assessed.halogens[0].outcome)) br;
-                        (phrases::value_short(&chlorine, &assessed.halogens[0], &written))
+                        (phrases::value_short(&chlorine, &assessed.halogens[0], reviewer.printed_sigma(crate::substance::Element::CL, &chlorine, row), &written))
                     }
-                    td { (self.outcome(assessed.total.judgement.outcome)) br; (phrases::total(self.words, &assessed.total)) }
+                    td { (self.outcome(assessed.total.judgement.outcome)) br; (phrases::total_short(&assessed.total)) }
                 }
+                (PreEscaped("</tbody>"))
             };
             write_markup(sink, &line)?;
         }
-        sink.write_all(b"</tbody></table></section>")
+        sink.write_all(b"</table></div></section>")
     }
 
     fn signatures(&self, number: &str) -> Markup {
         html! {
-            section {
+            section class="last" {
                 h2 { (self.say("report-signatures")) }
                 p { (self.say("report-number")) ": " b { (number) } }
                 p class="mono" { (self.say("report-findings_digest")) ": " (self.digest) }
@@ -767,6 +945,35 @@ impl Report<'_> {
                 p class="end" { "— " (self.say("report-end")) " " (number) " —" }
             }
         }
+    }
+}
+
+/// What a case is about.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum About {
+    Substance(Substance),
+    Halogen(Halogen),
+}
+
+/// Readings of one material that are open for the same reason with the same next step.
+struct Case {
+    about: About,
+    reason: Option<Reason>,
+    steps: Vec<NextStep>,
+    readings: Vec<u32>,
+}
+
+fn add_to_cases(
+    cases: &mut Vec<Case>,
+    about: About,
+    reason: Option<Reason>,
+    steps: Vec<NextStep>,
+    reading: u32,
+) {
+    let same = |case: &&mut Case| case.about == about && case.reason == reason && case.steps == steps;
+    match cases.iter_mut().find(same) {
+        Some(case) => case.readings.push(reading),
+        None => cases.push(Case { about, reason, steps, readings: vec![reading] }),
     }
 }
 

@@ -5,7 +5,7 @@ use crate::inspection::{Findings, Inspection, LotFinding, SourceReview};
 use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind, Reasons};
 use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
-use crate::quantity::MassFraction;
+use crate::quantity::{Coverage, MassFraction, Sigma};
 use crate::reading::{Cell, CellState, ElementColumn, Notice, NoticeCode, Source, Written};
 use crate::ruler::{self, Mark, Ruler};
 use crate::rules::{LowEdge, Problem, Screening};
@@ -105,13 +105,29 @@ pub fn outcome_short(words: &Words, outcome: Outcome) -> String {
 }
 
 /// The reason of an outcome in words; empty where it needs none.
-pub fn reason(words: &Words, judged: &Judgement, about: &str, edges: Option<MassFraction>) -> String {
+///
+/// `band` is the low edge, the rule's factor and the value, where the class has a fixed low edge: with them a reading
+/// that is not capable says which sigma would do.
+pub fn reason(
+    words: &Words,
+    judged: &Judgement,
+    about: &str,
+    band: Option<(MassFraction, Coverage, MassFraction)>,
+) -> String {
     let Some(code) = judged.reason else { return String::new() };
-    let enough = match (code, edges) {
-        (Reason::ThreeSigmaReachesBand, Some(low)) => rounded(MassFraction::from_units(low.units() / 3)),
-        _ => String::new(),
-    };
-    words.with(&format!("reason-{}", code.code()), &[("about", about), ("enough", &enough)])
+    let mut id = format!("reason-{}", code.code());
+    let mut enough = String::new();
+    if code == Reason::ThreeSigmaReachesBand {
+        match band.map(|(low, k, x)| (low.units() - x.units(), k)) {
+            Some((room, k)) if room > 0 => {
+                let sigma = libm::floor(room as f64 / k.to_f64()) as i64;
+                enough = rounded(MassFraction::from_units(sigma));
+            }
+            Some(_) => id.push_str("-inside"),
+            None => id.push_str("-open"),
+        }
+    }
+    words.with(&id, &[("about", about), ("enough", &enough)])
 }
 
 /// A number for people: at most six significant digits' worth of decimals, never an exponent.
@@ -130,10 +146,10 @@ pub fn rounded(value: MassFraction) -> String {
     MassFraction::from_units(rounded).to_string()
 }
 
-/// A cell's value in words, with its sigma.
-pub fn value(words: &Words, cell: &Cell, judged: &Judgement, written: &str) -> String {
+/// A cell's value in words, with one sigma.
+pub fn value(words: &Words, cell: &Cell, sigma: Option<Sigma>, written: &str) -> String {
     match cell.state {
-        CellState::Number => match judged.used.sigma {
+        CellState::Number => match sigma {
             Some(sigma) => words.with(
                 "value-number",
                 &[("value", &cell.value.to_string()), ("sigma", &rounded(sigma.to_mass_fraction()))],
@@ -148,17 +164,43 @@ pub fn value(words: &Words, cell: &Cell, judged: &Judgement, written: &str) -> S
     }
 }
 
-/// A cell's value for a table whose head states the unit: signs only, no words.
-pub fn value_short(cell: &Cell, judged: &Judgement, written: &str) -> String {
+/// A cell's value for a table whose head states the unit: signs only, no words, no break inside a number. The letter
+/// says where the sigma came from; the table's legend explains it.
+pub fn value_short(cell: &Cell, judged: &Judgement, printed: Option<Sigma>, written: &str) -> String {
     match cell.state {
-        CellState::Number => match judged.used.sigma {
-            Some(sigma) => format!("{} ± {}", cell.value, rounded(sigma.to_mass_fraction())),
+        CellState::Number => match judged.used.sigma.or(printed) {
+            Some(sigma) => {
+                let from = if judged.used.sigma.is_some() { sigma_letter(judged.used.from) } else { "" };
+                format!("{}\u{a0}±\u{a0}{}{from}", cell.value, rounded(sigma.to_mass_fraction()))
+            }
             None => cell.value.to_string(),
         },
-        CellState::BelowDetection => format!("< {}", cell.value),
-        CellState::AboveRange => format!("> {}", cell.value),
+        CellState::BelowDetection => format!("<\u{a0}{}", cell.value),
+        CellState::AboveRange => format!(">\u{a0}{}", cell.value),
         CellState::NotDetected | CellState::Text | CellState::UnitUnknown => format!("\"{written}\""),
         CellState::NoColumn | CellState::Blank => "–".to_owned(),
+    }
+}
+
+/// The total for the same table.
+pub fn total_short(total: &crate::halogen::Total) -> String {
+    match (total.low, total.high, total.sigma) {
+        (Some(low), Some(high), Some(sigma)) if low == high => {
+            format!("{low}\u{a0}±\u{a0}{}", rounded(sigma.to_mass_fraction()))
+        }
+        (Some(low), Some(high), _) => format!("{low}\u{a0}…\u{a0}{high}"),
+        (Some(low), None, _) => format!("≥\u{a0}{low}"),
+        _ => "–".to_owned(),
+    }
+}
+
+const fn sigma_letter(from: SigmaFrom) -> &'static str {
+    match from {
+        SigmaFrom::Printed => "\u{a0}p",
+        SigmaFrom::PrintedMultipleUnknown => "\u{a0}u",
+        SigmaFrom::PrintedMultipleSet => "\u{a0}m",
+        SigmaFrom::SiteTable => "\u{a0}t",
+        SigmaFrom::DetectionLimit | SigmaFrom::None => "",
     }
 }
 
@@ -287,6 +329,11 @@ pub fn working(
             arguments.push(("end", rounded(half)));
             "working-not_capable"
         }
+        (CellState::Number, _) if matches!(edges.low, LowEdge::DetectionLimit { .. }) => {
+            arguments.push(("from", minus(x, half)));
+            arguments.push(("to", plus(x, half)));
+            "working-composite"
+        }
         (CellState::Number, _) => {
             arguments.push(("from", minus(x, half)));
             arguments.push(("to", plus(x, half)));
@@ -323,7 +370,11 @@ pub fn ruler(
     let Some(edges) = rule.band(substance, class).and_then(|band| band.edges) else { return String::new() };
     let low = match edges.low {
         LowEdge::Fixed(low) => low,
-        LowEdge::DetectionLimit { at_most } => cell.detection_limit.unwrap_or(at_most),
+        // Without a stated limit there is no low edge to draw.
+        LowEdge::DetectionLimit { .. } => match cell.detection_limit {
+            Some(limit) => limit,
+            None => return String::new(),
+        },
     };
     let mark = match cell.state {
         CellState::Number => Mark::Bob {
@@ -336,7 +387,7 @@ pub fn ruler(
         CellState::AboveRange => Mark::Above(cell.value),
         _ => Mark::Nothing,
     };
-    let value = value(words, cell, judged, "");
+    let value = value(words, cell, judged.used.sigma, "");
     let (low_text, high_text) =
         (low.to_string(), edges.high.map(|high| high.to_string()).unwrap_or_default());
     let description = if edges.high.is_some() { "ruler-description" } else { "ruler-description_open" };

@@ -28,7 +28,9 @@ reason-unit_not_stated = The unit of { $about } is not stated, so the number is 
 reason-detection_limit_above_band = Not detected, but the detection limit is too high to show "below".
 reason-limit_not_stated = Not detected, and no detection limit is stated anywhere.
 reason-uncertainty_not_stated = The number has no uncertainty beside it (blank or zero).
-reason-three_sigma_reaches_band = Three sigma alone reach the low edge of the band, so this measurement cannot show "below". A sigma under { $enough } mg/kg would do.
+reason-three_sigma_reaches_band = Three sigma alone reach the low edge of the band, so this measurement cannot show "below". For this value a sigma of at most { $enough } mg/kg would do.
+reason-three_sigma_reaches_band-inside = Three sigma alone reach the low edge of the band, and the value itself lies at or above it: no measuring time can show "below".
+reason-three_sigma_reaches_band-open = Three sigma alone reach the low edge of a band, so this measurement cannot show "below".
 reason-inside_band = The reading and its three sigma touch the undecided band.
 reason-element_only = Above the low edge. XRF sees the element, not the substance, so this can never be "over".
 reason-layer_not_resolved = A plated, coated or passivated item: the beam averages the layer and what lies under it.
@@ -84,6 +86,9 @@ stands-for-Br = stands for PBB and PBDE, which XRF cannot see
 ## Dispositions
 
 disposition-accept = accept for the substances screened
+material-disposition-accept = nothing found against it
+material-disposition-hold = hold
+material-disposition-not_accept = not accept
 disposition-hold = hold
 disposition-not_accept = not accept
 
@@ -98,7 +103,7 @@ lot-reason-halogen_over_limit = { $about } is over the halogen limit in { $count
         [one] reading
        *[other] readings
     }.
-    .remedy = Quarantine the lot. Confirm by combustion and ion chromatography (IEC 62321-3-2).
+    .remedy = Quarantine the lot. Confirm by the method named with each reading.
 lot-reason-over_in_some_classes = { $about } is over limit under some of the material classes this may be, in { $count } of { $of } { $of ->
         [one] reading
        *[other] readings
@@ -172,9 +177,12 @@ lot-reason-trust_not_judged = { $count ->
     .remedy = Compare the check readings with their certificate by hand, or set trust to advisory; the report prints that.
 lot-reason-trust_none = No check standard or blank is given, so nothing shows that the analyser was right.
     .remedy = Measure a check standard before and after, or set trust to advisory; the report prints that.
-lot-reason-sampling_none = No lot size and sampling plan are given, so nothing shows that enough was measured.
+lot-reason-sampling_none = The lot size, or how many units the plan asks for, is not given, so nothing shows that enough was measured.
     .remedy = Give the lot size and how many units the plan asks for, or set sampling to advisory; the report prints that.
-lot-reason-sampling_too_few = { $count } units were measured of the least sampled material; the plan asks for { $of }.
+lot-reason-sampling_too_few = { $count ->
+        [one] One unit was
+       *[other] { $count } units were
+    } measured of the least sampled material; the plan asks for { $of }.
     .remedy = Measure the missing units.
 lot-reason-multiple_not_stated = The multiple of the printed errors is not stated for { $count } of { $of } { $of ->
         [one] reading
@@ -260,7 +268,10 @@ notice-workbook = This is a workbook or an archive, which this version does not 
     .remedy = Save the sheet as CSV (UTF-8) and load that.
 notice-utf16 = The text is UTF-16, which this version does not read.
     .remedy = Save it as CSV (UTF-8).
-notice-no_element_column = No column of an element was found, such as "Pb (mg/kg)". All { $rows } rows are refused.
+notice-no_element_column = No column of an element was found, such as "Pb (mg/kg)". { $rows ->
+        [one] Its one row is
+       *[other] All { $rows } rows are
+    } refused.
     .remedy = Check that the file has one heading row with element symbols, and rows below it.
 notice-column_twice = "{ $found }": two columns claim to be the same element. Where both hold something, the cell counts as not measured.
     .remedy = Remove or rename one of the two.
@@ -403,7 +414,7 @@ summary-counts = { $readings ->
     } in { $lots ->
         [one] one lot
        *[other] { $lots } lots
-    }: { $accept } accept, { $hold } hold, { $not_accept } not accept.
+    }: { $accept } accept (for the substances screened), { $hold } hold, { $not_accept } not accept.
 summary-only_checks = All readings are named as checks: nothing of a lot was measured.
 summary-readings_below = What the readings say: every substance screened is below limit or not applicable.
 summary-readings_say = What the readings say: { $list }.
@@ -417,7 +428,7 @@ summary-not_capable = { $about } not capable in { $count }
 summary-undecided = { $about } undecided in { $count }
 summary-halogen_open = { $about } open under the halogen book in { $count }
 summary-evidence_none = Evidence: nothing that is missing holds a lot.
-summary-evidence_advisory = Missing, and advisory by setting: { $list }.
+summary-evidence_advisory = Not given, and does not hold: { $list }.
 summary-evidence_missing = Evidence missing for an accept: { $list }.
 evidence-short-file_not_read = a file that was not read
 evidence-short-units_not_stated = the unit of each reading
@@ -454,8 +465,9 @@ working-below = { $x } + { $k } × { $sigma } = { $end } mg/kg, at or under the 
 working-over = { $x } − { $k } × { $sigma } = { $end } mg/kg, at or over the high edge { $high } mg/kg.
 working-between = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { $to }; the undecided band is { $low } to { $high } mg/kg.
 working-between_open = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { $to }; "below" ends at { $low } mg/kg and there is no "over".
-working-detection = Not detected at { $x } mg/kg; with one third of it as sigma, { $end } mg/kg against the low edge { $low } mg/kg.
+working-detection = Not detected at { $x } mg/kg, one third of it as sigma: { $x } + { $k } × { $sigma } = { $end } mg/kg against the low edge { $low } mg/kg.
 working-detection_composite = Not detected at { $x } mg/kg; clears only at or under { $low } mg/kg.
+working-composite = { $x } ± { $k } × { $sigma } mg/kg runs from { $from } to { $to }; "below" needs a stated detection limit of at most { $low } mg/kg with the value at or under it, "over" begins at { $high } mg/kg.
 working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg. A plastic this thin may give as little as { $share } % of the full signal, so "below" ends at { $scaled } mg/kg here, not at { $low }.
 working-not_capable = { $k } × { $sigma } = { $end } mg/kg, at or over the low edge { $low } mg/kg.
 
@@ -500,8 +512,8 @@ report-rows = Rows in = used + check + duplicate + set aside + refused
 report-digest = SHA-256
 report-method = Method, rules and decision rule
 report-method_text = Screening by X-ray fluorescence; each reading was judged by the bands of the rule book below. Values are mass fractions in mg/kg; s is one sigma.
-report-rule_text = Below limit (BL): x + { $k } s ≤ low edge. Over limit (OL): x − { $k } s ≥ high edge. Undecided (X): between. Cr and Br have no "over". Not detected at D: s = D / 3. The bands already hold a guard band; risks beyond them were not computed.
-report-rule_halogens = Halogens: BL if x + { $k } s ≤ limit, OL if x − { $k } s > limit; the total adds the squares of both sigmas; a part below its detection limit makes the total an interval.
+report-rule_text = Below limit (BL): x + { $k } s { $low_sign } low edge. Over limit (OL): x − { $k } s { $high_sign } high edge. Undecided (X): between. Cr and Br have no "over". Not detected at D: s = D / 3, BL if D + { $k } s { $low_sign } low edge. Cadmium in a composite: BL only at or under a stated detection limit within the bound below. Plated, coated or passivated items: always X. Class not known: judged under every class, the worst counts. Risks of a wrong decision beyond the bands were not computed.
+report-rule_halogens = Halogens: BL if x + { $k } s { $within_sign } limit, OL if x − { $k } s { $over_sign } limit; in a composite or an unknown class a BL is X (copper or glass in the beam); metal is not applicable; the total adds the squares of both sigmas; a part below its detection limit makes the total an interval.
 report-halogens_moved = Halogens move dispositions by { $book }.
 report-halogens_shown = Halogens are shown for information; no halogen book is named, so they move no disposition.
 report-uncertainty = Uncertainty: s is the printed error divided by its multiple, or the site's repeatability at the action level where given; which one stands beside each result. Other contributions (calibration, matrix, position) are not included.
@@ -519,7 +531,7 @@ report-detection_edge = detection limit of the reading, at most { $limit }
 report-limit = Limit
 report-clause = Clause
 report-results = Results
-report-results_text = The worst outcome of each material. Every reading stands in the annex.
+report-results_text = The worst outcome of each material; the readings themselves stand in the annex.
 report-open = Open outcomes and next steps
 report-open_none = No outcome is open; what holds a lot stands with the lot.
 report-reading = Reading
@@ -528,12 +540,20 @@ report-why = Why
 report-next = Next step
 report-material_head = Material, part, lot
 report-annex = Annex: every reading
-report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file.
+report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file. Sigma: p printed, multiple stated in the file; m printed, multiple set by the inspector; u printed, multiple unknown and taken as one; t the site's table.
+report-also = The same for
+report-also_more = and { $count } more
 report-annex_capped = The first { $shown } of { $total } readings are printed; findings.csv holds all of them.
-report-open_capped = The first { $shown } of { $total } open outcomes are printed; findings.csv holds all of them.
+report-open_capped = About the first { $shown } of { $total } open outcomes are printed, worst first; findings.csv holds all of them.
 report-materials_capped = The first { $shown } of { $total } materials are printed; findings.json holds all of them.
 report-line = Line
 report-sample = Sample
+report-columns_used = Columns used
+report-notices = Notices
+report-notices_none = None.
+report-check = check reading, no product
+report-rests_on = Rests on: lot size { $size }; the plan asks for { $take } units; { $units } measured of the least sampled material.
+report-hold_ends = Ends with (result or act): ______________  by whom: ______________  by when: ______________  quantity quarantined: ______________
 report-refused = Refused rows
 report-refused_none = No row was refused.
 report-refused_capped = { $left } more refused rows are counted and not listed.
