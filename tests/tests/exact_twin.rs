@@ -18,7 +18,7 @@ use proptest::prelude::*;
 
 fn both(table: &Table) -> (String, Inspection, Findings, ReviewOut) {
     let text = table.to_text(Units::MgPerKg);
-    let inspection = inspect(&table.given.to_settings(), &[("table.csv", text.as_bytes())]);
+    let inspection = inspect(&table.given.to_settings(), &[(twin::FILE_NAME, text.as_bytes())]);
     let findings = review(&inspection);
     let twin = twin::review(&twin::read(&text, table.delimiter, &table.given), &table.given);
     (text, inspection, findings, twin)

@@ -436,7 +436,9 @@ fn the_csv_lets_no_cell_run_as_a_formula() {
         );
         assert!(record[0].starts_with('\''));
     }
-    assert_eq!(rows, formulas.len());
+    // A cell over two lines may have swallowed rows, so the last one never becomes a reading.
+    assert_eq!(rows, formulas.len() - 1);
+    assert_eq!(inspection.sources[0].refusals.kept[0].code.code(), "quote_left_open");
 }
 
 #[test]

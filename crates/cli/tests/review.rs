@@ -136,7 +136,7 @@ fn check_readings_alone_are_no_accept() {
     let table = write(&folder, "clean.csv", CLEAN);
     let settings = write(&folder, "settings.toml", &format!("{ADVISORY}check_samples = [\"S1\"]\n"));
     let output = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&table]);
-    assert_ne!(status(&output), 0, "{}", text(&output.stdout));
+    assert_eq!(status(&output), 2, "{}", text(&output.stdout));
 }
 
 #[test]

@@ -195,8 +195,10 @@ fn block(block: &Value, delimiter: &Value) -> String {
             if !column["sigma_multiple"].is_null() {
                 meaning += &format!(" {}s", text(&column["sigma_multiple"]));
             }
-            if text(&column["role"]) == "unused" {
-                meaning += &format!(" ({})", text(&column["evidence"]));
+            // A plain heading needs no word about how it was understood.
+            let evidence = text(&column["evidence"]);
+            if !["element_heading", "known_heading"].contains(&evidence.as_str()) {
+                meaning += &format!(" ({evidence})");
             }
             format!("{} = {meaning}", text(&column["heading"]))
         })

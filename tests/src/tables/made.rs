@@ -161,13 +161,20 @@ fn given(all_known: bool) -> impl Strategy<Value = Given> {
             ),
             proptest::bool::weighted(0.2),
         ),
+        (
+            option::weighted(0.2, select(Class::BANDED.to_vec())),
+            option::weighted(0.2, select(Class::BANDED.to_vec())),
+        ),
     )
         .prop_map(
             |(
                 (class, multiple, unit, comma, one_error, halogen_book),
                 (trust, sampling, materials, thick, lot_size, units_to_take, bill, checks),
+                (file_class, part_class),
             )| Given {
                 class,
+                file_class,
+                part_class: part_class.map(|class| ("P-1".to_owned(), class)),
                 multiple,
                 unit,
                 comma,
@@ -214,26 +221,33 @@ fn row(elements: Vec<&'static str>, class_words: &'static [&'static str]) -> imp
         select(vec!["1", "2", "3", "4", ""]),
         cells,
         option::weighted(0.3, pair_at_total()),
+        (
+            // Readings that disagree on the class of one material.
+            proptest::bool::weighted(0.15),
+            option::weighted(0.15, select(vec!["", "mg/kg", "ppm", "%", "furlongs"])),
+        ),
     )
-        .prop_map(move |(class, material, part, lot, supplier, piece, mut cells, pair)| {
-            if let Some((chlorine, bromine)) = pair {
-                for (cell, element) in cells.iter_mut().zip(&elements) {
-                    match *element {
-                        "Cl" => *cell = chlorine,
-                        "Br" => *cell = bromine,
-                        _ => {}
+        .prop_map(
+            move |(class, material, part, lot, supplier, piece, mut cells, pair, (shared, units))| {
+                if let Some((chlorine, bromine)) = pair {
+                    for (cell, element) in cells.iter_mut().zip(&elements) {
+                        match *element {
+                            "Cl" => *cell = chlorine,
+                            "Br" => *cell = bromine,
+                            _ => {}
+                        }
                     }
                 }
-            }
-            // Every class word has material names of its own: readings that disagree on the class of one material
-            // are a case for themselves.
-            let material = match (material, class) {
-                ("", _) => String::new(),
-                (name, "") => format!("{name} bare"),
-                (name, word) => format!("{name} {word}"),
-            };
-            Row { id: String::new(), piece, part, material, lot, supplier, class, cells }
-        })
+                // Mostly every class word has material names of its own.
+                let material = match (material, class) {
+                    ("", _) => String::new(),
+                    (name, _) if shared => name.to_owned(),
+                    (name, "") => format!("{name} bare"),
+                    (name, word) => format!("{name} {word}"),
+                };
+                Row { id: String::new(), piece, part, material, lot, supplier, class, units, cells }
+            },
+        )
 }
 
 fn table_with(all_known: bool, class_words: &'static [&'static str]) -> impl Strategy<Value = Table> {
@@ -283,7 +297,8 @@ pub fn table() -> impl Strategy<Value = Table> {
 pub fn table_all_known() -> impl Strategy<Value = Table> {
     table_with(true, &["polymer", "metal", "composite"]).prop_map(|mut table| {
         table.given.thick = true;
-        table.given.class = None;
+        (table.given.class, table.given.file_class, table.given.part_class) = (None, None, None);
+        table.rows.iter_mut().for_each(|row| row.units = None);
         table.given.bills.clear();
         table.given.checks.clear();
         (table.given.lot_size, table.given.units_to_take) = (None, None);

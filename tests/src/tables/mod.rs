@@ -78,7 +78,7 @@ pub struct Row {
     pub piece: &'static str,
     /// Part.
     pub part: &'static str,
-    /// Material, different for every class word.
+    /// Material, mostly different for every class word.
     pub material: String,
     /// Lot.
     pub lot: &'static str,
@@ -86,6 +86,8 @@ pub struct Row {
     pub supplier: &'static str,
     /// Class word.
     pub class: &'static str,
+    /// What its own `Units` cell says instead of the table's unit.
+    pub units: Option<&'static str>,
     /// One for each element of [`Table::columns`].
     pub cells: Vec<Cell>,
 }

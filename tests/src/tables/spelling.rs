@@ -90,7 +90,7 @@ impl Table {
             row.class.to_owned(),
         ];
         if self.units_column {
-            cells.push(units.word().to_owned());
+            cells.push(row.units.unwrap_or(units.word()).to_owned());
         }
         for (columns, cell) in self.columns.iter().zip(&row.cells) {
             self.cells(columns, cell, units, &mut cells);

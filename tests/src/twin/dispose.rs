@@ -93,21 +93,36 @@ pub struct ReviewOut {
 }
 
 fn class_of(row: &Row, given: &Given) -> (Class, &'static str) {
-    let declared = match row.class_word.to_lowercase().as_str() {
+    let word = row.class_word.to_lowercase();
+    // A layer stays a layer whatever is set: the beam averages it with its base.
+    if word == "plated" {
+        return (Class::Plated, "declared");
+    }
+    // A person who names the part knows it better than the file's word.
+    if let Some((_, class)) = given.part_class.as_ref().filter(|(part, _)| *part == row.part) {
+        return (*class, "setting");
+    }
+    let (set, silent) = match word.as_str() {
         "polymer" | "plastic" => return (Class::Polymer, "declared"),
         "metal" => return (Class::Metal, "declared"),
         "composite" | "electronics" => return (Class::Composite, "declared"),
-        "plated" => return (Class::Plated, "declared"),
-        "" => "not_stated",
         // Item 10: glass and ceramic are unknown for the 2013 bands, whatever the default for the rest is.
         "glass" | "ceramic" | "unknown" => return (Class::Unknown, "not_in_book"),
-        _ => "not_understood",
+        // The default is for readings that say nothing.
+        "" => (given.file_class.or(given.class), "not_stated"),
+        // A word that nobody here understands says something else than the default: only a person who looked at this
+        // very file can say what.
+        _ => (given.file_class, "not_understood"),
     };
-    given.class.map_or((Class::Unknown, declared), |class| (class, "setting"))
+    set.map_or((Class::Unknown, silent), |class| (class, "setting"))
 }
 
 fn read_one(row: &Row, given: &Given) -> ReadingOut {
     let (class, class_from) = class_of(row, given);
+    read_as(class, class_from, row, given)
+}
+
+fn read_as(class: Class, class_from: &'static str, row: &Row, given: &Given) -> ReadingOut {
     let mut by_class = None;
     let substances = if class == Class::Unknown {
         let judged: [(Verdict, [Verdict; 3]); 5] =
@@ -126,7 +141,8 @@ fn read_one(row: &Row, given: &Given) -> ReadingOut {
         by_class,
         halogens: [judge_alone(Halogen::Cl, class, chlorine), judge_alone(Halogen::Br, class, bromine)],
         total: judge_total(class, chlorine, bromine),
-        check: given.checks.contains(&row.id),
+        // Naming an id takes no reading away from a lot.
+        check: row.lot.is_empty() && given.checks.contains(&row.id),
     }
 }
 
@@ -195,8 +211,7 @@ fn worst(reasons: &BTreeSet<Reason>) -> Disposition {
 /// Reviews one table that is the only source of its inspection.
 pub fn review(table: &Table, given: &Given) -> ReviewOut {
     let readings: Vec<ReadingOut> = table.rows.iter().map(|row| read_one(row, given)).collect();
-    let mut materials: BTreeMap<MaterialKey, MaterialOut> = BTreeMap::new();
-    let mut units: BTreeMap<LotKey, BTreeSet<String>> = BTreeMap::new();
+    let mut of_material: BTreeMap<MaterialKey, Vec<usize>> = BTreeMap::new();
     let mut measured: BTreeMap<(LotKey, String), BTreeSet<String>> = BTreeMap::new();
     for (at, (row, reading)) in table.rows.iter().zip(&readings).enumerate() {
         if reading.check {
@@ -204,23 +219,41 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         }
         let lot: LotKey = (row.supplier.clone(), row.lot.clone());
         let stand_in = row.material.is_empty().then_some(reading.class);
-        let material = materials
-            .entry((lot.clone(), row.part.clone(), row.material.clone(), stand_in))
-            .or_insert_with(|| MaterialOut {
-                disposition: Disposition::Accept,
-                reasons: BTreeSet::new(),
-                worst: [Outcome::NotApplicable; 5],
-            });
-        material.reasons.extend(reasons_of_reading(reading, given));
-        for (worst, verdict) in material.worst.iter_mut().zip(&reading.substances) {
-            *worst = (*worst).max(verdict.outcome);
-        }
-        let unit = [&row.unit, &row.id].into_iter().find(|text| !text.is_empty()).cloned();
-        units.entry(lot.clone()).or_default().insert(unit.unwrap_or_else(|| format!("row {at}")));
+        let key = (lot.clone(), row.part.clone(), row.material.clone(), stand_in);
+        of_material.entry(key).or_default().push(at);
         measured.entry((lot, row.part.clone())).or_default().insert(row.material.clone());
     }
-    for material in materials.values_mut() {
+    let mut materials: BTreeMap<MaterialKey, MaterialOut> = BTreeMap::new();
+    // Per lot: the units of its least sampled material, and whether any reading names none.
+    let mut sampled: BTreeMap<LotKey, (usize, bool)> = BTreeMap::new();
+    for (key, rows) in of_material {
+        let classes: BTreeSet<Class> = rows.iter().map(|at| readings[*at].class).collect();
+        let mut material = MaterialOut {
+            disposition: Disposition::Accept,
+            reasons: BTreeSet::new(),
+            worst: [Outcome::NotApplicable; 5],
+        };
+        for at in &rows {
+            // Item 10: one material has one class; where its readings disagree, nobody knows which.
+            let contested = classes.len() > 1;
+            let reading = if contested {
+                read_as(Class::Unknown, readings[*at].class_from, &table.rows[*at], given)
+            } else {
+                readings[*at].clone()
+            };
+            material.reasons.extend(reasons_of_reading(&reading, given));
+            for (worst, verdict) in material.worst.iter_mut().zip(&reading.substances) {
+                *worst = (*worst).max(verdict.outcome);
+            }
+        }
         material.disposition = worst(&material.reasons);
+        // Item 15: physical units, not readings, and only what the file itself calls one.
+        let units: BTreeSet<&str> =
+            rows.iter().map(|at| table.rows[*at].unit.as_str()).filter(|unit| !unit.is_empty()).collect();
+        let nameless = rows.iter().any(|at| table.rows[*at].unit.is_empty());
+        let of_lot = sampled.entry(key.0.clone()).or_insert((usize::MAX, false));
+        *of_lot = (of_lot.0.min(units.len()), of_lot.1 || nameless);
+        materials.insert(key, material);
     }
     let mut parts: BTreeMap<(LotKey, String), LotOut> = BTreeMap::new();
     for ((lot, part, ..), material) in &materials {
@@ -267,7 +300,11 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         lot.reasons.insert((trust, String::new(), weight(given.trust_advisory)));
         match (given.lot_size, given.units_to_take) {
             (Some(size), Some(take)) => {
-                if (units.get(key).map_or(0, BTreeSet::len) as u64) < take.min(size) {
+                let (units, nameless) = sampled.get(key).copied().unwrap_or((0, true));
+                if nameless {
+                    lot.reasons.insert(("units_not_stated", String::new(), Disposition::Hold));
+                }
+                if (units as u64) < take.min(size) {
                     lot.reasons.insert(("sampling_too_few", String::new(), Disposition::Hold));
                 }
             }

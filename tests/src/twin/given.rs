@@ -1,6 +1,11 @@
 //! What a person says besides the file.
 
+use std::collections::BTreeMap;
+
 use super::verdict::Class;
+
+/// The name of the one file, for settings that speak about it.
+pub const FILE_NAME: &str = "table.csv";
 
 /// Settings the twin knows.
 // Each is one setting a person ticks or not.
@@ -9,6 +14,10 @@ use super::verdict::Class;
 pub struct Given {
     /// Class of readings that declare none.
     pub class: Option<Class>,
+    /// Class of readings of the table's own file, which also fills words that are no class.
+    pub file_class: Option<Class>,
+    /// Class of a part, above the file's word.
+    pub part_class: Option<(String, Class)>,
     /// Sigmas of printed errors that don't state it.
     pub multiple: Option<u8>,
     /// Unit word of values that don't state one.
@@ -80,15 +89,27 @@ impl Given {
         if !self.checks.is_empty() {
             file.insert("check_samples".into(), list(&self.checks));
         }
-        let bills = self.bills.iter().map(|(part, materials)| {
-            let mut row = toml::Table::new();
+        if let Some(class) = self.file_class {
+            let row = [("name".to_owned(), text(FILE_NAME)), ("class".to_owned(), text(class.code()))];
+            file.insert(
+                "source".into(),
+                toml::Value::Array(vec![toml::Value::Table(row.into_iter().collect())]),
+            );
+        }
+        let mut parts: BTreeMap<&str, toml::Table> = BTreeMap::new();
+        for (part, materials) in &self.bills {
+            parts.entry(part).or_default().insert("materials".into(), list(materials));
+        }
+        if let Some((part, class)) = &self.part_class {
+            parts.entry(part).or_default().insert("class".into(), text(class.code()));
+        }
+        let parts = parts.into_iter().map(|(part, mut row)| {
             row.insert("part".into(), text(part));
-            row.insert("materials".into(), list(materials));
             toml::Value::Table(row)
         });
-        let bills: Vec<toml::Value> = bills.collect();
-        if !bills.is_empty() {
-            file.insert("part".into(), toml::Value::Array(bills));
+        let parts: Vec<toml::Value> = parts.collect();
+        if !parts.is_empty() {
+            file.insert("part".into(), toml::Value::Array(parts));
         }
         toml::to_string(&file).expect("a table of texts is TOML")
     }

@@ -85,6 +85,8 @@ pub fn judge(substance: Substance, class: Class, measured: &Measured) -> Verdict
         Said::Above(upper) if high.as_ref().is_some_and(|high| upper >= high) => {
             Verdict::new(Outcome::Ol, "")
         }
+        // Without a high edge no number of this element says more than that there is much of it.
+        Said::Above(_) if high.is_none() => Verdict::new(Outcome::X, "element_only"),
         Said::Above(_) => Verdict::new(Outcome::X, "above_range"),
         Said::NotDetected => Verdict::new(Outcome::DetectionTooHigh, "limit_not_stated"),
         Said::Number(x) => {

@@ -14,5 +14,5 @@ pub mod table;
 pub mod verdict;
 
 pub use dispose::{Disposition, LotOut, MaterialOut, Reason, ReviewOut, review};
-pub use given::Given;
+pub use given::{FILE_NAME, Given};
 pub use table::{Table, read};

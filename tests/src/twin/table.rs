@@ -15,6 +15,9 @@ pub const ELEMENTS: [&str; 6] = ["Cd", "Pb", "Hg", "Cr", "Br", "Cl"];
 /// unit shows as one, and refuses the cell beyond.
 const LARGEST_MG_PER_KG: i64 = 9_200_000;
 
+/// One sigma of more than the whole is no usable uncertainty.
+const LARGEST_SIGMA_MG_PER_KG: i64 = 1_000_000;
+
 /// One row of the table as the twin understands it.
 #[derive(Clone, Debug)]
 pub struct Row {
@@ -77,7 +80,10 @@ pub fn read(text: &str, delimiter: char, given: &Given) -> Table {
     let columns = ELEMENTS.map(|element| columns_of(element, &headings));
     let rows = records.map(|record| {
         let cell = |at: Option<usize>| at.and_then(|at| record.get(at)).unwrap_or("").trim().to_owned();
-        let row_unit = place("Units").and_then(|at| power_of_unit(record.get(at).unwrap_or("")));
+        let row_unit = place("Units").map_or(RowUnit::Silent, |at| match cell(Some(at)).as_str() {
+            "" => RowUnit::Silent,
+            word => power_of_unit(word).map_or(RowUnit::NotKnown, RowUnit::Stated),
+        });
         Row {
             line: record.position().expect("a record has a place").line(),
             id: cell(place("Sample")),
@@ -91,6 +97,26 @@ pub fn read(text: &str, delimiter: char, given: &Given) -> Table {
         }
     });
     Table { rows: rows.collect() }
+}
+
+/// What a row's own unit column says.
+#[derive(Clone, Copy)]
+enum RowUnit {
+    Silent,
+    Stated(i32),
+    NotKnown,
+}
+
+/// The unit of a column in one row: the heading's, else the row's, else the one a person set; open where heading and
+/// row contradict each other and where the row's word is none.
+fn unit_in_row(heading: Option<i32>, row: RowUnit, given: &Given) -> Option<i32> {
+    match (heading, row) {
+        (_, RowUnit::NotKnown) => None,
+        (Some(heading), RowUnit::Stated(row)) => (heading == row).then_some(heading),
+        (None, RowUnit::Stated(row)) => Some(row),
+        (Some(heading), RowUnit::Silent) => Some(heading),
+        (None, RowUnit::Silent) => given.unit.and_then(power_of_unit),
+    }
 }
 
 fn columns_of(element: &str, headings: &[&str]) -> Columns {
@@ -154,31 +180,35 @@ fn word(text: &str, given: &Given) -> Word {
     }
 }
 
-fn measured(record: &csv::StringRecord, columns: Columns, row_unit: Option<i32>, given: &Given) -> Measured {
+fn measured(record: &csv::StringRecord, columns: Columns, row_unit: RowUnit, given: &Given) -> Measured {
     let nothing =
         Measured { said: Said::NoColumn, sigma: None, multiple_unknown: false, detection_limit: None };
     let Some((value, heading_unit)) = columns.value else { return nothing };
-    let unit = heading_unit.or(row_unit).or(given.unit.and_then(power_of_unit));
+    let unit = unit_in_row(heading_unit, row_unit, given);
+    // A unit behind a number does not make a row of something else a mass fraction.
+    let believed = |own: Option<i32>| own.filter(|_| !matches!(row_unit, RowUnit::NotKnown));
     let cell = |at: usize| word(record.get(at).unwrap_or(""), given);
+    let possible = |amount: &BigRational| amount.is_positive() && *amount <= whole(LARGEST_MG_PER_KG);
     let in_mg_per_kg = |number: BigRational, own: Option<i32>, column: Option<i32>| {
         own.or(column).map(|power| number * ten_to(power))
     };
     let stated = columns.limit.and_then(|(at, limit_unit)| match cell(at) {
         Word::Number(number, own) | Word::Below(number, own) => {
-            in_mg_per_kg(number, own, limit_unit.or(unit)).filter(Signed::is_positive)
+            let column = unit_in_row(limit_unit.or(heading_unit), row_unit, given);
+            in_mg_per_kg(number, own, column).filter(possible)
         }
         _ => None,
     });
-    // An error is in the unit its heading names, else in its value's: the value's heading, the value's own cell, the
-    // row, the person.
-    let value_own = match cell(value) {
-        Word::Number(_, own) => own,
-        _ => None,
+    // An error is in the unit its own cell or heading names, else in its value's column's. Beside a value that has a
+    // unit of its own in its cell nobody can tell which of the two a bare error is in.
+    let value_stands_apart = match cell(value) {
+        Word::Number(_, own) => believed(own).is_some_and(|own| Some(own) != unit),
+        _ => false,
     };
     let printed = columns.error.and_then(|(at, error_unit, _)| match cell(at) {
         Word::Number(number, own) => {
-            let column = error_unit.or(heading_unit).or(value_own).or(unit);
-            in_mg_per_kg(number, own, column).filter(Signed::is_positive)
+            let column = if value_stands_apart { None } else { error_unit.or(unit) };
+            in_mg_per_kg(number, own, column).filter(possible)
         }
         _ => None,
     });
@@ -198,17 +228,18 @@ fn measured(record: &csv::StringRecord, columns: Columns, row_unit: Option<i32>,
     let said = match cell(value) {
         Word::Nothing | Word::NotMeasured => Said::Blank,
         Word::Other => Said::Text,
-        Word::Number(number, own) => match in_mg_per_kg(number, own, unit) {
+        Word::Number(number, own) => match in_mg_per_kg(number, believed(own), unit) {
             None => Said::UnitUnknown,
             Some(x) if x.abs() > whole(LARGEST_MG_PER_KG) => Said::Text,
             Some(x) => Said::Number(x),
         },
-        Word::Below(number, own) => bound(number, own, Said::Below),
-        Word::Above(number, own) => bound(number, own, Said::Above),
+        Word::Below(number, own) => bound(number, believed(own), Said::Below),
+        Word::Above(number, own) => bound(number, believed(own), Said::Above),
         // A stated limit, else the number in the error column, which is the limit unless a person says that it is
         // one error of nothing: then three sigma of it.
         Word::NotDetected => match (&stated, &printed) {
             (Some(limit), _) => Said::Below(limit.clone()),
+            (None, Some(printed)) if *printed > whole(LARGEST_SIGMA_MG_PER_KG) => Said::NotDetected,
             (None, Some(printed)) if given.one_error => {
                 Said::Below(sigma(printed) * whole(SIGMAS_OF_A_DETECTION_LIMIT))
             }
@@ -218,7 +249,11 @@ fn measured(record: &csv::StringRecord, columns: Columns, row_unit: Option<i32>,
     };
     let is_number = matches!(said, Said::Number(_));
     Measured {
-        sigma: printed.as_ref().filter(|_| is_number).map(sigma).filter(|sigma| !sigma.is_zero()),
+        sigma: printed
+            .as_ref()
+            .filter(|_| is_number)
+            .map(sigma)
+            .filter(|sigma| !sigma.is_zero() && *sigma <= whole(LARGEST_SIGMA_MG_PER_KG)),
         multiple_unknown: is_number && printed.is_some() && multiple.is_none(),
         detection_limit: stated.filter(|_| is_number),
         said,
