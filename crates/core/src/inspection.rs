@@ -424,9 +424,10 @@ impl<'a> SourceReview<'a> {
             (Some(held_for), Some(measured_for)) => {
                 Sigma::at_time(site.sigma, site.constant, held_for, measured_for.min(held_for))
             }
-            // The table holds for a measuring time, and nobody says how long this took.
-            (Some(_), None) => return printed.unwrap_or(UsedSigma::NONE),
-            (None, _) => Sigma::from_one_sigma(site.sigma),
+            // The table holds for a measuring time and nobody says how long this took: alone it says nothing, and
+            // beside a printed error it is still the floor.
+            (Some(_), None) if printed.is_none() => return UsedSigma::NONE,
+            _ => Sigma::from_one_sigma(site.sigma),
         };
         let table = UsedSigma { sigma: at_time, from: SigmaFrom::SiteTable };
         match (printed.and_then(|one| one.sigma), table.sigma) {

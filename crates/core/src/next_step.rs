@@ -38,6 +38,8 @@ pub enum NextStep {
     ThickerPiece,
     /// Separate the layers, or state thickness and substrate.
     SeparateLayers,
+    /// Send it to a laboratory; the rule book names no method.
+    Laboratory,
     /// Send it to a laboratory.
     ReferenceMethod {
         /// The standard.
@@ -61,6 +63,7 @@ impl NextStep {
             NextStep::LowerDetectionLimit => "lower_detection_limit",
             NextStep::ThickerPiece => "thicker_piece",
             NextStep::SeparateLayers => "separate_layers",
+            NextStep::Laboratory => "laboratory",
             NextStep::ReferenceMethod { .. } => "reference_method",
         }
     }
@@ -87,12 +90,12 @@ pub fn next_steps(
 ) -> Vec<NextStep> {
     let mut steps = Vec::new();
     let laboratory = |steps: &mut Vec<NextStep>| {
-        if let Some(route) = books.route(substance, class) {
-            steps.push(NextStep::ReferenceMethod {
-                method: route.method.clone(),
-                technique: route.technique.clone(),
-            });
-        }
+        steps.push(match books.route(substance, class) {
+            Some(route) => {
+                NextStep::ReferenceMethod { method: route.method.clone(), technique: route.technique.clone() }
+            }
+            None => NextStep::Laboratory,
+        });
     };
     // A stated class may settle it at once, and costs nothing.
     if class == MaterialClass::Unknown

@@ -641,7 +641,7 @@ codes! {
         RowShort => "row_short",
         /// A row with no cell in any column that is used.
         NothingUsable => "nothing_usable",
-        /// Bytes that are not UTF-8 in a cell that is used.
+        /// Bytes that are not UTF-8 in an identity cell; read as Windows-1252.
         NotUtf8 => "not_utf8",
         /// A cell that is no number.
         CellNotUnderstood => "cell_not_understood",

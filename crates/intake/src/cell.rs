@@ -1,9 +1,32 @@
 //! One cell of a measurement column: a number, a bound, a word, or nothing.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use plumbline_core::quantity::{DecimalMark, Number, NumberError, Unit};
+
+/// The characters of windows-1252 from 0x80 to 0x9F (WHATWG Encoding Standard, index windows-1252).
+const WINDOWS_1252: [char; 32] = [
+    '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8D}', 'Ž', '\u{8F}', '\u{90}',
+    '‘', '’', '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9D}', 'ž', 'Ÿ',
+];
+
+/// The text of a cell: UTF-8, or, where its bytes are none, Windows-1252, in which every byte is a character, so that
+/// two different names never become the same one.
+pub fn text(cell: &[u8]) -> Cow<'_, str> {
+    match std::str::from_utf8(cell) {
+        Ok(text) => Cow::Borrowed(text),
+        Err(_) => Cow::Owned(
+            cell.iter()
+                .map(|byte| match byte {
+                    0x80..=0x9F => WINDOWS_1252.get(usize::from(byte - 0x80)).copied().unwrap_or('\u{FFFD}'),
+                    _ => char::from(*byte),
+                })
+                .collect(),
+        ),
+    }
+}
 
 /// What a cell says, before its unit is applied.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -113,7 +136,7 @@ fn number(text: &[u8], mark: Marks, make: fn(Number, Option<Unit>) -> CellText) 
         Err(NumberError::NotANumber) => {}
     }
     // Perhaps a unit stands behind it: `12 ppm`, `0.5%`.
-    let Ok(whole) = std::str::from_utf8(text) else { return CellText::Unreadable };
+    let whole = self::text(text);
     let whole = whole.trim();
     let split = whole
         .char_indices()
@@ -174,7 +197,7 @@ fn without_thousands(text: &[u8], mark: DecimalMark, told: bool) -> Option<Vec<u
 }
 
 fn word(text: &[u8]) -> Option<CellText> {
-    let text = std::str::from_utf8(text).ok()?;
+    let text = self::text(text);
     if text.len() > 40 {
         return None;
     }
@@ -238,6 +261,14 @@ mod tests {
         assert!(matches!(point("<5"), CellText::Below(number, None) if number.digits == 5));
         assert!(matches!(point("< 0.5 %"), CellText::Below(_, Some(Unit::Percent))));
         assert!(matches!(point("> 5000"), CellText::Above(..)));
+    }
+
+    #[test]
+    fn bytes_that_are_no_utf8_are_windows_1252() {
+        assert_eq!(text(b"Pb \xB1"), "Pb ±");
+        assert_eq!(text("Pb ±".as_bytes()), "Pb ±");
+        assert_eq!(text(b"\x80\x99"), "€™");
+        assert_ne!(text(b"M\xFC"), text(b"M\xE4"));
     }
 
     #[test]

@@ -97,8 +97,7 @@ pub(crate) fn read_header(record: &Record<'_>) -> Option<Vec<ColumnMeaning>> {
     if holds_measurements(record) {
         return None;
     }
-    let headings: Vec<String> =
-        record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
+    let headings: Vec<String> = record.cells().map(|cell| cell::text(cell).trim().to_owned()).collect();
     let columns = heading::meanings(&headings);
     let (mut values, mut others, mut with_unit) = (0, 0, false);
     for column in &columns {
@@ -146,10 +145,10 @@ pub(crate) fn unit_column_by_content(text: &[u8], found: &mut FoundHeader) {
         let mut look = |piece: Piece<'_>| {
             if let Piece::Record(record) = piece
                 && record.line > line
-                && let Ok(cell) = std::str::from_utf8(record.cell(at))
+                && let cell = cell::text(record.cell(at))
                 && !cell.trim().is_empty()
             {
-                if Unit::from_word(cell).is_some() { units += 1 } else { others += 1 }
+                if Unit::from_word(&cell).is_some() { units += 1 } else { others += 1 }
             }
         };
         splitter.push(text, &mut look);

@@ -294,7 +294,7 @@ impl Table {
 
     fn notice(&mut self, line: u32, column: u32, code: NoticeCode, found: &[u8]) {
         let heading = self.heading_of(column);
-        let found = cut(&String::from_utf8_lossy(found));
+        let found = cut(&cell::text(found));
         self.source.notices.push(Notice { line, column, heading, code, found, rows: 1 });
     }
 
@@ -315,8 +315,7 @@ impl Table {
     }
 
     fn preamble(&mut self, record: &Record<'_>) {
-        let text: Vec<_> =
-            record.cells().map(|cell| String::from_utf8_lossy(cell).trim().to_owned()).collect();
+        let text: Vec<_> = record.cells().map(|cell| cell::text(cell).trim().to_owned()).collect();
         self.source.preamble.push(cut(text.join(" ").trim()));
     }
 
@@ -466,7 +465,7 @@ impl Table {
             && let Some(extra) =
                 (self.plan.columns..record.len()).find(|at| !record.cell(*at).trim_ascii().is_empty())
         {
-            let found = String::from_utf8_lossy(record.cell(extra)).into_owned();
+            let found = cell::text(record.cell(extra)).into_owned();
             self.refuse(record.line, extra as u32 + 1, NoticeCode::RowTooLong, &found, rows);
             return;
         }
@@ -474,13 +473,10 @@ impl Table {
             self.refuse(record.line, 0, NoticeCode::NothingUsable, "", rows);
             return;
         }
-        for (column, _) in &self.plan.identities {
-            if std::str::from_utf8(record.cell(*column)).is_err() {
-                let found = String::from_utf8_lossy(record.cell(*column)).into_owned();
-                let column = *column as u32 + 1;
-                self.refuse(record.line, column, NoticeCode::NotUtf8, &found, rows);
-                return;
-            }
+        let foreign =
+            self.plan.identities.iter().find(|(at, _)| std::str::from_utf8(record.cell(*at)).is_err());
+        if let Some((at, _)) = foreign.copied() {
+            self.count(record.line, at as u32 + 1, NoticeCode::NotUtf8, &cell::text(record.cell(at)));
         }
         if record.len() < self.plan.columns {
             self.count(record.line, 0, NoticeCode::RowShort, &record.len().to_string());
@@ -560,8 +556,8 @@ impl Table {
 
     fn take_unit_row(&mut self, record: &Record<'_>, rules: ReadingRules) -> bool {
         let Some(block) = self.source.blocks.last() else { return false };
-        let cells: Vec<&str> =
-            record.cells().map(|cell| std::str::from_utf8(cell).unwrap_or("\u{FFFD}")).collect();
+        let texts: Vec<Cow<'_, str>> = record.cells().map(cell::text).collect();
+        let cells: Vec<&str> = texts.iter().map(AsRef::as_ref).collect();
         let Some(units) = heading::unit_row(&block.columns, &cells) else { return false };
         if block.first_reading < self.source.readings.len() {
             // Under a repeated heading: rows above keep the units they were read in.
@@ -577,11 +573,12 @@ impl Table {
     }
 
     fn is_heading(&self, record: &Record<'_>) -> bool {
-        // The first cell settles it for nearly every row.
+        // The first cell settles it for nearly every row. More headings than ours make another header.
         record.len() >= self.headings.len()
             && self.headings.iter().enumerate().all(|(at, heading)| {
                 record.cell(at).trim_ascii().eq_ignore_ascii_case(heading.trim().as_bytes())
             })
+            && (self.headings.len()..record.len()).all(|at| record.cell(at).trim_ascii().is_empty())
     }
 
     fn nothing_usable(&self, record: &Record<'_>) -> bool {
@@ -598,8 +595,8 @@ impl Table {
         self.source.readings.begin(record.line);
         for at in 0..self.plan.identities.len() {
             let Some((column, identity)) = self.plan.identities.get(at).copied() else { continue };
-            let text = std::str::from_utf8(record.cell(column)).unwrap_or("").trim();
-            self.source.readings.set_identity(identity, text);
+            let text = cell::text(record.cell(column));
+            self.source.readings.set_identity(identity, text.trim());
         }
         let row_unit = self.row_unit(record);
         for at in 0..self.plan.elements.len() {
@@ -610,7 +607,8 @@ impl Table {
     /// What the row's own unit column states.
     fn row_unit(&mut self, record: &Record<'_>) -> RowUnit {
         let Some(column) = self.plan.unit_column else { return RowUnit::Silent };
-        let text = std::str::from_utf8(record.cell(column)).unwrap_or("\u{FFFD}").trim();
+        let text = cell::text(record.cell(column));
+        let text = text.trim();
         if text.is_empty() {
             return RowUnit::Silent;
         }
@@ -634,6 +632,10 @@ impl Table {
             (_, heading, RowUnit::Silent) => heading.or(rules.unit),
         };
         let foreign = foreign || row_unit == RowUnit::Foreign;
+        // An open unit is open for the error and the limit too, whatever the heading says of them.
+        let contradicted = column_unit.is_none() && (foreign || heading_unit.is_some());
+        let error = error.map(|error| ErrorPlan { clear: error.clear && !contradicted, ..error });
+        let limit = limit.filter(|_| !contradicted);
         let remade = heading_unit.or(if self.plan.unit_column.is_none() { rules.unit } else { None });
         let mark = self.plan.mark;
         let raw = record.cell(value_column);
@@ -644,11 +646,12 @@ impl Table {
         let mut cell = Cell { state: CellState::Blank, ..Cell::NO_COLUMN };
         if let Some(rival) = self.rival(record, at) {
             // Two columns for one element: which one is meant nobody can tell from here.
-            let both = [raw.trim_ascii(), b" | ", rival.as_slice()].concat();
+            let own = raw.trim_ascii();
+            let both = if own.is_empty() { rival } else { [own, b" | ", rival.as_slice()].concat() };
             cell.state = CellState::Text;
             written = self.keep(at, &both);
             self.source.readings.push_cell(index, cell, written);
-            self.count(line, column, NoticeCode::ColumnTwice, &String::from_utf8_lossy(&both));
+            self.count(line, column, NoticeCode::ColumnTwice, &cell::text(&both));
             return;
         }
         match cell::read(raw, mark) {
@@ -672,12 +675,7 @@ impl Table {
                         cell.state = CellState::UnitUnknown;
                         written = self.keep(at, raw);
                         if !foreign {
-                            self.count(
-                                line,
-                                column,
-                                NoticeCode::UnitNotStated,
-                                &String::from_utf8_lossy(raw),
-                            );
+                            self.count(line, column, NoticeCode::UnitNotStated, &cell::text(raw));
                         }
                     }
                     (Some(unit), number) => {
@@ -721,12 +719,7 @@ impl Table {
                     None => {
                         cell.state = CellState::UnitUnknown;
                         if !foreign {
-                            self.count(
-                                line,
-                                column,
-                                NoticeCode::UnitNotStated,
-                                &String::from_utf8_lossy(raw),
-                            );
+                            self.count(line, column, NoticeCode::UnitNotStated, &cell::text(raw));
                         }
                     }
                     Some(Some(value)) if value > MassFraction::ZERO => {
@@ -755,7 +748,7 @@ impl Table {
     }
 
     fn keep(&mut self, at: usize, raw: &[u8]) -> Written {
-        let text = String::from_utf8_lossy(raw.trim_ascii());
+        let text = cell::text(raw.trim_ascii());
         let last = self.plan.elements.get(at).map_or(TextId::NONE, |planned| planned.last_kept);
         let id = self.source.readings.pool.intern_near(&cut_short(&text), last);
         if let Some(planned) = self.plan.elements.get_mut(at) {
@@ -787,7 +780,7 @@ impl Table {
         let multiple = multiple.or(rules.multiple).unwrap_or(SigmaMultiple::ONE);
         match number {
             Some((_, None)) => {
-                self.count(record.line, column, NoticeCode::ErrorUnitUnclear, &String::from_utf8_lossy(raw));
+                self.count(record.line, column, NoticeCode::ErrorUnitUnclear, &cell::text(raw));
                 None
             }
             Some((number, Some(unit))) if !number.negative => {
@@ -857,7 +850,7 @@ impl Table {
         if printed <= MassFraction::ZERO || printed.units() > LARGEST_SIGMA_UNITS {
             return None;
         }
-        self.count(record.line, at as u32 + 1, NoticeCode::LimitInErrorColumn, &String::from_utf8_lossy(raw));
+        self.count(record.line, at as u32 + 1, NoticeCode::LimitInErrorColumn, &cell::text(raw));
         match rules.detection {
             DetectionInError::Limit => Some(printed),
             DetectionInError::OneError => {

@@ -518,12 +518,14 @@ struct Halogens<'a> {
 struct HalogenOut {
     outcome: &'static str,
     reason: Option<&'static str>,
+    sigma_from: &'static str,
 }
 
 #[derive(Serialize)]
 struct TotalOut {
     outcome: &'static str,
     reason: Option<&'static str>,
+    sigma_from: &'static str,
     low_mg_kg: Option<MgPerKg>,
     high_mg_kg: Option<MgPerKg>,
     sigma_mg_kg: Option<MgPerKg>,
@@ -537,6 +539,7 @@ impl Serialize for Halogens<'_> {
             let out = HalogenOut {
                 outcome: judged.outcome.code(),
                 reason: judged.reason.map(crate::outcome::Reason::code),
+                sigma_from: judged.used.from.code(),
             };
             map.serialize_entry(of.name(), &out)?;
         }
@@ -546,6 +549,7 @@ impl Serialize for Halogens<'_> {
             &TotalOut {
                 outcome: total.judgement.outcome.code(),
                 reason: total.judgement.reason.map(crate::outcome::Reason::code),
+                sigma_from: total.judgement.used.from.code(),
                 low_mg_kg: total.low.map(MgPerKg),
                 high_mg_kg: total.high.map(MgPerKg),
                 sigma_mg_kg: total.sigma.map(|sigma| MgPerKg(sigma.to_mass_fraction())),

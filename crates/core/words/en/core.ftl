@@ -213,6 +213,7 @@ next-measure_longer = Measure this spot for about { $seconds } s in all (beam no
 next-lower_detection_limit = Measure longer: four times the time halves the detection limit.
 next-thicker_piece = Stack pieces or measure a thicker one.
 next-separate_layers = Separate the layer from what lies under it, or measure each as its own material.
+next-laboratory = Send it to a laboratory; the rule book names no method.
 next-reference_method = Laboratory: { $method }, { $technique }.
 
 ## Trust
@@ -277,7 +278,7 @@ notice-column_twice = "{ $found }": two columns claim to be the same element. Wh
     .remedy = Remove or rename one of the two.
 notice-heading_not_understood = "{ $found }" starts like an element, but its other words are not understood, so it is not used.
     .remedy = If it is a mass fraction, name it like "Pb mg/kg".
-notice-quote_left_open = A quotation mark is opened on this line and never closed. The line is refused; reading goes on at the next.
+notice-quote_left_open = A quotation mark opens on this line and is never closed, or closes lines later with what look like whole rows in between. What it swallowed is refused; reading goes on after it.
     .remedy = Close or remove the quotation mark.
 notice-line_too_long = This line is longer than any table row (over 1 MiB). It is refused; reading goes on at the next.
     .remedy = Look at the line in the file; a line break may be missing.
@@ -294,8 +295,11 @@ notice-row_short = { $rows } { $rows ->
     .remedy = Check that the rows were not cut off.
 notice-nothing_usable = The row has nothing in any column that is used.
     .remedy = Remove it, or name its columns.
-notice-not_utf8 = "{ $found }" is not UTF-8 text, so the row's identity cannot be read for certain. The row is refused.
-    .remedy = Save the file as CSV (UTF-8).
+notice-not_utf8 = Names in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    } are not UTF-8 and were read as Windows-1252 ("{ $found }" first).
+    .remedy = If a name looks wrong, save the file as CSV (UTF-8) and load it again.
 notice-cell_not_understood = "{ $found }" is not a measurement. The cell counts as not measured; the rest of its row is used.
     .remedy = Correct the cell, or measure again.
 notice-number_out_of_range = "{ $found }" is beyond any mass fraction. The cell counts as not measured; the rest of its row is used.

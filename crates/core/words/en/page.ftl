@@ -19,6 +19,9 @@ page-written = Written down
 page-not-written = Not written down yet
 page-invented = invented
 page-nothing-yet = Nothing has come in yet. Choose result files, or drop them anywhere on this page.
+page-no-file-read = No file could be read.
+page-no-readings = No reading came out of the files.
+page-look-at-came-in = Look at What came in.
 page-and-more = { $names } and { $n } more
 
 # Sizes and places in a file
@@ -40,16 +43,21 @@ page-door-inspect = Inspect a delivery
 page-door-inspect-what = Results came with the goods, or from your own analyser. See what they say, lot by lot, and what to do next.
 page-door-inspect-enter = Choose result files
 page-door-ship = Check before shipping
-page-door-ship-what = For suppliers: the same review before the goods leave, showing what your customer would hold. Add the customer’s rule book below if you have it.
+page-door-ship-what = For suppliers: the same review before the goods leave, showing what your customer would hold. If the customer gave you a rule book file, add it first.
 page-door-ship-enter = Choose files for a self-check
+page-door-ship-rules = Add the customer’s rule book first
 page-door-ship-title = Self-check before shipping
 page-door-train = Train
 page-door-train-what = Try everything on deliveries to a company that does not exist. Each shows one thing worth knowing.
 page-door-train-invented = All invented: company, suppliers, lots and numbers.
 page-lesson = { $title }: the story, and what the review should show
+page-lesson-before = Previous lesson
+page-lesson-next = Next lesson
 page-door-label-inspect = Inspection
 page-door-label-ship = Self-check, not a declaration of conformity
 page-door-label-train = Training with invented data
+page-self-check = Self-check.
+page-self-check-what = It shows what your customer would hold or not accept. It is not a declaration of conformity.
 page-demo-none = This copy of the page carries no training deliveries.
 
 # Bringing files in
@@ -72,12 +80,16 @@ page-needs-came-in = { $n ->
    *[other] { $n } things to look at
   }
 page-needs-trust = { $n ->
-    [one] { $n } piece of evidence missing
-   *[other] { $n } pieces of evidence missing
+    [one] { $n } item missing
+   *[other] { $n } items missing
   }
-page-needs-says = { $n ->
-    [one] { $n } lot not accepted
-   *[other] { $n } lots not accepted
+page-needs-says-held = { $n ->
+    [one] { $n } lot held
+   *[other] { $n } lots held
+  }
+page-needs-says-not-accept = { $n ->
+    [one] { $n } lot not accept
+   *[other] { $n } lots not accept
   }
 page-needs-next = { $n ->
     [one] { $n } step open
@@ -108,7 +120,8 @@ page-event-rules = Rule book taken from { $name }.
 page-event-cancelled = Cancelled. Everything stands as it did before.
 page-event-undone = Undone: { $act }
 page-event-brought-back = The inspection before is back, with its files and acts.
-page-event-redone = Done again.
+page-event-taken = Taken: { $act }
+page-event-redone = Done again: { $act }
 page-event-shown = { $n ->
     [one] { $n } of { $of } readings shown.
    *[other] { $n } of { $of } readings shown.
@@ -132,6 +145,8 @@ page-trouble-unreadable-todo = The file may have been moved, changed or unplugge
 page-trouble-folder-what = A dropped folder could not be opened.
 page-trouble-folder-todo = Choose it with “Result folder” instead.
 page-trouble-settings-what = The settings file was not taken; nothing was changed.
+page-trouble-settings-results-why = This looks like results, not settings.
+page-trouble-settings-results-todo = Choose it under “Result files”. A settings file is one that “Download settings” gave, or one written by hand; its name ends in .toml.
 page-trouble-rules-what = The rule book was not taken; nothing was changed.
 page-trouble-act-what = This value was not taken; nothing was changed.
 page-trouble-crash-what = The program stopped while it was { $step }.
@@ -180,12 +195,19 @@ page-questions-heading = { $n ->
   }
 page-questions-all = For all { $n } files
 page-questions-each = File by file
-page-questions-lead = Until answered, the strict reading is used. An answer shows its effect at once and can be undone.
+page-questions-lead = Until answered, the strict reading is used. Pick an answer and press Set; it shows its effect at once and can be taken back.
+page-questions-answered = { $n ->
+    [one] { $n } question, answered
+   *[other] { $n } questions, answered
+  }
+page-question-answered = Answered: { $value }.
+page-question-still = Still open: { $text }
 page-files-heading = { $n ->
     [one] { $n } file
    *[other] { $n } files
   }
 page-source-unread = not read
+page-source-skipped = skipped
 page-source-questions = { $n ->
     [one] { $n } question
    *[other] { $n } questions
@@ -225,6 +247,10 @@ page-columns-heading = { $n ->
     [one] How its { $n } column was understood
    *[other] How its { $n } columns were understood
   }
+page-columns-unused = { $n ->
+    [one] { $n } column not used
+   *[other] { $n } columns not used
+  }: { $names }
 page-columns-caption = Columns of { $name }
 page-columns-column = Column
 page-columns-as = Taken as
@@ -236,7 +262,25 @@ page-correct-heading = Correct how this file was read
 page-correct-lead = Each correction is recorded as an act and can be undone. Some make the file be read again.
 
 # Acts
-page-act-given = Given by { $signature }
+page-act-given = Given by { $signature }.
+page-act-given-unsigned = Given without initials.
+page-act-in-force = Counts now: { $value }.
+page-act-for = For { $about }.
+page-act-for-all = For the whole inspection.
+page-act-about = { $act } ({ $about })
+page-act-narrower = { $n ->
+    [one] { $n } narrower value stands above this one, for what it speaks of.
+   *[other] { $n } narrower values stand above this one, for what they speak of.
+  }
+page-act-pick-one = Pick one first.
+page-act-no-number = “{ $typed }” is no number. Write digits with one comma or point, such as 0.5 or 0,5.
+page-act-no-whole-number = “{ $typed }” is no whole number. Write digits only, such as 480.
+page-millimetres = { $value } mm
+page-target-file = file { $name }
+page-target-lot = lot { $lot } of { $supplier }
+page-target-part = part { $part }
+page-target-material = material { $material } of part { $part }
+page-target-unnamed = not named
 page-act-no-initials = no initials
 page-act-take-back = Take back
 page-act-undone = (undone)
@@ -259,21 +303,21 @@ page-act-decimal-mark-label = Decimal mark
 page-act-decimal-mark-value-point = Point, as in 1.5
 page-act-decimal-mark-value-comma = Comma, as in 1,5
 page-act-detection-in-error-column-label = A number beside “< LOD” is
-page-act-detection-in-error-column-hint = Some analysers print the detection limit there, some the error of nothing.
+page-act-detection-in-error-column-hint = Some analysers print the detection limit there. Others print the error of nothing: the uncertainty of a reading that found none, of which three make the limit.
 page-act-detection-in-error-column-value-limit = The detection limit
 page-act-detection-in-error-column-value-one-error = One error of nothing
 page-act-trust-label = Where check readings are missing
-page-act-trust-hint = Unless set, the lot is held.
-page-act-trust-value-holding = Hold the lot
-page-act-trust-value-advisory = Only say so
+page-act-trust-hint = Until set, the lot is held. Either way it is printed.
+page-act-trust-value-holding = Hold the lot (default)
+page-act-trust-value-advisory = Do not hold; print it
 page-act-sampling-label = Where sampling is not stated
-page-act-sampling-hint = Unless set, the lot is held.
-page-act-sampling-value-holding = Hold the lot
-page-act-sampling-value-advisory = Only say so
+page-act-sampling-hint = Until set, the lot is held. Either way it is printed.
+page-act-sampling-value-holding = Hold the lot (default)
+page-act-sampling-value-advisory = Do not hold; print it
 page-act-materials-label = Where a part’s materials are not listed
-page-act-materials-hint = Unless set, the lot is held.
-page-act-materials-value-holding = Hold the lot
-page-act-materials-value-advisory = Only say so
+page-act-materials-hint = Until set, the lot is held. Either way it is printed.
+page-act-materials-value-holding = Hold the lot (default)
+page-act-materials-value-advisory = Do not hold; print it
 page-act-check-samples-label = Sample ids that are checks
 page-act-check-samples-hint = Readings of a check standard, not of goods. Put | between several ids.
 page-act-lot-size-label = Lot size
@@ -321,11 +365,26 @@ page-evidence-halogens = Halogen rules
 page-evidence-halogens-why = Halogens are always computed. They hold a lot only under a rule book that you name here.
 page-evidence-missing = missing
 page-evidence-advisory = advisory
+page-evidence-advisory-hint = “Missing” holds lots. “Advisory” is printed and holds nothing: of its nature, or because somebody chose so here or in a settings file.
 page-evidence-nothing-missing = nothing missing
 page-evidence-per-lot = { $n ->
     [one] For its lot
    *[other] For each of { $n } lots
   }
+page-evidence-per-material = { $n ->
+    [one] For its material
+   *[other] For each of { $n } materials
+  }
+page-evidence-for-all = For all that have none of their own
+page-evidence-materials-left = { $n ->
+    [one] { $n } more material: use a settings file.
+   *[other] { $n } more materials: use a settings file.
+  }
+page-evidence-files = Files and rows
+page-evidence-files-why = What could not be read may hold a reading that matters.
+page-thickness-column = Where a file has a thickness of its own for a reading, that stands above what is given here.
+page-class-now = Counts now: { $classes }.
+page-material-unnamed = Material not named
 page-evidence-lots-left = { $n ->
     [one] { $n } more lot: use a settings file.
    *[other] { $n } more lots: use a settings file.
@@ -339,7 +398,7 @@ page-parts-heading = { $n ->
     [one] { $n } part, { $open } not stated
    *[other] { $n } parts, { $open } not stated
   }
-page-parts-hint = Name every homogeneous material of the part, with | between the names.
+page-parts-hint = Name every homogeneous material of the part, with | between the names: each piece of one make-up throughout, that no cutting or scraping parts into different stuffs.
 page-parts-measured = measured: { $names }
 page-parts-all = { $n ->
     [one] The measured one is its only material
@@ -355,12 +414,12 @@ page-site-heading = { $n ->
     [one] Your own repeatability: { $n } row
    *[other] Your own repeatability: { $n } rows
   }
-page-site-hint = One sigma of a single reading of a sample near the limit, from your own repeats. Used in place of the printed error where given.
+page-site-hint = One sigma of a single reading of a sample near the limit, from your own repeats. Used in place of the printed error where given. The constant part is the share of that sigma which measuring longer does not make smaller.
 page-site-element = Element
 page-site-class = Class
 page-site-sigma = 1 sigma, mg/kg
 page-site-seconds = At seconds
-page-site-constant = Of it constant, mg/kg
+page-site-constant = Constant part, mg/kg
 page-site-add = Add row
 page-books-heading = { $n ->
     [one] { $n } rule book in use
@@ -432,6 +491,7 @@ page-shown = { $n ->
   }
 page-filters = Choose which readings are shown
 page-filter-text = Find text
+page-filter-text-where = sample, part, lot, supplier …
 page-filter-substance = Substance
 page-filter-outcome = Outcome
 page-filter-lot = Lot
@@ -446,6 +506,10 @@ page-filter-clear = Show all
 page-filter-halogens = Halogen columns
 page-go-to-row = Go to row
 page-go = Go
+page-no-such-row = { $of ->
+    [one] There is no row “{ $typed }”: { $of } row is shown.
+   *[other] There is no row “{ $typed }”: { $of } rows are shown, from 1 on.
+  }
 page-sort-by = Sort by { $column }
 page-order-worst = worst outcome
 page-order-file = file and line
@@ -507,8 +571,8 @@ page-next-give = Give it now
 page-next-files = Look at the files
 page-next-show = Show { $lot }
 page-next-lots-left = { $n ->
-    [one] and { $n } more of { $of } lots
-   *[other] and { $n } more of { $of } lots
+    [one] { $n } more lot
+   *[other] { $n } more lots
   }
 
 # Write it down
