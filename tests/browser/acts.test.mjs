@@ -6,6 +6,20 @@ import { cleanDelivery, deliveries, visitChromium, writtenFiles } from "./drive.
 
 const WITHOUT_MULTIPLE = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u\r\nS-1,P-1,housing,A-1,Alder Works,polymer,650,40\r\n";
 
+const SETTINGS = 'schema = "plumbline.settings/1"\n[[lot]]\nsupplier = "Alder Works"\nlot = "A-1"\nlot_size = 480\nunits_to_take = 8\n[[material]]\npart = "P-1"\nmaterial = "housing"\nthickness_mm = 0.2\n';
+const THIN = "Sample,Part,Material,Lot,Supplier,Class,Unit,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,one,10,3,12,5\r\n";
+
+// The controls of the lot of that table, and of its material.
+const LOT_SIZE = "act-lot_size-lot_3a_Alder_20_Works_7c_A-1-";
+const UNITS_TO_TAKE = "act-units_to_take-lot_3a_Alder_20_Works_7c_A-1-";
+const THICKNESS = "act-thickness_mm-material_3a_P-1_7c_housing-";
+
+/** The acts on record, as the page lists them. */
+async function recorded(visit) {
+  await visit.goTo("write");
+  return visit.evaluate(() => [...document.querySelectorAll("#write .acts > .act .act-text")].map((act) => act.innerText));
+}
+
 test("the sigma multiple is asked for, answered on the spot, undone and done again", async () => {
   const visit = await visitChromium();
   try {
@@ -21,7 +35,11 @@ test("the sigma multiple is asked for, answered on the spot, undone and done aga
 
     await visit.goTo("came-in");
     await visit.page.getByLabel("3 sigma").first().check();
-    await visit.until("the question to be gone", () => document.querySelectorAll(".question").length === 0);
+    assert.equal(await visit.count(".question .given"), 0, "picking alone records nothing");
+    await visit.click(".question .choices button");
+    await visit.event(/^Taken: printed errors taken as 3 sigma/);
+    assert.equal(await visit.count(".question"), 1, "the question stays, with its answer");
+    assert.match(await visit.text(".question"), /How|how many sigma[\s\S]*Answered: 3 sigma/);
     await visit.goTo("says");
     await visit.until("BL", () => document.querySelector('.grid-body [aria-rowindex="2"] [role=gridcell]:nth-child(3) strong')?.textContent === "BL");
 
@@ -43,18 +61,19 @@ test("the sigma multiple is asked for, answered on the spot, undone and done aga
 test("a lot size that is none is refused beside its field, and a good one lifts the hold reason", async () => {
   const visit = await visitChromium();
   try {
-    await visit.choose("Result files", writtenFiles({ "r.csv": WITHOUT_MULTIPLE }));
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
     await visit.reviewed();
     await visit.goTo("trust");
     assert.match(await visit.text("#evidence-sampling"), /missing/);
     await visit.type("#who-initials", "RW");
-    await visit.type("#act-lot_size--", "0");
+    const size = `#${LOT_SIZE}`;
+    await visit.type(size, "0");
     await visit.press("Enter");
-    await visit.until("the refusal", () => document.getElementById("act-lot_size---refusal").checkVisibility());
-    await visit.type("#act-lot_size--", "1");
+    await visit.until("the refusal", (id) => document.getElementById(`${id}-refusal`).checkVisibility(), LOT_SIZE);
+    await visit.type(size, "1");
     await visit.press("Enter");
-    await visit.until("the act", () => document.getElementById("act-lot_size---back") !== null);
-    await visit.type("#act-units_to_take--", "1");
+    await visit.until("the act", (id) => document.getElementById(`${id}-back`) !== null, LOT_SIZE);
+    await visit.type(`#${UNITS_TO_TAKE}`, "1");
     await visit.press("Enter");
     await visit.until("nothing missing", () => document.querySelector("#evidence-sampling .flag").textContent.startsWith("nothing"));
     assert.match(await visit.text("#evidence-sampling"), /Given by RW/);
@@ -174,6 +193,209 @@ test("reading can be cancelled, and everything stands as before", async () => {
     await visit.event(/Cancelled/);
     await visit.until("the table as before", () => /^1 of 1/.test(document.querySelector("#readings-shown").textContent));
     assert.equal(await visit.text("#summary-says"), before);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("what is typed over a settings file is what counts, in the page and in the findings, and taking it back brings the file's value again", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Settings file", writtenFiles({ "mine.toml": SETTINGS }));
+    await visit.event(/settings/i);
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    const sampling = () => visit.text("#evidence-sampling");
+    assert.match(await sampling(), /Counts now: 480\. Given by mine\.toml/);
+    assert.match(await sampling(), /Counts now: 8\. Given by mine\.toml/);
+    assert.match(await visit.text("#evidence-thickness"), /Counts now: 0\.2 mm\. Given by mine\.toml/);
+    assert.match(await visit.text("#evidence-sampling .flag"), /missing/);
+
+    await visit.type("#who-initials", "RW");
+    await visit.type(`#${UNITS_TO_TAKE}`, "1");
+    await visit.press("Enter");
+    await visit.until("the plan to be met", () => document.querySelector("#evidence-sampling .flag").textContent.startsWith("nothing"));
+    assert.match(await sampling(), /Counts now: 1\. Given by RW/);
+    await visit.goTo("write");
+    const findings = JSON.parse(String(await visit.downloaded("findings.json", () => visit.click("#save-findings-json"))));
+    assert.deepEqual(findings.lots[0].reasons.filter((reason) => reason.code.startsWith("sampling")), []);
+    assert.equal(findings.acts.at(-1).target, "lot:Alder Works|A-1");
+    assert.match((await recorded(visit)).at(-1), /lot A-1 of Alder Works/);
+
+    await visit.goTo("trust");
+    await visit.click(`#${UNITS_TO_TAKE}-back`);
+    await visit.event(/^Undone: /);
+    assert.match(await sampling(), /Counts now: 8\. Given by mine\.toml/);
+    assert.equal(await visit.evaluate(() => document.activeElement.id), UNITS_TO_TAKE);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a number may have a comma or a point, is said back, and anything else is refused in words beside the field", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    const state = () => visit.evaluate((id) => ({ invalid: document.getElementById(id).getAttribute("aria-invalid"), why: document.getElementById(`${id}-refusal`).innerText, typed: document.getElementById(id).value }), THICKNESS);
+    for (const wrong of ["about 2", "1,2,3", "1.000,5", "-1"]) {
+      await visit.type(`#${THICKNESS}`, wrong);
+      await visit.press("Enter");
+      const { invalid, why, typed } = await state();
+      assert.equal(invalid, "true", wrong);
+      assert.ok(why.includes(wrong) && /is no number/.test(why), why);
+      assert.equal(typed, wrong);
+    }
+    await visit.page.getByLabel("Do not hold; print it").first().check();
+    await visit.click("#evidence-trust .choices button");
+    await visit.event(/^Taken: /);
+    assert.equal((await state()).invalid, "true", "another act leaves the field marked");
+    assert.equal((await state()).typed, "-1");
+
+    await visit.type(`#${THICKNESS}`, "0,5");
+    await visit.press("Enter");
+    await visit.event(/^Taken: thickness set to 0\.5 mm/);
+    assert.match(await visit.text("#evidence-thickness"), /Counts now: 0\.5 mm/);
+    assert.deepEqual(await state(), { invalid: null, why: "", typed: "0.5" });
+
+    await visit.type(`#${LOT_SIZE}`, "1,5");
+    await visit.press("Enter");
+    assert.match(await visit.text(`#${LOT_SIZE}-refusal`), /no whole number/);
+    assert.equal((await recorded(visit)).length, 2);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a typed act is recorded once, whether by Enter, by the button, or by leaving the field", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
+    await visit.reviewed();
+    await visit.goTo("write");
+    const ways = { title: () => visit.press("Enter"), inspector: () => visit.click("#act-inspector---set"), place: () => visit.press("Tab") };
+    for (const [kind, commit] of Object.entries(ways)) {
+      await visit.type(`#act-${kind}--`, `my ${kind}`);
+      await commit();
+      await visit.event(new RegExp(`^Taken: ${kind} my ${kind}`));
+    }
+    assert.deepEqual(await recorded(visit), ["title my title", "inspector my inspector", "place my place"]);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("no number of training deliveries pushes real work out, and real work never joins a training delivery", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "mine.csv": THIN }));
+    await visit.reviewed();
+    for (const at of [0, 1, 2]) {
+      await visit.click(".wordmark");
+      await visit.page.locator(".delivery").nth(at).click();
+      await visit.until("the training review", () => location.hash === "#says" && /invented/.test(document.getElementById("door-label").textContent) && document.querySelector("#summary-says").textContent !== "");
+    }
+    const said = () => document.querySelector("#lesson-title").textContent;
+    const third = await visit.evaluate(said);
+    await visit.until("the way to the next lesson", () => document.getElementById("lesson-next").getAttribute("aria-disabled") === "false");
+    await visit.click("#lesson-next");
+    await visit.until("the next lesson", (before) => document.querySelector("#lesson-title").textContent !== before && document.querySelector("#summary-says").textContent !== "", third);
+
+    await visit.click("#bring-back");
+    await visit.event(/is back/);
+    await visit.goTo("came-in");
+    const names = () => [...document.querySelectorAll(".source-name")].map((name) => name.textContent);
+    assert.deepEqual(await visit.evaluate(names), ["mine.csv"]);
+
+    await visit.click(".wordmark");
+    await visit.click(".delivery");
+    await visit.until("a training review", () => location.hash === "#says" && document.querySelector("#summary-says").textContent !== "");
+    await visit.goTo("came-in");
+    await visit.choose("Result files", writtenFiles({ "other.csv": THIN }));
+    await visit.until("a real inspection", () => document.getElementById("door-label").textContent === "Inspection" && document.querySelectorAll(".source-name").length === 1);
+    assert.deepEqual(await visit.evaluate(names), ["other.csv"]);
+    await visit.click("#bring-back");
+    await visit.until("the first one", () => document.querySelector(".source-name")?.textContent === "mine.csv");
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("inspecting a delivery while a self-check is open starts another inspection, and the self-check can be come back to", async () => {
+  const visit = await visitChromium();
+  try {
+    const enter = async (door, files) => {
+      const [chooser] = await Promise.all([visit.page.waitForEvent("filechooser"), visit.click(`#enter-${door}`)]);
+      await chooser.setFiles(files);
+    };
+    await enter("ship", writtenFiles({ "before.csv": THIN }));
+    await visit.until("the self-check", () => !document.getElementById("self-check").hidden && document.querySelector("#summary-says").textContent !== "");
+    assert.match(await visit.text("#self-check"), /not a declaration of conformity/);
+    await visit.event(/Self-check/);
+    await visit.click(".wordmark");
+    await enter("inspect", writtenFiles({ "delivery.csv": THIN }));
+    const names = () => [...document.querySelectorAll(".source-name")].map((name) => name.textContent);
+    await visit.until("the inspection alone", () => document.getElementById("door-label").textContent === "Inspection" && document.querySelector("#summary-says").textContent !== "" && document.querySelectorAll(".source-name").length === 1);
+    assert.deepEqual(await visit.evaluate(names), ["delivery.csv"]);
+    assert.equal(await visit.evaluate(() => document.getElementById("self-check").hidden), true);
+    await visit.click("#bring-back");
+    await visit.event(/is back/);
+    await visit.goTo("came-in");
+    assert.deepEqual(await visit.evaluate(names), ["before.csv"]);
+    assert.match(await visit.text("#door-label"), /Self-check/);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a question that was answered stays answered in sight, with its notice, and is not counted again", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": "Sample;Part;Material;Lot;Supplier;Class;Pb mg/kg;Pb u (1s)\r\nS-1;P-1;housing;A-1;Alder Works;polymer;1,234;1\r\n" }));
+    await visit.reviewed();
+    await visit.goTo("came-in");
+    assert.match(await visit.text("#step-came-in"), /1 thing to look at/);
+    await visit.page.getByLabel("Comma, as in 1,5").first().check();
+    await visit.click(".question .choices button");
+    await visit.event(/^Taken: decimal mark set to "," \(file r\.csv\)/);
+    assert.match(await visit.text(".questions"), /1 question, answered[\s\S]*Which is the decimal mark\?[\s\S]*Answered: Comma/);
+    assert.doesNotMatch(await visit.text("#step-came-in"), /thing/);
+    await visit.click(".question .given button");
+    await visit.event(/^Undone: decimal mark set to "," \(file r\.csv\)/);
+    await visit.click("#redo");
+    await visit.event(/^Done again: decimal mark set to "," \(file r\.csv\)/);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a column whose heading is not known is named beside its file, and a step counts each material once", async () => {
+  const visit = await visitChromium();
+  try {
+    const table = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s),Cd mg/kg,Cd u (1s),Cr mg/kg,Cr u (1s),Wobble\r\nS-1,P-1,housing,A-1,Alder Works,polymer,1000,5,10,3,1000,5,9\r\n";
+    await visit.choose("Result files", writtenFiles({ "r.csv": table }));
+    await visit.reviewed();
+    await visit.goTo("came-in");
+    assert.match(await visit.text(".source > summary"), /1 column not used: Wobble/);
+    await visit.goTo("next");
+    const steps = await visit.evaluate(() => [...document.querySelectorAll("#next .todo-what > .quiet")].map((line) => line.innerText));
+    assert.ok(steps.length > 0 && steps.every((line) => line === "1 material"), steps.join("; "));
+    await visit.goTo("says");
+    assert.match(await visit.text("#step-says"), /1 lot held/);
+    await visit.click(".grid-body [role=gridcell]");
+    await visit.until("the detail", () => document.querySelectorAll("#detail .finding").length > 0);
+    assert.equal(await visit.text("#detail-heading"), "S-1 · P-1 · housing");
+    const order = await visit.evaluate(() => [...document.querySelectorAll("#detail .finding > header > .outcome")].map((tag) => tag.classList.contains("tone-below") || tag.classList.contains("tone-apart")));
+    assert.ok(order.includes(true) && order.includes(false) && order.lastIndexOf(false) < order.indexOf(true), "what is open stands first");
     assert.deepEqual(visit.complaints, []);
   } finally {
     await visit.close();

@@ -55,7 +55,7 @@ test("a file's own name and cells never become markup", async () => {
     await visit.goTo("says");
     await visit.click(".grid-body [role=gridcell]");
     await visit.until("the detail", () => !document.getElementById("detail").hidden);
-    assert.equal(await visit.text("#detail-heading"), hostile);
+    assert.equal(await visit.text("#detail-heading"), `${hostile} · P-1 · <b>bold</b>`);
     assert.equal(await visit.count("#page img, #page script, #page b, #page i"), 0);
     assert.equal(await visit.evaluate(() => document.title), "Plumbline");
   } finally {
@@ -76,6 +76,42 @@ test("the same file dropped twice is counted once, and two files of one name bot
     await visit.until("two files", () => document.querySelectorAll(".source").length === 2);
     await visit.goTo("says");
     assert.match(await visit.text("#readings-shown"), /^4 of 4/);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("with no readable file every place says so once and points to What came in", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "nothing.csv": "" }));
+    await visit.event(/0 of 1/);
+    for (const place of ["trust", "says", "next", "write"]) {
+      await visit.goTo(place);
+      assert.match(await visit.text(`#place-${place}`), /No file could be read\. Look at What came in\./);
+      assert.doesNotMatch(await visit.text(`#place-${place}`), /Nothing is open|0 lots|No reading fits/);
+    }
+    assert.match(await visit.text("#summary"), /^No file could be read\.\s+0 of 1 file read\.$/);
+    await visit.goTo("next");
+    await visit.click("#next .nothing-read a");
+    await visit.until("What came in", () => !document.getElementById("place-came-in").hidden);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a trouble gets the focus, and the next settings file that is taken ends it", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "good.csv": GOOD }));
+    await visit.reviewed();
+    await visit.choose("Settings file", writtenFiles({ "good.csv": GOOD }));
+    await visit.until("the trouble to have the focus", () => document.activeElement.closest("#troubles .trouble") !== null);
+    assert.match(await visit.text("#troubles"), /This looks like results, not settings/);
+    await visit.choose("Settings file", writtenFiles({ "settings.toml": 'schema = "plumbline.settings/1"\nsigma_multiple = 2\n' }));
+    await visit.event(/Settings taken/);
+    assert.equal(await visit.count("#troubles .trouble"), 0);
+    assert.deepEqual(visit.complaints, []);
   } finally {
     await visit.close();
   }

@@ -145,7 +145,7 @@ class Visit {
 
   /** What the status region says about the last thing done. */
   async event(pattern) {
-    await this.until(`an event like ${pattern}`, (source) => new RegExp(source).test(document.querySelector("#summary-event").textContent), pattern.source);
+    await this.until(`an event like ${pattern}`, ([source, flags]) => new RegExp(source, flags).test(document.querySelector("#summary-event").textContent), [pattern.source, pattern.flags]);
     return this.text("#summary-event");
   }
 

@@ -130,3 +130,69 @@ test("a delivery can be reviewed and a reading opened without a mouse", async ()
     await visit.close();
   }
 });
+
+test("arrow keys pass over answers without recording one, and after each answer the focus stands on the next question", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": "Sample,Part,Material,Lot,Supplier,Pb mg/kg,Pb u\r\nS-1,P-1,housing,A-1,Alder Works,650,40\r\n" }));
+    await visit.reviewed();
+    await visit.goTo("came-in");
+    const open = () => document.querySelectorAll(".question[data-missing]").length;
+    assert.equal(await visit.evaluate(open), 2, "the multiple and the class");
+    await visit.page.focus(".question[data-missing] input[type=radio]");
+    await visit.press("ArrowDown");
+    await visit.press("ArrowDown");
+    assert.equal(await visit.evaluate(open), 2, "nothing was recorded");
+    assert.equal(await visit.evaluate(() => document.activeElement.type), "radio");
+    const first = await visit.evaluate(() => document.activeElement.closest(".question").id);
+
+    await visit.press("Enter");
+    await visit.until("one question left, with the focus", () => document.querySelectorAll(".question[data-missing]").length === 1 && document.activeElement.closest(".question[data-missing]") !== null);
+    assert.match(await visit.text(`#${first}`), /Answered: /);
+    await visit.press("Space");
+    await visit.press("Enter");
+    await visit.until("the focus on taking the answer back", () => document.querySelectorAll(".question[data-missing]").length === 0 && /^Take back/.test(document.activeElement.textContent));
+    await visit.press("Enter");
+    await visit.until("the question open again, with the focus", () => document.activeElement.closest(".question[data-missing]") !== null);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a row that is not there is said not to be, and one that is comes into sight", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "short.csv": longTable(30) }));
+    await visit.reviewed();
+    await visit.goTo("says");
+    await visit.type("#go-to-row", "31");
+    await visit.press("Enter");
+    assert.match(await visit.text("#go-to-row-refusal"), /There is no row “31”: 30 rows/);
+    await visit.type("#go-to-row", "30");
+    await visit.press("Enter");
+    await visit.until("row 30", () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "31");
+    const box = await visit.evaluate(() => document.activeElement.getBoundingClientRect().toJSON());
+    assert.ok(box.top >= 0 && box.bottom <= 900, `the row is in the window: ${JSON.stringify(box)}`);
+    assert.equal(await visit.text("#go-to-row-refusal"), "");
+  } finally {
+    await visit.close();
+  }
+});
+
+test("“Give it now” puts the focus into the field that is missing", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "short.csv": longTable(3) }));
+    await visit.reviewed();
+    await visit.goTo("next");
+    await visit.page.getByRole("button", { name: /Give it now.*Lot size/ }).first().click();
+    await visit.until("the lot size field", () => document.activeElement.id.startsWith("act-lot_size-lot"));
+    await visit.goTo("trust");
+    await visit.page.getByRole("button", { name: /The measured one is its only material/ }).click();
+    await visit.event(/^Taken: /);
+    assert.equal(await visit.evaluate(() => document.activeElement.closest(".per-part") !== null), true, "the focus stays with the part");
+  } finally {
+    await visit.close();
+  }
+});

@@ -7,8 +7,8 @@ export interface Choosable {
 
 export interface Typed {
   kind: string;
-  type: "text" | "number" | "date";
-  traits?: { min?: string; max?: string; step?: string };
+  /** A number is typed as text: a number field would silently drop what one half of the world writes with a comma. */
+  type: "text" | "date" | "whole" | "decimal";
 }
 
 const CLASS: Choosable = { kind: "class", values: ["polymer", "metal", "composite", "plated"] };
@@ -28,39 +28,47 @@ export const ANSWERS_TO: Record<string, Choosable> = {
 /** What a person can correct about how a file was read. */
 export const ACTS_ABOUT_A_FILE: Choosable[] = [UNIT, SIGMA_MULTIPLE, DECIMAL_MARK, ERROR_COLUMN, CLASS];
 
+/** The act that answers what a notice speaks about. */
+export const SETTLES_NOTICE: Record<string, string> = {
+  unit_not_stated: "unit_of_measure",
+  mark_unclear: "decimal_mark",
+  multiple_not_stated: "sigma_multiple",
+  limit_in_error_column: "detection_in_error_column",
+};
+
 const WEIGHT = ["holding", "advisory"];
-const WHOLE: Typed["traits"] = { min: "1", step: "1" };
 
 /** One kind of evidence: the reasons that speak of it and the acts that give it. */
 export interface Evidence {
-  id: "trust" | "sampling" | "materials" | "thickness" | "class" | "sigma" | "halogens";
+  id: "trust" | "sampling" | "materials" | "thickness" | "class" | "sigma" | "halogens" | "files";
   reasons: string[];
+  /** Acts about the whole inspection only. */
   acts: (Choosable | Typed)[];
-  /** Acts that can be given for one lot. */
+  /** Acts given lot by lot; one for the whole inspection counts where a lot has none of its own. */
   perLot: Typed[];
+  /** The act given material by material, likewise. */
+  perMaterial: Choosable | Typed | null;
+  /** The act given file by file, likewise. */
+  perFile: Choosable | null;
 }
 
-const LOT_SIZE: Typed = { kind: "lot_size", type: "number", traits: WHOLE };
-const UNITS_TO_TAKE: Typed = { kind: "units_to_take", type: "number", traits: WHOLE };
+const NOTHING = { acts: [], perLot: [], perMaterial: null, perFile: null };
 
 export const EVIDENCE: Evidence[] = [
-  { id: "trust", reasons: ["trust_none"], acts: [{ kind: "check_samples", type: "text" }, { kind: "trust", values: WEIGHT }], perLot: [] },
+  { ...NOTHING, id: "trust", reasons: ["trust_none", "trust_not_judged"], acts: [{ kind: "check_samples", type: "text" }, { kind: "trust", values: WEIGHT }] },
   {
+    ...NOTHING,
     id: "sampling",
-    reasons: ["sampling_none", "sampling_too_few"],
-    acts: [LOT_SIZE, UNITS_TO_TAKE, { kind: "sampling", values: WEIGHT }],
-    perLot: [LOT_SIZE, UNITS_TO_TAKE],
+    reasons: ["sampling_none", "sampling_too_few", "units_not_stated"],
+    acts: [{ kind: "sampling", values: WEIGHT }],
+    perLot: [{ kind: "lot_size", type: "whole" }, { kind: "units_to_take", type: "whole" }],
   },
-  { id: "materials", reasons: ["bill_of_materials_none", "material_not_measured"], acts: [{ kind: "materials", values: WEIGHT }], perLot: [] },
-  {
-    id: "thickness",
-    reasons: ["thickness_not_stated"],
-    acts: [{ kind: "thickness_mm", type: "number", traits: { min: "0.001", step: "any" } }],
-    perLot: [],
-  },
-  { id: "class", reasons: ["class_unknown"], acts: [CLASS], perLot: [] },
-  { id: "sigma", reasons: ["multiple_not_stated"], acts: [SIGMA_MULTIPLE], perLot: [] },
-  { id: "halogens", reasons: ["halogen_book_not_loaded"], acts: [], perLot: [] },
+  { ...NOTHING, id: "materials", reasons: ["bill_of_materials_none", "material_not_measured", "material_not_listed"], acts: [{ kind: "materials", values: WEIGHT }] },
+  { ...NOTHING, id: "thickness", reasons: ["thickness_not_stated"], perMaterial: { kind: "thickness_mm", type: "decimal" } },
+  { ...NOTHING, id: "class", reasons: ["class_unknown"], perMaterial: CLASS },
+  { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE },
+  { ...NOTHING, id: "halogens", reasons: ["halogen_book_not_loaded"] },
+  { ...NOTHING, id: "files", reasons: ["file_not_read", "rows_refused"] },
 ];
 
 export const CLASSES = CLASS.values;
@@ -80,4 +88,25 @@ export function lotTarget(lot: { supplier: string | null; lot: string | null }):
 
 export function partTarget(part: string): string {
   return `part:${escaped(part)}`;
+}
+
+export function materialTarget(of: { part: string | null; material: string | null }): string {
+  return `material:${escaped(of.part ?? "")}|${escaped(of.material ?? "")}`;
+}
+
+/** The names in a target, without the marks that keep them apart. */
+export function namesIn(target: string): { kind: string; names: string[] } {
+  const colon = target.indexOf(":");
+  if (colon < 0) return { kind: "inspection", names: [] };
+  const names = [""];
+  const rest = target.slice(colon + 1);
+  for (let at = 0; at < rest.length; at += 1) {
+    const letter = rest.charAt(at);
+    if (letter === "|") names.push("");
+    else {
+      if (letter === "\\") at += 1;
+      names[names.length - 1] += rest.charAt(at);
+    }
+  }
+  return { kind: target.slice(0, colon), names };
 }

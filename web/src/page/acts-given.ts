@@ -1,161 +1,255 @@
-// Controls that record an act. Each shows what counts now, who gave it, and how to take it back.
+// Controls that record an act. Each shows what counts now, who gave it, and how to take it back. Nothing is recorded by
+// passing over it: only the button, Enter, or (for something typed) leaving the field.
 
 import type { ActView } from "../shared/door";
 import type { Typed } from "./act-kinds";
-import { el, type Child } from "./elements";
+import { actText, actWords, givenBy, inForce, narrower, standing, targetName, valueName } from "./acts-in-force";
+import { el, focusIn, type Child } from "./elements";
 import { doAct, undo, type Doing } from "./inspection";
-import { state } from "./state";
+import { typedNumber } from "./numbers";
+import { state, watch } from "./state";
 import { hasWords, say } from "./words";
-
-/** The newest act of this kind on this target that still counts. */
-export function standing(kind: string, target: string): ActView | null {
-  return state.summary?.acts.filter((act) => act.kind === kind && act.target === target && !act.undone).at(-1) ?? null;
-}
 
 /** An element id that stays the same from one drawing to the next, so that focus can be given back. */
 export function controlId(kind: string, target: string, value = ""): string {
   return `act-${kind}-${target}-${value}`.replace(/[^A-Za-z0-9_-]/g, (letter) => `_${letter.codePointAt(0)?.toString(16) ?? ""}_`);
 }
 
-function words(kind: string, part: string): string {
-  return `page-act-${kind.replaceAll("_", "-")}-${part}`;
+/** Takes an act back, and leaves the focus where it can be given anew. */
+export function takeBackButton(act: ActView, id: string, focusAfter: string): HTMLElement {
+  const back = async (): Promise<void> => {
+    await undo(act.number);
+    focusIn(focusAfter);
+  };
+  return el("button", { type: "button", id, class: "tool", on: { click: () => void back() } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${actText(act)}`));
 }
 
-export function signature(act: ActView): string {
-  // What came out of a settings file carries the file's name and nobody's initials.
-  const by = act.by !== "" ? act.by : act.note !== "" ? act.note : say("page-act-no-initials");
-  return act.at === "" ? by : `${by}, ${act.at}`;
+/** What counts here, where it comes from, and, where it was given for exactly this, how to take it back. */
+function counting(wishes: ControlWishes, id: string): Child {
+  const target = wishes.target ?? "";
+  const act = inForce(wishes.kind, [target, ...(wishes.wider ?? [])]);
+  const above = target === "" ? narrower(wishes.kind) : 0;
+  return [
+    act === null
+      ? null
+      : el(
+          "p",
+          { class: "given" },
+          el(
+            "span",
+            {},
+            say("page-act-in-force", { value: wishes.names?.[act.value] ?? valueName(wishes.kind, act.value) }),
+            " ",
+            act.target === target ? null : `${act.target === "" ? say("page-act-for-all") : say("page-act-for", { about: targetName(act.target) })} `,
+            givenBy(act),
+          ),
+          act.target === target ? takeBackButton(act, `${id}-back`, `${id}-control`) : null,
+        ),
+    above === 0 ? null : el("p", { class: "hint" }, say("page-act-narrower", { n: above })),
+  ];
 }
 
-function given(act: ActView | null, id: string): Child {
-  if (act === null) return null;
-  return el(
-    "p",
-    { class: "given" },
-    el("span", {}, say("page-act-given", { signature: signature(act) })),
-    el("button", { type: "button", id: `${id}-back`, class: "tool", on: { click: () => void undo(act.number) } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${act.text}`)),
-  );
-}
+/** What was typed and not taken, so that it is still there to be set right however often the place is drawn. */
+const refused = new Map<string, { typed: string; why: string }>();
+watch(["summary"], () => {
+  if (state.summary === null) refused.clear();
+});
 
-// Says what the core would not take, right where it was typed.
+// Says what was not taken, right where it was typed.
 export function refusalLine(id: string): HTMLElement {
-  return el("p", { id: `${id}-refusal`, class: "refusal", hidden: true });
+  const why = refused.get(id)?.why ?? "";
+  return el("p", { id: `${id}-refusal`, class: "refusal", hidden: why === "" }, why);
+}
+
+export function showRefusal(line: HTMLElement, why: string): void {
+  line.hidden = why === "";
+  line.textContent = why;
 }
 
 export async function record(doing: Doing, refusal: HTMLElement): Promise<boolean> {
-  const refused = await doAct(doing);
-  refusal.hidden = refused === null;
-  refusal.textContent = refused === null ? "" : `${refused.text} ${refused.remedy}`;
-  return refused === null;
+  const problem = await doAct(doing);
+  showRefusal(refusal, problem === null ? "" : `${problem.text} ${problem.remedy}`);
+  return problem === null;
 }
 
 export interface ControlWishes {
   kind: string;
   target?: string;
+  /** Wider targets whose act counts here while there is none of its own, from narrow to wide. */
+  wider?: string[];
   /** Says which file or lot it is about, where several controls of one kind stand together. */
   about?: string;
   /** Leaves out the explanation, where it was given once above. */
   bare?: boolean;
+  /** Tells this control from another one for the same act elsewhere on the page. */
+  where?: string;
+  /** Names of values that are no fixed words. */
+  names?: Record<string, string>;
+  /** Where the focus goes after it was recorded; else it stays. */
+  after?: () => void;
+}
+
+function idOf(wishes: ControlWishes): string {
+  const id = controlId(wishes.kind, wishes.target ?? "");
+  return wishes.where === undefined ? id : `${wishes.where}-${id}`;
 }
 
 function hint(wishes: ControlWishes, id: string): Child {
-  const key = words(wishes.kind, "hint");
+  const key = actWords(wishes.kind, "hint");
   return wishes.bare === true || !hasWords(key) ? null : el("p", { class: "hint", id: `${id}-hint` }, say(key));
 }
 
 // What it is about stands just above for the eye; a label must say it for itself to be told from its neighbours by ear.
 function label(wishes: ControlWishes): Child {
-  return [say(words(wishes.kind, "label")), wishes.about === undefined ? null : el("span", { class: "heard" }, ` (${wishes.about})`)];
+  return [say(actWords(wishes.kind, "label")), wishes.about === undefined ? null : el("span", { class: "heard" }, ` (${wishes.about})`)];
 }
 
-/** One of a few values: a press records it. */
-export function choice(wishes: ControlWishes, values: string[], names: Record<string, string> = {}): HTMLElement {
+function setButton(wishes: ControlWishes, id: string): HTMLElement {
+  return el("button", { type: "submit", id: `${id}-set`, class: "tool" }, say("page-act-give"), el("span", { class: "heard" }, " ", label(wishes)));
+}
+
+/** One of a few values: picked first, and recorded by the button or Enter, so that arrow keys may pass over them. */
+export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
   const target = wishes.target ?? "";
   const act = standing(wishes.kind, target);
-  const group = controlId(wishes.kind, target);
-  const refusal = refusalLine(group);
-  return el(
-    "fieldset",
-    { class: "control" },
-    el("legend", {}, label(wishes)),
-    hint(wishes, group),
-    el(
-      "div",
-      { class: "choices" },
-      ...values.map((value) => {
-        const id = controlId(wishes.kind, target, value);
-        return el(
-          "label",
-          { class: "choice", for: id },
-          el("input", {
-            type: "radio",
-            id,
-            name: group,
-            value,
-            checked: act?.value === value,
-            on: { change: () => void record({ kind: wishes.kind, target, value }, refusal) },
-          }),
-          el("span", {}, names[value] ?? valueName(wishes.kind, value)),
-        );
-      }),
-    ),
-    refusal,
-    given(act, group),
-  );
-}
-
-const SIGNS: Record<string, string> = { ".": "point", ",": "comma", "%": "percent" };
-
-export function valueName(kind: string, value: string): string {
-  const key = words(kind, `value-${SIGNS[value] ?? value.toLowerCase().replace(/[^a-z0-9]+/g, "-")}`);
-  return hasWords(key) ? say(key) : value;
-}
-
-/** Something typed: Enter, leaving the field or the button records it; emptying it takes it back. */
-export function entry(wishes: ControlWishes, type: "text" | "number" | "date", traits: Typed["traits"] = {}): HTMLElement {
-  const target = wishes.target ?? "";
-  const act = standing(wishes.kind, target);
-  const id = controlId(wishes.kind, target);
+  const id = idOf(wishes);
   const refusal = refusalLine(id);
-  const hinted = wishes.bare !== true && hasWords(words(wishes.kind, "hint"));
-  const input = el("input", {
-    id,
-    type,
-    value: act?.value ?? "",
-    autocomplete: "off",
-    inputmode: type === "number" ? "decimal" : undefined,
-    "aria-describedby": hinted ? `${id}-hint ${id}-refusal` : `${id}-refusal`,
-    ...traits,
-  });
-  const commit = (): void => {
-    delete input.dataset["dirty"];
-    const value = input.value.trim();
-    if (value === (act?.value ?? "")) return;
-    if (value === "") {
-      if (act !== null) void undo(act.number);
-    } else {
-      void record({ kind: wishes.kind, target, value }, refusal).then((taken) => input.setAttribute("aria-invalid", String(!taken)));
+  const radios = values.map((value) =>
+    el("input", {
+      type: "radio",
+      id: `${id}${value.replace(/[^A-Za-z0-9_-]/g, (letter) => `_${letter.codePointAt(0)?.toString(16) ?? ""}_`)}`,
+      name: id,
+      value,
+      checked: act?.value === value,
+    }),
+  );
+  let sending = false;
+  const commit = async (): Promise<void> => {
+    const picked = radios.find((radio) => radio.checked);
+    if (sending) return;
+    if (picked === undefined) {
+      showRefusal(refusal, say("page-act-pick-one"));
+      radios[0]?.focus();
+      return;
     }
+    for (const radio of radios) delete radio.dataset["dirty"];
+    if (picked.value === standing(wishes.kind, target)?.value) {
+      showRefusal(refusal, "");
+      return;
+    }
+    sending = true;
+    const taken = await record({ kind: wishes.kind, target, value: picked.value }, refusal);
+    sending = false;
+    if (taken) wishes.after?.();
   };
-  input.addEventListener("input", () => {
-    input.dataset["dirty"] = "yes";
-  });
-  input.addEventListener("change", commit);
   return el(
     "form",
     {
+      id: `${id}-control`,
       class: "control",
       on: {
         submit: (event) => {
           event.preventDefault();
-          commit();
+          void commit();
+        },
+        change: (event) => {
+          for (const radio of radios) delete radio.dataset["dirty"];
+          if (event.target instanceof HTMLInputElement) event.target.dataset["dirty"] = "yes";
+        },
+      },
+    },
+    el(
+      "fieldset",
+      {},
+      el("legend", {}, label(wishes)),
+      hint(wishes, id),
+      el(
+        "div",
+        { class: "choices" },
+        ...radios.map((radio) => el("label", { class: "choice", for: radio.id }, radio, el("span", {}, wishes.names?.[radio.value] ?? valueName(wishes.kind, radio.value)))),
+        setButton(wishes, id),
+      ),
+    ),
+    refusal,
+    counting(wishes, id),
+  );
+}
+
+function typedValue(typed: string, type: Typed["type"], kind: string): string | null {
+  if (type === "text" || type === "date") return typed;
+  return typedNumber(typed, type, kind === "thickness_mm" ? "mm" : "");
+}
+
+/** Something typed: Enter, leaving the field or the button records it, once; emptying it takes it back. */
+export function entry(wishes: ControlWishes, type: Typed["type"]): HTMLElement {
+  const target = wishes.target ?? "";
+  const act = standing(wishes.kind, target);
+  const id = idOf(wishes);
+  const refusal = refusalLine(id);
+  const hinted = wishes.bare !== true && hasWords(actWords(wishes.kind, "hint"));
+  const kept = refused.get(id);
+  const numeric = type === "whole" || type === "decimal";
+  const input = el("input", {
+    id,
+    type: type === "date" ? "date" : "text",
+    value: kept?.typed ?? act?.value ?? "",
+    autocomplete: "off",
+    inputmode: type === "whole" ? "numeric" : type === "decimal" ? "decimal" : undefined,
+    "aria-invalid": kept === undefined ? undefined : "true",
+    "aria-describedby": hinted ? `${id}-hint ${id}-refusal` : `${id}-refusal`,
+  });
+  const refuse = (why: string): void => {
+    refused.set(id, { typed: input.value, why });
+    input.setAttribute("aria-invalid", "true");
+    showRefusal(refusal, why);
+  };
+  // Enter and the button also make the field report a change: what is on its way is not sent again.
+  let sent: string | null = null;
+  const commit = async (): Promise<void> => {
+    delete input.dataset["dirty"];
+    const typed = input.value.trim();
+    const now = standing(wishes.kind, target);
+    if (typed === sent) return;
+    const value = typed === "" ? "" : typedValue(typed, type, wishes.kind);
+    if (value === null) {
+      refuse(say(type === "whole" ? "page-act-no-whole-number" : "page-act-no-number", { typed }));
+      return;
+    }
+    refused.delete(id);
+    input.removeAttribute("aria-invalid");
+    showRefusal(refusal, "");
+    if (value === (now?.value ?? "")) {
+      if (numeric) input.value = value;
+      return;
+    }
+    sent = typed;
+    if (value === "") {
+      if (now !== null) await undo(now.number);
+    } else if (!(await record({ kind: wishes.kind, target, value }, refusal))) {
+      refuse(refusal.textContent ?? "");
+    } else wishes.after?.();
+    sent = null;
+  };
+  input.addEventListener("input", () => {
+    input.dataset["dirty"] = "yes";
+  });
+  input.addEventListener("change", () => void commit());
+  return el(
+    "form",
+    {
+      id: `${id}-control`,
+      class: "control",
+      on: {
+        submit: (event) => {
+          event.preventDefault();
+          void commit();
         },
       },
     },
     el("label", { for: id }, label(wishes)),
-    el("div", { class: "entry" }, input, el("button", { type: "submit", id: `${id}-set`, class: "tool" }, say("page-act-give"), el("span", { class: "heard" }, " ", label(wishes)))),
+    el("div", { class: "entry" }, input, setButton(wishes, id)),
     refusal,
     hint(wishes, id),
-    given(act, id),
+    counting(wishes, id),
   );
 }

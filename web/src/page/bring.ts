@@ -1,9 +1,9 @@
 // How files come in: the four inputs, and dropping anything anywhere.
 
-import { recordDoor } from "./door-taken";
+import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
 import { addFiles, takeText, type Brought } from "./inspection";
-import { tellTrouble } from "./troubles";
+import { tellTrouble, troublesOver } from "./troubles";
 import { goTo } from "./place";
 import { change, state } from "./state";
 import { say } from "./words";
@@ -20,15 +20,33 @@ async function ownKind(file: File): Promise<"settings" | "rule_book" | null> {
   return schema.startsWith(RULES_SCHEMA) ? "rule_book" : null;
 }
 
+/** Only for saying more than "not TOML": whether a table was given where settings were asked for. */
+function looksLikeResults(name: string, text: string): boolean {
+  return /\.(csv|tsv|txt|xlsx?|ods)$/i.test(name) || /^[^=\n]*[,;\t][^=\n]*$/m.test(text.split("\n", 1)[0] ?? "");
+}
+
 async function takeTextFile(kind: "settings" | "rule_book", file: File): Promise<void> {
   try {
     // Not file.text(): it drops a byte order mark, which is part of the digest, and replaces bytes that are no UTF-8,
     // where the command line refuses the file.
     const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(await file.arrayBuffer());
+    if (kind === "settings" && !text.includes(SETTINGS_SCHEMA) && looksLikeResults(file.name, text)) {
+      tellTrouble({
+        key: `settings|${file.name}`,
+        about: kind,
+        what: say("page-trouble-settings-what"),
+        where: file.name,
+        why: say("page-trouble-settings-results-why"),
+        todo: say("page-trouble-settings-results-todo"),
+      });
+      return;
+    }
     await takeText(kind, file.name, text);
+    troublesOver(`file:${file.name}`);
   } catch (error) {
     tellTrouble({
       key: `unreadable|${file.name}`,
+      about: `file:${file.name}`,
       what: say("page-trouble-unreadable-what"),
       where: file.name,
       why: error instanceof Error ? error.message : String(error),
@@ -49,13 +67,15 @@ interface Found {
  */
 async function bring(found: Found[]): Promise<void> {
   const results: Brought[] = [];
+  const texts: { kind: "settings" | "rule_book"; file: File }[] = [];
   for (const { name, file, inFolder } of found) {
     const kind = inFolder ? null : await ownKind(file).catch(() => null);
     if (kind === null) results.push({ name, bytes: file, inFolder });
-    else await takeTextFile(kind, file);
+    else texts.push({ kind, file });
   }
+  await goThroughDoor(results.length > 0);
+  for (const { kind, file } of texts) await takeTextFile(kind, file);
   if (results.length === 0) return;
-  if (state.door === null) change({ door: "inspect" });
   const reading = addFiles(results);
   if (state.place === "start") goTo("came-in");
   await reading;
@@ -80,23 +100,35 @@ export function beginBringing(): void {
   files.addEventListener("change", () => void bring(chosen(files).map((file) => ({ name: file.name, file, inFolder: false }))));
 
   const folder = byId<HTMLInputElement>("result-folder");
-  folder.addEventListener("change", () => void bring(chosen(folder).map((file) => ({ name: insideFolder(file), file, inFolder: true }))));
+  folder.addEventListener("change", () => {
+    troublesOver("folder");
+    void bring(chosen(folder).map((file) => ({ name: insideFolder(file), file, inFolder: true })));
+  });
 
-  const settings = byId<HTMLInputElement>("settings-file");
-  settings.addEventListener("change", () => void inOrder(chosen(settings), (file) => takeTextFile("settings", file)));
-
-  const rules = byId<HTMLInputElement>("rule-book-file");
-  rules.addEventListener("change", () => void inOrder(chosen(rules), (file) => takeTextFile("rule_book", file)));
+  for (const [id, kind] of [["settings-file", "settings"], ["rule-book-file", "rule_book"]] as const) {
+    const input = byId<HTMLInputElement>(id);
+    input.addEventListener("change", () => {
+      const texts = chosen(input);
+      void (async () => {
+        await goThroughDoor(false);
+        for (const file of texts) await takeTextFile(kind, file);
+      })();
+    });
+  }
+  // Whoever closes the chooser without choosing has gone through no door.
+  for (const input of document.querySelectorAll<HTMLInputElement>("#bring input")) {
+    input.addEventListener("cancel", () => change({ doorWanted: null }));
+  }
 
   beginDropping();
 }
 
-async function inOrder<T>(things: T[], step: (thing: T) => Promise<void>): Promise<void> {
-  for (const thing of things) await step(thing);
-}
-
 export function chooseFiles(): void {
   byId<HTMLInputElement>("result-files").click();
+}
+
+export function chooseRuleBook(): void {
+  byId<HTMLInputElement>("rule-book-file").click();
 }
 
 // ---- dropping ----
@@ -145,6 +177,7 @@ async function dropped(carried: DataTransfer): Promise<void> {
       // Some browsers show a dropped folder and then refuse to read it for a page opened from a disk.
       tellTrouble({
         key: `folder|${folder.name}`,
+        about: "folder",
         what: say("page-trouble-folder-what"),
         where: folder.name,
         why: error instanceof Error ? error.message : String(error),

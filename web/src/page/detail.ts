@@ -3,6 +3,7 @@
 import type { DetailView, FindingView } from "../shared/door";
 import { el, type Child } from "./elements";
 import { figure } from "./figures";
+import { outcomeTone } from "./marks";
 import { outcomeTag, substanceName } from "./outcomes";
 import { count, say } from "./words";
 
@@ -38,8 +39,15 @@ function finding(of: FindingView): HTMLElement {
   );
 }
 
+/** What is open or over stands before what is settled, each in the order given. */
+function openFirst(findings: FindingView[]): FindingView[] {
+  const settled = (one: FindingView): boolean => ["below", "apart"].includes(outcomeTone(one.outcome));
+  return [...findings.filter((one) => !settled(one)), ...findings.filter(settled)];
+}
+
 export function readingTitle(detail: DetailView): string {
-  return detail.row.id ?? say("page-line-name", { line: count(detail.row.line) });
+  const { id, line, part, material } = detail.row;
+  return [id ?? say("page-line-name", { line: count(line) }), part, material].filter((name) => name !== null && name !== "").join(" \u00b7 ");
 }
 
 export function detailContent(detail: DetailView): Child[] {
@@ -61,7 +69,7 @@ export function detailContent(detail: DetailView): Child[] {
       fact(say("page-detail-time"), detail.time),
       fact(say("page-detail-seconds"), detail.seconds),
     ),
-    ...detail.findings.map(finding),
+    ...openFirst(detail.findings).map(finding),
     detail.other_elements.length === 0
       ? null
       : el(

@@ -50,36 +50,82 @@ export function byId<T extends HTMLElement = HTMLElement>(id: string): T {
   return node as T;
 }
 
-/** Builds a host's content anew, and gives back what a person would miss: focus, half-typed text, open folds, scroll. */
-export function redraw(host: HTMLElement, ...children: Child[]): void {
-  const focused = document.activeElement;
-  const within = focused instanceof HTMLElement && host.contains(focused) && focused.id !== "" ? focused : null;
-  const hadFocus = focused instanceof HTMLElement && host.contains(focused);
-  const typed = within instanceof HTMLInputElement && within.dataset["dirty"] === "yes" ? within.value : null;
+const FIELDS = "input:not([type=file]), select, button, a[href], summary";
+
+/** The thing in `root` that a person would use next: what is missing before the rest, the picked one of several choices. */
+function firstField(root: ParentNode): HTMLElement | null {
+  const missing = root.querySelector("[data-missing]");
+  for (const within of missing === null ? [root] : [missing, root]) {
+    const all = [...within.querySelectorAll<HTMLElement>(FIELDS)].filter((one) => !one.hidden && one.tagName !== "SUMMARY");
+    const [first] = all;
+    if (first === undefined) continue;
+    if (first instanceof HTMLInputElement && first.type === "radio") return all.find((one) => one instanceof HTMLInputElement && one.name === first.name && one.checked) ?? first;
+    return first;
+  }
+  return root.querySelector<HTMLElement>("summary");
+}
+
+/** Gives the focus to the first field in the element of this id, or to the element itself where it can have it. */
+export function focusIn(id: string): boolean {
+  const root = document.getElementById(id);
+  if (root === null) return false;
+  const field = root.matches(`${FIELDS}, [tabindex]`) ? root : firstField(root);
+  if (field === null) return false;
+  for (let fold = field.parentElement?.closest("details"); fold != null; fold = fold.parentElement?.closest("details")) fold.open = true;
+  field.focus({ preventScroll: true });
+  const box = field.getBoundingClientRect();
+  if (box.top < 0 || box.bottom > innerHeight) field.scrollIntoView({ block: "center" });
+  return document.activeElement === field;
+}
+
+interface Missed {
+  focused: HTMLElement | null;
+  /** Elements round the focus, from near to far, by their ids. */
+  round: string[];
+  typed: Map<string, string>;
+  folds: Map<string, boolean>;
+}
+
+function whatWouldBeMissed(host: HTMLElement): Missed {
+  const active = document.activeElement;
+  const focused = active instanceof HTMLElement && active !== host && host.contains(active) ? active : null;
+  const round: string[] = [];
+  for (let node = focused; node !== null && node !== host; node = node.parentElement) if (node.id !== "") round.push(node.id);
+  const typed = new Map<string, string>();
+  for (const input of host.querySelectorAll<HTMLInputElement>('input[id][data-dirty="yes"]')) typed.set(input.id, input.value);
   const folds = new Map<string, boolean>();
   for (const fold of host.querySelectorAll<HTMLDetailsElement>("details[id]")) folds.set(fold.id, fold.open);
+  return { focused, round, typed, folds };
+}
 
+/** Builds a host's content anew, and gives back what a person would miss: focus, half-typed text, open folds, scroll. */
+export function redraw(host: HTMLElement, ...children: Child[]): void {
+  const missed = whatWouldBeMissed(host);
   const next = document.createElement(host.tagName);
   append(next, children);
   for (const fold of next.querySelectorAll<HTMLDetailsElement>("details[id]")) {
-    const was = folds.get(fold.id);
+    const was = missed.folds.get(fold.id);
     if (was !== undefined) fold.open = was;
   }
   host.replaceChildren(...next.childNodes);
 
-  if (within !== null) {
-    const again = document.getElementById(within.id);
-    if (again instanceof HTMLElement && host.contains(again)) {
-      if (typed !== null && again instanceof HTMLInputElement) {
-        again.value = typed;
-        again.dataset["dirty"] = "yes";
-      }
+  for (const [id, value] of missed.typed) {
+    const again = document.getElementById(id);
+    if (!(again instanceof HTMLInputElement) || !host.contains(again)) continue;
+    if (again.type === "radio") again.checked = true;
+    else again.value = value;
+    again.dataset["dirty"] = "yes";
+  }
+  if (missed.focused === null) return;
+  // Where the control that was used is gone (a question was answered), what stood round it is the nearest thing.
+  for (const id of missed.round) {
+    const again = document.getElementById(id);
+    if (again === null || !host.contains(again) || again.closest("[hidden]") !== null) continue;
+    if (id === missed.focused.id) {
       again.focus({ preventScroll: true });
       return;
     }
+    if (focusIn(id)) return;
   }
-  if (hadFocus) {
-    // The control that was used is gone (a question was answered): the place's heading is the nearest thing that stays.
-    host.closest<HTMLElement>("[data-place]")?.querySelector<HTMLElement>("h1")?.focus({ preventScroll: true });
-  }
+  host.closest<HTMLElement>("[data-place]")?.querySelector<HTMLElement>("h1")?.focus({ preventScroll: true });
 }

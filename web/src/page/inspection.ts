@@ -2,11 +2,12 @@
 // be thrown away and given both again at any moment, which is also how a crash, a cancel and a re-reading are done.
 
 import type { ActInput, ActView, Problem, Summary } from "../shared/door";
+import { actText } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
 import { freshInstance, inTurn, running, told, working, type Given } from "./instance";
 import { Cancelled, joined, leaveOut, readWithoutTheBroken } from "./reading";
 import { ANY_READING, change, state, type HeldFile, type State } from "./state";
-import { crashTrouble, tellTrouble, troubleFrom } from "./troubles";
+import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { say } from "./words";
 
 let nextKey = 1;
@@ -125,9 +126,11 @@ export function takeText(kind: "settings" | "rule_book", name: string, text: str
       const { problems } = await machine.ask(kind, { name, text });
       if (problems.length > 0) {
         const what = say(kind === "settings" ? "page-trouble-settings-what" : "page-trouble-rules-what");
-        for (const problem of problems.slice(0, 5)) tellTrouble(troubleFrom(problem, what, name));
+        troublesOver(kind);
+        for (const problem of problems.slice(0, 5)) tellTrouble(troubleFrom(kind, problem, what, name));
         return;
       }
+      troublesOver(kind);
       told.given.push({ kind, name, text });
       // A rule book changes what readings mean, a setting can change what they are.
       if (kind === "settings") await readWithoutTheBroken(true);
@@ -170,7 +173,8 @@ export function doAct(doing: Doing): Promise<Problem | null> {
       told.given.push({ kind: "act", act });
       if (answer.reread) await readWithoutTheBroken(true);
       await reviewOrNothing();
-      change({ written: false });
+      const taken = state.summary?.acts.at(-1);
+      change({ written: false, event: taken === undefined ? state.event : say("page-event-taken", { act: actText(taken) }) });
     });
     return refused;
   });
@@ -197,18 +201,18 @@ export async function undo(number?: number): Promise<void> {
   const act = number === undefined ? lastAct(state.summary) : state.summary?.acts.find((one) => one.number === number);
   if (act === null || act === undefined) return;
   const refused = await doAct({ kind: "undo", value: String(act.number) });
-  if (refused === null) change({ event: say("page-event-undone", { act: act.text }) });
+  if (refused === null) change({ event: say("page-event-undone", { act: actText(act) }) });
 }
 
 export async function redo(): Promise<void> {
   const undoing = redoable(state.summary);
   if (undoing === null) return;
+  const act = state.summary?.acts.find((one) => String(one.number) === undoing.value);
   const refused = await doAct({ kind: "undo", value: String(undoing.number) });
-  if (refused === null) change({ event: say("page-event-redone") });
+  if (refused === null) change({ event: say("page-event-redone", { act: act === undefined ? "" : actText(act) }) });
 }
 
-// ---- one inspection and the one before it ----
-
+// ---- one inspection and those before it ----
 
 /** One whole inspection, as far as it can't be worked out again. */
 interface WholeInspection {
@@ -216,19 +220,45 @@ interface WholeInspection {
   given: Given[];
   door: State["door"];
   lesson: State["lesson"];
+  written: boolean;
 }
 
-// The inspection before this one: leaving it is undone, not asked about.
-let putBy: WholeInspection | null = null;
+// Leaving an inspection is undone, not asked about. Real work and training are kept apart, so that no number of training
+// deliveries pushes real work out.
+let workBefore: WholeInspection[] = [];
+let trainingBefore: WholeInspection | null = null;
 
 function asItStands(): WholeInspection | null {
-  return state.files.length === 0 && told.given.length === 0 ? null : { files: state.files, given: told.given, door: state.door, lesson: state.lesson };
+  return state.files.length === 0 && told.given.length === 0 ? null : { files: state.files, given: told.given, door: state.door, lesson: state.lesson, written: state.written };
+}
+
+function isTraining(one: WholeInspection): boolean {
+  return one.door === "train";
 }
 
 /** Leaves this inspection where it can be come back to, and stands empty. */
 export function putAside(): void {
-  putBy = asItStands() ?? putBy;
+  const left = asItStands();
+  if (left !== null) {
+    if (isTraining(left)) trainingBefore = left;
+    else workBefore.push(left);
+  }
   forgetEverything();
+}
+
+/** Whether closing the page would lose something a person decided: files can be chosen again, acts can't. */
+export function losesActs(): boolean {
+  const now = asItStands();
+  return [...workBefore, ...(now === null ? [] : [now])].some((one) => !one.written && one.given.some((given) => given.kind === "act"));
+}
+
+/** The inspection to come back to: real work before training. */
+function takeBefore(): WholeInspection | null {
+  const work = workBefore.pop();
+  if (work !== undefined) return work;
+  const training = trainingBefore;
+  trainingBefore = null;
+  return training;
 }
 
 function forgetEverything(): void {
@@ -244,7 +274,7 @@ function forgetEverything(): void {
     written: true,
     query: { ...ANY_READING },
     event: "",
-    putBy: putBy !== null,
+    putBy: workBefore.length > 0 || trainingBefore !== null,
   });
 }
 
@@ -259,12 +289,17 @@ export function startAgain(): Promise<void> {
 /** Changes this inspection for the one before it, and the other way round. */
 export function bringBack(): Promise<void> {
   return inTurn(async () => {
-    if (putBy === null) return;
-    const back = putBy;
-    putBy = asItStands();
+    const left = asItStands();
+    const back = takeBefore();
+    if (back === null) return;
+    if (left !== null) {
+      // What is left goes to the far end, so that pressing again and again comes round to every one.
+      if (isTraining(left)) trainingBefore = left;
+      else workBefore = [left, ...workBefore];
+    }
     forgetEverything();
     told.given = back.given;
-    change({ files: back.files, door: back.door, lesson: back.lesson, written: false });
+    change({ files: back.files, door: back.door, lesson: back.lesson, written: back.written });
     await standAgain();
     change({ event: say("page-event-brought-back") });
   });

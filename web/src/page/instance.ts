@@ -37,6 +37,7 @@ export function begin(making: Promise<Engine>): Promise<void> {
       engine = null;
       tellTrouble({
         key: "engine",
+        about: "",
         what: say("page-trouble-engine-what"),
         where: say("page-trouble-engine-where"),
         why: error instanceof Error ? error.message : String(error),

@@ -1,6 +1,6 @@
 // Where the page begins.
 
-import { beginBringing, chooseFiles } from "./bring";
+import { beginBringing } from "./bring";
 import { byId } from "./elements";
 import { Engine } from "./engine";
 import { inflatedBytes, plainText } from "./inert";
@@ -54,6 +54,7 @@ function tellOwnFaults(): void {
   const tell = (why: unknown): void =>
     tellTrouble({
       key: "page",
+      about: "",
       what: say("page-trouble-page-what"),
       where: say("page-trouble-page-where"),
       why: why instanceof Error ? `${why.name}: ${why.message}` : String(why),
@@ -71,7 +72,7 @@ function start(): void {
   beginShell();
   tellOwnFaults();
   beginBringing();
-  drawStart(byId("doors"), chooseFiles);
+  drawStart(byId("doors"));
   makeSaysTable(byId("says-table"));
   beginWho();
   watch(["place"], moveShared);

@@ -1,5 +1,6 @@
 // Where the person is. The fragment of the address holds it, so the browser's own back button works.
 
+import { focusIn } from "./elements";
 import { PLACES, change, state, type PlaceName } from "./state";
 
 let focusNext: string | null = null;
@@ -8,7 +9,7 @@ function placeOf(fragment: string): PlaceName | null {
   return PLACES.find((place) => `#${place}` === fragment) ?? null;
 }
 
-/** Goes to a place, and to an element in it if one is named. */
+/** Goes to a place, and to an element in it (or its first field) if one is named. */
 export function goTo(place: PlaceName, focus: string | null = null): void {
   focusNext = focus;
   if (location.hash === `#${place}`) arrive();
@@ -22,13 +23,16 @@ function arrive(): void {
   const moved = place !== state.place;
   change({ place });
   for (const section of document.querySelectorAll<HTMLElement>("[data-place]")) section.hidden = section.dataset["place"] !== place;
-  const target = document.getElementById(focusNext ?? `heading-${place}`);
-  const wanted = focusNext !== null;
+  const wanted = focusNext;
   focusNext = null;
-  if (!moved && !wanted) return;
-  if (!wanted) scrollTo(0, 0);
-  target?.focus({ preventScroll: !wanted });
-  if (wanted) target?.scrollIntoView({ block: "start" });
+  if (wanted !== null) {
+    document.getElementById(wanted)?.scrollIntoView({ block: "start" });
+    focusIn(wanted);
+    return;
+  }
+  if (!moved) return;
+  scrollTo(0, 0);
+  document.getElementById(`heading-${place}`)?.focus({ preventScroll: true });
 }
 
 export function beginPlaces(): void {

@@ -3,7 +3,7 @@
 import { EngineCrashed } from "./engine";
 import { freshInstance, running, told } from "./instance";
 import { change, state, type HeldFile } from "./state";
-import { crashTrouble, tellTrouble } from "./troubles";
+import { crashTrouble, tellTrouble, troublesOver } from "./troubles";
 import { byteCount, say } from "./words";
 
 const SLICE = 4 * 1024 * 1024;
@@ -84,6 +84,7 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
       await machine.ask("unreadable", { name: file.name, text: why });
       tellTrouble({
         key: `unreadable|${file.name}`,
+        about: `file:${file.name}`,
         what: say("page-trouble-unreadable-what"),
         where: file.name,
         why,
@@ -106,6 +107,7 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
   }
   await Promise.all(inFlight);
   await machine.ask("finish", {});
+  troublesOver(`file:${file.name}`);
 }
 
 /** Reads what isn't read yet, or everything again. */

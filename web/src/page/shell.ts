@@ -1,19 +1,27 @@
 // What stands round the five places: the steps with their counts, the summary, work under way, troubles, undo, cautions.
 
+import { controlId } from "./acts-given";
+import { actText } from "./acts-in-force";
 import { byId, el, redraw } from "./elements";
-import { bringBack, lastAct, redo, redoable, startAgain, undo } from "./inspection";
+import { bringBack, lastAct, losesActs, redo, redoable, startAgain, undo } from "./inspection";
 import { forgetTrouble } from "./troubles";
 import { goTo } from "./place";
 import { cameInNeeds } from "./places/came-in";
 import { nextNeeds } from "./places/next";
+import { nothingReadText } from "./places/nothing-read";
 import { saysNeeds } from "./places/says-lots";
+import { lessonFrom, openDelivery } from "./places/start";
 import { trustNeeds } from "./places/trust";
 import { writeNeeds } from "./places/write";
-import { state, watch, type PlaceName } from "./state";
+import { state, watch, type PlaceName, type Trouble } from "./state";
 import type { Summary } from "../shared/door";
-import { count, say } from "./words";
+import { say } from "./words";
 
-const STEPS: { place: PlaceName; needs: (summary: Summary) => number }[] = [
+const STEPS: {
+  place: PlaceName;
+  /** What is waiting there, in words; empty where nothing is. */
+  needs: (summary: Summary) => string;
+}[] = [
   { place: "came-in", needs: cameInNeeds },
   { place: "trust", needs: trustNeeds },
   { place: "says", needs: saysNeeds },
@@ -45,8 +53,7 @@ export function beginShell(): void {
   });
   byId("work-cancel").addEventListener("click", () => state.work?.cancel());
   addEventListener("beforeunload", (event) => {
-    // Only what a person typed or decided is lost with the page; files can be chosen again.
-    if (!state.written && (state.summary?.acts.length ?? 0) > 0) event.preventDefault();
+    if (losesActs()) event.preventDefault();
   });
   for (const draw of [drawSteps, drawSummary, drawWork, drawTroubles, drawTools, drawDoor, drawCautions, drawProgram]) draw();
 }
@@ -59,18 +66,15 @@ function drawSteps(): void {
       "ol",
       {},
       ...STEPS.map((step, at) => {
-        const needs = summary === null ? 0 : step.needs(summary);
+        const needs = summary === null ? "" : step.needs(summary);
         return el(
           "li",
           {},
           el(
             "a",
             { id: `step-${step.place}`, href: `#${step.place}`, "aria-current": step.place === place ? "step" : undefined },
-            el("span", { class: "step-number", "aria-hidden": "true" }, at + 1),
-            el("span", { class: "step-question" }, say(`page-place-${step.place}`)),
-            needs === 0
-              ? null
-              : el("span", { class: "step-needs" }, el("span", { "aria-hidden": "true" }, count(needs)), el("span", { class: "heard" }, ` ${say(`page-needs-${step.place}`, { n: needs })}`)),
+            el("span", { class: "step-name" }, el("span", { class: "step-number", "aria-hidden": "true" }, at + 1), " ", el("span", { class: "step-question" }, say(`page-place-${step.place}`))),
+            needs === "" ? null : el("span", { class: "step-needs" }, needs),
           ),
         );
       }),
@@ -87,9 +91,10 @@ function put(id: string, text: string): void {
 
 function drawSummary(): void {
   const { summary, event } = state;
-  put("summary-counts", summary?.line_counts ?? "");
-  put("summary-says", summary?.line_says ?? "");
-  put("summary-evidence", summary?.line_evidence ?? "");
+  const nothing = summary === null ? null : nothingReadText(summary);
+  put("summary-counts", nothing === null ? (summary?.line_counts ?? "") : "");
+  put("summary-says", nothing ?? summary?.line_says ?? "");
+  put("summary-evidence", nothing === null ? (summary?.line_evidence ?? "") : "");
   put("summary-event", event);
   byId("summary").classList.toggle("summary-full", summary !== null || event !== "");
 }
@@ -131,7 +136,7 @@ function drawTroubles(): void {
       el(
         "article",
         { class: "trouble" },
-        el("h2", {}, trouble.what),
+        el("h2", { id: troubleId(trouble), tabindex: -1 }, trouble.what),
         el(
           "dl",
           { class: "facts" },
@@ -139,11 +144,30 @@ function drawTroubles(): void {
           el("dt", {}, say("page-trouble-why")), el("dd", {}, trouble.why),
           el("dt", {}, say("page-trouble-todo")), el("dd", {}, trouble.todo),
         ),
-        el("button", { type: "button", class: "tool", on: { click: () => forgetTrouble(trouble.key) } }, say("page-trouble-close"), el("span", { class: "heard" }, ` ${trouble.what}`)),
+        el("button", { type: "button", class: "tool", on: { click: () => closeTrouble(trouble) } }, say("page-trouble-close"), el("span", { class: "heard" }, ` ${trouble.what}`)),
       ),
     ),
   );
   byId("troubles").hidden = state.troubles.length === 0;
+  const fresh = state.troubles.find((trouble) => !told.has(trouble));
+  told = new Set(state.troubles);
+  if (fresh === undefined) return;
+  // Whoever works further down would not see it come.
+  const heading = byId(troubleId(fresh));
+  heading.focus({ preventScroll: true });
+  heading.scrollIntoView({ block: "center" });
+}
+
+let told = new Set<Trouble>();
+
+function troubleId(trouble: Trouble): string {
+  return controlId("trouble", trouble.key);
+}
+
+function closeTrouble(trouble: Trouble): void {
+  forgetTrouble(trouble.key);
+  const [next] = state.troubles;
+  byId(next === undefined ? `heading-${state.place}` : troubleId(next)).focus({ preventScroll: next === undefined });
 }
 
 function drawTools(): void {
@@ -156,7 +180,7 @@ function drawTools(): void {
   // aria-disabled keeps the focus where it is when the last act has been undone.
   undoButton.setAttribute("aria-disabled", String(undoing === null));
   redoButton.setAttribute("aria-disabled", String(redoable(summary) === null));
-  undoButton.title = undoing?.text ?? "";
+  undoButton.title = undoing === null ? "" : actText(undoing);
   byId("start-again").hidden = state.files.length === 0 && summary === null;
   byId("bring-back").hidden = !state.putBy;
   const note = byId("written");
@@ -172,16 +196,27 @@ function drawDoor(): void {
   const invented = files.some((file) => file.invented);
   label.textContent = say(`page-door-label-${invented ? "train" : (door ?? "inspect")}`);
   label.classList.toggle("door-label-plain", !invented && door !== "ship");
+  byId("self-check").hidden = invented || door !== "ship";
 }
 
-// Closed at first: whoever trains should look before being told.
 function drawLesson(): void {
   const { lesson } = state;
   const fold = byId<HTMLDetailsElement>("lesson");
-  fold.hidden = lesson === null || lesson.story.length === 0;
-  fold.open = false;
+  byId("lesson-box").hidden = lesson === null;
+  fold.open = true;
   byId("lesson-title").textContent = lesson === null ? "" : say("page-lesson", { title: lesson.title });
   byId("lesson-story").replaceChildren(...(lesson?.story ?? []).map((paragraph) => el("p", {}, paragraph)));
+  const go = (steps: number): void => {
+    const button = byId<HTMLButtonElement>(steps < 0 ? "lesson-before" : "lesson-next");
+    button.setAttribute("aria-disabled", "true");
+    void lessonFrom(steps).then((there) => {
+      button.setAttribute("aria-disabled", String(there === null));
+      button.onclick = () => {
+        if (there !== null) void openDelivery(there);
+      };
+    });
+  };
+  if (lesson !== null) for (const steps of [-1, 1]) go(steps);
 }
 
 function drawCautions(): void {

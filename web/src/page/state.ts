@@ -21,6 +21,8 @@ export interface HeldFile {
 /** Something that went wrong, told as what, where, why and what to do. */
 export interface Trouble {
   key: string;
+  /** What the next success of goes to show that this is over; "" for what no success undoes. */
+  about: string;
   what: string;
   where: string;
   why: string;
@@ -55,6 +57,8 @@ export interface State {
   selected: number | null;
   /** Whether there is an earlier inspection to come back to. */
   putBy: boolean;
+  /** The door whose files or rule book are being chosen at this moment; it is taken when they come. */
+  doorWanted: Door | null;
   /** Whether everything shown has been written to a file since it last changed. */
   written: boolean;
 }
@@ -77,6 +81,7 @@ export const state: State = {
   order: new Uint32Array(0),
   selected: null,
   putBy: false,
+  doorWanted: null,
   written: true,
 };
 

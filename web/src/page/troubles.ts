@@ -12,17 +12,24 @@ export function tellTrouble(trouble: Trouble): void {
   });
 }
 
+/** What went wrong with this before is over: it went well now. */
+export function troublesOver(about: string): void {
+  const troubles = state.troubles.filter((trouble) => trouble.about !== about);
+  if (troubles.length !== state.troubles.length) change({ troubles });
+}
+
 export function forgetTrouble(key: string): void {
   change({ troubles: state.troubles.filter((trouble) => trouble.key !== key) });
 }
 
-export function troubleFrom(problem: Problem, what: string, where: string): Trouble {
+export function troubleFrom(about: string, problem: Problem, what: string, where: string): Trouble {
   const place: string[] = [where];
   if (problem.place !== "" && problem.place !== where) place.push(problem.place);
   if (problem.line !== null) place.push(say("page-at-line", { line: count(problem.line) }));
   if (problem.column !== null) place.push(say("page-at-column", { column: count(problem.column) }));
   return {
     key: `${what}|${place.join("|")}|${problem.code}`,
+    about,
     what,
     where: place.join(", "),
     why: problem.text,
@@ -33,6 +40,7 @@ export function troubleFrom(problem: Problem, what: string, where: string): Trou
 export function crashTrouble(crash: EngineCrashed, where: string, todo: string): Trouble {
   return {
     key: `crash|${where}|${crash.step}`,
+    about: "",
     what: say("page-trouble-crash-what", { step: say(`page-step-${crash.step.replaceAll("_", "-")}`) }),
     where,
     why: crash.said,

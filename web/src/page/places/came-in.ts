@@ -1,20 +1,27 @@
 // What came in? For each file: do its rows add up, how was it understood, and what did it leave open.
 
-import type { NeedView, NoticeView, SourceView, Summary } from "../../shared/door";
-import { choice, controlId } from "../acts-given";
-import { ACTS_ABOUT_A_FILE, ANSWERS_TO, sourceTarget } from "../act-kinds";
-import { el, redraw, type Child } from "../elements";
+import type { ActView, NoticeView, SourceView, Summary } from "../../shared/door";
+import { choice, controlId, takeBackButton } from "../acts-given";
+import { ACTS_ABOUT_A_FILE, ANSWERS_TO, SETTLES_NOTICE, sourceTarget } from "../act-kinds";
+import { givenBy, inForce, standing, valueName } from "../acts-in-force";
+import { el, focusIn, redraw, type Child } from "../elements";
 import { removeFile } from "../inspection";
 import { inFile } from "../outcomes";
-import { state } from "../state";
+import { state, watch } from "../state";
 import { byteCount, count, say } from "../words";
 
 const MOST_ROWS = 200;
 
-/** How many things here want a person. */
-export function cameInNeeds(summary: Summary): number {
-  const questions = new Set(summary.sources.flatMap((source) => source.needs.map((need) => need.code))).size;
-  return questions + summary.sources.filter((source) => !source.read || source.rows_refused > 0).length;
+/** How many things here want a person: questions without an answer, files not read, files with rows refused. */
+export function cameInNeeds(summary: Summary): string {
+  const open = questionsOf(summary).filter((question) => question.open.length > 0).length;
+  const n = open + summary.sources.filter((source) => (!source.read && !isSkipped(source)) || source.rows_refused > 0).length;
+  return n === 0 ? "" : say("page-needs-came-in", { n });
+}
+
+/** What lay in a folder and is no table was not meant to be read. */
+function isSkipped(source: SourceView): boolean {
+  return !source.read && [...source.refusals, ...source.notices].some((notice) => notice.code === "skipped");
 }
 
 export function drawCameIn(host: HTMLElement): void {
@@ -63,54 +70,132 @@ function equation(rows: Rows, name: string): HTMLElement {
   );
 }
 
+/** One thing a file left open, and the act that answers it, if there is one. */
+interface Asked {
+  source: SourceView;
+  /** The question in words; empty where it was asked before this page was opened. */
+  text: string;
+  /** Whether the file still asks it. */
+  still: boolean;
+  act: ActView | null;
+}
+
+interface Question {
+  code: string;
+  asked: Asked[];
+  /** Those without an answer. */
+  open: Asked[];
+}
+
+// What was asked once stays in sight with its answer, though the file no longer asks it.
+const asked = new Map<string, string>();
+watch(["summary"], () => {
+  if (state.summary === null) asked.clear();
+});
+
 /** The same question of many files is put once; whoever must can still answer file by file. */
-function questions(summary: Summary): Child {
-  const asked = new Map<string, { source: SourceView; need: NeedView }[]>();
+function questionsOf(summary: Summary): Question[] {
+  const questions = new Map<string, Asked[]>();
   for (const source of summary.sources) {
-    for (const need of source.needs) asked.set(need.code, [...(asked.get(need.code) ?? []), { source, need }]);
+    for (const need of source.needs) asked.set(`${need.code}|${source.name}`, need.text);
+    for (const [code, answer] of Object.entries(ANSWERS_TO)) {
+      const still = source.needs.some((need) => need.code === code);
+      const act = inForce(answer.kind, [sourceTarget(source.name), ""]);
+      const text = asked.get(`${code}|${source.name}`) ?? "";
+      // An act from a settings file answered before anybody asked.
+      if (!still && (act === null || (text === "" && (act.note !== "" || act.target === "")))) continue;
+      questions.set(code, [...(questions.get(code) ?? []), { source, text, still, act }]);
+    }
+    for (const need of source.needs) {
+      if (ANSWERS_TO[need.code] === undefined) questions.set(need.code, [...(questions.get(need.code) ?? []), { source, text: need.text, still: true, act: null }]);
+    }
   }
-  if (asked.size === 0) return null;
+  return [...questions].map(([code, list]) => ({ code, asked: list, open: list.filter((one) => one.act === null) }));
+}
+
+function questions(summary: Summary): Child {
+  const all = questionsOf(summary);
+  if (all.length === 0) return null;
+  const open = all.filter((question) => question.open.length > 0).length;
   return el(
     "section",
-    { class: "questions", "aria-labelledby": "questions-heading" },
-    el("h2", { id: "questions-heading" }, say("page-questions-heading", { n: asked.size })),
-    el("p", { class: "quiet" }, say("page-questions-lead")),
-    ...[...asked].map(([code, list]) => question(code, list)),
+    { class: open > 0 ? "questions" : "questions questions-answered", "aria-labelledby": "questions-heading" },
+    el("h2", { id: "questions-heading", tabindex: -1 }, say(open > 0 ? "page-questions-heading" : "page-questions-answered", { n: open > 0 ? open : all.length })),
+    open > 0 ? el("p", { class: "quiet" }, say("page-questions-lead")) : null,
+    ...all.map(question),
   );
 }
 
-function question(code: string, asked: { source: SourceView; need: NeedView }[]): HTMLElement {
+/** To the next question without an answer; with none left, to where this answer can be taken back. */
+function goOn(id: string): void {
+  const next = document.querySelector(".questions .question[data-missing]");
+  if (next !== null && focusIn(next.id)) return;
+  focusIn(id);
+}
+
+function question({ code, asked: list, open }: Question): HTMLElement {
   const answer = ANSWERS_TO[code];
-  const one = ({ source, need }: { source: SourceView; need: NeedView }): Child => [
-    el("p", {}, el("strong", {}, source.name), " ", need.text),
-    answer === undefined ? null : choice({ kind: answer.kind, target: sourceTarget(source.name), about: source.name, bare: asked.length > 1 }, answer.values),
-  ];
-  const [first] = asked;
-  if (first === undefined || answer === undefined || asked.length === 1) return el("div", { class: "question" }, ...asked.map(one));
+  const id = `question-${code}`;
+  const missing = open.length > 0 ? "yes" : undefined;
+  const one = (each: Asked): Child => {
+    const own = `${id}-${each.source.index}`;
+    return [
+      el("p", {}, el("strong", {}, each.source.name), " ", each.text),
+      each.act !== null
+        ? answered(answer?.kind ?? "", each, own)
+        : answer === undefined
+          ? null
+          : choice({ kind: answer.kind, target: sourceTarget(each.source.name), about: each.source.name, bare: list.length > 1, where: "question", after: () => goOn(`${own}-back`) }, answer.values),
+    ];
+  };
+  const [first] = open.length > 0 ? open : list;
+  if (first === undefined || answer === undefined || list.length === 1) return el("div", { id, class: "question", "data-missing": missing }, ...list.map(one));
+  const whole = standing(answer.kind, "");
   return el(
     "div",
-    { class: "question" },
-    el("p", {}, el("strong", {}, say("page-questions-all", { n: asked.length })), " ", first.need.text),
-    choice({ kind: answer.kind, about: say("page-questions-all", { n: asked.length }) }, answer.values),
+    { id, class: "question", "data-missing": missing },
+    el("p", {}, el("strong", {}, say("page-questions-all", { n: list.length })), " ", first.text),
+    whole !== null
+      ? answered(answer.kind, { ...first, act: whole, still: list.some((each) => each.still) }, `${id}-all`)
+      : open.length === 0
+        ? null
+        : choice({ kind: answer.kind, about: say("page-questions-all", { n: list.length }), where: "question", after: () => goOn(`${id}-all-back`) }, answer.values),
     el(
       "details",
       { id: `question-each-${code}`, class: "fold fold-inner" },
       el("summary", {}, say("page-questions-each")),
-      ...asked.map((each) => el("div", { class: "question" }, one(each))),
+      ...list.map((each) => el("div", { class: "question" }, one(each))),
     ),
   );
 }
 
+function answered(kind: string, { act, still, text }: Asked, id: string): Child {
+  if (act === null) return null;
+  return [
+    el(
+      "p",
+      { class: "given" },
+      el("span", {}, el("strong", {}, say("page-question-answered", { value: valueName(kind, act.value) })), " ", act.target === "" ? `${say("page-act-for-all")} ` : null, givenBy(act)),
+      takeBackButton(act, `${id}-back`, id.replace(/-(?:all|\d+)$/, "")),
+    ),
+    still ? el("p", { class: "hint" }, say("page-question-still", { text })) : null,
+  ];
+}
+
 function sourceCard(source: SourceView, only: boolean): HTMLElement {
   const flags: Child[] = [];
-  if (!source.read) flags.push(el("span", { class: "flag flag-strong" }, say("page-source-unread")));
-  if (source.needs.length > 0) flags.push(el("span", { class: "flag" }, say("page-source-questions", { n: source.needs.length })));
+  const skipped = isSkipped(source);
+  if (!source.read) flags.push(el("span", { class: skipped ? "flag flag-quiet" : "flag flag-strong" }, say(skipped ? "page-source-skipped" : "page-source-unread")));
+  const open = source.needs.filter((need) => !isAnswered(source, ANSWERS_TO[need.code]?.kind)).length;
+  if (open > 0) flags.push(el("span", { class: "flag" }, say("page-source-questions", { n: open })));
   if (source.rows_refused > 0) flags.push(el("span", { class: "flag" }, say("page-source-refused", { n: source.rows_refused })));
   if (source.notices.length > 0) flags.push(el("span", { class: "flag flag-quiet" }, say("page-source-notices", { n: source.notices.length + source.notices_left_out })));
+  const unused = source.columns.filter((column) => column.role === "unused" && column.heading.trim() !== "").map((column) => column.heading);
+  if (unused.length > 0) flags.push(el("span", { class: "flag flag-long" }, unusedText(unused)));
   const file = state.files[source.index];
   return el(
     "details",
-    { id: controlId("source", source.name, String(source.index)), class: "fold source", open: only || !source.read || source.rows_refused > 0 },
+    { id: controlId("source", source.name, String(source.index)), class: "fold source", open: only || (!source.read && !skipped) || source.rows_refused > 0 },
     el(
       "summary",
       {},
@@ -119,26 +204,43 @@ function sourceCard(source: SourceView, only: boolean): HTMLElement {
       el("span", { class: "quiet" }, say("page-source-size", { size: byteCount(source.bytes), n: source.readings })),
       ...flags,
     ),
-    source.problem === null ? null : el("p", { class: "problem" }, source.problem),
+    source.problem === null ? null : el("p", { class: skipped ? "quiet" : "problem" }, source.problem),
     source.read && !only ? equation(source, "equation") : null,
     source.set_aside.length === 0
       ? null
       : el("p", { class: "quiet" }, say("page-set-aside-heading"), " ", source.set_aside.map((one) => `${one.reason} (${count(one.rows)})`).join("; ")),
-    noticeTable(say("page-refusals-heading", { n: source.rows_refused }), source.refusals, source.refusals_left_out),
-    noticeTable(say("page-notices-heading", { n: source.notices.length + source.notices_left_out }), source.notices, source.notices_left_out),
+    noticeTable(say("page-refusals-heading", { n: source.rows_refused }), source, source.refusals, source.refusals_left_out),
+    noticeTable(say("page-notices-heading", { n: source.notices.length + source.notices_left_out }), source, source.notices, source.notices_left_out),
     columnTable(source),
     el(
       "details",
       { id: controlId("correct", source.name, String(source.index)), class: "fold fold-inner" },
       el("summary", {}, say("page-correct-heading")),
       el("p", { class: "quiet" }, say("page-correct-lead")),
-      el("div", { class: "controls" }, ...ACTS_ABOUT_A_FILE.map((act) => choice({ kind: act.kind, target: sourceTarget(source.name), about: source.name }, act.values))),
+      el("div", { class: "controls" }, ...ACTS_ABOUT_A_FILE.map((act) => choice({ kind: act.kind, target: sourceTarget(source.name), about: source.name, wider: [""], where: "correct" }, act.values))),
     ),
     el("p", { class: "quiet digest" }, say("page-source-digest"), " ", el("code", {}, source.sha256)),
     file === undefined
       ? null
       : el("button", { type: "button", class: "tool", on: { click: () => void removeFile(file.key) } }, say("page-source-remove"), el("span", { class: "heard" }, ` ${source.name}`)),
   );
+}
+
+function unusedText(headings: string[]): string {
+  const names = headings.slice(0, 3).join(", ");
+  return say("page-columns-unused", { n: headings.length, names: headings.length > 3 ? say("page-and-more", { names, n: headings.length - 3 }) : names });
+}
+
+function isAnswered(source: SourceView, kind: string | undefined): boolean {
+  return kind !== undefined && inForce(kind, [sourceTarget(source.name), ""]) !== null;
+}
+
+/** What a person has said since about the thing a notice speaks of. */
+function noticeAnswer(source: SourceView, notice: NoticeView): Child {
+  const kind = SETTLES_NOTICE[notice.code];
+  const act = kind === undefined ? null : inForce(kind, [sourceTarget(source.name), ""]);
+  if (kind === undefined || act === null) return null;
+  return [el("span", { class: "flag flag-quiet" }, say("page-question-answered", { value: valueName(kind, act.value) })), " "];
 }
 
 function table(caption: string, headings: string[], rows: Child[][]): HTMLElement {
@@ -155,7 +257,7 @@ function table(caption: string, headings: string[], rows: Child[][]): HTMLElemen
   );
 }
 
-function noticeTable(caption: string, notices: NoticeView[], leftOut: number): Child {
+function noticeTable(caption: string, source: SourceView, notices: NoticeView[], leftOut: number): Child {
   if (notices.length === 0) return null;
   const shown = notices.slice(0, MOST_ROWS);
   const hidden = leftOut + notices.length - shown.length;
@@ -163,7 +265,7 @@ function noticeTable(caption: string, notices: NoticeView[], leftOut: number): C
     table(
       caption,
       [say("page-table-where"), say("page-table-why"), say("page-table-remedy"), say("page-table-rows")],
-      shown.map((notice) => [inFile(notice.line, notice.column, notice.heading), notice.text, notice.remedy, count(notice.rows)]),
+      shown.map((notice) => [inFile(notice.line, notice.column, notice.heading), [noticeAnswer(source, notice), notice.text], notice.remedy, count(notice.rows)]),
     ),
     hidden > 0 ? el("p", { class: "quiet" }, say("page-table-left-out", { n: hidden })) : null,
   ];

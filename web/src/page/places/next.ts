@@ -7,14 +7,17 @@ import { goTo } from "../place";
 import { showOrder } from "../looking";
 import { ANY_READING, state } from "../state";
 import { lotName, namesOf } from "../outcomes";
-import { count, say } from "../words";
+import { say } from "../words";
+import { nothingRead } from "./nothing-read";
 import { gatherReasons, isOpen, type GatheredReason } from "./reasons";
 
-const MOST_LOTS = 12;
+const LOTS_AT_ONCE = 4;
+const MOST_LOTS = 60;
 const MOST_SAID = 6;
 
-export function nextNeeds(summary: Summary): number {
-  return openReasons(summary, "outcome").length + openReasons(summary, "evidence").length;
+export function nextNeeds(summary: Summary): string {
+  const n = openReasons(summary, "outcome").length + openReasons(summary, "evidence").length;
+  return n === 0 ? "" : say("page-needs-next", { n });
 }
 
 function openReasons(summary: Summary, kind: GatheredReason["kind"]): GatheredReason[] {
@@ -27,23 +30,28 @@ export function drawNext(host: HTMLElement): void {
     redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
     return;
   }
+  const nothing = nothingRead(summary);
+  if (nothing !== null) {
+    redraw(host, nothing);
+    return;
+  }
   const outcomes = openReasons(summary, "outcome");
   const evidence = openReasons(summary, "evidence");
   redraw(
     host,
     outcomes.length + evidence.length === 0 ? el("p", { class: "lead" }, say("page-next-nothing")) : null,
-    group("outcomes", say("page-next-outcomes", { n: outcomes.length }), outcomes, summary),
-    group("evidence", say("page-next-evidence", { n: evidence.length }), evidence, summary),
+    group("outcomes", say("page-next-outcomes", { n: outcomes.length }), outcomes),
+    group("evidence", say("page-next-evidence", { n: evidence.length }), evidence),
   );
 }
 
-function group(id: string, heading: string, reasons: GatheredReason[], summary: Summary): Child {
+function group(id: string, heading: string, reasons: GatheredReason[]): Child {
   if (reasons.length === 0) return null;
   return el(
     "section",
     { class: "todo-group", "aria-labelledby": `next-${id}` },
     el("h2", { id: `next-${id}` }, heading),
-    el("ol", { class: "todos" }, ...reasons.map((reason) => todo(reason, summary))),
+    el("ol", { class: "todos" }, ...reasons.map(todo)),
   );
 }
 
@@ -54,7 +62,7 @@ function byText(reason: GatheredReason): [string, LotView[]][] {
   return [...lots];
 }
 
-function todo(reason: GatheredReason, summary: Summary): HTMLElement {
+function todo(reason: GatheredReason, at: number): HTMLElement {
   const where = EVIDENCE.find((evidence) => evidence.reasons.includes(reason.code));
   return el(
     "li",
@@ -64,7 +72,7 @@ function todo(reason: GatheredReason, summary: Summary): HTMLElement {
       { class: "todo-what" },
       el("h3", {}, reason.remedy === "" ? (reason.said[0]?.text ?? reason.code) : reason.remedy),
       el("div", { class: "todo-why" }, ...byText(reason).slice(0, MOST_SAID).map(([text, lots]) => el("p", {}, el("strong", {}, namesOf(lots)), " ", text))),
-      reason.materials > 0 ? el("p", { class: "quiet" }, say("page-next-materials", { n: reason.materials })) : null,
+      reason.materials.size > 0 ? el("p", { class: "quiet" }, say("page-next-materials", { n: reason.materials.size })) : null,
     ),
     el(
       "div",
@@ -73,28 +81,42 @@ function todo(reason: GatheredReason, summary: Summary): HTMLElement {
         ? null
         : el(
             "button",
-            { type: "button", class: "primary", on: { click: () => goTo("trust", `evidence-${where.id}-heading`) } },
-            say("page-next-give"),
+            { type: "button", class: "primary", on: { click: () => giveNow(where.id) } },
+            say(where.id === "files" ? "page-next-files" : "page-next-give"),
             el("span", { class: "heard" }, ` ${say(`page-evidence-${where.id}`)}`),
           ),
-      reason.code === "rows_refused" ? el("button", { type: "button", class: "primary", on: { click: () => goTo("came-in") } }, say("page-next-files")) : null,
-      ...reason.lots.slice(0, MOST_LOTS).map((lot) =>
-        el(
-          "button",
-          {
-            type: "button",
-            class: "tool",
-            on: {
-              click: () => {
-                void showOrder({ ...ANY_READING, lot: lot.index, outcome: reason.kind === "outcome" ? "open" : "" });
-                goTo("says", "readings-heading");
-              },
-            },
-          },
-          say("page-next-show", { lot: lotName(lot) }),
-        ),
-      ),
-      reason.lots.length > MOST_LOTS ? el("span", { class: "quiet" }, say("page-next-lots-left", { n: reason.lots.length - MOST_LOTS, of: count(summary.lots.length) })) : null,
+      ...reason.lots.slice(0, LOTS_AT_ONCE).map((lot) => showLot(reason, lot)),
+      reason.lots.length > LOTS_AT_ONCE
+        ? el(
+            "details",
+            { id: `next-more-${reason.kind}-${reason.code}-${at}`, class: "fold more-steps" },
+            el("summary", {}, say("page-next-lots-left", { n: reason.lots.length - LOTS_AT_ONCE })),
+            el("div", { class: "todo-steps" }, ...reason.lots.slice(LOTS_AT_ONCE, MOST_LOTS).map((lot) => showLot(reason, lot))),
+            reason.lots.length > MOST_LOTS ? el("p", { class: "quiet" }, say("page-lots-left", { n: reason.lots.length - MOST_LOTS })) : null,
+          )
+        : null,
     ),
+  );
+}
+
+function giveNow(evidence: string): void {
+  if (evidence === "files") goTo("came-in");
+  else goTo("trust", `evidence-${evidence}`);
+}
+
+function showLot(reason: GatheredReason, lot: LotView): HTMLElement {
+  return el(
+    "button",
+    {
+      type: "button",
+      class: "tool",
+      on: {
+        click: () => {
+          void showOrder({ ...ANY_READING, lot: lot.index, outcome: reason.kind === "outcome" ? "open" : "" });
+          goTo("says", "readings-heading");
+        },
+      },
+    },
+    say("page-next-show", { lot: lotName(lot) }),
   );
 }

@@ -1,7 +1,8 @@
 // Which homogeneous materials each part has. Where the measured ones are all of them, one press says so.
 
 import type { Summary } from "../../shared/door";
-import { controlId, entry, standing } from "../acts-given";
+import { controlId, entry } from "../acts-given";
+import { standing } from "../acts-in-force";
 import { escaped, partTarget } from "../act-kinds";
 import { el, type Child } from "../elements";
 import { doAct } from "../inspection";
@@ -37,7 +38,7 @@ function onePart(part: string, names: string[]): HTMLElement {
   const given = standing("bill_of_materials", target) !== null;
   return el(
     "div",
-    { class: "per-lot per-part" },
+    { id: controlId("part", target), class: "per-lot per-part", "data-missing": given ? undefined : "yes" },
     el("h3", {}, part, " ", el("span", { class: "quiet" }, say("page-parts-measured", { names: names.join(", ") }))),
     given
       ? null

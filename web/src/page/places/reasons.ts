@@ -11,7 +11,8 @@ export interface GatheredReason {
   /** What is said, and of which lot. */
   said: { lot: LotView; text: string }[];
   lots: LotView[];
-  materials: number;
+  /** Which materials, each once however many of its substances are open. */
+  materials: Set<number>;
 }
 
 /** In the order in which the core gives them: worst lot first, worst reason first. */
@@ -21,7 +22,7 @@ export function gatherReasons(summary: Summary, kind: ReasonView["kind"]): Gathe
     const key = `${reason.code}\n${reason.remedy}`;
     let found = gathered.get(key);
     if (found === undefined) {
-      found = { code: reason.code, kind: reason.kind, remedy: reason.remedy, holds: false, said: [], lots: [], materials: 0 };
+      found = { code: reason.code, kind: reason.kind, remedy: reason.remedy, holds: false, said: [], lots: [], materials: new Set() };
       gathered.set(key, found);
     }
     if (!found.lots.includes(lot)) found.lots.push(lot);
@@ -39,7 +40,7 @@ export function gatherReasons(summary: Summary, kind: ReasonView["kind"]): Gathe
     for (const reason of material.reasons) {
       if (reason.kind !== kind) continue;
       const found = entry(reason, lot);
-      found.materials += 1;
+      found.materials.add(material.index);
       // A lot's own reasons sum up its materials'; only what they leave out is said again.
       if (!found.said.some((one) => one.lot === lot)) found.said.push({ lot, text: reason.text });
     }

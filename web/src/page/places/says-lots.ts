@@ -9,6 +9,7 @@ import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes"
 import { goTo } from "../place";
 import { ANY_READING, state } from "../state";
 import { count, say } from "../words";
+import { nothingRead } from "./nothing-read";
 import { worstFirst } from "./reasons";
 
 const LOTS_AT_ONCE = 4;
@@ -16,14 +17,22 @@ const MOST_LOTS = 60;
 const MOST_PARTS = 100;
 const REASONS_AT_ONCE = 3;
 
-export function saysNeeds(summary: Summary): number {
-  return summary.lots.filter((lot) => lot.disposition !== "accept").length;
+export function saysNeeds(summary: Summary): string {
+  const among = (disposition: string): number => summary.lots.filter((lot) => lot.disposition === disposition).length;
+  const held = among("hold");
+  const refused = among("not_accept");
+  return [refused > 0 ? say("page-needs-says-not-accept", { n: refused }) : "", held > 0 ? say("page-needs-says-held", { n: held }) : ""].filter((part) => part !== "").join(", ");
 }
 
 export function drawSaysLots(host: HTMLElement): void {
   const { summary } = state;
   if (summary === null) {
     redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
+    return;
+  }
+  const nothing = nothingRead(summary);
+  if (nothing !== null) {
+    redraw(host, nothing);
     return;
   }
   const lots = worstFirst(summary.lots);

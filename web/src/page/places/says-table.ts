@@ -1,11 +1,13 @@
 // What does it say, reading by reading: the filters, the table, and the one reading that is looked at closely.
 
 import type { Query, Summary } from "../../shared/door";
+import { showRefusal } from "../acts-given";
 import { ORDERS, orderName, readingColumns } from "../columns";
 import { detailContent, readingTitle } from "../detail";
 import { append, el } from "../elements";
 import { Grid } from "../grid";
 import { fetchDetail, fetchRows, showOrder } from "../looking";
+import { typedNumber } from "../numbers";
 import { lotName, substanceName } from "../outcomes";
 import { ANY_READING, change, state, watch } from "../state";
 import { count, say } from "../words";
@@ -29,7 +31,7 @@ export function makeSaysTable(host: HTMLElement): void {
   narrow.addEventListener("change", columnsAgain);
 
   // ---- filters ----
-  const text = el("input", { id: "filter-text", type: "search", autocomplete: "off" });
+  const text = el("input", { id: "filter-text", type: "search", autocomplete: "off", placeholder: say("page-filter-text-where") });
   const substance = el("select", { id: "filter-substance" });
   const outcome = el("select", { id: "filter-outcome" });
   const lot = el("select", { id: "filter-lot" });
@@ -38,14 +40,20 @@ export function makeSaysTable(host: HTMLElement): void {
   const shown = el("p", { id: "readings-shown", class: "readings-shown" });
   const direction = el("button", { type: "button", id: "filter-direction", class: "tool", on: { click: () => void showOrder({ ...state.query, descending: !state.query.descending }) } });
   const clear = el("button", { type: "button", id: "filter-clear", class: "tool", on: { click: () => void showOrder({ ...ANY_READING, sort: state.query.sort, descending: state.query.descending }) } }, say("page-filter-clear"));
-  const goto = el("input", { id: "go-to-row", type: "number", min: 1, step: 1, inputmode: "numeric" });
+  const goto = el("input", { id: "go-to-row", type: "text", inputmode: "numeric", autocomplete: "off", "aria-describedby": "go-to-row-refusal" });
+  const noSuchRow = el("p", { id: "go-to-row-refusal", class: "refusal", hidden: true });
 
   let typing = 0;
   text.addEventListener("input", () => {
     clearTimeout(typing);
     typing = window.setTimeout(() => void showOrder({ ...state.query, text: text.value }), TYPING_MS);
   });
-  substance.addEventListener("change", () => void showOrder({ ...state.query, substance: substance.value }));
+  // A substance alone picks no reading out, so it brings those with most of it to the top.
+  substance.addEventListener("change", () => {
+    const by = substance.value;
+    const order = by === "" ? { sort: "worst", descending: false } : state.query.outcome === "" ? { sort: by, descending: true } : {};
+    void showOrder({ ...state.query, substance: by, ...order });
+  });
   outcome.addEventListener("change", () => void showOrder({ ...state.query, outcome: outcome.value }));
   lot.addEventListener("change", () => void showOrder({ ...state.query, lot: Number(lot.value) }));
   sort.addEventListener("change", () => void showOrder({ ...state.query, sort: sort.value, descending: false }));
@@ -63,6 +71,16 @@ export function makeSaysTable(host: HTMLElement): void {
     direction,
     clear,
   );
+  function goToRow(): void {
+    const typed = typedNumber(goto.value, "whole");
+    const row = typed === null ? 0 : Number(typed);
+    const there = row >= 1 && row <= state.order.length;
+    goto.setAttribute("aria-invalid", String(!there));
+    showRefusal(noSuchRow, there ? "" : say("page-no-such-row", { typed: goto.value, of: state.order.length }));
+    if (!there) return;
+    grid.root.scrollIntoView({ block: "nearest" });
+    grid.focusRow(row - 1);
+  }
   const jump = el(
     "form",
     {
@@ -70,7 +88,7 @@ export function makeSaysTable(host: HTMLElement): void {
       on: {
         submit: (event) => {
           event.preventDefault();
-          if (goto.value !== "") grid.focusRow(Number(goto.value) - 1);
+          goToRow();
         },
       },
     },
@@ -137,6 +155,7 @@ export function makeSaysTable(host: HTMLElement): void {
     el("h2", { id: "readings-heading", tabindex: -1 }, say("page-readings-heading")),
     filters,
     el("div", { class: "under-filters" }, shown, el("div", { class: "field-check" }, halogens, el("label", { for: "filter-halogens" }, say("page-filter-halogens"))), jump),
+    noSuchRow,
     empty,
     split,
     el("p", { class: "quiet" }, say("page-readings-keys")),
@@ -150,7 +169,7 @@ export function makeSaysTable(host: HTMLElement): void {
   let drawnFor: Summary | null = null;
   watch(["summary", "query", "order"], () => {
     const { summary, query } = state;
-    all.hidden = summary === null;
+    all.hidden = summary === null || summary.readings === 0;
     if (summary === null) {
       drawnFor = null;
       return;
@@ -166,7 +185,6 @@ export function makeSaysTable(host: HTMLElement): void {
     direction.textContent = say(`page-filter-${query.descending ? "descending" : "ascending"}${query.sort === "worst" ? "-worst" : ""}`);
     shown.textContent = say("page-shown", { n: state.order.length, shown: count(state.order.length), of: count(summary.readings) });
     clear.hidden = !narrowed(query);
-    goto.max = String(state.order.length);
     empty.hidden = state.order.length > 0;
     split.hidden = state.order.length === 0;
     columnsAgain();

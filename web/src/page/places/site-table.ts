@@ -1,10 +1,12 @@
 // The site's own table of repeatability at the action level, a row at a time.
 
 import type { Summary } from "../../shared/door";
-import { controlId, record, refusalLine, signature, valueName } from "../acts-given";
+import { controlId, record, refusalLine, showRefusal } from "../acts-given";
+import { signature, valueName } from "../acts-in-force";
 import { CLASSES } from "../act-kinds";
 import { el, type Child } from "../elements";
 import { undo } from "../inspection";
+import { typedNumber } from "../numbers";
 import { say } from "../words";
 
 const ELEMENTS = ["Cd", "Pb", "Hg", "Cr", "Br", "Cl"];
@@ -13,16 +15,29 @@ export function siteTable(summary: Summary): Child {
   const rows = summary.acts.filter((act) => act.kind === "site_sigma" && !act.undone);
   const element = el("select", { id: "site-element" }, ...ELEMENTS.map((symbol) => el("option", {}, symbol)));
   const kind = el("select", { id: "site-class" }, ...CLASSES.map((value) => el("option", { value }, valueName("class", value))));
-  const sigma = el("input", { id: "site-sigma", type: "number", min: "0", step: "any", inputmode: "decimal", required: true });
-  const seconds = el("input", { id: "site-seconds", type: "number", min: "0", step: "any", inputmode: "decimal" });
-  const constant = el("input", { id: "site-constant", type: "number", min: "0", step: "any", inputmode: "decimal" });
+  const sigma = el("input", { id: "site-sigma", type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": "site-refusal" });
+  const seconds = el("input", { id: "site-seconds", type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": "site-refusal" });
+  const constant = el("input", { id: "site-constant", type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": "site-refusal" });
   const refusal = refusalLine("site");
   const field = (key: string, control: HTMLElement): Child => el("div", { class: "field" }, el("label", { for: control.id }, say(key)), control);
   const submit = (event: Event): void => {
     event.preventDefault();
-    const parts = [`element=${element.value}`, `class=${kind.value}`, `s=${sigma.value} mg/kg`];
-    if (seconds.value !== "") parts.push(`seconds=${seconds.value}`);
-    if (constant.value !== "") parts.push(`constant=${constant.value} mg/kg`);
+    const numbers = new Map<HTMLInputElement, string>();
+    for (const input of [sigma, seconds, constant]) {
+      const typed = input.value.trim();
+      const value = typed === "" && input !== sigma ? "" : typedNumber(typed, "decimal");
+      input.removeAttribute("aria-invalid");
+      if (value === null) {
+        input.setAttribute("aria-invalid", "true");
+        showRefusal(refusal, say("page-act-no-number", { typed }));
+        input.focus();
+        return;
+      }
+      numbers.set(input, value);
+    }
+    const parts = [`element=${element.value}`, `class=${kind.value}`, `s=${numbers.get(sigma) ?? ""} mg/kg`];
+    if (numbers.get(seconds) !== "") parts.push(`seconds=${numbers.get(seconds) ?? ""}`);
+    if (numbers.get(constant) !== "") parts.push(`constant=${numbers.get(constant) ?? ""} mg/kg`);
     void record({ kind: "site_sigma", value: parts.join(";") }, refusal);
   };
   return el(

@@ -2,35 +2,45 @@
 
 import { el } from "../elements";
 import { demoDeliveries, type Delivery } from "../demo";
-import { takeDoor } from "../door-taken";
+import { wantDoor } from "../door-taken";
+import { chooseFiles, chooseRuleBook } from "../bring";
 import { addFiles, startAgain, takeText } from "../inspection";
 import { goTo } from "../place";
-import { change, type Door } from "../state";
+import { change, state, type Door } from "../state";
 import { say } from "../words";
 
-export function drawStart(host: HTMLElement, chooseFiles: () => void): void {
+export function drawStart(host: HTMLElement): void {
   const deliveries = el("div", { class: "deliveries" });
   const door = (name: Door, ...content: HTMLElement[]): HTMLElement =>
     el("section", { class: `door door-${name}`, "aria-labelledby": `door-${name}` }, el("h2", { id: `door-${name}` }, say(`page-door-${name}`)), el("p", {}, say(`page-door-${name}-what`)), ...content);
-  const enter = (name: Door, primary: boolean): HTMLElement =>
+  const press = (name: Door, id: string, look: string, key: string, choose: () => void): HTMLElement =>
     el(
       "button",
       {
         type: "button",
-        id: `enter-${name}`,
-        class: primary ? "primary" : "second",
+        id,
+        class: look,
         on: {
           click: () => {
-            void takeDoor(name);
-            chooseFiles();
+            wantDoor(name);
+            choose();
           },
         },
       },
-      say(`page-door-${name}-enter`),
+      say(key),
     );
   host.replaceChildren(
-    door("inspect", enter("inspect", true)),
-    door("ship", el("p", { class: "caution-line" }, say("page-not-a-declaration")), enter("ship", false)),
+    door("inspect", press("inspect", "enter-inspect", "primary", "page-door-inspect-enter", chooseFiles)),
+    door(
+      "ship",
+      el("p", { class: "caution-line" }, say("page-not-a-declaration")),
+      el(
+        "div",
+        { class: "door-steps" },
+        press("ship", "enter-ship-rules", "tool", "page-door-ship-rules", chooseRuleBook),
+        press("ship", "enter-ship", "second", "page-door-ship-enter", chooseFiles),
+      ),
+    ),
     door("train", el("p", { class: "hint" }, say("page-door-train-invented")), deliveries),
   );
   void demoDeliveries().then((found) => {
@@ -48,10 +58,17 @@ export function drawStart(host: HTMLElement, chooseFiles: () => void): void {
   });
 }
 
-async function openDelivery(delivery: Delivery): Promise<void> {
+export async function openDelivery(delivery: Delivery): Promise<void> {
   await startAgain();
-  change({ door: "train", lesson: delivery });
+  change({ door: "train", doorWanted: null, lesson: delivery });
   if (delivery.settings !== null) await takeText("settings", delivery.settings.name, delivery.settings.text);
   await addFiles(delivery.results.map((file) => ({ name: file.name, bytes: new Blob([file.text]), invented: true })));
   goTo("says");
+}
+
+/** The lesson so many steps on from the one that is open, or null past either end. */
+export async function lessonFrom(steps: number): Promise<Delivery | null> {
+  const all = await demoDeliveries();
+  const at = all.findIndex((one) => one.folder === state.lesson?.folder);
+  return at < 0 ? null : (all[at + steps] ?? null);
 }

@@ -1,28 +1,37 @@
 // Can we trust it? What was not given, what that does to the lots, and the control that gives it.
 
-import type { Summary } from "../../shared/door";
-import { choice, controlId, entry } from "../acts-given";
-import { EVIDENCE, lotTarget, type Evidence } from "../act-kinds";
+import type { LotView, Summary } from "../../shared/door";
+import { choice, controlId, entry, type ControlWishes } from "../acts-given";
+import { EVIDENCE, lotTarget, materialTarget, partTarget, sourceTarget, type Choosable, type Evidence, type Typed } from "../act-kinds";
+import { inForce, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { lotName, namesOf } from "../outcomes";
 import { goTo } from "../place";
 import { state } from "../state";
 import { say } from "../words";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
+import { nothingRead } from "./nothing-read";
 import { partsGiven } from "./parts-given";
 import { siteTable } from "./site-table";
 
 const MOST_LOTS = 100;
+const FEW = 6;
 
 /** How many kinds of evidence are missing. */
-export function trustNeeds(summary: Summary): number {
-  return new Set(gatherReasons(summary, "evidence").filter(isOpen).map((reason) => reason.code)).size;
+export function trustNeeds(summary: Summary): string {
+  const n = new Set(gatherReasons(summary, "evidence").filter(isOpen).map((reason) => reason.code)).size;
+  return n === 0 ? "" : say("page-needs-trust", { n });
 }
 
 export function drawTrust(host: HTMLElement): void {
   const { summary } = state;
   if (summary === null) {
     redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
+    return;
+  }
+  const nothing = nothingRead(summary);
+  if (nothing !== null) {
+    redraw(host, nothing, books(summary));
     return;
   }
   const missing = gatherReasons(summary, "evidence");
@@ -35,16 +44,9 @@ export function drawTrust(host: HTMLElement): void {
   const others = missing.filter((reason) => !told.has(reason.code));
   redraw(
     host,
+    el("p", { class: "quiet" }, say("page-evidence-advisory-hint")),
     el("div", { class: "cards" }, ...cards),
-    others.length === 0
-      ? null
-      : el(
-          "section",
-          { class: "card card-open" },
-          el("h2", {}, say("page-trust-others")),
-          el("ul", { class: "reasons" }, ...others.map(effect)),
-          others.some((reason) => reason.code === "rows_refused") ? el("div", {}, el("button", { type: "button", class: "second", on: { click: () => goTo("came-in") } }, say("page-next-files"))) : null,
-        ),
+    others.length === 0 ? null : el("section", { class: "card card-open" }, el("h2", {}, say("page-trust-others")), el("ul", { class: "reasons" }, ...others.map(effect))),
     books(summary),
   );
 }
@@ -72,35 +74,127 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary): 
     ),
     el("p", { class: "quiet" }, say(`page-evidence-${evidence.id}-why`, { check: summary.totals.rows_check })),
     reasons.length > 0 ? el("ul", { class: "reasons" }, ...reasons.map(effect)) : null,
-    el("div", { class: "controls" }, ...evidence.acts.map((act) => ("values" in act ? choice({ kind: act.kind }, act.values) : entry({ kind: act.kind }, act.type, act.traits)))),
-    evidence.perLot.length > 0 && summary.lots.length > 1 ? perLot(evidence, summary) : null,
+    evidence.perLot.length > 0 ? perLot(evidence, summary) : null,
+    evidence.id === "thickness" && summary.sources.some((source) => source.columns.some((column) => column.role === "thickness")) ? el("p", { class: "hint" }, say("page-thickness-column")) : null,
+    evidence.perMaterial === null ? null : perMaterial(evidence.perMaterial, evidence, summary),
+    evidence.perFile === null ? null : perFile(evidence.perFile, summary),
+    evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, { kind: act.kind }))),
     evidence.id === "materials" ? partsGiven(summary) : null,
     evidence.id === "sigma" ? siteTable(summary) : null,
     evidence.id === "halogens" ? halogenBook(summary) : null,
+    evidence.id === "files" && reasons.length > 0 ? el("div", {}, el("button", { type: "button", class: "second", on: { click: () => goTo("came-in") } }, say("page-next-files"))) : null,
   );
+}
+
+function control(act: Choosable | Typed, wishes: ControlWishes): HTMLElement {
+  return "values" in act ? choice(wishes, act.values) : entry(wishes, act.type);
 }
 
 function halogenBook(summary: Summary): HTMLElement {
   const names = Object.fromEntries(summary.rule_books.filter((book) => book.has_halogens).map((book) => [book.id, book.title]));
-  return choice({ kind: "halogen_book" }, Object.keys(names), names);
+  return choice({ kind: "halogen_book", names }, Object.keys(names));
 }
 
-function perLot(evidence: Evidence, summary: Summary): HTMLElement {
-  const lots = worstFirst(summary.lots).slice(0, MOST_LOTS);
-  return el(
-    "details",
-    { id: `evidence-${evidence.id}-lots`, class: "fold fold-inner" },
-    el("summary", {}, say("page-evidence-per-lot", { n: summary.lots.length })),
-    ...lots.map((lot) =>
+/** One for the whole inspection, where several lots, files or materials may share it. */
+function forAll(acts: (Choosable | Typed)[]): HTMLElement {
+  return el("div", { class: "per-lot" }, el("h3", {}, say("page-evidence-for-all")), el("div", { class: "controls" }, ...acts.map((act) => control(act, { kind: act.kind, about: say("page-evidence-for-all"), bare: true }))));
+}
+
+/** Each lot has its own size: it is given for the lot, so that it stands above whatever a settings file says of it. */
+function perLot(evidence: Evidence, summary: Summary): Child {
+  // Lots that nobody named share one target, so they share one control.
+  const targets = new Set<string>();
+  const all = worstFirst(summary.lots).filter((lot) => !targets.has(lotTarget(lot)) && targets.add(lotTarget(lot)));
+  const lots = all.slice(0, MOST_LOTS);
+  const missing = (lot: LotView): boolean => evidence.perLot.some((act) => inForce(act.kind, [lotTarget(lot), ""]) === null);
+  const block = (lot: LotView): HTMLElement =>
+    el(
+      "div",
+      { class: "per-lot", "data-missing": missing(lot) ? "yes" : undefined },
+      el("h3", {}, lotName(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
       el(
         "div",
-        { class: "per-lot" },
-        el("h3", {}, lotName(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
-        el("div", { class: "controls" }, ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), about: lotName(lot), bare: true }, act.type, act.traits))),
+        { class: "controls" },
+        ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: lotName(lot), bare: all.length > 1 }, act.type)),
       ),
+    );
+  const [only] = lots;
+  if (only !== undefined && all.length === 1) return block(only);
+  return [
+    el(
+      "details",
+      { id: `evidence-${evidence.id}-lots`, class: "fold fold-inner", open: all.length <= FEW },
+      el("summary", {}, say("page-evidence-per-lot", { n: all.length })),
+      ...lots.map(block),
+      all.length > lots.length ? el("p", { class: "quiet" }, say("page-evidence-lots-left", { n: all.length - lots.length })) : null,
     ),
-    summary.lots.length > lots.length ? el("p", { class: "quiet" }, say("page-evidence-lots-left", { n: summary.lots.length - lots.length })) : null,
-  );
+    forAll(evidence.perLot),
+  ];
+}
+
+interface OneMaterial {
+  part: string | null;
+  material: string | null;
+  classes: string[];
+  missing: boolean;
+}
+
+/** Those that lack it, and those for which somebody gave it, whether on their own or with their part. */
+function materialsFor(kind: string, evidence: Evidence, summary: Summary): OneMaterial[] {
+  const found = new Map<string, OneMaterial>();
+  for (const material of summary.materials) {
+    const target = materialTarget(material);
+    const missing = material.reasons.some((reason) => evidence.reasons.includes(reason.code));
+    const given = inForce(kind, [target, partTarget(material.part ?? "")]) !== null;
+    if (!missing && !given) continue;
+    const one = found.get(target) ?? { part: material.part, material: material.material, classes: [], missing: false };
+    if (!one.classes.includes(material.class_text)) one.classes.push(material.class_text);
+    one.missing ||= missing;
+    found.set(target, one);
+  }
+  return [...found.values()].sort((a, b) => Number(b.missing) - Number(a.missing));
+}
+
+function perMaterial(act: Choosable | Typed, evidence: Evidence, summary: Summary): Child {
+  const all = materialsFor(act.kind, evidence, summary);
+  const block = (one: OneMaterial): HTMLElement => {
+    const name = one.material ?? say("page-material-unnamed");
+    const target = materialTarget(one);
+    return el(
+      "div",
+      { class: "per-lot", "data-missing": one.missing ? "yes" : undefined },
+      el("h3", {}, name, el("span", { class: "quiet" }, ` ${one.part ?? say("page-part-unnamed")}`)),
+      evidence.id === "class" ? el("p", { class: "quiet" }, say("page-class-now", { classes: one.classes.join(", ") })) : null,
+      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: `${name}, ${one.part ?? ""}`, bare: all.length > 1 || evidence.id === "class" }),
+    );
+  };
+  const shown = all.slice(0, MOST_LOTS);
+  const [only] = shown;
+  if (only !== undefined && all.length === 1) return block(only);
+  return [
+    shown.length === 0
+      ? null
+      : el(
+          "details",
+          { id: `evidence-${evidence.id}-materials`, class: "fold fold-inner", open: shown.length <= FEW },
+          el("summary", {}, say("page-evidence-per-material", { n: all.length })),
+          ...shown.map(block),
+          all.length > shown.length ? el("p", { class: "quiet" }, say("page-evidence-materials-left", { n: all.length - shown.length })) : null,
+        ),
+    forAll([act]),
+  ];
+}
+
+function perFile(act: Choosable, summary: Summary): Child {
+  const [only] = summary.sources;
+  if (only !== undefined && summary.sources.length === 1) return choice({ kind: act.kind, target: sourceTarget(only.name), wider: [""], where: "trust" }, act.values);
+  const own = summary.sources.filter((source) => standing(act.kind, sourceTarget(source.name)) !== null);
+  return [
+    choice({ kind: act.kind, where: "trust" }, act.values),
+    own.length === 0
+      ? null
+      : el("div", { class: "per-lot" }, ...own.map((source) => choice({ kind: act.kind, target: sourceTarget(source.name), about: source.name, bare: true, where: "trust" }, act.values))),
+  ];
 }
 
 function books(summary: Summary): Child {

@@ -1,19 +1,22 @@
 // Write it down: who reviewed what and where, the acts so far, and the files to take away.
 
 import type { Summary, WrittenFile } from "../../shared/door";
-import { controlId, entry, signature, standing } from "../acts-given";
+import { controlId, entry } from "../acts-given";
+import { actText, signature, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { doAct, undo } from "../inspection";
 import { settingsText, writeFile } from "../looking";
 import { openInTab, save } from "../save";
 import { change, state } from "../state";
 import { say } from "../words";
+import { nothingRead } from "./nothing-read";
 import { today } from "./who";
 
 const FIELDS = ["title", "inspector", "place", "reviewed_at"] as const;
 
-export function writeNeeds(_summary: Summary): number {
-  return FIELDS.filter((kind) => standing(kind, "") === null).length;
+export function writeNeeds(_summary: Summary): string {
+  const n = FIELDS.filter((kind) => standing(kind, "") === null).length;
+  return n === 0 ? "" : say("page-needs-write", { n });
 }
 
 export function drawWrite(host: HTMLElement): void {
@@ -25,6 +28,7 @@ export function drawWrite(host: HTMLElement): void {
   redraw(
     host,
     el("p", { class: "lead" }, say("page-not-a-declaration")),
+    nothingRead(summary),
     el(
       "section",
       { class: "card", "aria-labelledby": "write-who" },
@@ -41,7 +45,7 @@ export function drawWrite(host: HTMLElement): void {
           entry({ kind: "reviewed_at" }, "date"),
           el("button", { type: "button", id: "reviewed-today", class: "tool", on: { click: () => void doAct({ kind: "reviewed_at", value: today() }) } }, say("page-write-reviewed-today")),
         ),
-        entry({ kind: "category" }, "number", { min: "1", max: "11", step: "1" }),
+        entry({ kind: "category" }, "whole"),
         entry({ kind: "placing_date" }, "date"),
       ),
     ),
@@ -116,12 +120,12 @@ function acts(summary: Summary): Child {
     ...summary.acts.map((act) =>
       el(
         "li",
-        { class: act.undone ? "act act-undone" : "act", value: act.number },
-        el("span", { class: "act-text" }, act.text, act.undone ? el("em", {}, ` ${say("page-act-undone")}`) : null),
+        { class: act.undone ? "act act-undone" : "act", id: controlId("recorded", "", String(act.number)), value: act.number },
+        el("span", { class: "act-text" }, actText(act), act.undone ? el("em", {}, ` ${say("page-act-undone")}`) : null),
         el("span", { class: "quiet" }, signature(act)),
         act.undone || act.kind === "undo"
           ? null
-          : el("button", { type: "button", id: controlId("undo", "", String(act.number)), class: "tool", on: { click: () => void undo(act.number) } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${act.text}`)),
+          : el("button", { type: "button", id: controlId("undo", "", String(act.number)), class: "tool", on: { click: () => void undo(act.number) } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${actText(act)}`)),
       ),
     ),
   );
