@@ -1,0 +1,26 @@
+// Every reason that speaks of missing evidence has a place where it can be given.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { test } from "node:test";
+import { top } from "./drive.mjs";
+
+const lot = readFileSync(join(top, "crates/core/src/lot.rs"), "utf8");
+const declared = new Map([...lot.slice(lot.indexOf("LotReasonCode {")).split("\n    }\n")[0].matchAll(/^\s+(\w+) => "([a-z_]+)",/gm)].map((match) => [match[1], match[2]]));
+const kind = lot.slice(lot.indexOf("pub const fn kind(self)")).split("ReasonKind::Outcome,")[0];
+const outcomes = new Set([...kind.matchAll(/LotReasonCode::(\w+)/g)].map((match) => match[1]));
+const evidence = [...declared].filter(([name]) => !outcomes.has(name)).map(([, code]) => code);
+
+const kinds = readFileSync(join(top, "web/src/page/act-kinds.ts"), "utf8");
+const placed = [...kinds.slice(kinds.indexOf("export const EVIDENCE")).matchAll(/reasons: \[([^\]]*)\]/g)].flatMap((match) => [...match[1].matchAll(/"([a-z_]+)"/g)].map((code) => code[1]));
+
+test("every evidence reason of the core belongs to one card", () => {
+  assert.ok(evidence.length >= 10, `the codes are read from lot.rs: ${evidence}`);
+  assert.ok(outcomes.size >= 5 && evidence.includes("trust_none") && !evidence.includes("over_limit"));
+  assert.deepEqual(evidence.filter((code) => placed.filter((one) => one === code).length !== 1), []);
+});
+
+test("no card waits for a reason that the core doesn't give", () => {
+  assert.deepEqual(placed.filter((code) => !evidence.includes(code)), []);
+});
