@@ -10,7 +10,7 @@ use serde::Deserialize;
 /// What is asked for.
 #[derive(Clone, Debug, Deserialize)]
 pub(crate) struct Query {
-    /// Part of a text in any identity column or the file's name; empty for any.
+    /// Words, each part of a text in some identity column or the file's name; empty for any.
     pub(crate) text: String,
     /// A substance's symbol, `Cl` or `total`; empty for any.
     pub(crate) substance: String,
@@ -44,9 +44,9 @@ pub(crate) fn order(inspection: &Inspection, findings: &Findings, lots: &[u32], 
     if !query.outcome.is_empty() || !query.substance.is_empty() {
         found.retain(|reading| outcome_answers(findings, *reading as usize, query));
     }
-    let needle = query.text.trim().to_lowercase();
-    if !needle.is_empty() {
-        let hits = text_hits(inspection, findings, &needle);
+    // Each word may stand in a field of its own.
+    for word in query.text.to_lowercase().split_whitespace() {
+        let hits = text_hits(inspection, findings, word);
         found.retain(|reading| hits.get(*reading as usize) == Some(&true));
     }
     sort(inspection, findings, query, &mut found);

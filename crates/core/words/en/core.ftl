@@ -633,4 +633,7 @@ cli-written = Written: { $file }
 need-unit_not_stated = The file does not state the unit of its values. Which unit is it?
 need-sigma_multiple_not_stated = The file does not state how many sigma its error column stands for. One, two or three?
 need-decimal_mark_unclear = Some numbers have a comma or point that may be a decimal or a thousands mark. Which is the decimal mark?
-need-class_not_stated = { $count } readings state no material class known here. Which class are they?
+need-class_not_stated = { $count ->
+        [one] One reading states
+       *[other] { $count } readings state
+    } no material class known here. Which class is it?
