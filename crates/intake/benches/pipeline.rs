@@ -29,7 +29,7 @@ fn table() -> Vec<u8> {
         (seed >> 8) % below
     };
     for row in 0..ROWS {
-        let class = ["polymer", "metal", "composite"][next(3) as usize];
+        let class = ["polymer", "metal", "composite"][(row % 120 % 3) as usize];
         let _ = write!(
             text,
             "S{row},P{},M{},{class},L{},Works {},2026-11-25 08:00,30",

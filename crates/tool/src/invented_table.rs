@@ -34,7 +34,8 @@ fn write_to(rows: u32, sink: &mut impl Write) -> std::io::Result<()> {
         (seed >> 8) % below
     };
     for row in 0..rows {
-        let class = CLASSES[next(3) as usize];
+        // A material has one class; with several it would be contested, which is not the ordinary day.
+        let class = CLASSES[(row % 120 % 3) as usize];
         let (part, material, lot, works) = (row % 50, row % 120, row % 40, row % 7);
         write!(sink, "S{row},P{part},M{material},{class},L{lot},Works {works},2026-11-25 08:00,30")?;
         for _ in ELEMENTS {
