@@ -12,7 +12,7 @@ use arguments::{Command, Review};
 use plumbline_core::acts;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
-use plumbline_core::reading::NoticeCode;
+use plumbline_core::reading::{Notice, NoticeCode, Source};
 use plumbline_core::report::{PROGRAM, csv, html, json, phrases};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::words::Words;
@@ -21,7 +21,7 @@ use plumbline_core::words::Words;
 const USAGE: u8 = 64;
 /// Exit status: the output could not be written (`EX_IOERR` of sysexits.h).
 const CANNOT_WRITE: u8 = 74;
-/// Refused rows of a source that are printed; all of them stand in findings.json.
+/// Refused rows, and notices, of a source that are printed; all of them stand in findings.json.
 const REFUSED_PRINTED: usize = 20;
 
 fn main() -> ExitCode {
@@ -130,26 +130,9 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
                 ],
             ));
         }
-        for notice in source.refusals.kept.iter().take(REFUSED_PRINTED) {
-            let text = format!(
-                "{} {}",
-                phrases::notice(words, notice, Some(source)),
-                phrases::notice_remedy(words, notice.code)
-            );
-            let id = match (notice.line, notice.column) {
-                (0, _) => "cli-source_problem",
-                (_, 0) => "cli-refused_row",
-                _ => "cli-refused",
-            };
-            say(&words.with(
-                id,
-                &[
-                    ("file", &source.name),
-                    ("line", &notice.line.to_string()),
-                    ("column", &notice.column.to_string()),
-                    ("text", &text),
-                ],
-            ));
+        let refusals = source.refusals.kept.iter().take(REFUSED_PRINTED);
+        for notice in refusals.chain(source.notices.kept.iter().take(REFUSED_PRINTED)) {
+            print_notice(words, source, notice);
         }
         let left =
             source.refusals.left_out + source.refusals.kept.len().saturating_sub(REFUSED_PRINTED) as u64;
@@ -174,6 +157,28 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
     say(&phrases::summary_says(words, findings));
     say(&phrases::summary_evidence(words, findings));
     say(&words.say("caution-declaration"));
+}
+
+fn print_notice(words: &Words, source: &Source, notice: &Notice) {
+    let text = format!(
+        "{} {}",
+        phrases::notice(words, notice, Some(source)),
+        phrases::notice_remedy(words, notice.code)
+    );
+    let id = match (notice.line, notice.column) {
+        (0, _) => "cli-source_problem",
+        (_, 0) => "cli-refused_row",
+        _ => "cli-refused",
+    };
+    say(&words.with(
+        id,
+        &[
+            ("file", &source.name),
+            ("line", &notice.line.to_string()),
+            ("column", &notice.column.to_string()),
+            ("text", &text),
+        ],
+    ));
 }
 
 type Written = Result<(), (PathBuf, io::Error)>;
