@@ -212,14 +212,6 @@ impl Findings {
         }
     }
 
-    /// The lot of a reading; `None` for a check.
-    pub fn lot_of(&self, reading: usize) -> Option<usize> {
-        self.materials
-            .iter()
-            .find(|material| material.readings.binary_search(&(reading as u32)).is_ok())
-            .map(|material| material.lot)
-    }
-
     /// The lot of every reading at once; `u32::MAX` for a check.
     pub fn lots_of_readings(&self) -> Vec<u32> {
         let mut lots = vec![u32::MAX; self.verdicts.len()];

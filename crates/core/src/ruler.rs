@@ -41,8 +41,6 @@ pub enum Mark {
     Below(MassFraction),
     /// Somewhere above an upper end.
     Above(MassFraction),
-    /// Nothing to draw.
-    Nothing,
 }
 
 const WIDTH: f64 = 360.0;
@@ -71,7 +69,6 @@ impl Scale {
         };
         match ruler.mark {
             Mark::Bob { value, .. } | Mark::Below(value) | Mark::Above(value) => include(value),
-            Mark::Nothing => {}
         }
         Scale {
             from: libm::floor(libm::log10(smallest.max(0.01))),
@@ -205,7 +202,6 @@ fn mark(svg: &mut String, ruler: &Ruler<'_>, scale: &Scale) {
         }
         Mark::Below(limit) => arrow(svg, scale.x(limit), LEFT, 8.0),
         Mark::Above(limit) => arrow(svg, scale.x(limit), RIGHT, -8.0),
-        Mark::Nothing => {}
     }
 }
 
@@ -280,7 +276,6 @@ mod tests {
                 Mark::Bob { value: MassFraction::from_units(value), half: MassFraction::from_units(1) },
                 Mark::Below(MassFraction::from_units(value)),
                 Mark::Above(MassFraction::from_units(value)),
-                Mark::Nothing,
             ] {
                 let drawn = ruler(mark, None);
                 assert!(!drawn.contains("NaN") && !drawn.contains("inf"), "{drawn}");

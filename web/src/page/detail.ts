@@ -27,7 +27,7 @@ function finding(of: FindingView): HTMLElement {
     of.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), " ", of.next_step),
     of.by_class.length === 0
       ? null
-      : el("ul", { class: "by-class" }, ...of.by_class.map((one) => el("li", {}, one.text))),
+      : el("ul", { class: "by-class" }, ...of.by_class.map((one) => el("li", {}, `${one.class}: ${one.text}`))),
     el(
       "dl",
       { class: "facts" },

@@ -385,7 +385,8 @@ pub fn ruler(
         },
         CellState::BelowDetection => Mark::Below(cell.value),
         CellState::AboveRange => Mark::Above(cell.value),
-        _ => Mark::Nothing,
+        // An empty scale says nothing that the words beside it don't.
+        _ => return String::new(),
     };
     let value = value(words, cell, judged.used.sigma, "");
     let (low_text, high_text) =

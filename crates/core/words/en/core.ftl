@@ -587,7 +587,6 @@ ruler-title = { $about }: { $outcome }
 ruler-description = Logarithmic scale in mg/kg. { $value }. Undecided band from { $low } to { $high }.
 ruler-description_open = Logarithmic scale in mg/kg. { $value }. Undecided from { $low } upwards.
 ruler-band = undecided
-ruler-no_value = no value to draw
 
 ## Command line
 
