@@ -2,11 +2,12 @@
 
 use std::sync::OnceLock;
 
-use plumbline_core::acts::{Act, Settings, parse_settings};
+use plumbline_core::acts::{Act, Settings};
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{csv, html, json};
 use plumbline_core::rules::RuleBooks;
+use plumbline_core::settings_file::parse_settings;
 use plumbline_core::words::Words;
 use plumbline_intake::SourceReader;
 

@@ -4,13 +4,14 @@ use std::collections::BTreeSet;
 use std::fs;
 
 use jsonschema::Validator;
-use plumbline_core::acts::{ActKind, parse_settings};
+use plumbline_core::acts::ActKind;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
 use plumbline_core::outcome::{Outcome, Reason, SigmaFrom};
 use plumbline_core::reading::{CellState, Evidence, Identity, NoticeCode, SetAside};
 use plumbline_core::report::{csv, phrases};
 use plumbline_core::rules::{HALOGENS_2003, ProblemCode, RuleBook, SCREENING_2013};
+use plumbline_core::settings_file::parse_settings;
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::inspect;

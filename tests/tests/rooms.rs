@@ -145,11 +145,14 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 17] = [
+const ORDER: [&str; 21] = [
     "quantity",
     "substance",
     "material",
+    "oxide",
     "text_pool",
+    "identity",
+    "column",
     "reading",
     "rules",
     "outcome",
@@ -158,6 +161,7 @@ const ORDER: [&str; 17] = [
     "thickness",
     "next_step",
     "acts",
+    "settings_file",
     "lot",
     "inspection",
     "words",

@@ -1,8 +1,9 @@
 //! Settings and rule book files: refused whole, with a place, or taken whole.
 
-use plumbline_core::acts::{Settings, parse_settings, settings_text};
+use plumbline_core::acts::Settings;
 use plumbline_core::inspection::review;
 use plumbline_core::rules::{ProblemCode, RuleBook, SCREENING_2013};
+use plumbline_core::settings_file::{parse_settings, settings_text};
 use plumbline_tests::golden::cases;
 use plumbline_tests::places::in_tests;
 use plumbline_tests::program::{findings_json, inspect};

@@ -9,12 +9,12 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arguments::{Command, Review};
-use plumbline_core::acts;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
 use plumbline_core::report::{PROGRAM, csv, html, json, phrases};
 use plumbline_core::rules::{self, Problem, RuleBook};
+use plumbline_core::settings_file;
 use plumbline_core::words::Words;
 
 /// Exit status: wrong usage, or a bad settings or rule file (`EX_USAGE` of sysexits.h).
@@ -62,9 +62,9 @@ fn run(words: &Words, review: &Review) -> u8 {
     }
     if let Some(path) = &review.settings {
         let name = files::base_name(path);
-        match read_text(words, path).map(|text| acts::parse_settings(&text, &name)) {
+        match read_text(words, path).map(|text| settings_file::parse_settings(&text, &name)) {
             Ok(Ok(acts)) => inspection.acts = acts,
-            Ok(Err(problems)) => return refuse_file(words, path, &problems, acts::SCHEMA),
+            Ok(Err(problems)) => return refuse_file(words, path, &problems, settings_file::SCHEMA),
             Err(status) => return status,
         }
     }

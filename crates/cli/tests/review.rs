@@ -5,10 +5,10 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
-use plumbline_core::acts::parse_settings;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::report::{csv, html, json};
 use plumbline_core::rules::RuleBook;
+use plumbline_core::settings_file::parse_settings;
 use plumbline_core::words::Words;
 use plumbline_intake::{SourceReader, found_in_folder};
 

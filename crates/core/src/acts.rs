@@ -1,18 +1,13 @@
 //! What a person does: an append-only list of acts, and the settings they add up to.
 //!
-//! A settings file is the same acts written down beforehand. Undo is an act; the list only grows.
+//! Undo is an act; the list only grows.
 
-use serde::Deserialize;
-use toml::Spanned;
-
+use crate::column::ColumnRole;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
-use crate::reading::codes;
-use crate::rules::{Problem, ProblemCode, check_schema, malformed, place_of};
+use crate::reading::{TEXT_ENCODINGS, codes};
+use crate::rules::ProblemCode;
 use crate::substance::Element;
-
-/// The schema name a settings file must carry.
-pub const SCHEMA: &str = "plumbline.settings/1";
 
 codes! {
     /// Kinds of act.
@@ -27,6 +22,18 @@ codes! {
         DecimalMark => "decimal_mark",
         /// What a number in the error column of a non-detect is: its limit, or one error.
         DetectionInErrorColumn => "detection_in_error_column",
+        /// What one column holds: its number, `|`, its role in words.
+        ColumnRole => "column_role",
+        /// The line the table's heading stands on.
+        HeaderLine => "header_line",
+        /// The encoding of the text.
+        TextEncoding => "text_encoding",
+        /// The sheet of a workbook that is read.
+        Sheet => "sheet",
+        /// Order of day, month and year in dates.
+        DateOrder => "date_order",
+        /// How a combined sample id is made up: `{part}-{lot}-{spot}`.
+        IdPattern => "id_pattern",
         /// The halogen book that moves dispositions.
         HalogenBook => "halogen_book",
         /// Missing trust evidence holds or is advisory.
@@ -78,6 +85,12 @@ impl ActKind {
                 | ActKind::DecimalMark
                 | ActKind::DetectionInErrorColumn
                 | ActKind::SigmaMultiple
+                | ActKind::ColumnRole
+                | ActKind::HeaderLine
+                | ActKind::TextEncoding
+                | ActKind::Sheet
+                | ActKind::DateOrder
+                | ActKind::IdPattern
         )
     }
 }
@@ -89,6 +102,8 @@ pub enum Target {
     Inspection,
     /// One source by name.
     Source(String),
+    /// Every table with these headings, by their fingerprint.
+    Header(String),
     /// One lot by supplier and lot; empty text is "not stated".
     Lot(String, String),
     /// One part.
@@ -98,7 +113,8 @@ pub enum Target {
 }
 
 impl Target {
-    /// Reads a target as findings write it: empty, `source:NAME`, `lot:SUPPLIER|LOT`, `part:PART`,
+    /// Reads a target as findings write it: empty, `source:NAME`, `header:FINGERPRINT`,
+    /// `lot:SUPPLIER|LOT`, `part:PART`,
     /// `material:PART|MATERIAL`. A `|` or `\` in a name stands behind a `\`.
     pub fn parse(text: &str) -> Option<Target> {
         if text.is_empty() {
@@ -109,6 +125,7 @@ impl Target {
         let (first, second) = (parts.next()?, parts.next());
         match (kind, second, parts.next()) {
             ("source", None, None) => Some(Target::Source(first)),
+            ("header", None, None) => Some(Target::Header(first)),
             ("part", None, None) => Some(Target::Part(first)),
             ("lot", Some(lot), None) => Some(Target::Lot(first, lot)),
             ("material", Some(material), None) => Some(Target::Material(first, material)),
@@ -121,6 +138,7 @@ impl Target {
         match self {
             Target::Inspection => String::new(),
             Target::Source(name) => format!("source:{}", escape(name)),
+            Target::Header(fingerprint) => format!("header:{}", escape(fingerprint)),
             Target::Lot(supplier, lot) => format!("lot:{}|{}", escape(supplier), escape(lot)),
             Target::Part(part) => format!("part:{}", escape(part)),
             Target::Material(part, material) => format!("material:{}|{}", escape(part), escape(material)),
@@ -128,7 +146,8 @@ impl Target {
     }
 }
 
-fn escape(text: &str) -> String {
+/// Puts a `\` before every `|` and `\`.
+pub fn escape(text: &str) -> String {
     text.replace('\\', "\\\\").replace('|', "\\|")
 }
 
@@ -218,15 +237,20 @@ impl Settings {
     /// Adds up acts in order, leaving out those that are undone.
     pub fn from_acts(acts: &[Act]) -> Settings {
         let mut settings = Settings::default();
-        for (act, undone) in acts.iter().zip(undone(acts)) {
-            if undone || act.kind == ActKind::Undo {
-                continue;
-            }
+        for act in in_force(acts) {
             match act.kind {
                 ActKind::SiteSigma => settings.site_sigmas.extend(parse_site_sigma(&act.value).ok()),
                 ActKind::CheckSamples => settings.check_samples = split_escaped(&act.value),
                 _ => {
-                    settings.scoped.retain(|(kind, target, _)| !(*kind == act.kind && *target == act.target));
+                    // Each column of a header has a role of its own.
+                    let column = |value: &str| match act.kind {
+                        ActKind::ColumnRole => value.split('|').next().map(str::to_owned),
+                        _ => None,
+                    };
+                    let about = column(&act.value);
+                    settings.scoped.retain(|(kind, target, value)| {
+                        !(*kind == act.kind && *target == act.target && column(value) == about)
+                    });
                     settings.scoped.push((act.kind, act.target.clone(), act.value.clone()));
                 }
             }
@@ -251,30 +275,64 @@ impl Settings {
         self.exact(kind, &Target::Source(source.to_owned())).or_else(|| self.inspection(kind))
     }
 
-    /// The multiple a person set for a source that doesn't state it.
-    pub fn sigma_multiple(&self, source: &str) -> Option<SigmaMultiple> {
-        self.of_source(ActKind::SigmaMultiple, source).and_then(SigmaMultiple::from_text)
+    /// What is set for a table: for its file, else for its headings, else for everything.
+    pub fn of_table(&self, kind: ActKind, source: &str, fingerprint: &str) -> Option<&str> {
+        self.exact(kind, &Target::Source(source.to_owned()))
+            .or_else(|| self.exact(kind, &Target::Header(fingerprint.to_owned())))
+            .or_else(|| self.inspection(kind))
     }
 
-    /// The unit a person set for a source that doesn't state it.
-    pub fn unit_of_measure(&self, source: &str) -> Option<Unit> {
-        self.of_source(ActKind::UnitOfMeasure, source).and_then(Unit::from_word)
+    /// The multiple a person set for a table that doesn't state it.
+    pub fn sigma_multiple(&self, source: &str, fingerprint: &str) -> Option<SigmaMultiple> {
+        self.of_table(ActKind::SigmaMultiple, source, fingerprint).and_then(SigmaMultiple::from_text)
     }
 
-    /// The decimal mark a person set for a source.
-    pub fn decimal_mark(&self, source: &str) -> Option<quantity::DecimalMark> {
-        match self.of_source(ActKind::DecimalMark, source)? {
+    /// The unit a person set for a table that doesn't state it.
+    pub fn unit_of_measure(&self, source: &str, fingerprint: &str) -> Option<Unit> {
+        self.of_table(ActKind::UnitOfMeasure, source, fingerprint).and_then(Unit::from_word)
+    }
+
+    /// The decimal mark a person set for a table.
+    pub fn decimal_mark(&self, source: &str, fingerprint: &str) -> Option<quantity::DecimalMark> {
+        match self.of_table(ActKind::DecimalMark, source, fingerprint)? {
             "," => Some(quantity::DecimalMark::Comma),
             _ => Some(quantity::DecimalMark::Point),
         }
     }
 
-    /// What a number in the error column of a non-detect is, for a source.
-    pub fn detection_in_error(&self, source: &str) -> DetectionInError {
-        match self.of_source(ActKind::DetectionInErrorColumn, source) {
+    /// What a number in the error column of a non-detect is, for a table.
+    pub fn detection_in_error(&self, source: &str, fingerprint: &str) -> DetectionInError {
+        match self.of_table(ActKind::DetectionInErrorColumn, source, fingerprint) {
             Some("one_error") => DetectionInError::OneError,
             _ => DetectionInError::Limit,
         }
+    }
+
+    /// The encoding a person set for a file.
+    pub fn text_encoding(&self, source: &str) -> Option<&str> {
+        self.of_source(ActKind::TextEncoding, source)
+    }
+
+    /// The sheet a person chose for a workbook.
+    pub fn sheet(&self, source: &str) -> Option<&str> {
+        self.of_source(ActKind::Sheet, source)
+    }
+
+    /// The line a person said the heading stands on.
+    pub fn header_line(&self, source: &str) -> Option<u32> {
+        self.exact(ActKind::HeaderLine, &Target::Source(source.to_owned())).and_then(|line| line.parse().ok())
+    }
+
+    /// The roles a person gave to columns under these headings, by column number.
+    pub fn column_roles(&self, fingerprint: &str) -> Vec<(u32, ColumnRole)> {
+        self.scoped
+            .iter()
+            .filter(|(kind, target, _)| {
+                *kind == ActKind::ColumnRole
+                    && matches!(target, Target::Header(known) if known == fingerprint)
+            })
+            .filter_map(|(_, _, value)| parse_column_role(value))
+            .collect()
     }
 
     /// The class set for exactly this part or material; it stands above the file's own word.
@@ -338,6 +396,14 @@ impl Settings {
     }
 }
 
+/// The acts that are not undone, undo acts left out.
+pub fn in_force(acts: &[Act]) -> impl Iterator<Item = &Act> {
+    acts.iter()
+        .zip(undone(acts))
+        .filter(|(act, undone)| !undone && act.kind != ActKind::Undo)
+        .map(|(act, _)| act)
+}
+
 /// Which acts are undone: an undo counts unless a later undo takes it back.
 pub fn undone(acts: &[Act]) -> Vec<bool> {
     let mut undone = vec![false; acts.len()];
@@ -397,6 +463,13 @@ fn parse_site_sigma(text: &str) -> Result<SiteSigma, ProblemCode> {
     Ok(SiteSigma { element, class, sigma, deciseconds, constant })
 }
 
+/// Reads `3|value Pb mg/kg`.
+pub fn parse_column_role(text: &str) -> Option<(u32, ColumnRole)> {
+    let (column, role) = text.split_once('|')?;
+    let column = column.trim().parse().ok().filter(|column| (1..=100_000).contains(column))?;
+    Some((column, ColumnRole::from_words(role)?))
+}
+
 /// Checks the value of an act before it is recorded.
 ///
 /// # Errors
@@ -411,6 +484,15 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::UnitOfMeasure => Unit::from_word(value).map(|_| ()).ok_or(ProblemCode::UnknownUnit),
         ActKind::DecimalMark => one_of(&[",", "."]),
         ActKind::DetectionInErrorColumn => one_of(&["limit", "one_error"]),
+        ActKind::ColumnRole => parse_column_role(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
+        ActKind::HeaderLine => match value.parse::<u32>() {
+            Ok(1..) => Ok(()),
+            _ => Err(ProblemCode::OutOfRange),
+        },
+        ActKind::TextEncoding => one_of(&TEXT_ENCODINGS),
+        ActKind::Sheet => (!value.is_empty()).then_some(()).ok_or(ProblemCode::Missing),
+        ActKind::DateOrder => one_of(&["ymd", "dmy", "mdy"]),
+        ActKind::IdPattern => (!value.is_empty()).then_some(()).ok_or(ProblemCode::Missing),
         ActKind::Trust | ActKind::Sampling | ActKind::Materials => one_of(&["holding", "advisory"]),
         ActKind::ThicknessMm => parse_millimetres(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::LotSize | ActKind::UnitsToTake => match value.parse::<u64>() {
@@ -455,350 +537,9 @@ fn is_date(text: &str) -> bool {
     year.len() == 4 && text.len() == 10 && (1..=days).contains(&day)
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SettingsFile {
-    #[serde(rename = "schema")]
-    _schema: String,
-    reviewed_at: Option<Spanned<toml::Value>>,
-    inspector: Option<Spanned<toml::Value>>,
-    place: Option<Spanned<toml::Value>>,
-    title: Option<Spanned<toml::Value>>,
-    class: Option<Spanned<toml::Value>>,
-    sigma_multiple: Option<Spanned<toml::Value>>,
-    unit_of_measure: Option<Spanned<toml::Value>>,
-    decimal_mark: Option<Spanned<toml::Value>>,
-    detection_in_error_column: Option<Spanned<toml::Value>>,
-    halogen_book: Option<Spanned<toml::Value>>,
-    trust: Option<Spanned<toml::Value>>,
-    sampling: Option<Spanned<toml::Value>>,
-    materials: Option<Spanned<toml::Value>>,
-    thickness_mm: Option<Spanned<toml::Value>>,
-    category: Option<Spanned<toml::Value>>,
-    placing_date: Option<Spanned<toml::Value>>,
-    lot_size: Option<Spanned<toml::Value>>,
-    units_to_take: Option<Spanned<toml::Value>>,
-    check_samples: Option<Spanned<Vec<String>>>,
-    #[serde(default)]
-    source: Vec<SourceSettings>,
-    #[serde(default)]
-    lot: Vec<LotSettings>,
-    #[serde(default)]
-    part: Vec<PartSettings>,
-    #[serde(default)]
-    material: Vec<MaterialSettings>,
-    #[serde(default)]
-    site_sigma: Vec<SiteSigmaSettings>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SourceSettings {
-    name: String,
-    class: Option<Spanned<toml::Value>>,
-    sigma_multiple: Option<Spanned<toml::Value>>,
-    unit_of_measure: Option<Spanned<toml::Value>>,
-    decimal_mark: Option<Spanned<toml::Value>>,
-    detection_in_error_column: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct LotSettings {
-    #[serde(default)]
-    supplier: String,
-    #[serde(default)]
-    lot: String,
-    lot_size: Option<Spanned<toml::Value>>,
-    units_to_take: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct PartSettings {
-    part: String,
-    materials: Option<Spanned<Vec<String>>>,
-    class: Option<Spanned<toml::Value>>,
-    thickness_mm: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct MaterialSettings {
-    #[serde(default)]
-    part: String,
-    material: String,
-    class: Option<Spanned<toml::Value>>,
-    thickness_mm: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SiteSigmaSettings {
-    element: Spanned<String>,
-    class: Spanned<String>,
-    s: Spanned<String>,
-    seconds: Option<Spanned<toml::Value>>,
-    constant: Option<Spanned<String>>,
-}
-
-fn text_of(value: &toml::Value) -> Option<String> {
-    match value {
-        toml::Value::String(text) => Some(text.clone()),
-        toml::Value::Integer(number) => Some(number.to_string()),
-        toml::Value::Float(number) => Some(number.to_string()),
-        toml::Value::Datetime(date) => Some(date.to_string()),
-        _ => None,
-    }
-}
-
-struct ActsReader<'a> {
-    text: &'a str,
-    note: &'a str,
-    acts: Vec<Act>,
-    problems: Vec<Problem>,
-}
-
-impl ActsReader<'_> {
-    fn add(&mut self, kind: ActKind, target: &Target, value: String, byte: usize) {
-        match check_value(kind, &value) {
-            Ok(()) => self.acts.push(Act {
-                kind,
-                target: target.clone(),
-                value,
-                by: String::new(),
-                at: String::new(),
-                note: self.note.to_owned(),
-            }),
-            Err(code) => {
-                let (line, column) = place_of(self.text, byte);
-                self.problems.push(Problem { line, column, code, found: value });
-            }
-        }
-    }
-
-    fn value(&mut self, kind: ActKind, target: &Target, value: Option<&Spanned<toml::Value>>) {
-        let Some(value) = value else { return };
-        if let Some(text) = text_of(value.get_ref()) {
-            self.add(kind, target, text, value.span().start);
-        } else {
-            let (line, column) = place_of(self.text, value.span().start);
-            let found = value.get_ref().to_string();
-            self.problems.push(Problem { line, column, code: ProblemCode::Malformed, found });
-        }
-    }
-
-    fn list(&mut self, kind: ActKind, target: &Target, list: Option<&Spanned<Vec<String>>>) {
-        let Some(list) = list else { return };
-        let joined = list.get_ref().iter().map(|name| escape(name)).collect::<Vec<_>>().join("|");
-        self.add(kind, target, joined, list.span().start);
-    }
-}
-
-/// Reads a settings file into acts.
-///
-/// # Errors
-/// Every problem with its place; nothing of a file with a problem is used.
-pub fn parse_settings(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> {
-    check_schema(text, SCHEMA)?;
-    let file: SettingsFile = toml::from_str(text).map_err(|error| vec![malformed(text, &error)])?;
-    let mut reader = ActsReader { text, note: name, acts: Vec::new(), problems: Vec::new() };
-    let all = Target::Inspection;
-    for (kind, value) in [
-        (ActKind::ReviewedAt, &file.reviewed_at),
-        (ActKind::Inspector, &file.inspector),
-        (ActKind::Place, &file.place),
-        (ActKind::Title, &file.title),
-        (ActKind::Class, &file.class),
-        (ActKind::SigmaMultiple, &file.sigma_multiple),
-        (ActKind::UnitOfMeasure, &file.unit_of_measure),
-        (ActKind::DecimalMark, &file.decimal_mark),
-        (ActKind::DetectionInErrorColumn, &file.detection_in_error_column),
-        (ActKind::HalogenBook, &file.halogen_book),
-        (ActKind::Trust, &file.trust),
-        (ActKind::Sampling, &file.sampling),
-        (ActKind::Materials, &file.materials),
-        (ActKind::ThicknessMm, &file.thickness_mm),
-        (ActKind::Category, &file.category),
-        (ActKind::PlacingDate, &file.placing_date),
-        (ActKind::LotSize, &file.lot_size),
-        (ActKind::UnitsToTake, &file.units_to_take),
-    ] {
-        reader.value(kind, &all, value.as_ref());
-    }
-    reader.list(ActKind::CheckSamples, &all, file.check_samples.as_ref());
-    for source in &file.source {
-        let target = Target::Source(source.name.clone());
-        reader.value(ActKind::Class, &target, source.class.as_ref());
-        reader.value(ActKind::SigmaMultiple, &target, source.sigma_multiple.as_ref());
-        reader.value(ActKind::UnitOfMeasure, &target, source.unit_of_measure.as_ref());
-        reader.value(ActKind::DecimalMark, &target, source.decimal_mark.as_ref());
-        reader.value(ActKind::DetectionInErrorColumn, &target, source.detection_in_error_column.as_ref());
-    }
-    for lot in &file.lot {
-        let target = Target::Lot(lot.supplier.clone(), lot.lot.clone());
-        reader.value(ActKind::LotSize, &target, lot.lot_size.as_ref());
-        reader.value(ActKind::UnitsToTake, &target, lot.units_to_take.as_ref());
-    }
-    for part in &file.part {
-        let target = Target::Part(part.part.clone());
-        reader.list(ActKind::BillOfMaterials, &target, part.materials.as_ref());
-        reader.value(ActKind::Class, &target, part.class.as_ref());
-        reader.value(ActKind::ThicknessMm, &target, part.thickness_mm.as_ref());
-    }
-    for material in &file.material {
-        let target = Target::Material(material.part.clone(), material.material.clone());
-        reader.value(ActKind::Class, &target, material.class.as_ref());
-        reader.value(ActKind::ThicknessMm, &target, material.thickness_mm.as_ref());
-    }
-    for row in &file.site_sigma {
-        let mut value =
-            format!("element={};class={};s={}", row.element.get_ref(), row.class.get_ref(), row.s.get_ref());
-        if let Some(seconds) = row.seconds.as_ref().and_then(|seconds| text_of(seconds.get_ref())) {
-            value.push_str(";seconds=");
-            value.push_str(&seconds);
-        }
-        if let Some(constant) = &row.constant {
-            value.push_str(";constant=");
-            value.push_str(constant.get_ref());
-        }
-        reader.add(ActKind::SiteSigma, &all, value, row.element.span().start);
-    }
-    if reader.problems.is_empty() { Ok(reader.acts) } else { Err(reader.problems) }
-}
-
-/// Writes what the acts add up to as a settings file, so that the same review can be made again.
-pub fn settings_text(acts: &[Act]) -> String {
-    let settings = Settings::from_acts(acts);
-    let mut file = toml::Table::new();
-    let text = |value: &str| toml::Value::String(value.to_owned());
-    let list = |values: &[String]| toml::Value::Array(values.iter().map(|value| text(value)).collect());
-    file.insert("schema".into(), text(SCHEMA));
-    if !settings.check_samples.is_empty() {
-        file.insert("check_samples".into(), list(&settings.check_samples));
-    }
-    for (kind, target, value) in settings.all() {
-        let (table, names): (&str, Vec<(&str, &str)>) = match target {
-            Target::Inspection => {
-                file.insert(kind.code().into(), text(value));
-                continue;
-            }
-            Target::Source(name) => ("source", vec![("name", name)]),
-            Target::Lot(supplier, lot) => ("lot", vec![("supplier", supplier), ("lot", lot)]),
-            Target::Part(part) => ("part", vec![("part", part)]),
-            Target::Material(part, material) => ("material", vec![("part", part), ("material", material)]),
-        };
-        let (key, value) = match kind {
-            ActKind::BillOfMaterials => ("materials", list(&split_escaped(value))),
-            _ => (kind.code(), text(value)),
-        };
-        add_row(&mut file, table, &names, key, value);
-    }
-    for row in &settings.site_sigmas {
-        let mut entry = toml::Table::new();
-        entry.insert("element".into(), text(row.element.symbol()));
-        entry.insert("class".into(), text(row.class.code()));
-        entry.insert("s".into(), text(&format!("{} mg/kg", row.sigma)));
-        if let Some(tenths) = row.deciseconds {
-            entry.insert("seconds".into(), text(&format!("{}.{}", tenths / 10, tenths % 10)));
-        }
-        entry.insert("constant".into(), text(&format!("{} mg/kg", row.constant)));
-        push_row(&mut file, "site_sigma", entry);
-    }
-    toml::to_string(&file).unwrap_or_default()
-}
-
-fn add_row(file: &mut toml::Table, table: &str, names: &[(&str, &str)], key: &str, value: toml::Value) {
-    if let Some(toml::Value::Array(rows)) = file.get_mut(table) {
-        let same = rows.iter_mut().filter_map(toml::Value::as_table_mut).find(|row| {
-            names
-                .iter()
-                .all(|(name, expected)| row.get(*name).and_then(toml::Value::as_str) == Some(expected))
-        });
-        if let Some(row) = same {
-            row.insert(key.into(), value);
-            return;
-        }
-    }
-    let mut row = toml::Table::new();
-    for (name, text) in names {
-        row.insert((*name).into(), toml::Value::String((*text).to_owned()));
-    }
-    row.insert(key.into(), value);
-    push_row(file, table, row);
-}
-
-fn push_row(file: &mut toml::Table, table: &str, row: toml::Table) {
-    let rows = file.entry(table).or_insert_with(|| toml::Value::Array(Vec::new()));
-    if let toml::Value::Array(rows) = rows {
-        rows.push(toml::Value::Table(row));
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    const FILE: &str = r#"
-schema = "plumbline.settings/1"
-reviewed_at = 2026-11-25
-sigma_multiple = 2
-trust = "advisory"
-check_samples = ["CHK|1"]
-
-[[lot]]
-supplier = "Alder Works"
-lot = "A-1"
-lot_size = 500
-units_to_take = 3
-
-[[part]]
-part = "P-1"
-materials = ["housing", "label"]
-thickness_mm = 2.5
-
-[[site_sigma]]
-element = "Pb"
-class = "polymer"
-s = "20 mg/kg"
-seconds = 60
-"#;
-
-    #[test]
-    fn a_settings_file_becomes_acts_and_comes_back_the_same() {
-        let acts = parse_settings(FILE, "settings.toml").unwrap();
-        let settings = Settings::from_acts(&acts);
-        assert_eq!(settings.inspection(ActKind::ReviewedAt), Some("2026-11-25"));
-        assert_eq!(settings.sigma_multiple("any.csv").unwrap().to_string(), "2");
-        assert_eq!(settings.weight(ActKind::Trust), Weight::Advisory);
-        assert_eq!(settings.weight(ActKind::Sampling), Weight::Holding);
-        assert_eq!(settings.of_lot(ActKind::LotSize, "Alder Works", "A-1"), Some(500));
-        assert_eq!(settings.of_lot(ActKind::LotSize, "Birch Works", "A-1"), None);
-        assert_eq!(settings.bill_of_materials("P-1").unwrap(), ["housing", "label"]);
-        assert_eq!(settings.thickness_micrometres("P-1", "housing"), Some(2_500));
-        assert_eq!(settings.check_samples, ["CHK|1"]);
-        assert_eq!(settings.site_sigmas[0].deciseconds, Some(600));
-        let again = Settings::from_acts(&parse_settings(&settings_text(&acts), "again").unwrap());
-        assert_eq!(again.site_sigmas, settings.site_sigmas);
-        assert_eq!(again.check_samples, settings.check_samples);
-        let sorted = |settings: &Settings| {
-            let mut all: Vec<_> =
-                settings.all().map(|(k, t, v)| (k.code(), t.to_text(), v.to_owned())).collect();
-            all.sort();
-            all
-        };
-        assert_eq!(sorted(&again), sorted(&settings));
-    }
-
-    #[test]
-    fn a_bad_value_is_refused_with_its_place() {
-        let problems = parse_settings(&FILE.replace("\"advisory\"", "\"maybe\""), "s").unwrap_err();
-        assert_eq!((problems[0].line, problems[0].code), (5, ProblemCode::UnknownName));
-        let problems = parse_settings(&FILE.replace("= 2\n", "= 7\n"), "s").unwrap_err();
-        assert_eq!((problems[0].line, problems[0].code), (4, ProblemCode::OutOfRange));
-        let problems = parse_settings(&FILE.replace("trust", "trusts"), "s").unwrap_err();
-        assert_eq!(problems[0].code, ProblemCode::Malformed);
-    }
 
     #[test]
     fn undo_is_an_act_and_can_be_undone() {

@@ -198,14 +198,14 @@ impl Findings {
     /// Where the rows of a source ended.
     pub fn counts(&self, inspection: &Inspection, source_index: usize) -> RowCounts {
         let Some(source) = inspection.sources.get(source_index) else { return RowCounts::default() };
-        let readings = source.readings.len() as u64;
+        let (readings, rows) = (source.readings.len() as u64, source.rows_in_readings());
         let checks = self.checks.get(source_index).copied().unwrap_or(0);
         let duplicate = self.same_as.get(source_index).copied().flatten().is_some();
         RowCounts {
             rows_in: source.rows_in,
-            used: if duplicate { 0 } else { readings - checks },
+            used: if duplicate { 0 } else { rows - checks },
             check: checks,
-            duplicate: source.rows_duplicate + if duplicate { readings } else { 0 },
+            duplicate: source.rows_duplicate + if duplicate { rows } else { 0 },
             set_aside: source.rows_set_aside(),
             refused: source.rows_refused,
             readings: if duplicate { 0 } else { readings },
@@ -289,11 +289,13 @@ pub struct SourceReview<'a> {
 impl<'a> SourceReview<'a> {
     /// Prepares what is the same for all readings of a source.
     pub fn new(source: &'a Source, books: &'a RuleBooks, settings: &'a Settings) -> SourceReview<'a> {
-        let set = settings.sigma_multiple(&source.name);
         let multiples = source
             .blocks
             .iter()
-            .map(|block| JUDGED.map(|element| multiple_of(block, element, set)))
+            .map(|block| {
+                let set = settings.sigma_multiple(&source.name, &block.fingerprint);
+                JUDGED.map(|element| multiple_of(block, element, set))
+            })
             .collect();
         let mut class_words = BTreeMap::new();
         for row in 0..source.readings.len() {
@@ -432,13 +434,12 @@ impl<'a> SourceReview<'a> {
     /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
     pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
         let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
-        let set = self.settings.sigma_multiple(&self.source.name);
         let multiple = match JUDGED.iter().position(|judged| *judged == element) {
             Some(at) => self.multiple(at, row).0,
-            None => self
-                .source
-                .block_of(row)
-                .map_or(SigmaMultiple::ONE, |block| multiple_of(block, element, set).0),
+            None => self.source.block_of(row).map_or(SigmaMultiple::ONE, |block| {
+                let set = self.settings.sigma_multiple(&self.source.name, &block.fingerprint);
+                multiple_of(block, element, set).0
+            }),
         };
         Sigma::from_printed(error, multiple)
     }
@@ -755,7 +756,18 @@ impl Gathered {
 fn hides_readings(source: &Source) -> bool {
     match source.problem {
         None => source.readings.is_empty() && source.rows_refused > 0,
-        Some(NoticeCode::Unreadable | NoticeCode::Workbook | NoticeCode::Utf16) => true,
+        Some(
+            NoticeCode::Unreadable
+            | NoticeCode::WorkbookBroken
+            | NoticeCode::WorkbookNotRead
+            | NoticeCode::WorkbookTooLarge
+            | NoticeCode::SheetNotThere
+            | NoticeCode::ArchiveBroken
+            | NoticeCode::ArchiveTooLarge
+            | NoticeCode::EntryNotRead
+            | NoticeCode::ArchiveInArchive
+            | NoticeCode::TooManyColumns,
+        ) => true,
         Some(NoticeCode::NoElementColumn) => source.rows_refused > 0,
         Some(_) => false,
     }

@@ -6,18 +6,22 @@
 //! Modules import one way only; the order stands in `tests/tests/rooms.rs`, which holds it.
 
 pub mod acts;
+pub mod column;
 pub mod halogen;
+pub mod identity;
 pub mod inspection;
 pub mod lot;
 pub mod material;
 pub mod next_step;
 pub mod outcome;
+pub mod oxide;
 pub mod quantity;
 pub mod reading;
 pub mod report;
 pub mod ruler;
 pub mod rules;
 pub mod screen;
+pub mod settings_file;
 pub mod substance;
 pub mod text_pool;
 pub mod thickness;

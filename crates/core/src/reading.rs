@@ -2,6 +2,8 @@
 
 use sha2::{Digest, Sha256};
 
+pub use crate::column::{ColumnMeaning, ColumnRole, Evidence};
+pub use crate::identity::Identity;
 use crate::quantity::{DecimalMark, MassFraction, SigmaMultiple, Unit};
 use crate::substance::Element;
 use crate::text_pool::{TextId, TextPool};
@@ -53,89 +55,6 @@ impl CellState {
             CellState::Blank => "blank",
             CellState::Text => "text",
         }
-    }
-}
-
-/// Identity columns a reading may carry.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[repr(u8)]
-pub enum Identity {
-    /// Sample or reading id.
-    Id,
-    /// The physical unit (piece) that was measured.
-    Unit,
-    /// Spot on the unit.
-    Spot,
-    /// Part number.
-    Part,
-    /// Name of the homogeneous material.
-    Material,
-    /// Lot, batch or delivery.
-    Lot,
-    /// Supplier.
-    Supplier,
-    /// Material class, as the file words it.
-    Class,
-    /// Date and time, as the file words it.
-    Time,
-    /// Measuring time in seconds, as the file words it.
-    Seconds,
-    /// Instrument.
-    Instrument,
-    /// Measuring mode or calibration.
-    Mode,
-    /// Operator.
-    Operator,
-    /// Thickness in millimetres, as the file words it.
-    Thickness,
-    /// Remark.
-    Note,
-}
-
-impl Identity {
-    /// All identity columns in store order.
-    pub const ALL: [Identity; 15] = [
-        Identity::Id,
-        Identity::Unit,
-        Identity::Spot,
-        Identity::Part,
-        Identity::Material,
-        Identity::Lot,
-        Identity::Supplier,
-        Identity::Class,
-        Identity::Time,
-        Identity::Seconds,
-        Identity::Instrument,
-        Identity::Mode,
-        Identity::Operator,
-        Identity::Thickness,
-        Identity::Note,
-    ];
-
-    /// The code used in mappings.
-    pub const fn code(self) -> &'static str {
-        match self {
-            Identity::Id => "id",
-            Identity::Unit => "unit",
-            Identity::Spot => "spot",
-            Identity::Part => "part",
-            Identity::Material => "material",
-            Identity::Lot => "lot",
-            Identity::Supplier => "supplier",
-            Identity::Class => "class",
-            Identity::Time => "time",
-            Identity::Seconds => "seconds",
-            Identity::Instrument => "instrument",
-            Identity::Mode => "mode",
-            Identity::Operator => "operator",
-            Identity::Thickness => "thickness",
-            Identity::Note => "note",
-        }
-    }
-
-    /// The identity column of a code.
-    pub fn from_code(code: &str) -> Option<Identity> {
-        Identity::ALL.into_iter().find(|identity| identity.code() == code)
     }
 }
 
@@ -207,6 +126,51 @@ impl ElementColumn {
         }
     }
 
+    /// True where a reading has something in its cell.
+    pub fn is_filled(&self, row: usize) -> bool {
+        !matches!(self.states.get(row), None | Some(CellState::NoColumn | CellState::Blank))
+    }
+
+    /// Puts the cell of an earlier reading in place of what stood there.
+    fn put(&mut self, row: usize, cell: Cell, written: Written) {
+        self.pad_to(row);
+        if row == self.states.len() {
+            self.push(cell, written);
+            return;
+        }
+        let limit = cell.detection_limit.map_or(NO_LIMIT, MassFraction::units);
+        if limit != NO_LIMIT && self.limits.is_empty() {
+            self.limits.resize(self.states.len(), NO_LIMIT);
+        }
+        let mark = match written {
+            Written::Nothing => WRITTEN_NOTHING,
+            Written::Plain(decimals) => decimals,
+            Written::Text(id) => {
+                let at = self.written_texts.partition_point(|(known, _)| (*known as usize) < row);
+                match self.written_texts.get_mut(at) {
+                    Some(known) if known.0 as usize == row => known.1 = id,
+                    _ => self.written_texts.insert(at, (row as u32, id)),
+                }
+                WRITTEN_TEXT
+            }
+        };
+        if let Some(state) = self.states.get_mut(row) {
+            *state = cell.state;
+        }
+        for (column, value) in [
+            (&mut self.values, cell.value.units()),
+            (&mut self.errors, cell.printed_error.map_or(NO_ERROR, MassFraction::units)),
+            (&mut self.limits, limit),
+        ] {
+            if let Some(place) = column.get_mut(row) {
+                *place = value;
+            }
+        }
+        if let Some(place) = self.written.get_mut(row) {
+            *place = mark;
+        }
+    }
+
     /// Adds the next reading's cell.
     pub fn push(&mut self, cell: Cell, written: Written) {
         let row = self.states.len();
@@ -269,120 +233,33 @@ impl ElementColumn {
     }
 }
 
-/// What a column of the source was taken for, and why.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct ColumnMeaning {
-    /// Its position, 1-based.
-    pub column: u32,
-    /// Its heading as written.
-    pub heading: String,
-    /// What it was taken for.
-    pub role: ColumnRole,
-    /// Why: a code of the evidence, worded in the catalogue.
-    pub evidence: Evidence,
+/// How the readings of a block lie in its rows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Layout {
+    /// A row a reading, a column an element.
+    #[default]
+    Wide,
+    /// A row an element of a reading; rows with the same identity make one reading.
+    Long,
+    /// A column a reading, a row an element.
+    Turned,
+    /// Several rows a reading, one a spectrum or filter, each with some of the elements.
+    Joined,
 }
 
-/// What a column holds.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum ColumnRole {
-    /// An element's value.
-    Value {
-        /// The element.
-        element: Element,
-        /// The unit, where the heading or the unit row states it.
-        unit: Option<Unit>,
-    },
-    /// An element's printed uncertainty.
-    Error {
-        /// The element.
-        element: Element,
-        /// The unit, the value's own where none is stated.
-        unit: Option<Unit>,
-        /// False where the unit can't be told: percent beside another unit may mean percent of the value.
-        clear: bool,
-        /// How many sigmas; `None` where nobody stated it.
-        multiple: Option<SigmaMultiple>,
-    },
-    /// An element's detection limit.
-    DetectionLimit {
-        /// The element.
-        element: Element,
-        /// The unit, the value's own where none is stated.
-        unit: Option<Unit>,
-    },
-    /// Identity of the reading.
-    Identity(Identity),
-    /// The unit of measure of the row's values.
-    UnitOfMeasure,
-    /// Not used.
-    Unused,
-}
+impl Layout {
+    /// All of them, for the contract's list.
+    pub const ALL: [Layout; 4] = [Layout::Wide, Layout::Long, Layout::Turned, Layout::Joined];
 
-impl ColumnRole {
     /// The code used in findings.
-    pub const fn code(&self) -> &'static str {
-        match self {
-            ColumnRole::Value { .. } => "value",
-            ColumnRole::Error { .. } => "uncertainty",
-            ColumnRole::DetectionLimit { .. } => "detection_limit",
-            ColumnRole::Identity(identity) => identity.code(),
-            ColumnRole::UnitOfMeasure => "unit_of_measure",
-            ColumnRole::Unused => "unused",
-        }
-    }
-}
-
-/// Why a column was taken for what it was.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Evidence {
-    /// The heading is an element's symbol or name, with known words beside it.
-    ElementHeading,
-    /// A bare error heading right after an element's column.
-    FollowsElement,
-    /// The heading is a known word for an identity.
-    KnownHeading,
-    /// A material column that holds only class words.
-    ClassWordsOnly,
-    /// The cells hold units of measure.
-    HoldsUnits,
-    /// The heading names an element and a unit that is not known; its numbers stay text.
-    UnitNotUnderstood,
-    /// The heading starts like an element but has words that are not understood.
-    WordsNotUnderstood,
-    /// The same meaning already has a column further left.
-    AlreadyTaken,
-    /// The heading is not known.
-    NotKnown,
-}
-
-impl Evidence {
-    /// The code used in findings and in the catalogue.
     pub const fn code(self) -> &'static str {
         match self {
-            Evidence::ElementHeading => "element_heading",
-            Evidence::FollowsElement => "follows_element",
-            Evidence::KnownHeading => "known_heading",
-            Evidence::ClassWordsOnly => "class_words_only",
-            Evidence::HoldsUnits => "holds_units",
-            Evidence::UnitNotUnderstood => "unit_not_understood",
-            Evidence::WordsNotUnderstood => "words_not_understood",
-            Evidence::AlreadyTaken => "already_taken",
-            Evidence::NotKnown => "not_known",
+            Layout::Wide => "wide",
+            Layout::Long => "long",
+            Layout::Turned => "turned",
+            Layout::Joined => "joined",
         }
     }
-
-    /// All of them, for the contract's list.
-    pub const ALL: [Evidence; 9] = [
-        Evidence::ElementHeading,
-        Evidence::FollowsElement,
-        Evidence::KnownHeading,
-        Evidence::ClassWordsOnly,
-        Evidence::HoldsUnits,
-        Evidence::UnitNotUnderstood,
-        Evidence::WordsNotUnderstood,
-        Evidence::AlreadyTaken,
-        Evidence::NotKnown,
-    ];
 }
 
 /// A run of rows under one header.
@@ -390,14 +267,20 @@ impl Evidence {
 pub struct Block {
     /// The header's line in the source, 1-based.
     pub header_line: u32,
+    /// Names this set of headings in mappings, whatever file it stands in.
+    pub fingerprint: String,
+    /// How its readings lie in its rows.
+    pub layout: Layout,
     /// The first reading of the block in its source.
     pub first_reading: usize,
     /// What each column was taken for.
     pub columns: Vec<ColumnMeaning>,
     /// The decimal mark of its numbers; `None` where the block never shows one.
     pub mark: Option<DecimalMark>,
-    /// The unit a person set for values whose unit the file doesn't state.
+    /// The unit for values whose unit their column doesn't state: from the lines above the table, else from a person.
     pub set_unit: Option<Unit>,
+    /// The multiple of printed uncertainties stated in the lines above the table, or in a column of its own.
+    pub stated_above: Option<SigmaMultiple>,
     /// True where a number in the error column of a non-detect was read as its limit.
     pub limit_in_error_column: bool,
 }
@@ -405,21 +288,29 @@ pub struct Block {
 impl Block {
     /// The stated multiple of an element's printed uncertainty.
     pub fn stated_multiple(&self, wanted: Element) -> Option<SigmaMultiple> {
-        self.columns.iter().find_map(|column| match column.role {
-            ColumnRole::Error { element, multiple, .. } if element == wanted => multiple,
-            _ => None,
-        })
+        self.columns
+            .iter()
+            .find_map(|column| match column.role {
+                ColumnRole::Error { element, error, .. } if element == wanted => error.multiple,
+                ColumnRole::AnyError { error } => error.multiple,
+                _ => None,
+            })
+            .or(self.stated_above)
     }
 
     /// True where the block has a printed uncertainty whose multiple nobody stated.
     pub fn has_unstated_multiple(&self) -> bool {
-        self.columns.iter().any(|column| matches!(column.role, ColumnRole::Error { multiple: None, .. }))
+        self.stated_above.is_none()
+            && self
+                .columns
+                .iter()
+                .any(|column| column.role.error().is_some_and(|error| error.multiple.is_none()))
     }
 
     /// The stated unit of an element's values, or the one a person set.
     pub fn unit_of(&self, wanted: Element) -> Option<Unit> {
         let stated = self.columns.iter().find_map(|column| match column.role {
-            ColumnRole::Value { element, unit } if element == wanted => unit,
+            ColumnRole::Value { element, unit, oxide: None } if element == wanted => unit,
             _ => None,
         });
         stated.or(self.set_unit)
@@ -432,7 +323,9 @@ pub struct Readings {
     /// Interned text of this source.
     pub pool: TextPool,
     lines: Vec<u32>,
-    identities: [Vec<TextId>; 15],
+    /// Rows of the source each reading took; shorter than the store where the rest took one.
+    rows: Vec<u32>,
+    identities: [Vec<TextId>; Identity::COUNT],
     elements: Vec<ElementColumn>,
 }
 
@@ -450,6 +343,40 @@ impl Readings {
     /// Starts the next reading, from this physical line of the source (1-based).
     pub fn begin(&mut self, line: u32) {
         self.lines.push(line);
+    }
+
+    /// States how many rows of the source a reading took, where it isn't one; none in a table on its side, whose
+    /// rows are counted in [`Source::rows_turned`].
+    pub fn set_rows_of(&mut self, row: usize, rows: u32) {
+        if self.rows.len() <= row {
+            self.rows.resize(row + 1, 1);
+        }
+        if let Some(place) = self.rows.get_mut(row) {
+            *place = rows;
+        }
+    }
+
+    /// How many rows of the source a reading took.
+    pub fn rows_of(&self, row: usize) -> u32 {
+        self.rows.get(row).copied().unwrap_or(1)
+    }
+
+    /// Sets an identity of an earlier reading, where it has none.
+    pub fn fill_identity(&mut self, row: usize, identity: Identity, text: &str) {
+        if self.identity_id(identity, row).is_some() {
+            return;
+        }
+        let id = self.pool.intern_near(text, TextId::NONE);
+        if let Some(column) = self.identities.get_mut(identity as usize)
+            && id.is_some()
+        {
+            if column.len() <= row {
+                column.resize(row + 1, TextId::NONE);
+            }
+            if let Some(place) = column.get_mut(row) {
+                *place = id;
+            }
+        }
     }
 
     /// Sets an identity of the reading begun last.
@@ -493,6 +420,13 @@ impl Readings {
         if let Some(column) = self.elements.get_mut(index) {
             column.pad_to(rows);
             column.push(cell, written);
+        }
+    }
+
+    /// Puts a cell of an earlier reading into the column at `index`.
+    pub fn put_cell(&mut self, index: usize, row: usize, cell: Cell, written: Written) {
+        if let Some(column) = self.elements.get_mut(index) {
+            column.put(row, cell, written);
         }
     }
 
@@ -558,11 +492,13 @@ pub enum SetAside {
     Heading,
     /// A row of units.
     UnitRow,
+    /// A row of a long table that names no element and measures nothing: a remark or a key with its value.
+    Remark,
 }
 
 impl SetAside {
     /// All of them.
-    pub const ALL: [SetAside; 3] = [SetAside::Blank, SetAside::Heading, SetAside::UnitRow];
+    pub const ALL: [SetAside; 4] = [SetAside::Blank, SetAside::Heading, SetAside::UnitRow, SetAside::Remark];
 
     /// The code used in findings.
     pub const fn code(self) -> &'static str {
@@ -570,6 +506,7 @@ impl SetAside {
             SetAside::Blank => "blank",
             SetAside::Heading => "heading",
             SetAside::UnitRow => "unit_row",
+            SetAside::Remark => "remark",
         }
     }
 }
@@ -617,10 +554,28 @@ codes! {
         HeaderOnly => "header_only",
         /// The bytes are no text.
         NotText => "not_text",
-        /// The file is a workbook or an archive.
-        Workbook => "workbook",
-        /// UTF-16 text.
-        Utf16 => "utf16",
+        /// The workbook is damaged, or no workbook.
+        WorkbookBroken => "workbook_broken",
+        /// The workbook is locked by a password, or of an old format that isn't read.
+        WorkbookNotRead => "workbook_not_read",
+        /// The workbook holds more than is unpacked.
+        WorkbookTooLarge => "workbook_too_large",
+        /// Other sheets of the workbook that were not read.
+        OtherSheets => "other_sheets",
+        /// The sheet a person named is not in the workbook.
+        SheetNotThere => "sheet_not_there",
+        /// The archive is damaged, or no archive.
+        ArchiveBroken => "archive_broken",
+        /// The archive, or a file in it, holds more than is unpacked.
+        ArchiveTooLarge => "archive_too_large",
+        /// A file in an archive that can't be unpacked: locked, or packed in a way that isn't read.
+        EntryNotRead => "entry_not_read",
+        /// An archive inside an archive.
+        ArchiveInArchive => "archive_in_archive",
+        /// The encoding of the text was inferred.
+        EncodingInferred => "encoding_inferred",
+        /// Bytes that are no character in the encoding.
+        BytesNoCharacter => "bytes_no_character",
         /// No column of an element was found.
         NoElementColumn => "no_element_column",
         /// Two columns for the same meaning.
@@ -667,6 +622,32 @@ codes! {
         ClassNotUnderstood => "class_not_understood",
         /// The same bytes as another source.
         SameAsAnother => "same_as_another",
+        /// More columns than any table has.
+        TooManyColumns => "too_many_columns",
+        /// A row of a long table whose element is not understood.
+        ElementNotUnderstood => "element_not_understood",
+        /// A row states another multiple of sigma than its table.
+        MultipleDiffers => "multiple_differs",
+        /// The same element twice in one reading: rows of one spectrum each, or repeated rows of a long table.
+        ElementTwice => "element_twice",
+        /// Numbers of an oxide were converted to its element.
+        OxideConverted => "oxide_converted",
+        /// Dates whose order of day and month can't be told.
+        DateOrderUnclear => "date_order_unclear",
+        /// A date that is none.
+        DateNotUnderstood => "date_not_understood",
+        /// A combined id that doesn't fit the pattern a person showed.
+        IdPatternDiffers => "id_pattern_differs",
+        /// A line above the table that was used: a lot, a unit, an instrument.
+        StatedAbove => "stated_above",
+        /// The table lies on its side: a column a reading.
+        TableTurned => "table_turned",
+        /// Rows of several spectra were joined to readings.
+        RowsJoined => "rows_joined",
+        /// A person's mapping of columns was used.
+        MappedByHand => "mapped_by_hand",
+        /// A mapping names a column that the table doesn't have, or the header line it names is no header.
+        MappingDiffers => "mapping_differs",
         /// A new header further down.
         NewHeader => "new_header",
         /// Lines before the header, kept as metadata.
@@ -699,6 +680,120 @@ impl Notices {
     }
 }
 
+/// How the encoding of a text was found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum EncodingKnownBy {
+    /// A byte order mark.
+    ByteOrderMark,
+    /// Every byte fits UTF-8.
+    #[default]
+    ValidUtf8,
+    /// The pattern of zero bytes.
+    ByteCounts,
+    /// Words of result tables appear when read so.
+    WordsFound,
+    /// Statistics of its bytes only.
+    Guess,
+    /// A person said so.
+    Told,
+}
+
+impl EncodingKnownBy {
+    /// All of them, for the contract's list.
+    pub const ALL: [EncodingKnownBy; 6] = [
+        EncodingKnownBy::ByteOrderMark,
+        EncodingKnownBy::ValidUtf8,
+        EncodingKnownBy::ByteCounts,
+        EncodingKnownBy::WordsFound,
+        EncodingKnownBy::Guess,
+        EncodingKnownBy::Told,
+    ];
+
+    /// The code used in findings.
+    pub const fn code(self) -> &'static str {
+        match self {
+            EncodingKnownBy::ByteOrderMark => "byte_order_mark",
+            EncodingKnownBy::ValidUtf8 => "valid_utf8",
+            EncodingKnownBy::ByteCounts => "byte_counts",
+            EncodingKnownBy::WordsFound => "words_found",
+            EncodingKnownBy::Guess => "guess",
+            EncodingKnownBy::Told => "told",
+        }
+    }
+}
+
+/// A sheet of a workbook.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sheet {
+    /// Its name.
+    pub name: String,
+    /// Hidden from who opens the workbook.
+    pub hidden: bool,
+    /// Rows it states.
+    pub rows: u32,
+    /// Columns it states.
+    pub columns: u32,
+    /// Element columns that its first rows promise; what the choice of a sheet rests on.
+    pub element_columns: u32,
+    /// The sheet that was read.
+    pub read: bool,
+}
+
+/// The archive a source was packed in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Container {
+    /// Its name, as a source's.
+    pub name: String,
+    /// SHA-256 of its bytes.
+    pub sha256: String,
+    /// How many bytes.
+    pub bytes: u64,
+}
+
+/// A line above the table that says something of every reading below.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stated {
+    /// Its line.
+    pub line: u32,
+    /// The word it is stated under.
+    pub key: String,
+    /// What it says.
+    pub value: String,
+    /// What it was used as: an identity, the unit or the multiple; `None` where it is only kept.
+    pub used_as: Option<StatedUse>,
+}
+
+/// What a line above the table was used as.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StatedUse {
+    /// An identity of every reading that states none.
+    Identity(Identity),
+    /// The unit of values whose column states none.
+    Unit(Unit),
+    /// The multiple of uncertainties whose column states none.
+    Multiple(SigmaMultiple),
+}
+
+impl StatedUse {
+    /// The code used in findings.
+    pub const fn code(self) -> &'static str {
+        match self {
+            StatedUse::Identity(identity) => identity.code(),
+            StatedUse::Unit(_) => "unit_of_measure",
+            StatedUse::Multiple(_) => "error_multiple",
+        }
+    }
+}
+
+/// A raw row as it stood, for the preview of a mapping.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RawRow {
+    /// Its line.
+    pub line: u32,
+    /// Its cells, long ones cut short.
+    pub cells: Vec<String>,
+}
+
 /// One file as it came in.
 #[derive(Clone, Debug, Default)]
 pub struct Source {
@@ -708,20 +803,34 @@ pub struct Source {
     pub sha256: String,
     /// How many bytes.
     pub bytes: u64,
+    /// The archive it was packed in.
+    pub container: Option<Container>,
+    /// The sheets, for a workbook.
+    pub sheets: Vec<Sheet>,
+    /// The encoding of its text (WHATWG label); empty for a workbook.
+    pub encoding: &'static str,
+    /// How the encoding was found.
+    pub encoding_known_by: EncodingKnownBy,
     /// The delimiter found, where a table was found.
     pub delimiter: Option<u8>,
     /// Lines before the header.
     pub preamble: Vec<String>,
+    /// What those lines state under a word.
+    pub stated: Vec<Stated>,
+    /// Raw rows from the first header on, for the preview; never part of findings.
+    pub preview: Vec<RawRow>,
     /// Runs of rows under one header.
     pub blocks: Vec<Block>,
     /// The readings.
     pub readings: Readings,
     /// Rows in: all rows but preamble, the mapped header and the final newline.
     pub rows_in: u64,
+    /// Rows of tables on their side: each holds a part of many readings.
+    pub rows_turned: u64,
     /// Rows merged as duplicates.
     pub rows_duplicate: u64,
     /// Rows set aside, by reason.
-    pub set_aside: [u64; 3],
+    pub set_aside: [u64; 4],
     /// Rows refused.
     pub rows_refused: u64,
     /// Refused rows with place and reason.
@@ -732,7 +841,29 @@ pub struct Source {
     pub problem: Option<NoticeCode>,
 }
 
+/// Encodings a text may be read in, by their WHATWG labels.
+pub const TEXT_ENCODINGS: [&str; 12] = [
+    "utf-8",
+    "utf-16le",
+    "utf-16be",
+    "windows-1252",
+    "windows-1250",
+    "windows-1251",
+    "shift_jis",
+    "euc-jp",
+    "gb18030",
+    "big5",
+    "euc-kr",
+    "macintosh",
+];
+
 impl Source {
+    /// Rows that went into readings.
+    pub fn rows_in_readings(&self) -> u64 {
+        let readings = &self.readings;
+        (0..readings.len()).map(|row| u64::from(readings.rows_of(row))).sum::<u64>() + self.rows_turned
+    }
+
     /// Rows set aside in all.
     pub fn rows_set_aside(&self) -> u64 {
         self.set_aside.iter().sum()

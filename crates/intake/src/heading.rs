@@ -6,8 +6,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
 
+use plumbline_core::column::{ColumnMeaning, ColumnRole, ErrorKind, Evidence};
+use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{SigmaMultiple, Unit};
-use plumbline_core::reading::{ColumnMeaning, ColumnRole, Evidence, Identity};
 use plumbline_core::substance::Element;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -132,13 +133,17 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
     for (at, (heading, one)) in headings.iter().zip(&said).enumerate() {
         let (role, evidence) = match one {
             Said::Value(element, unit) => taken.first(&mut |taken| taken.values.insert(*element), || {
-                (ColumnRole::Value { element: *element, unit: *unit }, Evidence::ElementHeading)
+                (ColumnRole::Value { element: *element, oxide: None, unit: *unit }, Evidence::ElementHeading)
             }),
             // Only where no other column is that element's in a known unit or none.
-            Said::ValueInUnknownUnit(element) if !units.contains_key(element) => taken
-                .first(&mut |taken| taken.values.insert(*element), || {
-                    (ColumnRole::Value { element: *element, unit: None }, Evidence::UnitNotUnderstood)
-                }),
+            Said::ValueInUnknownUnit(element) if !units.contains_key(element) => {
+                taken.first(&mut |taken| taken.values.insert(*element), || {
+                    (
+                        ColumnRole::Value { element: *element, oxide: None, unit: None },
+                        Evidence::UnitNotUnderstood,
+                    )
+                })
+            }
             Said::Error(element, words) => {
                 let evidence =
                     if element.is_some() { Evidence::ElementHeading } else { Evidence::FollowsElement };
@@ -148,7 +153,8 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                         let (unit, clear) = error_unit(words.unit, units.get(&element).copied().flatten());
                         // Two errors of one element: which one is meant can't be told.
                         let clear = clear && errors_of(element) == 1;
-                        (ColumnRole::Error { element, unit, clear, multiple: words.multiple }, evidence)
+                        let error = ErrorKind { unit, clear, relative: false, multiple: words.multiple };
+                        (ColumnRole::Error { element, oxide: None, error }, evidence)
                     }),
                     None => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
                 }
@@ -165,7 +171,7 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
                 match element.or(bare).filter(|element| units.contains_key(element)) {
                     Some(element) => taken.first(&mut |taken| taken.limits.insert(element), || {
                         let unit = unit.or(units.get(&element).copied().flatten());
-                        (ColumnRole::DetectionLimit { element, unit }, Evidence::ElementHeading)
+                        (ColumnRole::DetectionLimit { element, oxide: None, unit }, Evidence::ElementHeading)
                     }),
                     None => (ColumnRole::Unused, Evidence::WordsNotUnderstood),
                 }
@@ -239,7 +245,7 @@ pub fn element_columns(columns: &[ColumnMeaning]) -> usize {
 /// True where every element of a header is named by a bare word that a sentence may hold too (`lead`, `tin`).
 pub fn only_bare_names(columns: &[ColumnMeaning]) -> bool {
     let mut values = columns.iter().filter_map(|column| match column.role {
-        ColumnRole::Value { element, unit } => Some((element, unit, column.heading.trim())),
+        ColumnRole::Value { element, unit, .. } => Some((element, unit, column.heading.trim())),
         _ => None,
     });
     element_columns(columns) > 0
@@ -270,18 +276,18 @@ pub fn unit_row(columns: &[ColumnMeaning], cells: &[&str]) -> Option<Vec<Option<
 pub fn apply_unit_row(columns: &mut [ColumnMeaning], units: &[Option<Unit>]) {
     let mut values = BTreeMap::new();
     for (column, stated) in columns.iter_mut().zip(units) {
-        if let ColumnRole::Value { element, unit } = &mut column.role {
+        if let ColumnRole::Value { element, unit, .. } = &mut column.role {
             *unit = unit.or(*stated);
             values.insert(*element, *unit);
         }
     }
     for (column, stated) in columns.iter_mut().zip(units) {
         match &mut column.role {
-            ColumnRole::Error { element, unit, clear, .. } if unit.is_none() && *clear => {
+            ColumnRole::Error { element, error, .. } if error.unit.is_none() && error.clear => {
                 let value = values.get(element).copied().flatten();
-                (*unit, *clear) = error_unit(*stated, value);
+                (error.unit, error.clear) = error_unit(*stated, value);
             }
-            ColumnRole::DetectionLimit { element, unit } => {
+            ColumnRole::DetectionLimit { element, unit, .. } => {
                 *unit = unit.or(*stated).or(values.get(element).copied().flatten());
             }
             _ => {}
@@ -497,10 +503,13 @@ mod tests {
         let headings: Vec<String> =
             ["Pb (cps)", "Cr(VI)", "Cr (ppm)"].iter().map(|h| (*h).to_owned()).collect();
         let columns = meanings(&headings);
-        assert_eq!(columns[0].role, ColumnRole::Value { element: Element::PB, unit: None });
+        assert_eq!(columns[0].role, ColumnRole::Value { element: Element::PB, oxide: None, unit: None });
         assert_eq!(columns[0].evidence, Evidence::UnitNotUnderstood);
         assert_eq!(columns[1].role, ColumnRole::Unused);
-        assert_eq!(columns[2].role, ColumnRole::Value { element: Element::CR, unit: Some(Unit::MgPerKg) });
+        assert_eq!(
+            columns[2].role,
+            ColumnRole::Value { element: Element::CR, oxide: None, unit: Some(Unit::MgPerKg) }
+        );
     }
 
     #[test]
@@ -527,18 +536,16 @@ mod tests {
             columns[1].role,
             ColumnRole::Error {
                 element: Element::PB,
-                unit: Some(Unit::MgPerKg),
-                clear: true,
-                multiple: None
+                oxide: None,
+                error: ErrorKind { unit: Some(Unit::MgPerKg), clear: true, relative: false, multiple: None }
             }
         );
         assert_eq!(
             columns[3].role,
             ColumnRole::Error {
                 element: Element::CD,
-                unit: Some(Unit::Percent),
-                clear: true,
-                multiple: None
+                oxide: None,
+                error: ErrorKind { unit: Some(Unit::Percent), clear: true, relative: false, multiple: None }
             }
         );
     }
@@ -571,7 +578,11 @@ mod tests {
         let headings: Vec<String> = ["Pb ppm", "Pb error %"].iter().map(|h| (*h).to_owned()).collect();
         assert_eq!(
             meanings(&headings)[1].role,
-            ColumnRole::Error { element: Element::PB, unit: None, clear: false, multiple: None }
+            ColumnRole::Error {
+                element: Element::PB,
+                oxide: None,
+                error: ErrorKind { unit: None, clear: false, relative: false, multiple: None }
+            }
         );
     }
 
@@ -582,8 +593,11 @@ mod tests {
         let mut columns = meanings(&headings);
         let units = unit_row(&columns, &["", "ppm", "", "%"]).unwrap();
         apply_unit_row(&mut columns, &units);
-        assert_eq!(columns[1].role, ColumnRole::Value { element: Element::PB, unit: Some(Unit::MgPerKg) });
-        assert!(matches!(columns[2].role, ColumnRole::Error { unit: Some(Unit::MgPerKg), .. }));
+        assert_eq!(
+            columns[1].role,
+            ColumnRole::Value { element: Element::PB, oxide: None, unit: Some(Unit::MgPerKg) }
+        );
+        assert!(columns[2].role.unit() == Some(Unit::MgPerKg) && columns[2].role.error().is_some());
         assert!(unit_row(&columns, &["", "12", "", "%"]).is_none());
     }
 }

@@ -135,10 +135,10 @@ impl SourceReader {
             digest: Sha256::new(),
             bytes: 0,
             rules: ReadingRules {
-                unit: settings.unit_of_measure(name),
-                mark: settings.decimal_mark(name),
-                detection: settings.detection_in_error(name),
-                multiple: settings.sigma_multiple(name),
+                unit: settings.unit_of_measure(name, ""),
+                mark: settings.decimal_mark(name, ""),
+                detection: settings.detection_in_error(name, ""),
+                multiple: settings.sigma_multiple(name, ""),
             },
             state: State::Looking(Vec::new()),
             table: Table {
@@ -147,7 +147,7 @@ impl SourceReader {
                 headings: Vec::new(),
                 may_be_unit_row: false,
                 awaited: None,
-                mark_told: settings.decimal_mark(name).is_some(),
+                mark_told: settings.decimal_mark(name, "").is_some(),
             },
         }
     }
@@ -250,10 +250,10 @@ fn no_text(bytes: &[u8]) -> Option<NoticeCode> {
         return Some(NoticeCode::Empty);
     }
     if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"\xD0\xCF\x11\xE0") {
-        return Some(NoticeCode::Workbook);
+        return Some(NoticeCode::WorkbookBroken);
     }
     if bytes.starts_with(b"\xFF\xFE") || bytes.starts_with(b"\xFE\xFF") {
-        return Some(NoticeCode::Utf16);
+        return Some(NoticeCode::NotText);
     }
     let head = bytes.get(..bytes.len().min(64 * 1024)).unwrap_or(bytes);
     let nul = memchr::memchr_iter(0, head).count();
@@ -344,6 +344,9 @@ impl Table {
         }
         self.source.blocks.push(Block {
             header_line: line,
+            fingerprint: String::new(),
+            layout: plumbline_core::reading::Layout::Wide,
+            stated_above: None,
             first_reading: self.source.readings.len(),
             columns,
             mark: rules.mark.or(seen_mark),
@@ -361,15 +364,18 @@ impl Table {
         let place = |column: &ColumnMeaning| column.column as usize - 1;
         for column in &columns {
             match column.role {
-                ColumnRole::Value { element, unit } => {
+                ColumnRole::Value { element, unit, .. } => {
                     let error = columns.iter().find_map(|other| match other.role {
-                        ColumnRole::Error { element: of, unit, clear, multiple } if of == element => {
-                            Some(ErrorPlan { at: place(other), unit, clear, multiple })
-                        }
+                        ColumnRole::Error { element: of, error, .. } if of == element => Some(ErrorPlan {
+                            at: place(other),
+                            unit: error.unit,
+                            clear: error.clear,
+                            multiple: error.multiple,
+                        }),
                         _ => None,
                     });
                     let limit = columns.iter().find_map(|other| match other.role {
-                        ColumnRole::DetectionLimit { element: of, unit } if of == element => {
+                        ColumnRole::DetectionLimit { element: of, unit, .. } if of == element => {
                             Some((place(other), unit))
                         }
                         _ => None,

@@ -14,6 +14,7 @@ use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::reading::NoticeCode;
 use plumbline_core::report::{PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
+use plumbline_core::settings_file;
 use plumbline_core::words::Words;
 use plumbline_intake::{SourceReader, found_in_folder, refuse_source};
 use serde::Serialize;
@@ -119,12 +120,12 @@ impl Session {
     /// Only where the view can't cross; problems of the file are the value returned.
     pub fn settings(&self, name: &str, text: &str) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
-        let problems = match acts::parse_settings(text, name) {
+        let problems = match settings_file::parse_settings(text, name) {
             Ok(acts) => {
                 state.inspection.acts.extend(acts);
                 Vec::new()
             }
-            Err(problems) => views::problems(&state.words, name, &problems, acts::SCHEMA),
+            Err(problems) => views::problems(&state.words, name, &problems, settings_file::SCHEMA),
         };
         to_js(&problems)
     }
@@ -241,7 +242,7 @@ impl Session {
 
     /// What the acts add up to, as a settings file for the command line or another day.
     pub fn settings_text(&self) -> String {
-        acts::settings_text(&self.state.borrow().inspection.acts)
+        settings_file::settings_text(&self.state.borrow().inspection.acts)
     }
 }
 

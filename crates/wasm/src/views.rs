@@ -430,21 +430,15 @@ pub(crate) fn source(
 }
 
 fn column(words: &Words, meaning: &plumbline_core::reading::ColumnMeaning) -> ColumnView {
-    let (element, unit, multiple) = match &meaning.role {
-        ColumnRole::Value { element, unit } | ColumnRole::DetectionLimit { element, unit } => {
-            (Some(*element), *unit, None)
-        }
-        ColumnRole::Error { element, unit, multiple, .. } => (Some(*element), *unit, *multiple),
-        _ => (None, None, None),
-    };
+    let (of, error) = (meaning.role.of(), meaning.role.error());
     ColumnView {
         column: meaning.column,
         heading: meaning.heading.clone(),
         role: meaning.role.code(),
         role_text: words.say(&format!("role-{}", meaning.role.code())),
-        element: element.map(Element::symbol),
-        unit: unit.map(plumbline_core::quantity::Unit::sign),
-        sigma_multiple: multiple.map(|multiple| multiple.to_string()),
+        element: of.map(|(element, _)| element.symbol()),
+        unit: meaning.role.unit().map(plumbline_core::quantity::Unit::sign),
+        sigma_multiple: error.and_then(|error| error.multiple).map(|multiple| multiple.to_string()),
         why: words.say(&format!("evidence-{}", meaning.evidence.code())),
     }
 }
@@ -460,8 +454,10 @@ fn needs(inspection: &Inspection, words: &Words, source: &Source) -> Vec<NeedVie
     if said(NoticeCode::UnitNotStated) {
         ask("unit_not_stated", "");
     }
-    let unstated = source.blocks.iter().any(plumbline_core::reading::Block::has_unstated_multiple);
-    if unstated && settings.sigma_multiple(&source.name).is_none() && !source.readings.is_empty() {
+    let unstated = source.blocks.iter().any(|block| {
+        block.has_unstated_multiple() && settings.sigma_multiple(&source.name, &block.fingerprint).is_none()
+    });
+    if unstated && !source.readings.is_empty() {
         ask("sigma_multiple_not_stated", "");
     }
     if said(NoticeCode::MarkUnclear) {

@@ -1,8 +1,8 @@
 //! A case through the program, as both doors run it: rule book, settings, then the files in order of their names.
 
-use plumbline_core::acts::parse_settings;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::rules::{Problem, RuleBook};
+use plumbline_core::settings_file::parse_settings;
 use plumbline_intake::found_in_folder;
 
 use super::load::Case;

@@ -785,23 +785,22 @@ impl Report<'_> {
         let texts: Vec<String> = used
             .map(|column| {
                 let role = self.say(&format!("role-{}", column.role.code()));
+                let of = column.role.of().map_or_else(String::new, |(element, oxide)| match oxide {
+                    Some(oxide) => format!(" {element} ({oxide})"),
+                    None => format!(" {element}"),
+                });
                 let detail = match &column.role {
-                    ColumnRole::Value { element, unit } => {
-                        format!(
-                            " {element} {}",
-                            unit.or(block.set_unit).map_or("?", crate::quantity::Unit::sign)
-                        )
+                    ColumnRole::Value { unit, .. } | ColumnRole::AnyValue { unit } => {
+                        format!(" {}", unit.or(block.set_unit).map_or("?", crate::quantity::Unit::sign))
                     }
-                    ColumnRole::Error { element, multiple, .. } => {
-                        format!(
-                            " {element} {}s",
-                            multiple.map_or_else(|| "?".to_owned(), |multiple| multiple.to_string())
-                        )
+                    ColumnRole::Error { error, .. } | ColumnRole::AnyError { error } => {
+                        let multiple = error.multiple.or(block.stated_above);
+                        let multiple = multiple.map_or_else(|| "?".to_owned(), |one| one.to_string());
+                        format!(" {multiple}s{}", if error.relative { " %" } else { "" })
                     }
-                    ColumnRole::DetectionLimit { element, .. } => format!(" {element}"),
                     _ => String::new(),
                 };
-                format!("{} = {role}{detail}", column.heading)
+                format!("{} = {role}{of}{detail}", column.heading)
             })
             .collect();
         texts.join("; ")

@@ -16,9 +16,7 @@ use crate::lot::LotReason;
 use crate::material::MaterialClass;
 use crate::outcome::Judgement;
 use crate::quantity::{MassFraction, Sigma, UNITS_PER_MG_KG};
-use crate::reading::{
-    CellState, ColumnMeaning, ColumnRole, ElementColumn, Identity, Notice, Notices, Source,
-};
+use crate::reading::{CellState, ColumnMeaning, ElementColumn, Identity, Notice, Notices, Source};
 use crate::substance::{Halogen, Substance};
 use crate::words::Words;
 
@@ -216,6 +214,7 @@ struct SourceOut<'a> {
     name: &'a str,
     sha256: &'a str,
     bytes: u64,
+    container: Option<ContainerOut<'a>>,
     #[serde(flatten)]
     counts: Counts,
     set_aside: SetAsideOut,
@@ -232,6 +231,7 @@ struct SetAsideOut {
     blank: u64,
     heading: u64,
     unit_row: u64,
+    remark: u64,
 }
 
 #[derive(Serialize)]
@@ -246,7 +246,35 @@ struct NoticeOut<'a> {
 }
 
 #[derive(Serialize)]
+struct ContainerOut<'a> {
+    name: &'a str,
+    sha256: &'a str,
+    bytes: u64,
+}
+
+#[derive(Serialize)]
+struct SheetOut<'a> {
+    name: &'a str,
+    hidden: bool,
+    rows: u32,
+    columns: u32,
+    read: bool,
+}
+
+#[derive(Serialize)]
+struct StatedOut<'a> {
+    line: u32,
+    key: &'a str,
+    value: &'a str,
+    used_as: Option<&'a str>,
+}
+
+#[derive(Serialize)]
 struct Mapping<'a> {
+    encoding: Option<&'a str>,
+    encoding_known_by: Option<&'a str>,
+    sheets: Vec<SheetOut<'a>>,
+    stated: Vec<StatedOut<'a>>,
     delimiter: Option<String>,
     preamble: &'a [String],
     blocks: Vec<BlockOut<'a>>,
@@ -255,7 +283,11 @@ struct Mapping<'a> {
 #[derive(Serialize)]
 struct BlockOut<'a> {
     header_line: u32,
+    fingerprint: &'a str,
+    layout: &'a str,
     decimal_mark: Option<&'a str>,
+    unit_elsewhere: Option<&'a str>,
+    sigma_multiple_elsewhere: Option<String>,
     number_in_error_column_of_non_detect: &'a str,
     columns: Vec<ColumnOut<'a>>,
 }
@@ -266,9 +298,12 @@ struct ColumnOut<'a> {
     heading: &'a str,
     role: &'a str,
     element: Option<&'a str>,
+    oxide: Option<String>,
     unit: Option<&'a str>,
+    relative: bool,
     sigma_multiple: Option<String>,
     evidence: &'a str,
+    confidence: &'a str,
 }
 
 #[derive(Serialize)]
@@ -583,7 +618,7 @@ fn acts<'a>(context: &Context<'a>) -> Vec<ActOut<'a>> {
 
 fn source<'a>(context: &Context<'a>, at: usize) -> Option<SourceOut<'a>> {
     let source = context.inspection.sources.get(at)?;
-    let [blank, heading, unit_row] = source.set_aside;
+    let [blank, heading, unit_row, remark] = source.set_aside;
     let same = context.findings.same_as.get(at).copied().flatten().map(|_| Notice {
         line: 0,
         column: 0,
@@ -608,14 +643,42 @@ fn source<'a>(context: &Context<'a>, at: usize) -> Option<SourceOut<'a>> {
         name: &source.name,
         sha256: &source.sha256,
         bytes: source.bytes,
+        container: source.container.as_ref().map(|container| ContainerOut {
+            name: &container.name,
+            sha256: &container.sha256,
+            bytes: container.bytes,
+        }),
         counts: context.findings.counts(context.inspection, at).into(),
-        set_aside: SetAsideOut { blank, heading, unit_row },
+        set_aside: SetAsideOut { blank, heading, unit_row, remark },
         problem: source.problem.map(crate::reading::NoticeCode::code),
         refusals: self::notices(context, source, &source.refusals),
         refusals_left_out: source.refusals.left_out,
         notices,
         notices_left_out: source.notices.left_out,
         mapping: Mapping {
+            encoding: (!source.encoding.is_empty()).then_some(source.encoding),
+            encoding_known_by: (!source.encoding.is_empty()).then(|| source.encoding_known_by.code()),
+            sheets: source
+                .sheets
+                .iter()
+                .map(|sheet| SheetOut {
+                    name: &sheet.name,
+                    hidden: sheet.hidden,
+                    rows: sheet.rows,
+                    columns: sheet.columns,
+                    read: sheet.read,
+                })
+                .collect(),
+            stated: source
+                .stated
+                .iter()
+                .map(|stated| StatedOut {
+                    line: stated.line,
+                    key: &stated.key,
+                    value: &stated.value,
+                    used_as: stated.used_as.map(crate::reading::StatedUse::code),
+                })
+                .collect(),
             delimiter: source.delimiter.map(|byte| char::from(byte).to_string()),
             preamble: &source.preamble,
             blocks: source
@@ -623,6 +686,10 @@ fn source<'a>(context: &Context<'a>, at: usize) -> Option<SourceOut<'a>> {
                 .iter()
                 .map(|block| BlockOut {
                     header_line: block.header_line,
+                    fingerprint: &block.fingerprint,
+                    layout: block.layout.code(),
+                    unit_elsewhere: block.set_unit.map(crate::quantity::Unit::sign),
+                    sigma_multiple_elsewhere: block.stated_above.map(|multiple| multiple.to_string()),
                     decimal_mark: block.mark.map(|mark| match mark {
                         crate::quantity::DecimalMark::Point => ".",
                         crate::quantity::DecimalMark::Comma => ",",
@@ -640,21 +707,18 @@ fn source<'a>(context: &Context<'a>, at: usize) -> Option<SourceOut<'a>> {
 }
 
 fn column(meaning: &ColumnMeaning) -> ColumnOut<'_> {
-    let (element, unit, multiple) = match &meaning.role {
-        ColumnRole::Value { element, unit } | ColumnRole::DetectionLimit { element, unit } => {
-            (Some(*element), *unit, None)
-        }
-        ColumnRole::Error { element, unit, multiple, .. } => (Some(*element), *unit, *multiple),
-        _ => (None, None, None),
-    };
+    let (of, error) = (meaning.role.of(), meaning.role.error());
     ColumnOut {
         column: meaning.column,
         heading: &meaning.heading,
         role: meaning.role.code(),
-        element: element.map(crate::substance::Element::symbol),
-        unit: unit.map(crate::quantity::Unit::sign),
-        sigma_multiple: multiple.map(|multiple| multiple.to_string()),
+        element: of.map(|(element, _)| element.symbol()),
+        oxide: of.and_then(|(_, oxide)| oxide).map(|oxide| oxide.to_string()),
+        unit: meaning.role.unit().map(crate::quantity::Unit::sign),
+        relative: error.is_some_and(|error| error.relative),
+        sigma_multiple: error.and_then(|error| error.multiple).map(|multiple| multiple.to_string()),
         evidence: meaning.evidence.code(),
+        confidence: meaning.evidence.confidence().code(),
     }
 }
 

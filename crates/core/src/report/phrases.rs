@@ -84,6 +84,9 @@ pub fn target(words: &Words, target: &Target) -> String {
     match target {
         Target::Inspection => words.say("target-inspection"),
         Target::Source(name) => words.with("target-source", &[("name", name)]),
+        Target::Header(fingerprint) => {
+            words.with("target-header", &[("name", fingerprint.get(..8).unwrap_or(fingerprint))])
+        }
         Target::Lot(supplier, lot) => {
             words.with("target-lot", &[("lot", &or_not(lot)), ("supplier", &or_not(supplier))])
         }

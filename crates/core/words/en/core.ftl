@@ -240,9 +240,20 @@ role-mode = measuring mode
 role-operator = operator
 role-thickness = thickness
 role-note = remark
+role-spectrum = spectrum or filter
+role-photo = photograph
+role-element = name of the element
+role-below_mark = mark for "below detection"
+role-error_multiple = how many sigma the uncertainty stands for
+role-time_of_day = time of day
 role-unit_of_measure = unit of measure of the row
 role-unused = not used
 evidence-element_heading = the heading names the element and every other word in it is understood
+evidence-element_in_another_case = the heading is an element written in another case, and so are those beside it
+evidence-oxide_heading = the heading is an oxide; its numbers are converted to the element by atomic weights
+evidence-holds_elements = its cells name elements
+evidence-oxide_beside_element = the oxide of an element that has a column of its own; used only where that column is empty
+evidence-told = a person said so
 evidence-follows_element = an error heading right after the element's column
 evidence-known_heading = the heading is a known word
 evidence-class_words_only = every cell is a word for a material class
@@ -253,6 +264,7 @@ evidence-already_taken = another column already has this meaning
 evidence-not_known = the heading is not known here
 set-aside-blank = empty rows
 set-aside-heading = headings repeated inside the table
+set-aside-remark = remark or key with its value in a long table
 set-aside-unit_row = rows of units
 
 ## Intake: notices and refusals, each with its remedy
@@ -265,10 +277,31 @@ notice-header_only = The file has a heading row and no rows below it.
     .remedy = Export it again with the readings.
 notice-not_text = The bytes are not text; this is no table, whatever its name says.
     .remedy = Export the results as CSV text.
-notice-workbook = This is a workbook or an archive, which this version does not open.
-    .remedy = Save the sheet as CSV (UTF-8) and load that.
-notice-utf16 = The text is UTF-16, which this version does not read.
-    .remedy = Save it as CSV (UTF-8).
+notice-workbook_broken = This is a damaged workbook, or no workbook inside: { $found }
+    .remedy = Open it in a spreadsheet program, save it again as XLSX or CSV, and bring that file.
+notice-workbook_not_read = The workbook is locked by a password, or of an old format that is not read here.
+    .remedy = Save it without a password as XLSX, ODS or CSV, and bring that file.
+notice-workbook_too_large = The workbook holds more than is unpacked here: { $found }
+    .remedy = Save the sheet with the results as CSV, and bring that file.
+notice-other_sheets = Sheet "{ $found }" was read; { $rows } { $rows ->
+        [one] other sheet was
+       *[other] other sheets were
+    } not.
+    .remedy = If the results stand on another sheet, choose it for this file.
+notice-sheet_not_there = The workbook has no sheet "{ $found }".
+    .remedy = Choose one of its sheets for this file.
+notice-archive_broken = The archive is damaged, or is none: { $found }
+    .remedy = Unpack it and bring the files, or have it sent again.
+notice-archive_too_large = More is packed here than is unpacked: { $found }
+    .remedy = If you trust where it comes from, unpack it and bring the files.
+notice-entry_not_read = The file in the archive could not be unpacked: { $found }
+    .remedy = Unpack the archive with its password, and bring the files.
+notice-archive_in_archive = An archive inside an archive is not unpacked.
+    .remedy = Unpack the outer archive and bring the inner one.
+notice-encoding_inferred = The text was read as { $found }; the file does not say so.
+    .remedy = If names look wrong, choose the encoding for this file.
+notice-bytes_no_character = Bytes that are no character in the encoding used, first on this line; { $rows } in all, each shown as "�".
+    .remedy = If names look wrong, choose the encoding for this file.
 notice-no_element_column = No column of an element was found, such as "Pb (mg/kg)". { $rows ->
         [one] Its one row is
        *[other] All { $rows } rows are
@@ -342,6 +375,47 @@ notice-class_not_understood = "{ $found }" is not a material class known here ({
     .remedy = Use polymer, metal, composite or plated, or set the class.
 notice-same_as_another = The file has the same bytes as another and was merged with it.
     .remedy = Nothing to do.
+notice-too_many_columns = A row has { $found } columns, more than any table of results. The file is not read.
+    .remedy = Look at the file; export it again, or bring the table inside it.
+notice-element_not_understood = "{ $found }" is no element known here. The row measures something, so it is refused.
+    .remedy = If it is an element, say so for its column or correct the name.
+notice-multiple_differs = The row states { $found } sigma, and the table another multiple; its uncertainty is not used.
+    .remedy = Split the table by multiple, or export it with one.
+notice-element_twice = The same element stands twice in one reading ("{ $found }"), in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }. Which is meant cannot be told, so it counts as not measured.
+    .remedy = Say which column or spectrum is meant, or remove the other.
+notice-oxide_converted = Numbers of { $found } are mass fractions of the oxide; they were converted to the element by atomic weights.
+    .remedy = Nothing to do, if the heading is right.
+notice-date_order_unclear = "{ $found }" may be day and month or month and day, in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }. Dates are kept as written.
+    .remedy = State the order of day and month for this file.
+notice-date_not_understood = "{ $found }" is no date known here, in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }. It is kept as written.
+    .remedy = Correct the date, or state the order of day and month.
+notice-id_pattern_differs = "{ $found }" does not fit the pattern shown for combined ids, in { $rows } { $rows ->
+        [one] row
+       *[other] rows
+    }. The id is kept whole.
+    .remedy = Show the pattern by another example, or correct the id.
+notice-stated_above = "{ $found }", stated above the table, is used for every reading below that states none.
+    .remedy = If it does not hold for all of them, set the column by hand.
+notice-table_turned = The table lies on its side: each column is a reading, each row an element.
+    .remedy = Nothing to do, if this is right.
+notice-rows_joined = { $rows } rows, one a spectrum or filter, were joined to readings with the same sample and time.
+    .remedy = If they are readings of their own, mark the spectrum column as not used.
+notice-mapped_by_hand = { $rows } { $rows ->
+        [one] column was
+       *[other] columns were
+    } set by hand for these headings.
+    .remedy = Take the act back to see what is found without it.
+notice-mapping_differs = The mapping speaks of "{ $found }", which this table does not have. It was not used.
+    .remedy = Look at the columns of this file and set them again.
 notice-new_header = A new heading row with other columns starts here.
     .remedy = Check that the columns below it were understood.
 notice-preamble = { $found } lines before the heading row are kept as remarks.
@@ -386,6 +460,16 @@ act-detection_in_error_column = number in the error column of a non-detect: { $v
         [one_error] one printed error
        *[limit] the detection limit
     }
+act-column_role = column set by hand: { $value }
+act-header_line = heading row set to line { $value }
+act-text_encoding = text read as { $value }
+act-sheet = sheet "{ $value }" chosen
+act-date_order = order of dates set to { $value ->
+        [ymd] year, month, day
+        [dmy] day, month, year
+       *[mdy] month, day, year
+    }
+act-id_pattern = combined ids are made up as { $value }
 act-halogen_book = halogens count by { $value }
 act-trust = missing check readings: { $value }
 act-sampling = missing sampling plan: { $value }
@@ -405,6 +489,7 @@ act-site_sigma = site repeatability { $value }
 act-undo = took back act { $value }
 target-inspection = whole inspection
 target-source = file { $name }
+target-header = tables with headings { $name }
 target-lot = lot { $lot } of { $supplier }
 target-part = part { $part }
 target-material = material { $material } of part { $part }
