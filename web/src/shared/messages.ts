@@ -4,7 +4,10 @@
 import type {
   ActAnswer,
   ActInput,
+  ChoicesView,
   DetailView,
+  MappingActs,
+  PreviewView,
   Problem,
   Query,
   RowView,
@@ -23,6 +26,12 @@ export interface Questions {
   clear: object;
   settings: { name: string; text: string };
   rule_book: { name: string; text: string };
+  mapping: { name: string; text: string };
+  mapping_acts: { name: string; text: string };
+  mapping_text: object;
+  kept_mapping: { before: string };
+  choices: object;
+  preview: { source: number; block: number; rows: number };
   act: { act: ActInput };
   review: object;
   order: { query: Query };
@@ -39,11 +48,17 @@ export interface Answers {
   start: { kind: "ready"; version: string };
   open: { kind: "ack" };
   chunk: { kind: "ack" };
-  finish: { kind: "source"; view: SourceView };
+  finish: { kind: "sources"; views: SourceView[] };
   unreadable: { kind: "ack" };
   clear: { kind: "ack" };
   settings: { kind: "problems"; problems: Problem[] };
   rule_book: { kind: "problems"; problems: Problem[] };
+  mapping: { kind: "problems"; problems: Problem[] };
+  mapping_acts: { kind: "mapping_acts"; found: MappingActs };
+  mapping_text: { kind: "mapping_text"; text: string };
+  kept_mapping: { kind: "mapping_text"; text: string };
+  choices: { kind: "choices"; choices: ChoicesView };
+  preview: { kind: "preview"; preview: PreviewView };
   act: { kind: "acted"; answer: ActAnswer };
   review: { kind: "summary"; summary: Summary };
   order: { kind: "order"; indices: Uint32Array };
