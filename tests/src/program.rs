@@ -3,6 +3,7 @@
 use std::sync::OnceLock;
 
 use plumbline_core::acts::{Act, Settings, parse_settings};
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{csv, html, json};
@@ -55,6 +56,7 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
     for (name, bytes) in files {
         inspection.add_source(read(name, &settings, bytes));
     }
+    set_duplicates_aside(&mut inspection.sources);
     inspection
 }
 

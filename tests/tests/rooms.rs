@@ -145,12 +145,15 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 17] = [
+const ORDER: [&str; 20] = [
     "quantity",
     "substance",
     "material",
     "text_pool",
+    "date_order",
     "reading",
+    "id_template",
+    "duplicates",
     "rules",
     "outcome",
     "screen",

@@ -646,6 +646,16 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
     }
 
+    // A row that a file lost may be of any lot it speaks of, even where its readings of that lot stand elsewhere too.
+    for (source_index, source) in inspection.sources.iter().enumerate() {
+        for (supplier, lot, stays_in) in &source.duplicates.lots {
+            let of_source = if lot.is_none() { Some(*stays_in) } else { None };
+            if let Some(sources) = sources_of.get_mut(&(supplier.clone(), lot.clone(), of_source)) {
+                sources.insert(source_index);
+            }
+        }
+    }
+
     let halogens_named = settings.inspection(ActKind::HalogenBook);
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
@@ -754,7 +764,8 @@ impl Gathered {
 /// could. Its lots are unknown, so it concerns all of them.
 fn hides_readings(source: &Source) -> bool {
     match source.problem {
-        None => source.readings.is_empty() && source.rows_refused > 0,
+        // Readings that stand in another file too were read.
+        None => source.readings.is_empty() && source.rows_refused > 0 && source.rows_duplicate == 0,
         Some(NoticeCode::Unreadable | NoticeCode::Workbook | NoticeCode::Utf16) => true,
         Some(NoticeCode::NoElementColumn) => source.rows_refused > 0,
         Some(_) => false,

@@ -6,7 +6,10 @@
 //! Modules import one way only; the order stands in `tests/tests/rooms.rs`, which holds it.
 
 pub mod acts;
+pub mod date_order;
+pub mod duplicates;
 pub mod halogen;
+pub mod id_template;
 pub mod inspection;
 pub mod lot;
 pub mod material;

@@ -1,6 +1,7 @@
 //! A case through the program, as both doors run it: rule book, settings, then the files in order of their names.
 
 use plumbline_core::acts::parse_settings;
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::rules::{Problem, RuleBook};
 use plumbline_intake::found_in_folder;
@@ -26,6 +27,7 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
     for (name, bytes) in &case.files {
         inspection.add_source(found_in_folder(read(name, &settings, bytes)));
     }
+    set_duplicates_aside(&mut inspection.sources);
     Ok(inspection)
 }
 

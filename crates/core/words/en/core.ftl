@@ -342,6 +342,19 @@ notice-class_not_understood = "{ $found }" is not a material class known here ({
     .remedy = Use polymer, metal, composite or plated, or set the class.
 notice-same_as_another = The file has the same bytes as another and was merged with it.
     .remedy = Nothing to do.
+notice-duplicate_reading = { $rows } { $rows ->
+        [one] reading, here, stands
+       *[other] readings, the first of them here, stand
+    } in { $found } too and { $rows ->
+        [one] says
+       *[other] say
+    } no more here than there. Counted once.
+    .remedy = Nothing to do. If they are measurements of their own, give each its own id, spot or time.
+notice-same_reading_in_parts = { $rows } { $rows ->
+        [one] reading, here, stands
+       *[other] readings, the first of them here, stand
+    } in { $found } too, and each of the two says something that the other does not. All are kept, so the measurement counts more than once.
+    .remedy = Give one file that says it all, or take out the one that is wrong. If they are measurements of their own, give each its own id, spot or time.
 notice-new_header = A new heading row with other columns starts here.
     .remedy = Check that the columns below it were understood.
 notice-preamble = { $found } lines before the heading row are kept as remarks.
