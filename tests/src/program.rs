@@ -3,6 +3,7 @@
 use std::sync::OnceLock;
 
 use plumbline_core::acts::{Act, Settings};
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{csv, html, json};
@@ -56,6 +57,7 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
     for (name, bytes) in files {
         inspection.add_source(read(name, &settings, bytes));
     }
+    set_duplicates_aside(&mut inspection.sources);
     inspection
 }
 

@@ -205,7 +205,9 @@ impl Findings {
             rows_in: source.rows_in,
             used: if duplicate { 0 } else { rows - checks },
             check: checks,
-            duplicate: source.rows_duplicate + if duplicate { rows } else { 0 },
+            duplicate: source.rows_duplicate
+                + if duplicate { rows } else { 0 }
+                + if source.readings.is_empty() { source.rows_turned } else { 0 },
             set_aside: source.rows_set_aside(),
             refused: source.rows_refused,
             readings: if duplicate { 0 } else { readings },
@@ -647,6 +649,16 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
     }
 
+    // A row that a file lost may be of any lot it speaks of, even where its readings of that lot stand elsewhere too.
+    for (source_index, source) in inspection.sources.iter().enumerate() {
+        for (supplier, lot, stays_in) in &source.duplicates.lots {
+            let of_source = if lot.is_none() { Some(*stays_in) } else { None };
+            if let Some(sources) = sources_of.get_mut(&(supplier.clone(), lot.clone(), of_source)) {
+                sources.insert(source_index);
+            }
+        }
+    }
+
     let halogens_named = settings.inspection(ActKind::HalogenBook);
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
@@ -755,7 +767,8 @@ impl Gathered {
 /// could. Its lots are unknown, so it concerns all of them.
 fn hides_readings(source: &Source) -> bool {
     match source.problem {
-        None => source.readings.is_empty() && source.rows_refused > 0,
+        // Readings that stand in another file too were read.
+        None => source.readings.is_empty() && source.rows_refused > 0 && source.rows_duplicate == 0,
         Some(
             NoticeCode::Unreadable
             | NoticeCode::WorkbookBroken

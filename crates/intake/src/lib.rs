@@ -8,5 +8,6 @@ mod header_search;
 pub mod heading;
 pub mod records;
 pub mod source_reader;
+pub mod text_encoding;
 
 pub use source_reader::{SourceReader, found_in_folder, refuse_source};

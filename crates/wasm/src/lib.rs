@@ -11,6 +11,7 @@ mod views;
 use std::cell::RefCell;
 
 use plumbline_core::acts::{self, Act, ActKind, Target};
+use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::reading::{NoticeCode, Source};
 use plumbline_core::report::{PROGRAM, csv, html, json};
@@ -244,6 +245,7 @@ impl Session {
     /// Only where the view can't cross.
     pub fn review(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
+        duplicates::set_duplicates_aside(&mut state.inspection.sources);
         let findings = inspection::review(&state.inspection);
         state.lots = findings.lots_of_readings();
         state.findings = findings;

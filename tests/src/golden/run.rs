@@ -1,5 +1,6 @@
 //! A case through the program, as both doors run it: rule book, settings, then the files in order of their names.
 
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::rules::{Problem, RuleBook};
 use plumbline_core::settings_file::parse_settings;
@@ -26,6 +27,7 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
     for (name, bytes) in &case.files {
         inspection.add_source(found_in_folder(read(name, &settings, bytes)));
     }
+    set_duplicates_aside(&mut inspection.sources);
     Ok(inspection)
 }
 
