@@ -199,6 +199,14 @@ impl Session {
         to_js(&mapping::choices(&self.state.borrow().words))
     }
 
+    /// The template of a combined id that an example shows, and how it cuts other ids.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn id_template(&self, example: &str, named: Vec<String>, ids: Vec<String>) -> Result<JsValue, JsError> {
+        to_js(&mapping::id_template(&self.state.borrow().words, example, &named, &ids))
+    }
+
     /// The first raw rows of one table of a source, and what stands in each of its columns.
     ///
     /// # Errors

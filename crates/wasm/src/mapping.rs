@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use plumbline_core::acts::{self, Act, ActKind, Target};
+use plumbline_core::id_template::{self, IdTemplate};
 use plumbline_core::inspection::Inspection;
 use plumbline_core::quantity::{DecimalMark, Rounding, SigmaMultiple, Unit};
 use plumbline_core::reading::{
@@ -127,6 +128,26 @@ pub(crate) struct ChoicesView {
     units: Vec<&'static str>,
     multiples: Vec<String>,
     encodings: Vec<&'static str>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct NamedPiece {
+    role_text: String,
+    piece: String,
+}
+
+#[derive(Serialize)]
+pub(crate) struct IdCut {
+    id: String,
+    pieces: Option<Vec<NamedPiece>>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct IdTemplateView {
+    pieces: Vec<String>,
+    pattern: String,
+    problem: String,
+    cuts: Vec<IdCut>,
 }
 
 #[derive(Serialize)]
@@ -331,6 +352,44 @@ fn what_stands(cells: &[&str], marks: Marks) -> CellsView {
     CellsView { numbers, lowest: written(lowest), highest: written(highest), unclear, examples }
 }
 
+/// The template that an example shows: an id and what each of its pieces is, by the code of an identity or nothing; and
+/// how it cuts other ids.
+pub(crate) fn id_template(words: &Words, example: &str, named: &[String], ids: &[String]) -> IdTemplateView {
+    let pieces: Vec<String> = id_template::pieces(example).into_iter().map(str::to_owned).collect();
+    let of_pieces: Vec<(Identity, &str)> = named
+        .iter()
+        .zip(&pieces)
+        .filter_map(|(code, piece)| Some((Identity::from_code(code)?, piece.as_str())))
+        .collect();
+    let template = IdTemplate::from_example(example, &of_pieces);
+    let cut = |template: &IdTemplate, id: &String| IdCut {
+        id: id.clone(),
+        pieces: template.split(id).map(|cut| {
+            cut.as_slice()
+                .iter()
+                .map(|(identity, piece)| NamedPiece {
+                    role_text: words.say(&format!("role-{}", identity.code())),
+                    piece: (*piece).to_owned(),
+                })
+                .collect()
+        }),
+    };
+    match template {
+        Ok(template) => IdTemplateView {
+            pieces,
+            pattern: template.text(),
+            problem: String::new(),
+            cuts: ids.iter().map(|id| cut(&template, id)).collect(),
+        },
+        Err(problem) => IdTemplateView {
+            pieces,
+            pattern: String::new(),
+            problem: words.say(&format!("id-template-{}", problem.code())),
+            cuts: Vec::new(),
+        },
+    }
+}
+
 /// An act in words; a column by its heading and its meaning in words.
 pub(crate) fn act_text(inspection: &Inspection, words: &Words, act: &Act) -> String {
     let told = (act.kind == ActKind::ColumnRole).then(|| acts::parse_column_role(&act.value)).flatten();
@@ -456,6 +515,22 @@ mod tests {
         assert_eq!(found.examples, ["12", "3.5", "< 2", "1360", "n.d."]);
         let open = what_stands(&["1,234", "5,678", "1,234"], Marks { decimal: None, told: false });
         assert_eq!((open.numbers, open.unclear.len()), (0, 2));
+    }
+
+    #[test]
+    fn an_example_id_becomes_a_template_that_cuts_the_others_or_says_why_not() {
+        let words = Words::english();
+        let named = ["part", "lot", ""].map(str::to_owned);
+        let ids = ["P7-L13-2", "P7-L13"].map(str::to_owned);
+        let view = id_template(&words, "P6-L12-1", &named, &ids);
+        assert_eq!((view.pieces.len(), view.pattern.as_str()), (3, "{part}-{lot}-{*}"));
+        let first = view.cuts[0].pieces.as_ref().unwrap();
+        assert_eq!((first[1].role_text.as_str(), first[1].piece.as_str()), ("lot", "L13"));
+        assert!(view.cuts[1].pieces.is_none());
+        for problem in id_template::TemplateProblem::ALL {
+            assert!(words.has(&format!("id-template-{}", problem.code())), "{}", problem.code());
+        }
+        assert!(!id_template(&words, "P6-L12", &[], &[]).problem.is_empty());
     }
 
     fn said(fingerprint: &str, value: &str) -> Act {

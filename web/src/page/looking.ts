@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { DetailView, PreviewView, Query, RowView, WrittenFile } from "../shared/door";
+import type { DetailView, IdTemplateView, PreviewView, Query, RowView, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -70,6 +70,11 @@ export async function fetchDetail(index: number): Promise<DetailView | null> {
 export async function fetchPreview(source: number, block: number, rows: number): Promise<PreviewView | null> {
   const answer = await look(say("page-where-preview"), (machine) => machine.ask("preview", { source, block, rows }));
   return answer?.preview ?? null;
+}
+
+export async function fetchIdTemplate(example: string, named: string[], ids: string[]): Promise<IdTemplateView | null> {
+  const answer = await look(say("page-where-preview"), (machine) => machine.ask("id_template", { example, named, ids }));
+  return answer?.template ?? null;
 }
 
 export async function mappingText(): Promise<string | null> {

@@ -114,6 +114,21 @@ export interface ChoicesView {
   encodings: string[];
 }
 
+/** How an id is cut; null where the template doesn't fit it without a guess. */
+export interface IdCut {
+  id: string;
+  pieces: { role_text: string; piece: string }[] | null;
+}
+
+export interface IdTemplateView {
+  /** The example, cut at every separator. */
+  pieces: string[];
+  /** Empty where the pieces named make no template. */
+  pattern: string;
+  problem: string;
+  cuts: IdCut[];
+}
+
 export interface MappingActs {
   acts: ActInput[];
   problems: Problem[];
@@ -391,6 +406,7 @@ export interface Session {
   /** What a browser keeps for another day; empty for nothing. */
   kept_mapping(before: string): string;
   choices(): ChoicesView;
+  id_template(example: string, named: string[], ids: string[]): IdTemplateView;
   preview(source: number, block: number, rows: number): PreviewView;
   act(act: ActInput): ActAnswer;
   review(): Summary;

@@ -6,6 +6,7 @@ import type {
   ActInput,
   ChoicesView,
   DetailView,
+  IdTemplateView,
   MappingActs,
   PreviewView,
   Problem,
@@ -31,6 +32,7 @@ export interface Questions {
   mapping_text: object;
   kept_mapping: { before: string };
   choices: object;
+  id_template: { example: string; named: string[]; ids: string[] };
   preview: { source: number; block: number; rows: number };
   act: { act: ActInput };
   review: object;
@@ -58,6 +60,7 @@ export interface Answers {
   mapping_text: { kind: "mapping_text"; text: string };
   kept_mapping: { kind: "mapping_text"; text: string };
   choices: { kind: "choices"; choices: ChoicesView };
+  id_template: { kind: "id_template"; template: IdTemplateView };
   preview: { kind: "preview"; preview: PreviewView };
   act: { kind: "acted"; answer: ActAnswer };
   review: { kind: "summary"; summary: Summary };

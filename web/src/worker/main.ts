@@ -87,6 +87,8 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "mapping_text", text: session.kept_mapping(asked.before) });
     case "choices":
       return send({ kind: "choices", choices: session.choices() });
+    case "id_template":
+      return send({ kind: "id_template", template: session.id_template(asked.example, asked.named, asked.ids) });
     case "preview":
       return send({ kind: "preview", preview: session.preview(asked.source, asked.block, asked.rows) });
     case "act":

@@ -3,8 +3,8 @@
 import type { BlockView, ChoicesView, ColumnView, SourceView } from "../../shared/door";
 import { controlId, pickList, record, refusalLine, takeBackButton, type Pickable } from "../acts-given";
 import { headerTarget } from "../act-kinds";
-import { inForce, standing, valueName } from "../acts-in-force";
-import { el, focusIn, redraw, type Child } from "../elements";
+import { valueName } from "../acts-in-force";
+import { append, el, focusIn, redraw, type Child } from "../elements";
 import { confidenceMark } from "../marks";
 import { previewOf } from "../previews";
 import { change, state, watch } from "../state";
@@ -79,7 +79,7 @@ function tableOf(source: SourceView, block: BlockView, severalTables: boolean): 
             "ul",
             {},
             ...look.map((column) =>
-              el("li", {}, el("button", { type: "button", class: "tool", on: { click: () => void leadTo(columnId(source, block, column)) } }, `${column.column} ${column.heading}`)),
+              el("li", {}, el("button", { type: "button", class: "tool", on: { click: () => leadTo(columnId(source, block, column)) } }, `${column.column} ${column.heading}`)),
             ),
           ),
         ),
@@ -209,12 +209,11 @@ function fill(host: HTMLElement, source: SourceView, block: BlockView, column: C
       el("p", { id: `${id}-why`, class: "quiet" }, column.why),
       takenBack(block, column, id),
       column.confidence === "look" && column.heading.trim() !== ""
-        ? el("button", { type: "button", id: `${id}-right`, class: "tool", on: { click: () => void take({}) } }, say("page-columns-right"), el("span", { class: "heard" }, ` ${about}`))
+        ? el("button", { type: "button", id: `${id}-right`, class: "tool", on: { click: () => take({}) } }, say("page-columns-right"), el("span", { class: "heard" }, ` ${about}`))
         : null,
     ];
   };
-  host.replaceChildren();
-  redraw(host, ...parts(draft));
+  append(host, parts(draft));
 }
 
 /** A column set by hand says who did it, and is given back to what was found with one press. */
@@ -295,8 +294,3 @@ const ASKED_ABOUT: Record<string, Looked> = {
   decimal_mark_unclear: { column: (column) => MEASURED.includes(column.role), text: (cells) => (cells.unclear.length === 0 ? "" : say("page-evidence-written", { list: cells.unclear.join("   ") })) },
   date_order_unclear: { column: (column) => column.role === "time", text: written },
 };
-
-/** Whether somebody has spoken of this table's question for its headings. */
-export function answeredForHeadings(kind: string, block: BlockView): boolean {
-  return inForce(kind, [headerTarget(block.fingerprint)]) !== null || standing(kind, headerTarget(block.fingerprint)) !== null;
-}
