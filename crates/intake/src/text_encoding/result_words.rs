@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::sync::OnceLock;
 
 /// Signs that count wherever they stand: no other encoding of the same bytes has them by chance beside what follows.
-const SIGNS: [&str; 10] = ["±", "µg/g", "μg/g", "µg/kg", "μg/kg", "°C", "℃", "mm²", "cm²", "cm³"];
+const SIGNS: [&str; 12] = ["±", "µm", "μm", "µg/g", "μg/g", "µg/kg", "μg/kg", "°C", "℃", "mm²", "cm²", "cm³"];
 
 fn words() -> &'static BTreeSet<&'static str> {
     static WORDS: OnceLock<BTreeSet<&'static str>> = OnceLock::new();

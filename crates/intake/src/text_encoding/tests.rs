@@ -227,6 +227,7 @@ fn one_cell_beyond_ascii_is_enough_where_it_is_a_known_word() {
         ("Sample,Pb µg/g\nA,812\n", Windows1252),
         ("Sample,Supplier,Pb,±\nA,Müller,812,15\nB,Société à Genève,812,15\n", Windows1252),
         ("Sample,Room,Pb\nA,25°C,812\n", Windows1252),
+        ("Sample,Layer,Pb\nA,5µm,812\n", Windows1252),
         ("ID,铅\nA,812\n", Gb18030),
         ("ID,铅,Cd\nA,812,5\n", Gb18030),
         ("样品,铅,铅\nA,812,5\n", Gb18030),
