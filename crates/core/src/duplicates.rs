@@ -642,15 +642,20 @@ mod tests {
                 heading: String::new(),
                 role: ColumnRole::Error {
                     element: *element,
-                    unit: None,
-                    clear: true,
-                    multiple: SigmaMultiple::from_hundredths(*hundredths),
+                    oxide: None,
+                    error: ErrorKind {
+                        multiple: SigmaMultiple::from_hundredths(*hundredths),
+                        ..ErrorKind::PLAIN
+                    },
                 },
                 evidence: Evidence::ElementHeading,
             })
             .collect();
         Block {
             header_line: 1,
+            fingerprint: String::new(),
+            layout: Layout::Wide,
+            stated_above: None,
             first_reading,
             columns,
             mark: None,

@@ -90,13 +90,22 @@ impl Session {
     pub fn finish(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
         let (reader, in_folder) = state.reader.take().ok_or_else(no_source)?;
-        let source = reader.finish();
-        let source = if in_folder { found_in_folder(source) } else { source };
-        let (name, sha256) = (source.name.clone(), source.sha256.clone());
-        state.inspection.add_source(source);
-        let at = state.inspection.sources.iter().position(|one| one.name == name && one.sha256 == sha256);
-        let view = views::source(&state.inspection, None, &state.words, at.unwrap_or(0));
-        to_js(&view)
+        let mut names = Vec::new();
+        for source in reader.finish() {
+            let source = if in_folder { found_in_folder(source) } else { source };
+            names.push((source.name.clone(), source.sha256.clone()));
+            state.inspection.add_source(source);
+        }
+        let sources = &state.inspection.sources;
+        let place = |(name, sha256): &(String, String)| {
+            sources.iter().position(|one| one.name == *name && one.sha256 == *sha256)
+        };
+        let views: Vec<_> = names
+            .iter()
+            .filter_map(place)
+            .map(|at| views::source(&state.inspection, None, &state.words, at))
+            .collect();
+        to_js(&views)
     }
 
     /// Records a file that the page could not read.
