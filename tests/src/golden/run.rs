@@ -24,7 +24,9 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
     }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
-        inspection.add_source(found_in_folder(read(name, &settings, bytes)));
+        for source in read(name, &settings, bytes) {
+            inspection.add_source(found_in_folder(source));
+        }
     }
     Ok(inspection)
 }
