@@ -26,7 +26,7 @@ pub fn with_words<T>(run: impl FnOnce(&Words) -> T) -> T {
     WORDS.with(run)
 }
 
-/// Reads bytes in the given pieces.
+/// Reads bytes in the given pieces: one source, or one for each file of an archive.
 pub fn read_pieces<'a>(
     name: &str,
     settings: &Settings,
@@ -36,7 +36,7 @@ pub fn read_pieces<'a>(
     for piece in pieces {
         reader.push(piece);
     }
-    reader.finish()
+    vec![reader.finish()]
 }
 
 /// Reads bytes in one piece.

@@ -581,7 +581,8 @@ fn pairs_compared(runs: usize, compared: usize) -> impl Iterator<Item = (usize, 
 mod tests {
     use super::*;
     use crate::quantity::MassFraction;
-    use crate::reading::{Block, ColumnMeaning, ColumnRole, Evidence};
+    use crate::column::ErrorKind;
+    use crate::reading::{Block, ColumnMeaning, ColumnRole, Evidence, Layout};
     use crate::substance::Element;
 
     fn milligrams(value: i64) -> MassFraction {
