@@ -5,8 +5,11 @@
 // These are the hands of tests: a panic is how they say that something is wrong.
 #![allow(clippy::missing_panics_doc)]
 
+pub mod chance;
 pub mod golden;
+pub mod packed;
 pub mod places;
 pub mod program;
+pub mod surface;
 pub mod tables;
 pub mod twin;

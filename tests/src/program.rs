@@ -26,21 +26,21 @@ pub fn with_words<T>(run: impl FnOnce(&Words) -> T) -> T {
     WORDS.with(run)
 }
 
-/// Reads bytes in the given pieces.
+/// Reads bytes in the given pieces: one source, or one for each file of an archive.
 pub fn read_pieces<'a>(
     name: &str,
     settings: &Settings,
     pieces: impl IntoIterator<Item = &'a [u8]>,
-) -> Source {
+) -> Vec<Source> {
     let mut reader = SourceReader::new(name, settings);
     for piece in pieces {
         reader.push(piece);
     }
-    reader.finish()
+    vec![reader.finish()]
 }
 
 /// Reads bytes in one piece.
-pub fn read(name: &str, settings: &Settings, bytes: &[u8]) -> Source {
+pub fn read(name: &str, settings: &Settings, bytes: &[u8]) -> Vec<Source> {
     read_pieces(name, settings, [bytes])
 }
 
@@ -55,7 +55,7 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
     let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts };
     let settings = inspection.settings();
     for (name, bytes) in files {
-        inspection.add_source(read(name, &settings, bytes));
+        inspection.add_sources(read(name, &settings, bytes));
     }
     set_duplicates_aside(&mut inspection.sources);
     inspection

@@ -250,7 +250,9 @@ fn lines_of(bytes: &[u8]) -> u32 {
 fn json_of(bytes: &[u8], size: usize) -> String {
     let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new() };
     let settings = inspection.settings();
-    inspection.add_source(read_pieces("cut.csv", &settings, bytes.chunks(size)));
+    for source in read_pieces("cut.csv", &settings, bytes.chunks(size)) {
+        inspection.add_source(source);
+    }
     let findings = review(&inspection);
     String::from_utf8(findings_json(&inspection, &findings)).expect("UTF-8")
 }

@@ -247,7 +247,7 @@ fn in_process(case: &load::Case) -> Option<[Vec<u8>; 3]> {
     for (name, bytes) in &case.files {
         let mut reader = SourceReader::new(name, &settings);
         reader.push(bytes);
-        inspection.add_source(found_in_folder(reader.finish()));
+        inspection.add_sources(reader.finish().into_iter().map(found_in_folder));
     }
     set_duplicates_aside(&mut inspection.sources);
     let findings = review(&inspection);

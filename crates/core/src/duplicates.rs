@@ -581,7 +581,8 @@ fn pairs_compared(runs: usize, compared: usize) -> impl Iterator<Item = (usize, 
 mod tests {
     use super::*;
     use crate::quantity::MassFraction;
-    use crate::reading::{Block, ColumnMeaning, ColumnRole, Evidence};
+    use crate::column::ErrorKind;
+    use crate::reading::{Block, ColumnMeaning, ColumnRole, Evidence, Layout};
     use crate::substance::Element;
 
     fn milligrams(value: i64) -> MassFraction {
@@ -642,15 +643,20 @@ mod tests {
                 heading: String::new(),
                 role: ColumnRole::Error {
                     element: *element,
-                    unit: None,
-                    clear: true,
-                    multiple: SigmaMultiple::from_hundredths(*hundredths),
+                    oxide: None,
+                    error: ErrorKind {
+                        multiple: SigmaMultiple::from_hundredths(*hundredths),
+                        ..ErrorKind::PLAIN
+                    },
                 },
                 evidence: Evidence::ElementHeading,
             })
             .collect();
         Block {
             header_line: 1,
+            fingerprint: String::new(),
+            layout: Layout::Wide,
+            stated_above: None,
             first_reading,
             columns,
             mark: None,

@@ -280,18 +280,6 @@ impl ElementColumn {
     }
 }
 
-/// How the readings of a block lie in its rows.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum Layout {
-    /// A row a reading, a column an element.
-    #[default]
-    Wide,
-    /// A row an element of a reading; rows with the same identity make one reading.
-    Long,
-    /// A column a reading, a row an element.
-    Turned,
-    /// Several rows a reading, one a spectrum or filter, each with some of the elements.
-    Joined,
 fn keeps(keep: &[bool], row: usize) -> bool {
     keep.get(row).copied().unwrap_or(true)
 }
@@ -321,6 +309,18 @@ fn merged<T: Copy>(kept: &[T], taken: &[T], keep: &[bool]) -> Vec<T> {
     whole
 }
 
+/// How the readings of a block lie in its rows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Layout {
+    /// A row a reading, a column an element.
+    #[default]
+    Wide,
+    /// A row an element of a reading; rows with the same identity make one reading.
+    Long,
+    /// A column a reading, a row an element.
+    Turned,
+    /// Several rows a reading, one a spectrum or filter, each with some of the elements.
+    Joined,
 }
 
 impl Layout {
@@ -856,6 +856,8 @@ pub struct Sheet {
     pub element_columns: u32,
     /// The sheet that was read.
     pub read: bool,
+    /// It promises a table, and nobody said that it is not wanted.
+    pub passed_over: bool,
 }
 
 /// The archive a source was packed in.
@@ -978,19 +980,18 @@ pub struct Duplicates {
 }
 
 /// Encodings a text may be read in, by their WHATWG labels.
-pub const TEXT_ENCODINGS: [&str; 12] = [
-    "utf-8",
-    "utf-16le",
-    "utf-16be",
+pub const TEXT_ENCODINGS: [&str; 11] = [
+    "UTF-8",
+    "UTF-16LE",
+    "UTF-16BE",
     "windows-1252",
     "windows-1250",
     "windows-1251",
-    "shift_jis",
-    "euc-jp",
+    "Shift_JIS",
+    "EUC-JP",
     "gb18030",
-    "big5",
-    "euc-kr",
-    "macintosh",
+    "Big5",
+    "EUC-KR",
 ];
 
 impl Source {

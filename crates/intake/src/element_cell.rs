@@ -152,7 +152,9 @@ impl Table {
                         .filter(|_| !error.negative)
                         .and_then(|unit| error.to_mass_fraction(unit, Rounding::Up))
                         .map(|printed| of_element(sight.oxide, printed, Rounding::Up))
-                        .filter(|printed| Sigma::is_possible(*printed, multiple.unwrap_or(SigmaMultiple::ONE)));
+                        .filter(|printed| {
+                            Sigma::is_possible(*printed, multiple.unwrap_or(SigmaMultiple::ONE))
+                        });
                     if cell.printed_error.is_none() {
                         self.notice(place, NoticeCode::ErrorNotUnderstood, raw);
                     } else if multiple.is_none() {

@@ -8,7 +8,7 @@ use plumbline_core::quantity::{DecimalMark, Unit};
 use plumbline_core::reading::Layout;
 
 use crate::cell;
-use crate::header::{self, Header, HeaderReader, holds_measurements, is_measurement};
+use crate::header::{self, Header, HeaderReader, is_measurement};
 use crate::heading;
 use crate::records::{Piece, Record, Splitter};
 
@@ -96,7 +96,8 @@ fn told(looks: &[Look], delimiter: u8, line: u32, reader: &HeaderReader) -> Opti
 /// most.
 fn in_looks(looks: Vec<Look>, delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
     let wide = wide_header(&looks, delimiter);
-    if let Some(found) = wide.as_ref().filter(|found| found.elements >= 2 && found.header.layout != Layout::Long)
+    if let Some(found) =
+        wide.as_ref().filter(|found| found.elements >= 2 && found.header.layout != Layout::Long)
     {
         let measured = looks.iter().position(|look| look.line == found.line);
         if measured.is_some_and(|at| measured_below(&looks, at)) {
@@ -114,8 +115,10 @@ fn wide_header(looks: &[Look], delimiter: u8) -> Option<FoundHeader> {
     let promised = |look: &Look| look.header.as_ref().map_or(0, |header| elements_promised(header, looks));
     let most = looks.iter().map(promised).max().filter(|most| *most > 0);
     let by_hand = looks.iter().position(|look| look.header.as_ref().is_some_and(|header| header.told > 0));
-    let with_measurements =
-        || (0..looks.len()).find(|at| looks.get(*at).is_some_and(|look| promised(look) > 0) && measured_below(looks, *at));
+    let with_measurements = || {
+        (0..looks.len())
+            .find(|at| looks.get(*at).is_some_and(|look| promised(look) > 0) && measured_below(looks, *at))
+    };
     let fullest = || {
         looks.iter().position(|look| {
             look.header.as_ref().is_some_and(|header| {
@@ -238,7 +241,13 @@ fn look_at(
         }
         if record.len() > MOST_COLUMNS {
             let cells = vec![String::new(); record.len()];
-            looks.push(Look { line: record.line, cells, header: None, measured: Vec::new(), named: Vec::new() });
+            looks.push(Look {
+                line: record.line,
+                cells,
+                header: None,
+                measured: Vec::new(),
+                named: Vec::new(),
+            });
             return;
         }
         let measured: Vec<usize> = (0..record.len()).filter(|at| is_measurement(record.cell(*at))).collect();

@@ -142,9 +142,7 @@ impl Plan {
                     unit_foreign: column.evidence == Evidence::UnitNotUnderstood,
                     last_kept: TextId::NONE,
                     error: columns.iter().find_map(|other| match other.role {
-                        ColumnRole::AnyError { error } => {
-                            Some(ErrorPlan { at: place(other), kind: error })
-                        }
+                        ColumnRole::AnyError { error } => Some(ErrorPlan { at: place(other), kind: error }),
                         _ => None,
                     }),
                     limit: columns.iter().find_map(|other| match other.role {

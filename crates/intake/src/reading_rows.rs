@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 
+use plumbline_core::date_order::DateOrder;
 use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{SigmaMultiple, Unit};
 use plumbline_core::reading::{Cell, CellState, Layout, NoticeCode, SetAside};
@@ -59,15 +60,18 @@ impl Table {
             self.source.readings.set_identity(Identity::Time, clock.unwrap_or(""));
             return;
         }
-        let iso = match time.serials {
-            true => dates::serial_to_iso(date).map(Cow::Owned),
-            false => dates::to_iso(date, time.order, clock),
+        let iso = if time.serials {
+            dates::serial_to_iso(date, clock).map(Cow::Owned)
+        } else {
+            dates::to_iso(date, time.order, clock)
         };
         if let Some(iso) = iso {
             self.source.readings.set_identity(Identity::Time, &iso);
             return;
         }
-        let code = if time.order.is_none() && dates::is_open(date) {
+        let any_order =
+            || DateOrder::ALL.into_iter().any(|order| dates::to_iso(date, Some(order), clock).is_some());
+        let code = if time.order.is_none() && any_order() {
             NoticeCode::DateOrderUnclear
         } else {
             NoticeCode::DateNotUnderstood
@@ -89,18 +93,19 @@ impl Table {
             self.count(place, NoticeCode::IdPatternDiffers, &id);
             return;
         };
-        for (identity, piece) in pieces {
+        for (identity, piece) in pieces.as_slice().iter().copied() {
             let own = identity == Identity::Id;
-            if own || self.source.readings.identity_id(identity, row).is_none() {
+            if own || !self.source.readings.identity_id(identity, row).is_some() {
                 self.source.readings.set_identity(identity, piece);
             }
         }
     }
 
     fn row_says(&mut self, record: &Record<'_>) -> RowSays {
-        let multiple = self.plan.multiple_column.filter(|_| self.plan.block_multiple.is_some()).map(|at| {
-            SigmaMultiple::from_text(&cell::text(record.cell(at))).unwrap_or(SigmaMultiple::ONE)
-        });
+        let multiple =
+            self.plan.multiple_column.filter(|_| self.plan.block_multiple.is_some()).map(|at| {
+                SigmaMultiple::from_text(&cell::text(record.cell(at))).unwrap_or(SigmaMultiple::ONE)
+            });
         RowSays { unit: self.row_unit(record), multiple, below: false }
     }
 
@@ -154,9 +159,11 @@ impl Table {
         let key = std::mem::take(&mut self.key);
         let spectrum = self.plan.identities.iter().find(|(_, identity)| *identity == Identity::Spectrum);
         let spectrum = spectrum.map_or(&b""[..], |(at, _)| record.cell(*at).trim_ascii());
-        let named = self.plan.identities.iter().any(|(at, identity)| {
-            *identity == Identity::Id && !record.cell(*at).trim_ascii().is_empty()
-        });
+        let named = self
+            .plan
+            .identities
+            .iter()
+            .any(|(at, identity)| *identity == Identity::Id && !record.cell(*at).trim_ascii().is_empty());
         let candidate = self
             .gather
             .last_with(&key)
@@ -316,4 +323,3 @@ fn is_mark(cell: &[u8]) -> bool {
     let text = cell::text(cell.trim_ascii()).to_lowercase();
     !SAY_NO.contains(&text.as_str())
 }
-

@@ -39,9 +39,7 @@ impl<'a> Record<'a> {
 
     /// Line and column of a cell in the source, 1-based.
     pub fn place(&self, at: usize) -> (u32, u32) {
-        self.places
-            .and_then(|places| places.get(at).copied())
-            .unwrap_or((self.line, at as u32 + 1))
+        self.places.and_then(|places| places.get(at).copied()).unwrap_or((self.line, at as u32 + 1))
     }
 
     /// How many cells it has.

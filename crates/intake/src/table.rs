@@ -214,7 +214,8 @@ impl Table {
             let lines = self.source.preamble.len();
             self.notice((1, 0), NoticeCode::Preamble, lines.to_string().as_bytes());
             for at in 0..self.source.stated.len() {
-                let Some(stated) = self.source.stated.get(at).filter(|stated| stated.used_as.is_some()) else {
+                let Some(stated) = self.source.stated.get(at).filter(|stated| stated.used_as.is_some())
+                else {
                     continue;
                 };
                 let (place, text) = ((stated.line, 0), format!("{}: {}", stated.key, stated.value));
@@ -295,7 +296,10 @@ impl Table {
         self.plan.block_multiple = multiple;
         let verdict = self.sample.dates.verdict();
         if let Some(time) = &mut self.plan.time {
-            time.order = self.rules.dates.or(verdict.order());
+            time.order = self.rules.dates.or(match verdict {
+                dates::Verdict::Order(order) => Some(order),
+                _ => None,
+            });
             time.serials = verdict == dates::Verdict::Serials;
         }
     }
@@ -397,9 +401,7 @@ impl Table {
             let at = self.source.readings.len().saturating_sub(1);
             self.source.readings.set_rows_of(at, 0);
         }
-        let counted = |lines: &[u32]| {
-            lines.iter().filter(|at| !(heading_row && **at == line)).count() as u64
-        };
+        let counted = |lines: &[u32]| lines.iter().filter(|at| !(heading_row && **at == line)).count() as u64;
         self.source.rows_turned += counted(&turned.used);
         self.source.set_aside[SetAside::Remark as usize] += counted(&turned.unused);
     }
@@ -554,6 +556,14 @@ impl Table {
                     || planned.limit.is_some_and(|(at, _)| used(at))
                     || planned.as_oxide.as_ref().is_some_and(|oxide| used(oxide.value))
             })
+    }
+
+    /// Says that bytes were no characters.
+    pub(crate) fn broken_bytes(&mut self, line: u32, count: u64) {
+        self.notice((line, 0), NoticeCode::BytesNoCharacter, b"");
+        if let Some(notice) = self.source.notices.kept.last_mut() {
+            notice.rows = count;
+        }
     }
 
     pub(crate) fn close(&mut self) {

@@ -13,6 +13,7 @@ mod utf16_pattern;
 
 pub use decoding::Decoder;
 pub use finding::{LOOKED_AT, find};
+pub use plumbline_core::reading::EncodingKnownBy as KnownBy;
 pub use result_words::words_of_result_tables;
 
 /// An encoding this program reads. The decoders are those of the WHATWG Encoding Standard.
@@ -117,24 +118,6 @@ impl TextEncoding {
             TextEncoding::Windows1251 => encoding_rs::WINDOWS_1251,
         }
     }
-}
-
-/// What an encoding is known by, from proof to guess.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum KnownBy {
-    /// The file begins with a byte order mark.
-    ByteOrderMark,
-    /// Everything that was looked at is UTF-8.
-    ValidUtf8,
-    /// The pattern of the bytes: a zero in every other place as UTF-16 has it, or more whole UTF-8 sequences than
-    /// broken ones.
-    ByteCounts,
-    /// Words of result tables stand in it when it is decoded so, and fewer when it is decoded otherwise.
-    WordsFound,
-    /// Statistics of letters only, or nothing at all: a person should look.
-    Guess,
-    /// A person said so.
-    Told,
 }
 
 /// The encoding of a text.

@@ -130,15 +130,16 @@ impl TurnedRows {
         let mut marks = (0_u32, 0_u32);
         let mut dates = Vec::new();
         for at in self.labels + 1..width {
-            let filled = self.rows.iter().enumerate().any(|(row, kept)| {
-                is_row_used(row) && !kept.cell(at).trim_ascii().is_empty()
-            });
+            let filled = self
+                .rows
+                .iter()
+                .enumerate()
+                .any(|(row, kept)| is_row_used(row) && !kept.cell(at).trim_ascii().is_empty());
             if Some(at) == unit_column || beside.get(at).is_some_and(Option::is_some) || !filled {
                 continue;
             }
             let error = beside.get(at + 1).is_some_and(Option::is_some).then_some(at + 1);
-            let mut reading =
-                TurnedReading { bytes: Vec::new(), ends: Vec::new(), places: Vec::new() };
+            let mut reading = TurnedReading { bytes: Vec::new(), ends: Vec::new(), places: Vec::new() };
             for from in [Some(at), error].into_iter().flatten() {
                 for (row, meaning) in self.rows.iter().zip(&columns) {
                     let cell = row.cell(from);
@@ -187,7 +188,11 @@ impl TurnedRows {
     /// The column that holds the units of the rows, if one does.
     fn unit_column(&self, columns: &[ColumnMeaning]) -> Option<usize> {
         let measured = || {
-            self.rows.iter().zip(columns).filter(|(_, meaning)| meaning.role.is_measured()).map(|(row, _)| row)
+            self.rows
+                .iter()
+                .zip(columns)
+                .filter(|(_, meaning)| meaning.role.is_measured())
+                .map(|(row, _)| row)
         };
         (self.labels + 1..self.labels + 3).find(|at| {
             let mut any = false;

@@ -13,7 +13,7 @@ use std::cell::RefCell;
 use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
-use plumbline_core::reading::{NoticeCode, Source};
+use plumbline_core::reading::NoticeCode;
 use plumbline_core::report::{PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
@@ -91,19 +91,20 @@ impl Session {
     pub fn finish(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
         let (reader, in_folder) = state.reader.take().ok_or_else(no_source)?;
-        let mut added = Vec::new();
-        for source in [reader.finish()] {
+        let mut names = Vec::new();
+        for source in reader.finish() {
             let source = if in_folder { found_in_folder(source) } else { source };
-            added.push((source.name.clone(), source.sha256.clone()));
+            names.push((source.name.clone(), source.sha256.clone()));
             state.inspection.add_source(source);
         }
-        let views: Vec<_> = added
+        let sources = &state.inspection.sources;
+        let place = |(name, sha256): &(String, String)| {
+            sources.iter().position(|one| one.name == *name && one.sha256 == *sha256)
+        };
+        let views: Vec<_> = names
             .iter()
-            .filter_map(|(name, sha256)| {
-                let known = |one: &Source| one.name == *name && one.sha256 == *sha256;
-                let at = state.inspection.sources.iter().position(known)?;
-                views::source(&state.inspection, None, &state.words, at)
-            })
+            .filter_map(place)
+            .map(|at| views::source(&state.inspection, None, &state.words, at))
             .collect();
         to_js(&views)
     }

@@ -291,17 +291,34 @@ pub(crate) fn choices(words: &Words) -> ChoicesView {
     }
 }
 
-/// The rows that were kept of one table of a source, its columns beside each other, and what stands in each.
+/// The rows that were kept of one table of a source, its columns beside each other, and what stands in each. Of a source
+/// in which no table was found, its first rows as they stand.
 pub(crate) fn preview(source: &Source, index: usize, rows: usize) -> Option<PreviewView> {
+    if index == 0 && source.blocks.is_empty() {
+        let shown = source.preview.iter().take(rows);
+        return Some(PreviewView {
+            rows: shown.map(|row| PreviewRow { line: Some(row.line), cells: row.cells.clone() }).collect(),
+            rows_kept: source.preview.len(),
+            columns: Vec::new(),
+        });
+    }
     let block = source.blocks.get(index)?;
     let end = source.blocks.get(index + 1).map_or(u32::MAX, |next| next.header_line);
-    let kept: Vec<&RawRow> =
-        source.preview.iter().filter(|row| (block.header_line..end).contains(&row.line)).collect();
     let turned = block.layout == Layout::Turned;
+    let blank = |row: &RawRow| row.cells.iter().all(|cell| cell.trim().is_empty());
+    let kept: Vec<&RawRow> = source
+        .preview
+        .iter()
+        .filter(|row| (block.header_line..end).contains(&row.line))
+        // A table on its side counts only the rows in which something stands.
+        .filter(|row| !(turned && blank(row)))
+        .collect();
     let cells_of = |column: &ColumnMeaning| -> Vec<&str> {
         let at = (column.column as usize).saturating_sub(1);
         if turned {
-            kept.get(at).map(|row| row.cells.iter().skip(1).map(String::as_str).collect()).unwrap_or_default()
+            let Some(row) = kept.get(at) else { return Vec::new() };
+            let label = row.cells.iter().position(|cell| cell.trim() == column.heading.trim()).unwrap_or(0);
+            row.cells.iter().skip(label + 1).map(String::as_str).collect()
         } else {
             kept.iter().skip(1).filter_map(|row| row.cells.get(at)).map(String::as_str).collect()
         }

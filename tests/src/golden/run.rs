@@ -25,7 +25,7 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
     }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
-        inspection.add_source(found_in_folder(read(name, &settings, bytes)));
+        inspection.add_sources(read(name, &settings, bytes).into_iter().map(found_in_folder));
     }
     set_duplicates_aside(&mut inspection.sources);
     Ok(inspection)

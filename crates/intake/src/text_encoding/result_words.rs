@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::sync::OnceLock;
 
 /// Signs that count wherever they stand: no other encoding of the same bytes has them by chance beside what follows.
-const SIGNS: [&str; 10] = ["±", "µg/g", "μg/g", "µg/kg", "μg/kg", "°C", "℃", "mm²", "cm²", "cm³"];
+const SIGNS: [&str; 12] = ["±", "µm", "μm", "µg/g", "μg/g", "µg/kg", "μg/kg", "°C", "℃", "mm²", "cm²", "cm³"];
 
 fn words() -> &'static BTreeSet<&'static str> {
     static WORDS: OnceLock<BTreeSet<&'static str>> = OnceLock::new();
@@ -22,7 +22,12 @@ pub fn words_of_result_tables(text: &str) -> usize {
     let signs: usize = SIGNS.iter().map(|sign| text.matches(sign).count()).sum();
     let words = text
         .split(|c: char| !c.is_alphabetic())
-        .filter(|word| !word.is_ascii() && words().contains(word.to_lowercase().as_str()))
+        .filter(|word| !word.is_ascii())
+        .filter(|word| {
+            // `样品A` and `Pb铅` are written as one word.
+            let without_ascii = word.trim_matches(|c: char| c.is_ascii());
+            words().contains(without_ascii) || words().contains(word.to_lowercase().as_str())
+        })
         .count();
     signs + words
 }

@@ -152,12 +152,12 @@ fn a_byte_order_mark_settles_it_and_is_not_part_of_the_text() {
 
 #[test]
 fn a_mark_at_a_line_start_is_left_out_and_counted_and_elsewhere_it_stays() {
-    let joined = "\u{FEFF}a,b\r\n1,2\r\n\u{FEFF}a,b\n\u{FEFF}\u{FEFF}3,4\r\u{FEFF}\n5\u{FEFF},＃\n＃,\u{FEFF}6\n\u{FEFF}";
+    let joined = "\u{FEFF}\u{FEFF}a,b\r\n1,2\r\n\u{FEFF}a,b\n\u{FEFF}\u{FEFF}3,4\r\u{FEFF}\n5\u{FEFF},＃\n＃,\u{FEFF}6\n\u{FEFF}";
     for encoding in [Utf8, Utf16Le, Utf16Be, Gb18030] {
         let decoded = assert_any_cut_decodes_alike(encoding, &encode(joined, encoding));
         let text = String::from_utf8(decoded.text).unwrap();
         assert_eq!(text, "a,b\r\n1,2\r\na,b\n3,4\r\n5\u{FEFF},＃\n＃,\u{FEFF}6\n", "{encoding:?}");
-        assert_eq!(decoded.marks, 5, "{encoding:?}");
+        assert_eq!(decoded.marks, 6, "{encoding:?}");
     }
 }
 
@@ -204,6 +204,10 @@ fn a_character_cut_off_where_the_head_ends_is_no_fault() {
             }
         }
     }
+    let mut cut = encode("鉛,試", ShiftJis);
+    cut.pop();
+    let found = find(&cut, false, &words_of_result_tables);
+    assert_eq!((found.encoding, found.known_by), (ShiftJis, KnownBy::WordsFound));
     let cut = b"Pb\n1 \xE9\x89";
     assert_eq!(find(cut, false, &words_of_result_tables).known_by, KnownBy::ValidUtf8);
     assert_ne!(find(cut, true, &words_of_result_tables).known_by, KnownBy::ValidUtf8);
@@ -223,10 +227,12 @@ fn one_cell_beyond_ascii_is_enough_where_it_is_a_known_word() {
         ("Sample,Pb µg/g\nA,812\n", Windows1252),
         ("Sample,Supplier,Pb,±\nA,Müller,812,15\nB,Société à Genève,812,15\n", Windows1252),
         ("Sample,Room,Pb\nA,25°C,812\n", Windows1252),
+        ("Sample,Layer,Pb\nA,5µm,812\n", Windows1252),
         ("ID,铅\nA,812\n", Gb18030),
         ("ID,铅,Cd\nA,812,5\n", Gb18030),
         ("样品,铅,铅\nA,812,5\n", Gb18030),
         ("ID,Pb\n样品,812\n", Gb18030),
+        ("ID,Pb铅\n样品A,812\n", Gb18030),
         ("ID,鎘\nA,812\n", Big5),
         ("樣品,Pb\nA,812\n", Big5),
         ("ID,鉛\nA,812\n", ShiftJis),
@@ -273,9 +279,87 @@ fn the_words_of_the_caller_decide() {
 
 #[test]
 fn words_in_ascii_prove_no_encoding() {
-    let bytes = encode("Blei,Müller,Blei\n", Windows1252);
-    let found = find(&bytes, true, &|text| text.matches("Blei").count());
+    for text in ["Blei,Müller,Blei\n", "Blei;ü;\n"] {
+        let bytes = encode(text, Windows1252);
+        let found = find(&bytes, true, &|text| text.matches("Blei").count());
+        assert_eq!((found.encoding, found.known_by), (Windows1252, KnownBy::Guess), "{text}");
+    }
+}
+
+#[test]
+fn words_are_looked_for_only_in_lines_that_could_read_otherwise() {
+    let bytes = encode(&format!("Sample,Pb\r\n1,2\r\n{GERMAN}3,4\n"), Windows1252);
+    let words = |text: &str| {
+        assert!(text.lines().all(|line| line.is_empty() || !line.is_ascii()), "{text}");
+        words_of_result_tables(text)
+    };
+    assert_eq!(find(&bytes, true, &words).known_by, KnownBy::WordsFound);
+}
+
+#[test]
+fn utf8_that_can_be_no_accident_is_not_challenged_by_words() {
+    let accident = decode(Gb18030, ["µ".as_bytes()]).text;
+    let accident = std::str::from_utf8(&accident).unwrap();
+    let found = find("Pb,µg\n1,2\n".as_bytes(), true, &|text| text.matches(accident).count());
+    assert_eq!((found.encoding, found.known_by), (Utf8, KnownBy::ValidUtf8));
+    // One raw ± among those of UTF-8: read as Windows-1252 there is one more of them.
+    let mut bytes = "Pb ±,Cd ±\n".as_bytes().to_vec();
+    bytes.extend_from_slice(b"\xB1 5,2\n");
+    assert_eq!((look(&bytes).encoding, look(&bytes).known_by), (Utf8, KnownBy::ByteCounts));
+}
+
+#[test]
+fn a_reading_with_much_that_is_no_character_can_have_no_words() {
+    let found = find(b"\xFF,\xFF,\xFF,\xC7\xA6\n", true, &|text| text.matches('铅').count());
     assert_eq!((found.encoding, found.known_by), (Windows1252, KnownBy::Guess));
+}
+
+#[test]
+fn of_two_readings_with_as_many_words_the_one_without_a_fault_is_taken() {
+    let bytes = encode(&format!("{}上\n", "铅,".repeat(12)), Gb18030);
+    let korean = decode(EucKr, [&encode("铅", Gb18030)[..]]);
+    assert_eq!((korean.broken, decode(EucKr, [&bytes[..]]).broken), (0, 1));
+    let korean = String::from_utf8(korean.text).unwrap();
+    let found = find(&bytes, true, &|text| text.matches('铅').count() + text.matches(&korean).count());
+    assert_eq!((found.encoding, found.known_by), (Gb18030, KnownBy::WordsFound));
+}
+
+#[test]
+fn where_words_leave_two_readings_open_it_is_a_guess_among_those() {
+    // µ and ± are the same in both; the letters tell them apart.
+    let text = "Dostawca;Pb ±\nZakłady Łączności w Gdańsku, Wałbrzych i Łódź;5\n";
+    let found = look(&encode(text, Windows1250));
+    assert_eq!((found.encoding, found.known_by), (Windows1250, KnownBy::Guess));
+
+    let bytes = encode("A,Müller,Küfer\n", Windows1252);
+    let reading = |encoding| String::from_utf8(decode(encoding, [&bytes[..]]).text).unwrap();
+    let among = |one, other| {
+        let (one, other) = (reading(one), reading(other));
+        find(&bytes, true, &|text| usize::from(text == one || text == other))
+    };
+    let found = among(Windows1252, Gb18030);
+    assert_eq!((found.encoding, found.known_by), (Windows1252, KnownBy::Guess));
+    let found = among(Big5, Gb18030);
+    assert_eq!((found.encoding, found.known_by), (Gb18030, KnownBy::Guess));
+}
+
+#[test]
+fn utf16_is_found_in_spite_of_a_broken_character_or_one_that_looks_like_two() {
+    for encoding in [Utf16Le, Utf16Be] {
+        // U+2264 is made of `"` and `d`.
+        assert_eq!(look(&encode("Pb,Cd\n≤ 5,12\n", encoding)).encoding, encoding);
+        let mut bytes = encode(JAPANESE, encoding);
+        bytes.extend(encode("😀", encoding).into_iter().take(2));
+        bytes.extend(encode("\n", encoding));
+        assert_eq!(look(&bytes).encoding, encoding);
+    }
+}
+
+#[test]
+fn one_zero_byte_makes_no_utf16() {
+    let mut bytes = encode(&"一".repeat(40), Gb18030);
+    bytes.extend_from_slice(b"A\0");
+    assert!(!matches!(look(&bytes).encoding, Utf16Le | Utf16Be));
 }
 
 #[test]
@@ -291,7 +375,7 @@ fn a_text_with_one_cell_cut_in_the_middle_of_a_character_keeps_its_encoding() {
 
 #[test]
 fn chinese_in_utf16_with_few_numbers_is_found_by_its_line_ends_and_delimiters() {
-    let text = "样品编号,供应商名称\r\n一号样品一,桦木五金厂\r\n二号样品一,赤杨五金厂\r\n上海上里,一一上上\r\n　　　一,　　　一\r\n";
+    let text = "样品编号,供应商名称\r\n一号样品一,桦木五金厂\r\n二号样品一,赤杨五金厂\r\n上海上里,一一上上\r\n　　　　　　　　一,　　　　　　　　一\r\n";
     for encoding in [Utf16Le, Utf16Be] {
         let found = look(&encode(text, encoding));
         assert_eq!((found.encoding, found.known_by), (encoding, KnownBy::ByteCounts));
@@ -384,17 +468,22 @@ fn a_long_stream_decodes_as_a_short_one() {
 }
 
 #[test]
-fn many_broken_bytes_are_handed_on_in_large_pieces() {
-    let bytes = vec![0xFF; 300_000];
-    let (mut pieces, mut length) = (0, 0);
-    let mut decoder = Decoder::new(Gb18030);
-    decoder.push(&bytes, &mut |piece| {
-        pieces += 1;
-        length += piece.len();
-    });
-    assert_eq!((decoder.broken(), decoder.first_broken_line()), (300_000, Some(1)));
-    assert_eq!(length, 900_000);
-    assert!(pieces < 20, "{pieces} pieces");
+fn many_broken_bytes_are_handed_on_in_large_pieces_and_none_is_lost() {
+    for encoding in [Gb18030, Big5, ShiftJis, EucKr, EucJp] {
+        for ascii in 0..4 {
+            let mut bytes = vec![b'a'; ascii];
+            bytes.resize(ascii + 100_000, 0xFF);
+            let (mut pieces, mut length) = (0, 0);
+            let mut decoder = Decoder::new(encoding);
+            decoder.push(&bytes, &mut |piece| {
+                pieces += 1;
+                length += piece.len();
+            });
+            assert_eq!((decoder.broken(), decoder.first_broken_line()), (100_000, Some(1)), "{encoding:?}");
+            assert_eq!(length, ascii + 300_000, "{encoding:?}");
+            assert!(pieces < 10, "{pieces} pieces in {encoding:?}");
+        }
+    }
 }
 
 #[test]
@@ -407,6 +496,12 @@ fn a_decoder_that_has_finished_takes_a_new_stream() {
     }
     assert_eq!(String::from_utf8(text).unwrap(), "a\n\u{FFFD}\u{FFFD}");
     assert_eq!((decoder.broken(), decoder.first_broken_line()), (2, Some(2)));
+
+    let mut decoder = Decoder::new(ShiftJis);
+    decoder.push(b"1\n2\n", &mut |_| ());
+    decoder.finish(&mut |_| ());
+    decoder.push(b"1\n\xFF", &mut |_| ());
+    assert_eq!(decoder.first_broken_line(), Some(2), "lines of the stream before don't count");
 }
 
 #[test]
