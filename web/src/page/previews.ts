@@ -18,7 +18,7 @@ watch(["summary"], () => {
 });
 
 /** The first rows of a table, or null until they have come; then everything that shows them is drawn again. */
-export function previewOf(source: SourceView, block: BlockView, rows: number): PreviewView | null {
+export function previewOf(source: SourceView, block: Pick<BlockView, "index" | "fingerprint">, rows: number): PreviewView | null {
   const key = `${source.sha256}|${source.name}|${block.index}|${block.fingerprint}`;
   const known = held.get(key) ?? { preview: null, rows: 0, fresh: false };
   held.set(key, known);

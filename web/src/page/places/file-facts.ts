@@ -25,7 +25,7 @@ export function fileFacts(source: SourceView): Child {
 }
 
 function encodingName(label: string): string {
-  const key = `page-encoding-${label.replaceAll("_", "-")}`;
+  const key = `page-encoding-${label.toLowerCase().replaceAll("_", "-")}`;
   return hasWords(key) ? say(key) : label;
 }
 
@@ -53,7 +53,7 @@ export function textControls(source: SourceView): Child[] {
   const names = Object.fromEntries(encodings.map((label) => [label, encodingName(label)]));
   return [
     source.encoding === "" ? null : listed({ kind: "text_encoding", target, about: source.name, names, now: source.encoding }, encodings),
-    headingLine(source),
+    source.blocks.length === 0 && source.problem_code === "no_element_column" ? null : headingLine(source),
   ];
 }
 

@@ -169,11 +169,11 @@ function meaning(source: SourceView, block: BlockView, column: ColumnView): Chil
   if (choices === null) return null;
   const id = columnId(source, block, column);
   const host = el("div", { id, class: "meaning-form" });
-  fill(host, source, block, column, choices);
+  fill(host, block, column, choices);
   return host;
 }
 
-function fill(host: HTMLElement, source: SourceView, block: BlockView, column: ColumnView, choices: ChoicesView): void {
+function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: ChoicesView): void {
   const { id } = host;
   const target = headerTarget(block.fingerprint);
   const draft = drafts.get(id) ?? draftOf(column);
