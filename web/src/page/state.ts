@@ -57,8 +57,6 @@ export interface State {
   /** Reading indices in the order shown. */
   order: Uint32Array;
   selected: number | null;
-  /** Grows with every run of raw rows that came for looking at. */
-  previews: number;
   /** What this browser keeps of columns changed, or why it cannot. */
   kept: "yes" | "nothing" | "refused";
   /** Whether there is an earlier inspection to come back to. */
@@ -87,7 +85,6 @@ export const state: State = {
   query: { ...ANY_READING },
   order: new Uint32Array(0),
   selected: null,
-  previews: 0,
   kept: "yes",
   putBy: false,
   doorWanted: null,

@@ -329,7 +329,7 @@ page-files-all = { $n ->
 page-heading-where = Where do the headings stand?
 page-heading-where-why = No line was found that heads a table of elements. Press the button beside the line that does.
 page-heading-rows = First rows of { $name }
-page-heading-here = Headings
+page-heading-here = Headings are here
 page-evidence-stands = What stands there:
 page-evidence-of-file = In { $name }:
 page-evidence-more = { $n ->
@@ -386,7 +386,7 @@ page-id-no-fit = does not fit, stays whole
 page-id-set = Cut ids like this
 
 # Remembered columns
-page-remembered-heading = What this browser remembers of columns
+page-remembered-heading = What is kept of columns for another day
 page-remembered-note = remembered in this browser
 page-remembered-used = { $n ->
     [one] Columns remembered for these headings are used.
@@ -436,7 +436,7 @@ page-act-no-initials = no initials
 page-act-take-back = Take back
 page-act-undone = (undone)
 page-act-give = Set
-page-act-remember = For these headings another day too
+page-act-remember = Also for later files with these headings
 page-act-class-label = Material class
 page-act-class-hint = For readings whose class the file does not declare. The class decides which limit band applies.
 page-act-class-value-polymer = Polymer

@@ -4,16 +4,16 @@ import type { ActView, NoticeView, SourceView, Summary } from "../../shared/door
 import { choice, controlId, takeBackButton, type ControlWishes } from "../acts-given";
 import { ACTS_ABOUT_A_FILE, ANSWERS_TO, SETTLES_NOTICE, headerTarget, sourceTarget } from "../act-kinds";
 import { givenBy, inForce, standing, valueName } from "../acts-in-force";
-import { el, focusIn, redraw, type Child } from "../elements";
+import { byId, el, focusIn, redraw, type Child } from "../elements";
 import { doAct, removeFile } from "../inspection";
 import { inFile } from "../outcomes";
-import { previewOf } from "../previews";
+import { showPreview } from "../previews";
 import { fileOf } from "../reading";
-import { change, state, watch } from "../state";
+import { state, watch } from "../state";
 import { byteCount, count, say } from "../words";
 import { fileFacts, headingLine, needsLook, sheetChoice, textControls } from "./file-facts";
 import { lazyFold, openFold } from "./lazy-fold";
-import { rememberedColumns } from "./remembered-columns";
+import { keptColumns, rememberedColumns } from "./remembered-columns";
 import { columnsToLookAt, evidenceFor, tablesOf } from "./table-columns";
 
 const MOST_ROWS = 200;
@@ -46,6 +46,7 @@ export function drawCameIn(host: HTMLElement): void {
     questions(summary),
     el("h2", {}, say("page-files-heading", { n: summary.sources.length })),
     ...cards(summary),
+    keptColumns(summary),
   );
 }
 
@@ -68,7 +69,7 @@ function cards(summary: Summary): Child[] {
         on: {
           click: () => {
             allCards = true;
-            change({ previews: state.previews + 1 });
+            drawCameIn(byId("came-in"));
           },
         },
       },
@@ -183,7 +184,7 @@ function question({ code, asked: list, open }: Question): HTMLElement {
     const own = `${id}-${each.source.index}`;
     return [
       el("p", {}, el("strong", {}, each.source.name), " ", each.text),
-      evidenceFor(code, each.source),
+      evidenceFor(code, each.source, say("page-evidence-stands")),
       each.act !== null
         ? answered(answer?.kind ?? "", each, own)
         : answer === undefined
@@ -199,7 +200,7 @@ function question({ code, asked: list, open }: Question): HTMLElement {
     { id, class: "question", "data-missing": missing },
     el("p", {}, el("strong", {}, say("page-questions-all", { n: list.length })), " ", first.text),
     // The first file's numbers stand for the others; each file's own stand below.
-    evidenceFor(code, first.source) === null ? null : [el("p", { class: "quiet" }, say("page-evidence-of-file", { name: first.source.name })), evidenceFor(code, first.source)],
+    evidenceFor(code, first.source, say("page-evidence-of-file", { name: first.source.name })),
     whole !== null
       ? answered(answer.kind, { ...first, act: whole, still: list.some((each) => each.still) }, `${id}-all`)
       : open.length === 0
@@ -352,39 +353,34 @@ const ROWS_TO_POINT_AT = 12;
 /** Where no headings were found, a person points at them. */
 function headingToFind(source: SourceView): Child {
   if (source.problem_code !== "no_element_column" || source.blocks.length > 0) return null;
-  const preview = previewOf(source, { index: 0, fingerprint: "" }, ROWS_TO_POINT_AT);
   const target = sourceTarget(source.name);
   const point = (line: number): void => {
     openFold(columnsId(source));
     void doAct({ kind: "header_line", target, value: String(line) });
   };
+  const rows = el("tbody");
+  showPreview(source, { index: 0, fingerprint: "" }, ROWS_TO_POINT_AT, rows, (preview) =>
+    redraw(
+      rows,
+      ...preview.rows.map((row) =>
+        el(
+          "tr",
+          {},
+          el("th", { scope: "row" }, row.line === null ? "" : el("button", { type: "button", class: "tool", on: { click: () => point(row.line ?? 1) } }, say("page-heading-here"), el("span", { class: "heard" }, ` ${say("page-at-line", { line: count(row.line) })}`))),
+          ...row.cells.map((cell) => el("td", {}, cell)),
+        ),
+      ),
+    ),
+  );
   return el(
     "section",
     { class: "question", "aria-label": say("page-heading-where") },
     el("p", {}, el("strong", {}, say("page-heading-where")), " ", say("page-heading-where-why")),
-    preview === null
-      ? null
-      : el(
-          "div",
-          { class: "table-scroll", id: controlId("pointed", source.name, String(source.index)), tabindex: 0, role: "group", "aria-label": say("page-heading-where") },
-          el(
-            "table",
-            {},
-            el("caption", {}, say("page-heading-rows", { name: source.name })),
-            el(
-              "tbody",
-              {},
-              ...preview.rows.map((row) =>
-                el(
-                  "tr",
-                  {},
-                  el("th", { scope: "row" }, row.line === null ? "" : el("button", { type: "button", class: "tool", on: { click: () => point(row.line ?? 1) } }, say("page-heading-here"), el("span", { class: "heard" }, ` ${say("page-at-line", { line: count(row.line) })}`))),
-                  ...row.cells.map((cell) => el("td", {}, cell)),
-                ),
-              ),
-            ),
-          ),
-        ),
+    el(
+      "div",
+      { class: "table-scroll", id: controlId("pointed", source.name, String(source.index)), tabindex: 0, role: "group", "aria-label": say("page-heading-rows", { name: source.name }) },
+      el("table", {}, el("caption", {}, say("page-heading-rows", { name: source.name })), rows),
+    ),
     headingLine(source),
   );
 }

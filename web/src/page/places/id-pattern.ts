@@ -16,9 +16,9 @@ watch(["summary"], () => {
   if (state.summary === null) named.clear();
 });
 
-export function idPattern(source: SourceView, block: BlockView, preview: PreviewView | null): Child {
+export function idPattern(source: SourceView, block: BlockView, preview: PreviewView): Child {
   const at = block.columns.findIndex((column) => column.role === "id");
-  const ids = preview?.columns[at]?.examples ?? [];
+  const ids = preview.columns[at]?.examples ?? [];
   const [example] = ids;
   if (example === undefined) return null;
   const target = headerTarget(block.fingerprint);

@@ -6,13 +6,11 @@ import { actsOnHeadings, canRecall, forgetRemembered, keepNothing, recallForgott
 import { state } from "../state";
 import { say } from "../words";
 
-export function rememberedColumns(summary: Summary): Child {
+/** Said where it is used: what another day's answers did to these files. */
+export function rememberedColumns(summary: Summary): Child[] {
   const used = rememberedActs(summary);
   const headings = new Set(used.map((act) => act.target)).size;
-  const toSave = actsOnHeadings(summary).length;
-  return el(
-    "section",
-    { class: "remembered", "aria-label": say("page-remembered-heading") },
+  return [
     headings === 0
       ? null
       : el(
@@ -24,6 +22,15 @@ export function rememberedColumns(summary: Summary): Child {
     canRecall(summary)
       ? el("p", { class: "remembered-used" }, el("span", {}, say("page-remembered-forgotten")), el("button", { type: "button", id: "recall-columns", class: "tool", on: { click: () => void recallForgotten() } }, say("page-remembered-recall")))
       : null,
+  ];
+}
+
+export function keptColumns(summary: Summary): Child {
+  const toSave = actsOnHeadings(summary).length;
+  return el(
+    "section",
+    { class: "remembered", "aria-labelledby": "remembered-heading" },
+    el("h2", { id: "remembered-heading" }, say("page-remembered-heading")),
     el(
       "div",
       { class: "remembered-tools" },

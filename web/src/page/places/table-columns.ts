@@ -6,8 +6,8 @@ import { headerTarget } from "../act-kinds";
 import { valueName } from "../acts-in-force";
 import { append, el, focusIn, redraw, type Child } from "../elements";
 import { confidenceMark } from "../marks";
-import { previewOf } from "../previews";
-import { change, state, watch } from "../state";
+import { showPreview } from "../previews";
+import { state, watch } from "../state";
 import { count, say } from "../words";
 import { idPattern } from "./id-pattern";
 
@@ -54,8 +54,25 @@ function tableOf(source: SourceView, block: BlockView, severalTables: boolean): 
   const lines = block.header_lines.map(count).join(", ");
   const named = say("page-table-name", { name: source.name, line: count(block.header_lines[0] ?? 0) });
   const look = toLookAt(block);
-  const rows = rowsWanted.get(id) ?? FEW_ROWS;
-  const preview = previewOf(source, block, rows);
+  const rows = el("tbody");
+  const under = el("div", { class: "under-rows" });
+  const show = (): void => {
+    const wanted = rowsWanted.get(id) ?? FEW_ROWS;
+    showPreview(source, block, wanted, rows, (preview) => {
+      redraw(
+        rows,
+        ...preview.rows
+          .slice(0, wanted)
+          .map((row, at) => el("tr", {}, el("th", { scope: "row" }, row.line === null ? count(at + 1) : count(row.line)), ...row.cells.map((cell) => el("td", {}, cell)))),
+      );
+      redraw(
+        under,
+        preview.rows_kept <= FEW_ROWS ? null : moreRows(id, wanted, preview.rows_kept, show),
+        idPattern(source, block, preview),
+      );
+    });
+  };
+  show();
   const others = sameHeadings(source, block);
   return el(
     "section",
@@ -106,31 +123,22 @@ function tableOf(source: SourceView, block: BlockView, severalTables: boolean): 
             ...block.columns.map((column) => el("th", { scope: "col" }, el("span", { class: "quiet" }, column.column), " ", column.heading.trim() === "" ? el("em", {}, say("page-columns-unheaded")) : column.heading)),
           ),
         ),
-        el(
-          "tbody",
-          {},
-          ...(preview?.rows ?? []).slice(0, rows).map((row, at) => el("tr", {}, el("th", { scope: "row" }, row.line === null ? count(at + 1) : count(row.line)), ...row.cells.map((cell) => el("td", {}, cell)))),
-        ),
+        rows,
       ),
     ),
-    preview === null || preview.rows_kept <= FEW_ROWS
-      ? null
-      : el(
-          "button",
-          {
-            type: "button",
-            id: `${id}-rows`,
-            class: "tool",
-            on: {
-              click: () => {
-                rowsWanted.set(id, rows === FEW_ROWS ? MORE_ROWS : FEW_ROWS);
-                change({ previews: state.previews + 1 });
-              },
-            },
-          },
-          rows === FEW_ROWS ? say("page-columns-more-rows", { n: Math.min(MORE_ROWS, preview.rows_kept) }) : say("page-columns-fewer-rows", { n: FEW_ROWS }),
-        ),
-    idPattern(source, block, preview),
+    under,
+  );
+}
+
+function moreRows(id: string, wanted: number, kept: number, show: () => void): HTMLElement {
+  const press = (): void => {
+    rowsWanted.set(id, wanted === FEW_ROWS ? MORE_ROWS : FEW_ROWS);
+    show();
+  };
+  return el(
+    "button",
+    { type: "button", id: `${id}-rows`, class: "tool", on: { click: press } },
+    wanted === FEW_ROWS ? say("page-columns-more-rows", { n: Math.min(MORE_ROWS, kept) }) : say("page-columns-fewer-rows", { n: FEW_ROWS }),
   );
 }
 
@@ -176,13 +184,12 @@ function meaning(source: SourceView, block: BlockView, column: ColumnView): Chil
 function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: ChoicesView): void {
   const { id } = host;
   const target = headerTarget(block.fingerprint);
-  const draft = drafts.get(id) ?? draftOf(column);
   const refusal = refusalLine(id);
   const about = say("page-columns-about", { column: column.column, heading: column.heading });
   // In a long table each row names its element; anywhere else a measured column must say which it is of.
   const anyElement = block.layout === "long";
   const take = (part: Partial<Draft>): void => {
-    const next = { ...draft, ...part };
+    const next = { ...(drafts.get(id) ?? draftOf(column)), ...part };
     drafts.set(id, next);
     if (MEASURED.includes(next.role) && next.of === "" && !anyElement) {
       redraw(host, ...parts(next));
@@ -213,7 +220,7 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
         : null,
     ];
   };
-  append(host, parts(draft));
+  append(host, parts(drafts.get(id) ?? draftOf(column)));
 }
 
 /** A column set by hand says who did it, and is given back to what was found with one press. */
@@ -254,29 +261,33 @@ function multiplesToPick(choices: ChoicesView, now: string): Pickable[] {
 const MOST_COLUMNS = 6;
 
 /** What a person needs to see to answer a question: the numbers it is about, as they are written. */
-export function evidenceFor(code: string, source: SourceView): Child {
+export function evidenceFor(code: string, source: SourceView, lead: string): Child {
   const wanted = ASKED_ABOUT[code];
   if (wanted === undefined) return null;
-  const found: Child[] = [];
-  let more = 0;
+  const host = el("div");
+  const texts = new Map<string, string>();
   for (const block of source.blocks) {
     const columns = block.columns.filter((column) => wanted.column(column, block));
     if (columns.length === 0) continue;
-    const preview = previewOf(source, block, FEW_ROWS);
-    if (preview === null) continue;
-    for (const column of columns) {
-      const cells = preview.columns[block.columns.indexOf(column)];
-      const text = cells === undefined ? "" : wanted.text(cells);
-      if (text === "") continue;
-      if (found.length < MOST_COLUMNS) found.push(el("li", {}, el("strong", {}, column.heading), " ", text));
-      else more += 1;
-    }
+    showPreview(source, block, FEW_ROWS, host, (preview) => {
+      for (const column of columns) {
+        const cells = preview.columns[block.columns.indexOf(column)];
+        const text = cells === undefined ? "" : wanted.text(cells);
+        if (text !== "") texts.set(`${block.index}|${column.column}|${column.heading}`, text);
+      }
+      redraw(host, ...evidenceList(lead, texts));
+    });
   }
-  if (found.length === 0) return null;
+  return host;
+}
+
+function evidenceList(lead: string, texts: Map<string, string>): Child[] {
+  if (texts.size === 0) return [];
+  const first = [...texts].slice(0, MOST_COLUMNS);
   return [
-    el("p", { class: "quiet" }, say("page-evidence-stands")),
-    el("ul", { class: "evidence-list" }, ...found),
-    more === 0 ? null : el("p", { class: "quiet" }, say("page-evidence-more", { n: more })),
+    el("p", { class: "quiet" }, lead),
+    el("ul", { class: "evidence-list" }, ...first.map(([key, text]) => el("li", {}, el("strong", {}, key.split("|").slice(2).join("|")), " ", text))),
+    texts.size === first.length ? null : el("p", { class: "quiet" }, say("page-evidence-more", { n: texts.size - first.length })),
   ];
 }
 
