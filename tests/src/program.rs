@@ -3,6 +3,7 @@
 use std::sync::OnceLock;
 
 use plumbline_core::acts::{Act, Settings};
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{csv, html, json};
@@ -54,10 +55,9 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
     let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts };
     let settings = inspection.settings();
     for (name, bytes) in files {
-        for source in read(name, &settings, bytes) {
-            inspection.add_source(source);
-        }
+        inspection.add_sources(read(name, &settings, bytes));
     }
+    set_duplicates_aside(&mut inspection.sources);
     inspection
 }
 

@@ -145,7 +145,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 21] = [
+const ORDER: [&str; 24] = [
     "quantity",
     "substance",
     "material",
@@ -153,7 +153,10 @@ const ORDER: [&str; 21] = [
     "text_pool",
     "identity",
     "column",
+    "date_order",
     "reading",
+    "id_template",
+    "duplicates",
     "rules",
     "outcome",
     "screen",

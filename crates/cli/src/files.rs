@@ -26,12 +26,17 @@ pub(crate) fn read_all(paths: &[PathBuf], inspection: &mut Inspection) -> bool {
                 inspection.add_source(refuse_source(&name, NoticeCode::Unreadable, &error.to_string()));
             }
             for (name, file) in found {
-                inspection.add_source(found_in_folder(read_one(&name, &file, &settings)));
+                for source in read_one(&name, &file, &settings) {
+                    inspection.add_source(found_in_folder(source));
+                }
             }
         } else {
-            let source = read_one(&base_name(path), path, &settings);
-            unreadable |= source.problem.is_some();
-            inspection.add_source(source);
+            let sources = read_one(&base_name(path), path, &settings);
+            // Of an archive, one table is enough to have read it.
+            unreadable |= sources.iter().all(|source| source.problem.is_some());
+            for source in sources {
+                inspection.add_source(source);
+            }
         }
     }
     unreadable
@@ -42,19 +47,19 @@ pub(crate) fn base_name(path: &Path) -> String {
     path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
 }
 
-fn read_one(name: &str, path: &Path, settings: &Settings) -> Source {
+fn read_one(name: &str, path: &Path, settings: &Settings) -> Vec<Source> {
     let mut reader = SourceReader::new(name, settings);
     let mut piece = vec![0; PIECE];
     let mut file = match File::open(path) {
         Ok(file) => file,
-        Err(error) => return refuse_source(name, NoticeCode::Unreadable, &error.to_string()),
+        Err(error) => return vec![refuse_source(name, NoticeCode::Unreadable, &error.to_string())],
     };
     loop {
         match file.read(&mut piece) {
             Ok(0) => return reader.finish(),
             Ok(read) => reader.push(piece.get(..read).unwrap_or(&[])),
             Err(error) if error.kind() == io::ErrorKind::Interrupted => {}
-            Err(error) => return refuse_source(name, NoticeCode::Unreadable, &error.to_string()),
+            Err(error) => return vec![refuse_source(name, NoticeCode::Unreadable, &error.to_string())],
         }
     }
 }

@@ -9,6 +9,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arguments::{Command, Review};
+use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
@@ -69,6 +70,7 @@ fn run(words: &Words, review: &Review) -> u8 {
         }
     }
     let unreadable = files::read_all(&review.paths, &mut inspection);
+    duplicates::set_duplicates_aside(&mut inspection.sources);
     let findings = inspection::review(&inspection);
     print_summary(words, &inspection, &findings);
     if let Err((path, error)) = write_all(words, &review.out, &inspection, &findings) {

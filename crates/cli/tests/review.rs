@@ -5,6 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::report::{csv, html, json};
 use plumbline_core::rules::RuleBook;
@@ -246,8 +247,9 @@ fn in_process(case: &load::Case) -> Option<[Vec<u8>; 3]> {
     for (name, bytes) in &case.files {
         let mut reader = SourceReader::new(name, &settings);
         reader.push(bytes);
-        inspection.add_source(found_in_folder(reader.finish()));
+        inspection.add_sources(reader.finish().into_iter().map(found_in_folder));
     }
+    set_duplicates_aside(&mut inspection.sources);
     let findings = review(&inspection);
     let words = Words::english();
     let mut files = [Vec::new(), Vec::new(), Vec::new()];

@@ -3,6 +3,8 @@
 //! Undo is an act; the list only grows.
 
 use crate::column::ColumnRole;
+use crate::date_order::DateOrder;
+use crate::id_template::IdTemplate;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
 use crate::reading::{TEXT_ENCODINGS, codes};
@@ -491,8 +493,8 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         },
         ActKind::TextEncoding => one_of(&TEXT_ENCODINGS),
         ActKind::Sheet => (!value.is_empty()).then_some(()).ok_or(ProblemCode::Missing),
-        ActKind::DateOrder => one_of(&["ymd", "dmy", "mdy"]),
-        ActKind::IdPattern => (!value.is_empty()).then_some(()).ok_or(ProblemCode::Missing),
+        ActKind::DateOrder => DateOrder::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
+        ActKind::IdPattern => IdTemplate::parse(value).map(|_| ()).map_err(|_| ProblemCode::Malformed),
         ActKind::Trust | ActKind::Sampling | ActKind::Materials => one_of(&["holding", "advisory"]),
         ActKind::ThicknessMm => parse_millimetres(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::LotSize | ActKind::UnitsToTake => match value.parse::<u64>() {

@@ -44,6 +44,13 @@ impl Inspection {
         self.sources.insert(at, source);
     }
 
+    /// Adds every source of a file: one, or one for each table of an archive.
+    pub fn add_sources(&mut self, sources: impl IntoIterator<Item = Source>) {
+        for source in sources {
+            self.add_source(source);
+        }
+    }
+
     /// The settings the acts add up to.
     pub fn settings(&self) -> Settings {
         Settings::from_acts(&self.acts)
@@ -175,6 +182,8 @@ pub struct Findings {
     pub verdicts: Vec<Verdicts>,
     /// Check readings per source.
     pub checks: Vec<u64>,
+    /// Rows of the check readings per source.
+    pub check_rows: Vec<u64>,
     /// Per source: an earlier source with the same bytes, whose readings stand for it.
     pub same_as: Vec<Option<usize>>,
     /// The materials, sorted by lot, part, name and class.
@@ -199,13 +208,15 @@ impl Findings {
     pub fn counts(&self, inspection: &Inspection, source_index: usize) -> RowCounts {
         let Some(source) = inspection.sources.get(source_index) else { return RowCounts::default() };
         let (readings, rows) = (source.readings.len() as u64, source.rows_in_readings());
-        let checks = self.checks.get(source_index).copied().unwrap_or(0);
+        let checks = self.check_rows.get(source_index).copied().unwrap_or(0);
         let duplicate = self.same_as.get(source_index).copied().flatten().is_some();
         RowCounts {
             rows_in: source.rows_in,
             used: if duplicate { 0 } else { rows - checks },
             check: checks,
-            duplicate: source.rows_duplicate + if duplicate { rows } else { 0 },
+            duplicate: source.rows_duplicate
+                + if duplicate { rows } else { 0 }
+                + if source.readings.is_empty() { source.rows_turned } else { 0 },
             set_aside: source.rows_set_aside(),
             refused: source.rows_refused,
             readings: if duplicate { 0 } else { readings },
@@ -597,13 +608,14 @@ pub fn review(inspection: &Inspection) -> Findings {
         findings.same_as.push(same_as);
         if same_as.is_some() {
             findings.checks.push(0);
+            findings.check_rows.push(0);
             findings.first_reading.push(findings.verdicts.len());
             continue;
         }
         let check_ids: Vec<&str> = settings.check_samples.iter().map(String::as_str).collect();
         // Grouping runs on the source's own small numbers; texts are compared once for each group.
         let mut local: BTreeMap<LocalKey, Gathered> = BTreeMap::new();
-        let mut checks = 0;
+        let (mut checks, mut check_rows) = (0, 0);
         let base = findings.verdicts.len();
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
@@ -621,6 +633,7 @@ pub fn review(inspection: &Inspection) -> Findings {
             });
             if check {
                 checks += 1;
+                check_rows += u64::from(source.readings.rows_of(row));
                 continue;
             }
             let name = id(Identity::Material);
@@ -638,6 +651,7 @@ pub fn review(inspection: &Inspection) -> Findings {
             }
         }
         findings.checks.push(checks);
+        findings.check_rows.push(check_rows);
         findings.first_reading.push(findings.verdicts.len());
         for ((supplier, lot, part, name, stand_in), group) in local {
             let owned = |id| source.readings.pool.get(id).map(str::to_owned);
@@ -647,15 +661,20 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
     }
 
+    // A row that a file lost may be of any lot it speaks of, even where its readings of that lot stand elsewhere too.
+    for (source_index, source) in inspection.sources.iter().enumerate() {
+        for (supplier, lot, stays_in) in &source.duplicates.lots {
+            let of_source = if lot.is_none() { Some(*stays_in) } else { None };
+            if let Some(sources) = sources_of.get_mut(&(supplier.clone(), lot.clone(), of_source)) {
+                sources.insert(source_index);
+            }
+        }
+    }
+
     let halogens_named = settings.inspection(ActKind::HalogenBook);
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
-    let unread: Vec<String> = inspection
-        .sources
-        .iter()
-        .filter(|source| hides_readings(source))
-        .map(|source| source.name.clone())
-        .collect();
+    let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
     for (key, mut group) in gathered {
         if group.classes.len() > 1 {
@@ -755,7 +774,8 @@ impl Gathered {
 /// could. Its lots are unknown, so it concerns all of them.
 fn hides_readings(source: &Source) -> bool {
     match source.problem {
-        None => source.readings.is_empty() && source.rows_refused > 0,
+        // Readings that stand in another file too were read.
+        None => source.readings.is_empty() && source.rows_refused > 0 && source.rows_duplicate == 0,
         Some(
             NoticeCode::Unreadable
             | NoticeCode::WorkbookBroken
@@ -771,6 +791,15 @@ fn hides_readings(source: &Source) -> bool {
         Some(NoticeCode::NoElementColumn) => source.rows_refused > 0,
         Some(_) => false,
     }
+}
+
+/// What of a source may hold readings nobody has seen: itself, or sheets that promise a table and were passed over.
+fn not_read_of(source: &Source) -> Vec<String> {
+    if hides_readings(source) {
+        return vec![source.name.clone()];
+    }
+    let passed_over = source.sheets.iter().filter(|sheet| !sheet.read && sheet.passed_over);
+    passed_over.map(|sheet| format!("{} ({})", source.name, sheet.name)).collect()
 }
 
 fn lot_key(source: &Source, source_index: usize, supplier: TextId, lot: TextId) -> LotKey {

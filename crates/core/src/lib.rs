@@ -7,7 +7,10 @@
 
 pub mod acts;
 pub mod column;
+pub mod date_order;
+pub mod duplicates;
 pub mod halogen;
+pub mod id_template;
 pub mod identity;
 pub mod inspection;
 pub mod lot;

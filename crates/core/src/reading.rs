@@ -1,5 +1,7 @@
 //! Readings in columns: one store for each source, never edited after intake.
 
+use std::collections::BTreeSet;
+
 use sha2::{Digest, Sha256};
 
 pub use crate::column::{ColumnMeaning, ColumnRole, Evidence};
@@ -193,6 +195,51 @@ impl ElementColumn {
         });
     }
 
+    /// Leaves the cells of the rows to keep; gives the others as a column of their own.
+    fn keep(&mut self, keep: &[bool]) -> ElementColumn {
+        let ElementColumn { element, states, values, errors, limits, written, written_texts } = self;
+        let (mut kept_texts, mut taken_texts) = (Vec::new(), Vec::new());
+        let (mut kept_rows, mut seen) = (0, 0);
+        for (row, text) in std::mem::take(written_texts) {
+            while seen < row {
+                kept_rows += u32::from(keeps(keep, seen as usize));
+                seen += 1;
+            }
+            if keeps(keep, row as usize) {
+                kept_texts.push((kept_rows, text));
+            } else {
+                taken_texts.push((row - kept_rows, text));
+            }
+        }
+        *written_texts = kept_texts;
+        ElementColumn {
+            element: *element,
+            states: split(states, keep),
+            values: split(values, keep),
+            errors: split(errors, keep),
+            limits: split(limits, keep),
+            written: split(written, keep),
+            written_texts: taken_texts,
+        }
+    }
+
+    /// The other way round: puts the cells taken out back in their places.
+    fn put_back(&mut self, taken: ElementColumn, keep: &[bool]) {
+        let (mut kept_texts, mut taken_texts) =
+            (std::mem::take(&mut self.written_texts).into_iter(), taken.written_texts.into_iter());
+        for (row, state) in merged(&self.written, &taken.written, keep).iter().enumerate() {
+            if *state == WRITTEN_TEXT {
+                let text = if keeps(keep, row) { kept_texts.next() } else { taken_texts.next() };
+                self.written_texts.extend(text.map(|(_, text)| (row as u32, text)));
+            }
+        }
+        self.states = merged(&self.states, &taken.states, keep);
+        self.values = merged(&self.values, &taken.values, keep);
+        self.errors = merged(&self.errors, &taken.errors, keep);
+        self.limits = merged(&self.limits, &taken.limits, keep);
+        self.written = merged(&self.written, &taken.written, keep);
+    }
+
     fn pad_to(&mut self, rows: usize) {
         while self.states.len() < rows {
             self.push(Cell::NO_COLUMN, Written::Nothing);
@@ -231,6 +278,35 @@ impl ElementColumn {
             Some(decimals) => Written::Plain(decimals),
         }
     }
+}
+
+fn keeps(keep: &[bool], row: usize) -> bool {
+    keep.get(row).copied().unwrap_or(true)
+}
+
+/// Leaves the rows to keep in a column and gives the others. A column shorter than the store stays short.
+fn split<T: Copy>(column: &mut Vec<T>, keep: &[bool]) -> Vec<T> {
+    let mut taken = Vec::new();
+    let mut row = 0;
+    column.retain(|value| {
+        let kept = keeps(keep, row);
+        row += 1;
+        if !kept {
+            taken.push(*value);
+        }
+        kept
+    });
+    taken
+}
+
+/// What [`split`] took apart, whole again.
+fn merged<T: Copy>(kept: &[T], taken: &[T], keep: &[bool]) -> Vec<T> {
+    let (mut kept, mut taken) = (kept.iter(), taken.iter());
+    let mut whole = Vec::with_capacity(kept.len() + taken.len());
+    for keep in keep {
+        whole.extend(if *keep { kept.next() } else { taken.next() });
+    }
+    whole
 }
 
 /// How the readings of a block lie in its rows.
@@ -356,6 +432,14 @@ impl Readings {
         }
     }
 
+    /// How many rows of the source all readings took.
+    pub fn rows_in_all(&self) -> u64 {
+        if self.rows.is_empty() {
+            return self.lines.len() as u64;
+        }
+        (0..self.lines.len()).map(|row| u64::from(self.rows_of(row))).sum()
+    }
+
     /// How many rows of the source a reading took.
     pub fn rows_of(&self, row: usize) -> u32 {
         self.rows.get(row).copied().unwrap_or(1)
@@ -433,6 +517,9 @@ impl Readings {
     /// Fills every column up to the number of readings; called once, when the source has ended.
     pub fn close(&mut self) {
         let rows = self.lines.len();
+        if !self.rows.is_empty() {
+            self.rows.resize(rows, 1);
+        }
         for column in &mut self.elements {
             column.pad_to(rows);
         }
@@ -440,6 +527,34 @@ impl Readings {
             if !column.is_empty() {
                 column.resize(rows, TextId::NONE);
             }
+        }
+    }
+
+    /// Leaves the readings to keep and gives the others, in order. Their texts stay in this store's pool.
+    ///
+    /// `keep` is as long as the store; [`Readings::put_back`] with the same `keep` undoes it.
+    pub fn keep(&mut self, keep: &[bool]) -> Readings {
+        // Taken apart by name: a new column that is forgotten here must not compile.
+        let Readings { pool: _, lines, rows, identities, elements } = self;
+        Readings {
+            pool: TextPool::default(),
+            lines: split(lines, keep),
+            rows: split(rows, keep),
+            identities: identities.each_mut().map(|column| split(column, keep)),
+            elements: elements.iter_mut().map(|column| column.keep(keep)).collect(),
+        }
+    }
+
+    /// Puts readings that [`Readings::keep`] took out back in their places.
+    pub fn put_back(&mut self, taken: Readings, keep: &[bool]) {
+        let Readings { pool: _, lines, rows, identities, elements } = taken;
+        self.lines = merged(&self.lines, &lines, keep);
+        self.rows = merged(&self.rows, &rows, keep);
+        for (own, taken) in self.identities.iter_mut().zip(identities) {
+            *own = merged(own, &taken, keep);
+        }
+        for (own, taken) in self.elements.iter_mut().zip(elements) {
+            own.put_back(taken, keep);
         }
     }
 
@@ -648,6 +763,10 @@ codes! {
         MappedByHand => "mapped_by_hand",
         /// A mapping names a column that the table doesn't have, or the header line it names is no header.
         MappingDiffers => "mapping_differs",
+        /// A reading that stands somewhere else too, and says no more than it does there.
+        DuplicateReading => "duplicate_reading",
+        /// A reading that stands somewhere else too, and each says something the other doesn't.
+        SameReadingInParts => "same_reading_in_parts",
         /// A new header further down.
         NewHeader => "new_header",
         /// Lines before the header, kept as metadata.
@@ -737,6 +856,8 @@ pub struct Sheet {
     pub element_columns: u32,
     /// The sheet that was read.
     pub read: bool,
+    /// It promises a table, and nobody said that it is not wanted.
+    pub passed_over: bool,
 }
 
 /// The archive a source was packed in.
@@ -839,34 +960,83 @@ pub struct Source {
     pub notices: Notices,
     /// Set where no table could be made of it: the reason for refusing the whole file.
     pub problem: Option<NoticeCode>,
+    /// Readings taken out because they stand elsewhere too.
+    pub duplicates: Duplicates,
+}
+
+/// The readings taken out of a source because they stand elsewhere too, kept so that another source may bring them
+/// back: a page reads file after file, and its findings must not depend on when each came.
+#[derive(Clone, Debug, Default)]
+pub struct Duplicates {
+    /// True once they were looked for among all sources there were.
+    pub looked_for: bool,
+    /// Supplier and lot of the readings that stay in their place, with the index of the source that holds them.
+    pub lots: BTreeSet<(Option<String>, Option<String>, usize)>,
+    taken: Readings,
+    /// By row as the file has them; empty where nothing was taken.
+    keep: Vec<bool>,
+    /// Where the blocks began before.
+    first_readings: Vec<usize>,
 }
 
 /// Encodings a text may be read in, by their WHATWG labels.
-pub const TEXT_ENCODINGS: [&str; 12] = [
-    "utf-8",
-    "utf-16le",
-    "utf-16be",
+pub const TEXT_ENCODINGS: [&str; 11] = [
+    "UTF-8",
+    "UTF-16LE",
+    "UTF-16BE",
     "windows-1252",
     "windows-1250",
     "windows-1251",
-    "shift_jis",
-    "euc-jp",
+    "Shift_JIS",
+    "EUC-JP",
     "gb18030",
-    "big5",
-    "euc-kr",
-    "macintosh",
+    "Big5",
+    "EUC-KR",
 ];
 
 impl Source {
-    /// Rows that went into readings.
+    /// Rows that went into readings; those of tables on their side as long as one of their readings is left.
     pub fn rows_in_readings(&self) -> u64 {
-        let readings = &self.readings;
-        (0..readings.len()).map(|row| u64::from(readings.rows_of(row))).sum::<u64>() + self.rows_turned
+        self.readings.rows_in_all() + if self.readings.is_empty() { 0 } else { self.rows_turned }
     }
 
     /// Rows set aside in all.
     pub fn rows_set_aside(&self) -> u64 {
         self.set_aside.iter().sum()
+    }
+
+    /// Takes the readings that are not to be kept out of the store and counts their rows as duplicates.
+    pub fn take_duplicates_out(&mut self, keep: Vec<bool>) {
+        self.put_duplicates_back();
+        let taken = self.readings.keep(&keep);
+        self.rows_duplicate += taken.rows_in_all();
+        self.duplicates.first_readings = self.blocks.iter().map(|block| block.first_reading).collect();
+        let (mut seen, mut kept) = (0, 0);
+        for block in &mut self.blocks {
+            while seen < block.first_reading {
+                kept += usize::from(keeps(&keep, seen));
+                seen += 1;
+            }
+            block.first_reading = kept;
+        }
+        self.duplicates.taken = taken;
+        self.duplicates.keep = keep;
+    }
+
+    /// Undoes [`Source::take_duplicates_out`]; the notices about duplicates go too.
+    pub fn put_duplicates_back(&mut self) {
+        let Duplicates { taken, keep, first_readings, .. } = std::mem::take(&mut self.duplicates);
+        self.notices.kept.retain(|notice| {
+            !matches!(notice.code, NoticeCode::DuplicateReading | NoticeCode::SameReadingInParts)
+        });
+        if keep.is_empty() {
+            return;
+        }
+        self.rows_duplicate = self.rows_duplicate.saturating_sub(taken.rows_in_all());
+        self.readings.put_back(taken, &keep);
+        for (block, first) in self.blocks.iter_mut().zip(first_readings) {
+            block.first_reading = first;
+        }
     }
 
     /// The block a reading belongs to.

@@ -50,7 +50,7 @@ fn table() -> Vec<u8> {
     text.into_bytes()
 }
 
-fn read(bytes: &[u8], inspection: &Inspection) -> Source {
+fn read(bytes: &[u8], inspection: &Inspection) -> Vec<Source> {
     let mut reader = SourceReader::new("invented.csv", &inspection.settings());
     for piece in bytes.chunks(4 * 1024 * 1024) {
         reader.push(piece);

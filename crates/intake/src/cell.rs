@@ -37,6 +37,8 @@ pub enum CellText {
     NotMeasured,
     /// A number, with a unit where one stands behind it.
     Number(Number, Option<Unit>),
+    /// `12 ± 3`.
+    WithError(Number, Number, Option<Unit>),
     /// `< 5`: below this number.
     Below(Number, Option<Unit>),
     /// `> 5`: above this number.

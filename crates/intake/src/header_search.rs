@@ -1,14 +1,23 @@
-//! Where a table begins: delimiter, header row, decimal mark, and what a `Unit` column holds.
+//! Where a table begins: delimiter, heading row, how its readings lie, decimal mark, and what its columns show.
 
+use std::collections::{BTreeMap, BTreeSet};
+
+use plumbline_core::column::{ColumnMeaning, ColumnRole, Evidence};
+use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{DecimalMark, Unit};
-use plumbline_core::reading::{ColumnMeaning, ColumnRole, Evidence, Identity};
+use plumbline_core::reading::Layout;
 
-use crate::cell::{self, CellText};
+use crate::cell;
+use crate::header::{self, Header, HeaderReader, is_measurement};
 use crate::heading;
 use crate::records::{Piece, Record, Splitter};
 
 /// Rows that are looked at for a header.
 const HEADER_ROWS: usize = 100;
+/// Columns beyond which a row is of no table (a sheet of a workbook has at most 16 384; from memory, ECMA-376).
+pub(crate) const MOST_COLUMNS: usize = 16_384;
+/// Columns among whose cells the names of elements are looked for.
+const NAME_COLUMNS: usize = 40;
 /// Delimiters that are tried, the likelier first where they find equally much.
 const DELIMITERS: [u8; 4] = [b',', b';', b'\t', b'|'];
 
@@ -16,57 +25,243 @@ const DELIMITERS: [u8; 4] = [b',', b';', b'\t', b'|'];
 pub(crate) struct FoundHeader {
     pub(crate) delimiter: u8,
     pub(crate) line: u32,
-    pub(crate) columns: Vec<ColumnMeaning>,
+    pub(crate) header: Header,
+    /// The column of labels, for a table on its side.
+    pub(crate) labels: Option<usize>,
+    /// How many elements its columns, or its rows, name: what the choice among delimiters and sheets rests on.
+    pub(crate) elements: usize,
+}
+
+/// Why no header was found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum NotFound {
+    /// No row names an element's column.
+    NoElementColumn,
+    /// A row with more columns than any table has.
+    TooManyColumns(usize),
+    /// The line a person named holds nothing.
+    NothingOnLine,
 }
 
 struct Look {
     line: u32,
-    header: Option<Vec<ColumnMeaning>>,
+    cells: Vec<String>,
+    header: Option<Header>,
     measured: Vec<usize>,
+    /// Columns whose cell names an element, with the element's number.
+    named: Vec<(usize, u8)>,
 }
 
-/// The header of a table: under the delimiter that finds the most element columns, the first header with a
-/// measurement below it.
+/// The header of a table: under the delimiter that finds the most elements, the first header with a measurement
+/// below it.
 ///
 /// The first and not the fullest: rows above the header are preamble and count nowhere, so a fuller header further
 /// down must never turn readings into preamble; it starts a new block instead.
-pub(crate) fn find_header(text: &[u8], whole: bool) -> Option<FoundHeader> {
-    let mut best: Option<(usize, u8, Vec<Look>)> = None;
+pub(crate) fn find_header(
+    text: &[u8],
+    whole: bool,
+    reader: &HeaderReader,
+    told_line: Option<u32>,
+) -> Result<FoundHeader, NotFound> {
+    let mut best: Option<FoundHeader> = None;
+    let mut widest = 0;
     for delimiter in DELIMITERS {
-        let looks = look_at(text, delimiter, whole);
-        let most = looks
-            .iter()
-            .filter_map(|look| look.header.as_deref())
-            .map(heading::element_columns)
-            .max()
-            .unwrap_or(0);
-        if most > best.as_ref().map_or(0, |(most, ..)| *most) {
-            best = Some((most, delimiter, looks));
+        let looks = look_at(text, delimiter, whole, reader, told_line);
+        widest = widest.max(looks.iter().map(|look| look.cells.len()).max().unwrap_or(0));
+        let found = match told_line {
+            Some(line) => told(&looks, delimiter, line, reader),
+            None => in_looks(looks, delimiter, reader),
+        };
+        if let Some(found) = found
+            && best.as_ref().is_none_or(|best| found.elements > best.elements)
+        {
+            best = Some(found);
         }
     }
-    let (most, delimiter, looks) = best?;
-    let with_measurements = (0..looks.len()).find(|at| measured_below(&looks, *at));
-    let chosen = with_measurements.or_else(|| {
-        looks.iter().position(|look| {
-            look.header.as_deref().is_some_and(|columns| {
-                heading::element_columns(columns) == most && !heading::only_bare_names(columns)
-            })
-        })
-    })?;
-    let look = looks.into_iter().nth(chosen)?;
-    Some(FoundHeader { delimiter, line: look.line, columns: look.header? })
+    if widest > MOST_COLUMNS {
+        return Err(NotFound::TooManyColumns(widest));
+    }
+    best.ok_or(if told_line.is_some() { NotFound::NothingOnLine } else { NotFound::NoElementColumn })
 }
 
-fn look_at(text: &[u8], delimiter: u8, whole: bool) -> Vec<Look> {
+/// The row a person pointed at, under the delimiter that parts it best.
+fn told(looks: &[Look], delimiter: u8, line: u32, reader: &HeaderReader) -> Option<FoundHeader> {
+    let look = looks.iter().find(|look| look.line == line)?;
+    let header = reader.of_headings(look.cells.clone());
+    let elements = heading::element_columns(&header.columns) * 1000 + look.cells.len();
+    Some(FoundHeader { delimiter, line, header, labels: None, elements })
+}
+
+/// The best header under one delimiter: a wide table where two columns or more name elements, else whatever names
+/// most.
+fn in_looks(looks: Vec<Look>, delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
+    let wide = wide_header(&looks, delimiter);
+    if let Some(found) =
+        wide.as_ref().filter(|found| found.elements >= 2 && found.header.layout != Layout::Long)
+    {
+        let measured = looks.iter().position(|look| look.line == found.line);
+        if measured.is_some_and(|at| measured_below(&looks, at)) {
+            return wide;
+        }
+    }
+    let others = [long_by_cells(&looks, delimiter, reader), turned(&looks, delimiter, reader)];
+    others.into_iter().flatten().fold(wide, |best, other| match best {
+        Some(best) if best.elements >= other.elements => Some(best),
+        _ => Some(other),
+    })
+}
+
+fn wide_header(looks: &[Look], delimiter: u8) -> Option<FoundHeader> {
+    let promised = |look: &Look| look.header.as_ref().map_or(0, |header| elements_promised(header, looks));
+    let most = looks.iter().map(promised).max().filter(|most| *most > 0);
+    let by_hand = looks.iter().position(|look| look.header.as_ref().is_some_and(|header| header.told > 0));
+    let with_measurements = || {
+        (0..looks.len())
+            .find(|at| looks.get(*at).is_some_and(|look| promised(look) > 0) && measured_below(looks, *at))
+    };
+    let fullest = || {
+        looks.iter().position(|look| {
+            look.header.as_ref().is_some_and(|header| {
+                Some(heading::element_columns(&header.columns)) == most
+                    && !heading::only_bare_names(&header.columns)
+            })
+        })
+    };
+    let at = by_hand.or_else(with_measurements).or_else(fullest)?;
+    let look = looks.get(at)?;
+    let header = look.header.clone()?;
+    let elements = promised(look).max(usize::from(header.told > 0));
+    Some(FoundHeader { delimiter, line: look.line, header, labels: None, elements })
+}
+
+/// How many elements a header's table speaks of: its columns, or the names in its column of names.
+fn elements_promised(header: &Header, looks: &[Look]) -> usize {
+    if header.layout != Layout::Long {
+        return heading::element_columns(&header.columns);
+    }
+    let names = header.columns.iter().find(|column| column.role == ColumnRole::ElementName);
+    names.map_or(0, |column| named_in(looks, column.column as usize - 1).len())
+}
+
+fn named_in(looks: &[Look], column: usize) -> BTreeSet<u8> {
+    looks
+        .iter()
+        .flat_map(|look| look.named.iter().filter(|(at, _)| *at == column).map(|(_, element)| *element))
+        .collect()
+}
+
+/// A long table whose column of names is known by its cells: the nearest row above the names that heads values.
+fn long_by_cells(looks: &[Look], delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
+    let mut best: Option<FoundHeader> = None;
+    let columns: BTreeSet<usize> =
+        looks.iter().flat_map(|look| look.named.iter().map(|(column, _)| *column)).collect();
+    for column in columns {
+        let elements = named_in(looks, column).len();
+        let rows = looks.iter().filter(|look| look.named.iter().any(|(at, _)| *at == column)).count();
+        if rows < 2 || best.as_ref().is_some_and(|best| best.elements >= elements) {
+            continue;
+        }
+        let first = looks.iter().position(|look| look.named.iter().any(|(at, _)| *at == column))?;
+        let header = looks.iter().take(first).rev().find_map(|look| {
+            if look.cells.len() < 2 || !look.measured.is_empty() {
+                return None;
+            }
+            let roles = heading::long_roles(&look.cells, column);
+            let values = roles.iter().any(|one| matches!(one.role, ColumnRole::AnyValue { .. }));
+            values.then(|| (look.line, reader.with_roles(roles, header::fingerprint(&look.cells))))
+        });
+        if let Some((line, header)) = header.filter(|(_, header)| header.layout == Layout::Long) {
+            best = Some(FoundHeader { delimiter, line, header, labels: None, elements });
+        }
+    }
+    best
+}
+
+/// A table on its side: a column of labels, each an element's, with measurements to the right.
+fn turned(looks: &[Look], delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
+    let mut best: Option<FoundHeader> = None;
+    for column in 0..3 {
+        let named = |look: &Look| look.named.iter().any(|(at, _)| *at == column);
+        let right = |look: &Look| look.measured.iter().any(|at| *at > column);
+        let elements: BTreeSet<u8> = looks
+            .iter()
+            .filter(|look| named(look) && right(look))
+            .flat_map(|look| look.named.iter().filter(|(at, _)| *at == column).map(|(_, element)| *element))
+            .collect();
+        let rows = looks.iter().filter(|look| named(look) && right(look)).count();
+        // Each element heads one row; two where its uncertainty has a row of its own.
+        let once = rows <= elements.len() * 2;
+        if elements.len() < 2 || !once || best.as_ref().is_some_and(|best| best.elements >= elements.len()) {
+            continue;
+        }
+        let first = looks.iter().position(named)?;
+        let start = first_row(looks, first, column);
+        let labels: Vec<String> =
+            looks.iter().skip(start).filter_map(|look| look.cells.get(column).cloned()).collect();
+        let header = reader.with_roles(heading::meanings(&labels), header::fingerprint(&labels));
+        let line = looks.get(start)?.line;
+        best = Some(FoundHeader { delimiter, line, header, labels: Some(column), elements: elements.len() });
+    }
+    best
+}
+
+/// The first row of a table on its side: the rows right above the elements that fill as many columns name its
+/// readings (sample, lot, date).
+fn first_row(looks: &[Look], first: usize, labels: usize) -> usize {
+    let readings = |look: &Look| {
+        look.cells.iter().enumerate().filter(|(at, cell)| *at > labels && !cell.trim().is_empty()).count()
+    };
+    let filled = looks.get(first).map_or(0, readings);
+    let mut start = first;
+    while let Some(above) = start.checked_sub(1)
+        && let (Some(look), Some(below)) = (looks.get(above), looks.get(start))
+        && readings(look) > 0
+        && readings(look) * 2 >= filled
+        && below.line - look.line <= 2
+    {
+        start = above;
+    }
+    start
+}
+
+fn look_at(
+    text: &[u8],
+    delimiter: u8,
+    whole: bool,
+    reader: &HeaderReader,
+    told_line: Option<u32>,
+) -> Vec<Look> {
     let mut looks: Vec<Look> = Vec::new();
     let mut splitter = Splitter::new(delimiter);
     let mut look = |piece: Piece<'_>| {
         let Piece::Record(record) = piece else { return };
-        if looks.len() >= HEADER_ROWS || record.is_blank() {
+        let wanted = looks.len() < HEADER_ROWS || told_line.is_some_and(|line| line == record.line);
+        if !wanted || record.is_blank() {
             return;
         }
-        let measured = (0..record.len()).filter(|at| is_measurement(record.cell(*at))).collect();
-        looks.push(Look { line: record.line, header: read_header(&record), measured });
+        if record.len() > MOST_COLUMNS {
+            let cells = vec![String::new(); record.len()];
+            looks.push(Look {
+                line: record.line,
+                cells,
+                header: None,
+                measured: Vec::new(),
+                named: Vec::new(),
+            });
+            return;
+        }
+        let measured: Vec<usize> = (0..record.len()).filter(|at| is_measurement(record.cell(*at))).collect();
+        let cells = header::headings(&record);
+        let named = cells
+            .iter()
+            .take(NAME_COLUMNS)
+            .enumerate()
+            .filter(|(at, cell)| !measured.contains(at) && (1..=40).contains(&cell.len()))
+            .filter_map(|(at, cell)| {
+                heading::element_cell(cell).map(|named| (at, named.element.atomic_number()))
+            })
+            .collect();
+        looks.push(Look { line: record.line, header: reader.read(&record), cells, measured, named });
     };
     splitter.push(text, &mut look);
     // A torn last line is no header, unless the file ends there.
@@ -76,12 +271,13 @@ fn look_at(text: &[u8], delimiter: u8, whole: bool) -> Vec<Look> {
     looks
 }
 
-/// True where the rows under a header, up to the next one, measure something in one of its element columns.
+/// True where the rows under a header, up to the next one, measure something in one of its value columns.
 fn measured_below(looks: &[Look], at: usize) -> bool {
-    let Some(columns) = looks.get(at).and_then(|look| look.header.as_deref()) else { return false };
-    let values: Vec<usize> = columns
+    let Some(header) = looks.get(at).and_then(|look| look.header.as_ref()) else { return false };
+    let values: Vec<usize> = header
+        .columns
         .iter()
-        .filter(|column| matches!(column.role, ColumnRole::Value { .. }))
+        .filter(|column| matches!(column.role, ColumnRole::Value { .. } | ColumnRole::AnyValue { .. }))
         .map(|column| column.column as usize - 1)
         .collect();
     looks
@@ -91,109 +287,80 @@ fn measured_below(looks: &[Look], at: usize) -> bool {
         .any(|look| look.measured.iter().any(|column| values.contains(column)))
 }
 
-/// The meaning of a row's columns, if it can be a header: no measurement in it, and more to go by than one symbol
-/// that may be a size or a code (`S`, `K`).
-pub(crate) fn read_header(record: &Record<'_>) -> Option<Vec<ColumnMeaning>> {
-    if holds_measurements(record) {
-        return None;
-    }
-    let headings: Vec<String> = record.cells().map(|cell| cell::text(cell).trim().to_owned()).collect();
-    let columns = heading::meanings(&headings);
-    let (mut values, mut others, mut with_unit) = (0, 0, false);
-    for column in &columns {
-        match column.role {
-            ColumnRole::Value { unit, .. } => {
-                values += 1;
-                with_unit |= unit.is_some();
-            }
-            ColumnRole::Unused => {}
-            _ => others += 1,
-        }
-    }
-    (values >= 2 || values == 1 && (with_unit || others > 0)).then_some(columns)
+/// What the first rows of a table show of its columns beyond their headings.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Sample {
+    /// The decimal mark the numbers show, where they show only one.
+    pub(crate) mark: Option<DecimalMark>,
+    /// The first cell of the column that states the multiple of its row's uncertainty.
+    pub(crate) multiple: Option<String>,
+    /// What the dates show.
+    pub(crate) dates: crate::dates::DateEvidence,
 }
 
-/// True for a number, a bound or a word for "not detected".
-pub(crate) fn is_measurement(cell: &[u8]) -> bool {
-    !matches!(
-        cell::read(cell, Some(DecimalMark::Point)),
-        CellText::Blank | CellText::NotMeasured | CellText::Unreadable
-    )
-}
-
-/// True where a row has a number or a censored cell, which no header has: a row `S1, Pb, 12` of a long table is not
-/// a header for lead. A bare `LOD` may head a column.
-pub(crate) fn holds_measurements(record: &Record<'_>) -> bool {
-    record.cells().any(|cell| {
-        let word = cell.trim_ascii().first().is_some_and(u8::is_ascii_alphabetic);
-        !word && is_measurement(cell)
-    })
-}
-
-/// A column headed `Unit` is the unit of measure where its first cells are units, and the physical unit where not.
-pub(crate) fn unit_column_by_content(text: &[u8], found: &mut FoundHeader) {
-    let (delimiter, line) = (found.delimiter, found.line);
-    let headed = |column: &&mut ColumnMeaning| {
+/// Looks at the rows below a header: decides what a column headed `Unit` holds, and takes the sample.
+pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
+    let headed = |column: &ColumnMeaning| {
         let heading = column.heading.trim().to_lowercase();
-        heading == "unit" || column.role == ColumnRole::Identity(Identity::Unit)
+        column.evidence != Evidence::Told
+            && (heading == "unit" || column.role == ColumnRole::Identity(Identity::Unit))
     };
-    let taken = found.columns.iter().any(|column| column.role == ColumnRole::UnitOfMeasure);
-    for column in found.columns.iter_mut().filter(headed) {
-        let at = column.column as usize - 1;
-        let (mut units, mut others) = (0_u32, 0_u32);
-        let mut splitter = Splitter::new(delimiter);
-        let mut look = |piece: Piece<'_>| {
-            if let Piece::Record(record) = piece
-                && record.line > line
-                && let cell = cell::text(record.cell(at))
-                && !cell.trim().is_empty()
-            {
-                if Unit::from_word(&cell).is_some() { units += 1 } else { others += 1 }
-            }
-        };
-        splitter.push(text, &mut look);
-        splitter.finish(&mut look);
-        if units > 0 && others == 0 && !taken {
-            column.role = ColumnRole::UnitOfMeasure;
-            column.evidence = Evidence::HoldsUnits;
-        }
-    }
-}
-
-/// The decimal mark the first rows show, where they show only one.
-pub(crate) fn sample_marks(text: &[u8], found: &FoundHeader) -> Option<DecimalMark> {
-    let measured: Vec<usize> = found
-        .columns
-        .iter()
-        .filter(|column| {
-            matches!(
-                column.role,
-                ColumnRole::Value { .. } | ColumnRole::Error { .. } | ColumnRole::DetectionLimit { .. }
-            )
-        })
-        .map(|column| column.column as usize - 1)
-        .collect();
+    let places = |wanted: &dyn Fn(&ColumnMeaning) -> bool| -> Vec<usize> {
+        let columns = found.header.columns.iter().filter(|column| wanted(column));
+        columns.map(|column| column.column as usize - 1).collect()
+    };
+    let measured = places(&|column| column.role.is_measured());
+    let maybe_units = places(&headed);
+    let dates_at = places(&|column| column.role == ColumnRole::Identity(Identity::Time));
+    let multiple_at = places(&|column| column.role == ColumnRole::ErrorMultiple);
+    let mut units: BTreeMap<usize, (u32, u32)> = BTreeMap::new();
     let (mut points, mut commas) = (0_u32, 0_u32);
+    let mut sample = Sample::default();
     let mut splitter = Splitter::new(found.delimiter);
     let mut look = |piece: Piece<'_>| {
         let Piece::Record(record) = piece else { return };
-        if record.line > found.line {
-            for at in &measured {
-                match cell::mark_evidence(record.cell(*at)) {
-                    Some(DecimalMark::Point) => points += 1,
-                    Some(DecimalMark::Comma) => commas += 1,
-                    None => {}
-                }
+        if record.line <= found.line {
+            return;
+        }
+        for at in &measured {
+            match cell::mark_evidence(record.cell(*at)) {
+                Some(DecimalMark::Point) => points += 1,
+                Some(DecimalMark::Comma) => commas += 1,
+                None => {}
             }
+        }
+        for at in &maybe_units {
+            let text = cell::text(record.cell(*at));
+            if !text.trim().is_empty() {
+                let (known, others) = units.entry(*at).or_default();
+                if Unit::from_word(&text).is_some() { *known += 1 } else { *others += 1 }
+            }
+        }
+        for at in &dates_at {
+            sample.dates.look(record.cell(*at));
+        }
+        if let Some(at) = multiple_at.first()
+            && sample.multiple.is_none()
+        {
+            let text = cell::text(record.cell(*at));
+            sample.multiple = (!text.trim().is_empty()).then(|| text.trim().to_owned());
         }
     };
     splitter.push(text, &mut look);
     splitter.finish(&mut look);
-    match (points, commas) {
+    let taken = found.header.columns.iter().any(|column| column.role == ColumnRole::UnitOfMeasure);
+    for column in found.header.columns.iter_mut().filter(|column| headed(column) && !taken) {
+        if let Some((1.., 0)) = units.get(&(column.column as usize - 1)) {
+            column.role = ColumnRole::UnitOfMeasure;
+            column.evidence = Evidence::HoldsUnits;
+        }
+    }
+    sample.mark = match (points, commas) {
         (1.., 0) => Some(DecimalMark::Point),
         (0, 1..) => Some(DecimalMark::Comma),
         // With commas between cells, a point inside one is a decimal point.
         (0, 0) if found.delimiter == b',' => Some(DecimalMark::Point),
         _ => None,
-    }
+    };
+    sample
 }

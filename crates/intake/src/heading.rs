@@ -11,6 +11,12 @@ use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{SigmaMultiple, Unit};
 use plumbline_core::substance::Element;
 
+pub use crate::awaited::{NamedElement, element_cell, long_roles};
+/// Known words.
+pub fn known_words(text: &str) -> usize {
+    crate::text_encoding::words_of_result_tables(text)
+}
+
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum HeadingWord {
     Error,

@@ -26,9 +26,22 @@ pub struct Record<'a> {
     pub lines: u32,
     bytes: &'a [u8],
     ends: &'a [usize],
+    /// Where each cell stands, for a reading put together from a table on its side.
+    places: Option<&'a [(u32, u32)]>,
 }
 
 impl<'a> Record<'a> {
+    /// A record put together from cells that stand in other places of the source (line and column, 1-based).
+    pub(crate) fn put_together(bytes: &'a [u8], ends: &'a [usize], places: &'a [(u32, u32)]) -> Record<'a> {
+        let line = places.first().map_or(0, |(line, _)| *line);
+        Record { line, lines: 1, bytes, ends, places: Some(places) }
+    }
+
+    /// Line and column of a cell in the source, 1-based.
+    pub fn place(&self, at: usize) -> (u32, u32) {
+        self.places.and_then(|places| places.get(at).copied()).unwrap_or((self.line, at as u32 + 1))
+    }
+
     /// How many cells it has.
     pub const fn len(&self) -> usize {
         self.ends.len()
@@ -200,6 +213,7 @@ impl Splitter {
                         lines,
                         bytes: self.cells.get(..written).unwrap_or(&[]),
                         ends: self.ends.get(..cells).unwrap_or(&[]),
+                        places: None,
                     }));
                     self.line += lines;
                     return Some(to);

@@ -81,8 +81,8 @@ fn one_round(path: &Path) -> Result<((Round, Findings), Inspection), Failure> {
     let before = processor_time();
     let mut reader = SourceReader::new(&name, &inspection.settings());
     each_piece(path, &mut round.read, |bytes| timed(&mut round.intake, || reader.push(bytes)))?;
-    let source = timed(&mut round.intake, || reader.finish());
-    inspection.add_source(source);
+    let sources = timed(&mut round.intake, || reader.finish());
+    inspection.add_sources(sources);
     let findings = timed(&mut round.review, || inspection::review(&inspection));
     round.processor = before.and_then(|before| processor_time()?.checked_sub(before));
     let mut alone = Sha256::new();

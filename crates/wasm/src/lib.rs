@@ -10,6 +10,7 @@ mod views;
 use std::cell::RefCell;
 
 use plumbline_core::acts::{self, Act, ActKind, Target};
+use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::reading::NoticeCode;
 use plumbline_core::report::{PROGRAM, csv, html, json};
@@ -89,13 +90,22 @@ impl Session {
     pub fn finish(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
         let (reader, in_folder) = state.reader.take().ok_or_else(no_source)?;
-        let source = reader.finish();
-        let source = if in_folder { found_in_folder(source) } else { source };
-        let (name, sha256) = (source.name.clone(), source.sha256.clone());
-        state.inspection.add_source(source);
-        let at = state.inspection.sources.iter().position(|one| one.name == name && one.sha256 == sha256);
-        let view = views::source(&state.inspection, None, &state.words, at.unwrap_or(0));
-        to_js(&view)
+        let mut names = Vec::new();
+        for source in reader.finish() {
+            let source = if in_folder { found_in_folder(source) } else { source };
+            names.push((source.name.clone(), source.sha256.clone()));
+            state.inspection.add_source(source);
+        }
+        let sources = &state.inspection.sources;
+        let place = |(name, sha256): &(String, String)| {
+            sources.iter().position(|one| one.name == *name && one.sha256 == *sha256)
+        };
+        let views: Vec<_> = names
+            .iter()
+            .filter_map(place)
+            .map(|at| views::source(&state.inspection, None, &state.words, at))
+            .collect();
+        to_js(&views)
     }
 
     /// Records a file that the page could not read.
@@ -182,6 +192,7 @@ impl Session {
     /// Only where the view can't cross.
     pub fn review(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
+        duplicates::set_duplicates_aside(&mut state.inspection.sources);
         let findings = inspection::review(&state.inspection);
         state.lots = findings.lots_of_readings();
         state.findings = findings;

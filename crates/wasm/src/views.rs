@@ -939,11 +939,14 @@ mod tests {
 
     fn reviewed() -> (Inspection, Findings) {
         let mut inspection = Inspection::new().unwrap();
-        inspection.acts =
-            acts::parse_settings("schema = \"plumbline.settings/1\"\ntrust = \"advisory\"\n", "s").unwrap();
+        inspection.acts = plumbline_core::settings_file::parse_settings(
+            "schema = \"plumbline.settings/1\"\ntrust = \"advisory\"\n",
+            "s",
+        )
+        .unwrap();
         let mut reader = SourceReader::new("one.csv", &inspection.settings());
         reader.push(b"Sample,Part,Pb ppm,Pb err,Cd,Cu %\nS1,P1,20,2,3,40\nS2,P1,x,2,3,40\nS3,P1,1,1,1,1,1\n");
-        inspection.add_source(reader.finish());
+        inspection.add_sources(reader.finish());
         let findings = inspection::review(&inspection);
         (inspection, findings)
     }

@@ -1,5 +1,6 @@
 //! A case through the program, as both doors run it: rule book, settings, then the files in order of their names.
 
+use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::rules::{Problem, RuleBook};
 use plumbline_core::settings_file::parse_settings;
@@ -24,10 +25,9 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
     }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
-        for source in read(name, &settings, bytes) {
-            inspection.add_source(found_in_folder(source));
-        }
+        inspection.add_sources(read(name, &settings, bytes).into_iter().map(found_in_folder));
     }
+    set_duplicates_aside(&mut inspection.sources);
     Ok(inspection)
 }
 

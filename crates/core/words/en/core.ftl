@@ -416,6 +416,19 @@ notice-mapped_by_hand = { $rows } { $rows ->
     .remedy = Take the act back to see what is found without it.
 notice-mapping_differs = The mapping speaks of "{ $found }", which this table does not have. It was not used.
     .remedy = Look at the columns of this file and set them again.
+notice-duplicate_reading = { $rows } { $rows ->
+        [one] reading, here, stands
+       *[other] readings, the first of them here, stand
+    } in { $found } too and { $rows ->
+        [one] says
+       *[other] say
+    } no more here than there. Counted once.
+    .remedy = Nothing to do. If they are measurements of their own, give each its own id, spot or time.
+notice-same_reading_in_parts = { $rows } { $rows ->
+        [one] reading, here, stands
+       *[other] readings, the first of them here, stand
+    } in { $found } too, and each of the two says something that the other does not. All are kept, so the measurement counts more than once.
+    .remedy = Give one file that says it all, or take out the one that is wrong. If they are measurements of their own, give each its own id, spot or time.
 notice-new_header = A new heading row with other columns starts here.
     .remedy = Check that the columns below it were understood.
 notice-preamble = { $found } lines before the heading row are kept as remarks.

@@ -1,0 +1,1 @@
+pub(crate) use crate::awaited::stated;
