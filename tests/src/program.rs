@@ -36,7 +36,7 @@ pub fn read_pieces<'a>(
     for piece in pieces {
         reader.push(piece);
     }
-    vec![reader.finish()]
+    reader.finish()
 }
 
 /// Reads bytes in one piece.
