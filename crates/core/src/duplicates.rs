@@ -580,8 +580,8 @@ fn pairs_compared(runs: usize, compared: usize) -> impl Iterator<Item = (usize, 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::MassFraction;
     use crate::column::ErrorKind;
+    use crate::quantity::MassFraction;
     use crate::reading::{Block, ColumnMeaning, ColumnRole, Evidence, Layout};
     use crate::substance::Element;
 

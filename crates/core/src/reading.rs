@@ -741,8 +741,6 @@ codes! {
         TooManyColumns => "too_many_columns",
         /// A row of a long table whose element is not understood.
         ElementNotUnderstood => "element_not_understood",
-        /// A row states another multiple of sigma than its table.
-        MultipleDiffers => "multiple_differs",
         /// The same element twice in one reading: rows of one spectrum each, or repeated rows of a long table.
         ElementTwice => "element_twice",
         /// Numbers of an oxide were converted to its element.
