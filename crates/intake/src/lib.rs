@@ -4,6 +4,7 @@
 //! reason for every row that is not one. It decides nothing of the trade.
 
 pub mod cell;
+pub mod dates;
 mod header_search;
 pub mod heading;
 pub mod records;
