@@ -138,7 +138,7 @@ fn sources_of(files: &[String]) -> Vec<Source> {
     files
         .iter()
         .enumerate()
-        .map(|(at, text)| read(&format!("{at}.csv"), &settings, text.as_bytes()))
+        .flat_map(|(at, text)| read(&format!("{at}.csv"), &settings, text.as_bytes()))
         .collect()
 }
 
