@@ -3,7 +3,7 @@
 
 use plumbline_core::inspection::{Inspection, RowCounts, review};
 use plumbline_core::reading::Source;
-use plumbline_tests::program::{built_in_books, findings_json, read_pieces};
+use plumbline_tests::program::{findings_json, inspect_pieces};
 use plumbline_tests::surface::axes::Layout;
 use plumbline_tests::surface::damage::{Damage, bytes_after, damaged};
 use plumbline_tests::surface::{Form, forms};
@@ -14,13 +14,7 @@ const SOUND: &[u8] = b"Sample,Class,Pb mg/kg,Pb u (1s)\nS1,metal,5,1\nS2,metal,1
 
 /// The findings of a file beside a sound one.
 fn read(bytes: &[u8], size: usize) -> (Inspection, Vec<RowCounts>, Vec<u8>) {
-    let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new() };
-    let settings = inspection.settings();
-    for (name, bytes) in [("damaged.csv", bytes), ("sound.csv", SOUND)] {
-        for source in read_pieces(name, &settings, bytes.chunks(size.max(1))) {
-            inspection.add_source(source);
-        }
-    }
+    let inspection = inspect_pieces("", &[("damaged.csv", bytes), ("sound.csv", SOUND)], size);
     let findings = review(&inspection);
     let counts = (0..inspection.sources.len()).map(|at| findings.counts(&inspection, at)).collect();
     let json = findings_json(&inspection, &findings);
