@@ -663,7 +663,7 @@ impl Table {
         match cell::read(raw, mark) {
             CellText::Blank => {}
             CellText::NotMeasured => written = self.keep(at, raw),
-            CellText::Unreadable => {
+            CellText::Unreadable | CellText::WithError(..) => {
                 cell.state = CellState::Text;
                 written = self.keep(at, raw);
                 self.notice(line, column, NoticeCode::CellNotUnderstood, raw);
