@@ -36,7 +36,7 @@ pub fn read_pieces<'a>(
     for piece in pieces {
         reader.push(piece);
     }
-    vec![reader.finish()]
+    reader.finish()
 }
 
 /// Reads bytes in one piece.
@@ -51,11 +51,16 @@ pub fn acts_of(settings: &str) -> Vec<Act> {
 
 /// An inspection of files under a settings file (empty text: none).
 pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
+    inspect_pieces(settings, files, usize::MAX)
+}
+
+/// The same, with every file cut into pieces of this many bytes.
+pub fn inspect_pieces(settings: &str, files: &[(&str, &[u8])], size: usize) -> Inspection {
     let acts = if settings.is_empty() { Vec::new() } else { acts_of(settings) };
     let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts };
     let settings = inspection.settings();
     for (name, bytes) in files {
-        inspection.add_sources(read(name, &settings, bytes));
+        inspection.add_sources(read_pieces(name, &settings, bytes.chunks(size.max(1))));
     }
     set_duplicates_aside(&mut inspection.sources);
     inspection

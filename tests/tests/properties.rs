@@ -8,7 +8,7 @@ use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::reading::Identity;
 use plumbline_core::substance::Substance;
-use plumbline_tests::program::{built_in_books, findings_json, inspect, read_pieces};
+use plumbline_tests::program::{findings_json, inspect, inspect_pieces};
 use plumbline_tests::tables::{Table, Units, rough_text, table, table_all_known, tries};
 use plumbline_tests::twin::FILE_NAME;
 use proptest::prelude::*;
@@ -248,11 +248,7 @@ fn lines_of(bytes: &[u8]) -> u32 {
 }
 
 fn json_of(bytes: &[u8], size: usize) -> String {
-    let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new() };
-    let settings = inspection.settings();
-    for source in read_pieces("cut.csv", &settings, bytes.chunks(size)) {
-        inspection.add_source(source);
-    }
+    let inspection = inspect_pieces("", &[("cut.csv", bytes)], size);
     let findings = review(&inspection);
     String::from_utf8(findings_json(&inspection, &findings)).expect("UTF-8")
 }

@@ -26,7 +26,7 @@ fn one_table_reads_the_same_in_every_form() {
     let wanted = std::env::var("SURFACE_FORM").ok();
     let all = forms();
     let mut wrong: BTreeMap<String, Vec<String>> = BTreeMap::new();
-    for form in &all {
+    for form in all {
         let name = form.name();
         if let Some(wanted) = &wanted {
             if !name.contains(wanted.as_str()) {

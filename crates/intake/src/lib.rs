@@ -4,7 +4,6 @@
 //! reason for every row that is not one. It decides nothing of the trade.
 
 pub mod archive;
-mod awaited;
 pub mod cell;
 mod class_words;
 pub mod container;
@@ -20,6 +19,8 @@ mod reading_rows;
 pub mod records;
 pub mod source_reader;
 mod table;
+#[cfg(test)]
+mod test_package;
 pub mod text_encoding;
 mod text_reader;
 mod turned;

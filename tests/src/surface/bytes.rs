@@ -33,6 +33,20 @@ impl Form {
 
     /// The table as text.
     pub fn text(&self) -> String {
+        self.text_of(self.texts())
+    }
+
+    /// The rows as texts.
+    pub fn texts(&self) -> Vec<Vec<String>> {
+        let text = |cell| {
+            let (SheetCell::Text(cell) | SheetCell::Number(cell) | SheetCell::Moment(cell)) = cell;
+            cell
+        };
+        self.rows().into_iter().map(|row| row.into_iter().map(text).collect()).collect()
+    }
+
+    /// Rows as the form writes them.
+    pub fn text_of(&self, rows: Vec<Vec<String>>) -> String {
         let delimiter = match self.delimiter {
             Delimiter::Comma => ",",
             Delimiter::Semicolon => ";",
@@ -45,11 +59,10 @@ impl Form {
             LineEnd::Cr => "\r",
         };
         let mut text = String::new();
-        for row in self.rows() {
+        for row in rows {
             let cells: Vec<String> = row
                 .into_iter()
                 .map(|cell| {
-                    let (SheetCell::Text(cell) | SheetCell::Number(cell) | SheetCell::Moment(cell)) = cell;
                     if cell.contains(delimiter) || cell.contains('"') {
                         format!("\"{}\"", cell.replace('"', "\"\""))
                     } else {
@@ -64,7 +77,13 @@ impl Form {
     }
 
     fn text_file(&self) -> Vec<u8> {
-        encoded(self.encoding, &self.text()).expect("a form that goes together is encodable")
+        self.bytes_of(&self.text())
+    }
+
+    /// Text in the form's encoding; letters that it doesn't have become question marks.
+    pub fn bytes_of(&self, text: &str) -> Vec<u8> {
+        encoded(self.encoding, text)
+            .unwrap_or_else(|| text.replace(|c: char| !c.is_ascii(), "?").into_bytes())
     }
 
     /// True where the encoding has every letter of the form.

@@ -1,6 +1,7 @@
 //! Few forms that hold every value of every axis, and every two values that go together.
 
 use std::collections::BTreeSet;
+use std::sync::OnceLock;
 
 use super::axes::Form;
 use crate::chance::Chance;
@@ -16,7 +17,12 @@ const CANDIDATES: usize = 30;
 const AT_LEAST: usize = 220;
 
 /// The forms, the same in every run.
-pub fn forms() -> Vec<Form> {
+pub fn forms() -> &'static [Form] {
+    static FORMS: OnceLock<Vec<Form>> = OnceLock::new();
+    FORMS.get_or_init(make)
+}
+
+fn make() -> Vec<Form> {
     let mut chance = Chance::new(62_321);
     let mut open = possible_pairs(&mut chance);
     let mut forms: Vec<Vec<u8>> = Vec::new();

@@ -35,14 +35,12 @@ impl Form {
     /// The supplier and remark the table carries.
     pub fn script(&self) -> Script {
         match (self.encoding, self.naming.language()) {
+            // A legacy encoding has the letters of its own script only.
             (Encoding::Windows1252, _) => words::WESTERN,
-            (Encoding::ShiftJis, _) => words::JAPANESE,
-            (Encoding::Gb18030, _) => words::CHINESE,
-            (Encoding::Big5, _) => words::TAIWANESE,
             (Encoding::EucKr, _) => words::KOREAN,
-            (_, Language::Chinese) => words::CHINESE,
-            (_, Language::Taiwanese) => words::TAIWANESE,
-            (_, Language::Japanese) => words::JAPANESE,
+            (Encoding::ShiftJis, _) | (_, Language::Japanese) => words::JAPANESE,
+            (Encoding::Big5, _) | (_, Language::Taiwanese) => words::TAIWANESE,
+            (Encoding::Gb18030, _) | (_, Language::Chinese) => words::CHINESE,
             (Encoding::Utf16Be, _) => words::KOREAN,
             _ => words::WESTERN,
         }

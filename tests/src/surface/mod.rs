@@ -4,6 +4,7 @@ pub mod amounts;
 pub mod axes;
 mod bytes;
 mod covering;
+pub mod damage;
 mod grid;
 mod said;
 pub mod table;

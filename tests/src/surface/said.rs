@@ -1,7 +1,7 @@
 //! What the program says of a form, held against the truth.
 
 use plumbline_core::inspection::Inspection;
-use plumbline_core::quantity::SigmaMultiple;
+use plumbline_core::quantity::{MassFraction, SigmaMultiple};
 use plumbline_core::reading::{CellState, Identity, Source};
 use plumbline_core::substance::Element;
 
@@ -83,7 +83,7 @@ fn cell_difference(form: &Form, symbol: &str, truth: Truth, source: &Source, row
         return Some(format!("{} instead of {value} millionths", cell.value.units()));
     }
     let multiple = source.block_of(row).and_then(|block| block.stated_multiple(element));
-    let printed = cell.printed_error.map_or(0, |printed| printed.units());
+    let printed = cell.printed_error.map_or(0, MassFraction::units);
     if sigma == 0 {
         return (printed != 0).then(|| format!("an uncertainty of {printed} where there is none"));
     }
