@@ -204,7 +204,13 @@ impl Session {
     ///
     /// # Errors
     /// Only where the view can't cross.
-    pub fn id_template(&self, example: &str, named: Vec<String>, ids: Vec<String>) -> Result<JsValue, JsError> {
+    #[allow(clippy::needless_pass_by_value, reason = "lists of text cross the door by value")]
+    pub fn id_template(
+        &self,
+        example: &str,
+        named: Vec<String>,
+        ids: Vec<String>,
+    ) -> Result<JsValue, JsError> {
         to_js(&mapping::id_template(&self.state.borrow().words, example, &named, &ids))
     }
 
