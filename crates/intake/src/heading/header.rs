@@ -39,6 +39,17 @@ pub(crate) fn spoken(headings: &[String]) -> Vec<Spoken> {
             }
         }
     }
+    // `U (k=2)` is uranium's uncertainty only where uranium has a column.
+    let uranium = |of: Option<Of>| of.is_some_and(|of| of.element.symbol() == "U");
+    if !spoken.iter().any(|one| matches!(one.said, Said::Value(of, _) if uranium(Some(of)))) {
+        for one in &mut spoken {
+            if let Said::Error(of, _) = &mut one.said
+                && uranium(*of)
+            {
+                *of = None;
+            }
+        }
+    }
     let companies =
         [Casing::Upper, Casing::Lower].map(|casing| (casing, in_company(headings, &spoken, &others, casing)));
     let company = |casing: Casing| companies.iter().any(|(of, stands)| *of == casing && *stands);
@@ -100,9 +111,10 @@ fn in_company(
 /// table's.
 pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
     let mut spoken = spoken(headings);
-    let wide = spoken.iter().any(|one| matches!(one.said, Said::Value(..) | Said::ValueInUnknownUnit(_)));
+    let is_value = |one: &Spoken| matches!(one.said, Said::Value(..) | Said::ValueInUnknownUnit(_));
+    let wide = headings.iter().zip(&spoken).any(|(heading, one)| is_value(one) && heading.trim() != "U");
     if !wide && let Some(element_column) = long::element_column(&spoken) {
-        return long::roles(headings, &spoken, element_column, Evidence::KnownHeading);
+        return long::roles(headings, spoken, element_column, Evidence::KnownHeading);
     }
     for at in 1..spoken.len() {
         // Right after a value, a bare U is its uncertainty and not uranium.
