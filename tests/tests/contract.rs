@@ -5,10 +5,11 @@ use std::fs;
 
 use jsonschema::Validator;
 use plumbline_core::acts::ActKind;
+use plumbline_core::column::{ColumnRole, Confidence};
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
 use plumbline_core::outcome::{Outcome, Reason, SigmaFrom};
-use plumbline_core::reading::{CellState, Evidence, Identity, NoticeCode, SetAside};
+use plumbline_core::reading::{CellState, EncodingKnownBy, Evidence, Identity, Layout, NoticeCode, SetAside};
 use plumbline_core::report::{csv, phrases};
 use plumbline_core::rules::{HALOGENS_2003, ProblemCode, RuleBook, SCREENING_2013};
 use plumbline_core::settings_file::parse_settings;
@@ -25,7 +26,7 @@ fn set<'a>(codes: impl IntoIterator<Item = &'a str>) -> Codes {
 
 /// Every list of codes: its heading in the contract, its name in the schema, and what the program has.
 fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
-    let roles = ["value", "uncertainty", "detection_limit", "unit_of_measure", "unused"];
+    let roles = ColumnRole::CODES;
     vec![
         ("outcome", Some("outcome"), set(Outcome::ALL.iter().map(|code| code.code()))),
         ("outcome reason", Some("outcome_reason"), set(Reason::ALL.iter().map(|code| code.code()))),
@@ -45,6 +46,13 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
         ("trust", Some("trust"), set(["none", "ok", "not_bracketed", "failed"])),
         ("role", Some("role"), set(Identity::ALL.iter().map(|code| code.code()).chain(roles))),
         ("evidence", Some("evidence"), set(Evidence::ALL.iter().map(|code| code.code()))),
+        ("confidence", Some("confidence"), set(Confidence::ALL.iter().map(|code| code.code()))),
+        ("layout", Some("layout"), set(Layout::ALL.iter().map(|code| code.code()))),
+        (
+            "encoding known by",
+            Some("encoding_known_by"),
+            set(EncodingKnownBy::ALL.iter().map(|code| code.code())),
+        ),
         ("set aside", None, set(SetAside::ALL.iter().map(|code| code.code()))),
         ("notice", Some("notice"), set(NoticeCode::ALL.iter().map(|code| code.code()))),
         ("problem", Some("problem"), set(ProblemCode::ALL.iter().map(|code| code.code()))),
@@ -313,6 +321,7 @@ fn the_settings_file_has_the_keys_of_the_contract() {
     for (table, extra) in [
         ("top", "odd = 1\n"),
         ("`[[source]]`", "[[source]]\nname = \"a\"\nodd = 1\n"),
+        ("`[[header]]`", "[[header]]\nfingerprint = \"a\"\nodd = 1\n"),
         ("`[[lot]]`", "[[lot]]\nodd = 1\n"),
         ("`[[part]]`", "[[part]]\npart = \"a\"\nodd = 1\n"),
         ("`[[material]]`", "[[material]]\nmaterial = \"a\"\nodd = 1\n"),

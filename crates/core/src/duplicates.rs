@@ -56,8 +56,15 @@ pub fn set_duplicates_aside(sources: &mut [Source]) {
     let mut notices = pair_notices(sources, &found.duplicates, NoticeCode::DuplicateReading);
     notices.extend(pair_notices(sources, &found.in_parts, NoticeCode::SameReadingInParts));
     let mut lots: Vec<BTreeSet<_>> = vec![BTreeSet::new(); sources.len()];
+    let mut last = None;
     for (taken, stays) in &found.duplicates {
         let Some(readings) = sources.get(stays.source).map(|source| &source.readings) else { continue };
+        let id = |identity| readings.identity_id(identity, stays.row);
+        let lot = (taken.source, stays.source, id(Identity::Supplier), id(Identity::Lot));
+        // Lots run on for many rows.
+        if last.replace(lot) == Some(lot) {
+            continue;
+        }
         let text = |identity| readings.identity(identity, stays.row).map(str::to_owned);
         if let Some(lots) = lots.get_mut(taken.source) {
             lots.insert((text(Identity::Supplier), text(Identity::Lot), stays.source));
@@ -463,7 +470,8 @@ impl Group {
 
     /// Runs of readings of one shape, in order of their first reading.
     fn runs(&mut self) -> Vec<(Shape, Range<usize>)> {
-        self.entries.sort_by_key(|entry| (entry.shape, entry.at));
+        // They come in the order of their places, and a stable sort leaves them so within a shape.
+        self.entries.sort_by_key(|entry| entry.shape);
         let mut runs: Vec<(Shape, Range<usize>)> = Vec::new();
         for (index, entry) in self.entries.iter().enumerate() {
             match runs.last_mut() {
@@ -580,8 +588,8 @@ fn pairs_compared(runs: usize, compared: usize) -> impl Iterator<Item = (usize, 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::MassFraction;
     use crate::column::ErrorKind;
+    use crate::quantity::MassFraction;
     use crate::reading::{Block, ColumnMeaning, ColumnRole, Evidence, Layout};
     use crate::substance::Element;
 
@@ -901,7 +909,7 @@ mod tests {
         );
         one.blocks = [0, 1, 3, 4].map(|first| block(first, &[])).into();
         let original = one.clone();
-        let before = (left(&[original.clone()]), texts(&original), starts(&original));
+        let before = (left(std::slice::from_ref(&original)), texts(&original), starts(&original));
         assert_eq!(before.1, ["t0", "t1", "-", "t3", "t4"]);
         let mut sources = vec![one];
         set_duplicates_aside(&mut sources);

@@ -533,6 +533,7 @@ impl Readings {
     /// Leaves the readings to keep and gives the others, in order. Their texts stay in this store's pool.
     ///
     /// `keep` is as long as the store; [`Readings::put_back`] with the same `keep` undoes it.
+    #[must_use = "the others are needed to put them back"]
     pub fn keep(&mut self, keep: &[bool]) -> Readings {
         // Taken apart by name: a new column that is forgotten here must not compile.
         let Readings { pool: _, lines, rows, identities, elements } = self;
@@ -741,8 +742,6 @@ codes! {
         TooManyColumns => "too_many_columns",
         /// A row of a long table whose element is not understood.
         ElementNotUnderstood => "element_not_understood",
-        /// A row states another multiple of sigma than its table.
-        MultipleDiffers => "multiple_differs",
         /// The same element twice in one reading: rows of one spectrum each, or repeated rows of a long table.
         ElementTwice => "element_twice",
         /// Numbers of an oxide were converted to its element.

@@ -62,7 +62,7 @@ fn steps(criterion: &mut Criterion) {
     let bytes = table();
     let empty = Inspection::new().expect("built-in books");
     let mut whole = empty.clone();
-    whole.add_source(read(&bytes, &empty));
+    whole.add_sources(read(&bytes, &empty));
     let findings = inspection::review(&whole);
     let words = Words::english();
 

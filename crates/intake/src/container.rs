@@ -62,19 +62,16 @@ pub fn look(bytes: &[u8]) -> Container {
     if !is_zip(bytes) {
         return Container::Plain;
     }
-    let is_workbook = match Directory::read(bytes, unpacking::MOST_PARTS) {
-        Ok(zip) => {
-            WORKBOOK_PARTS.iter().any(|part| zip.find(part).is_some())
-                || says(&zip, "[Content_Types].xml", |text| {
-                    WORKBOOK_TYPES.iter().any(|kind| memchr::memmem::find(text, kind).is_some())
-                })
-                || says(&zip, "mimetype", is_spreadsheet_type)
-        }
-        Err(_) => {
-            // PKWARE APPNOTE 4.3.7: the name stands thirty bytes into the first entry.
-            let name = bytes.get(30..).unwrap_or(&[]);
-            WORKBOOK_FIRST.iter().any(|first| name.starts_with(first))
-        }
+    let is_workbook = if let Ok(zip) = Directory::read(bytes, unpacking::MOST_PARTS) {
+        WORKBOOK_PARTS.iter().any(|part| zip.find(part).is_some())
+            || says(&zip, "[Content_Types].xml", |text| {
+                WORKBOOK_TYPES.iter().any(|kind| memchr::memmem::find(text, kind).is_some())
+            })
+            || says(&zip, "mimetype", is_spreadsheet_type)
+    } else {
+        // PKWARE APPNOTE 4.3.7: the name stands thirty bytes into the first entry.
+        let name = bytes.get(30..).unwrap_or(&[]);
+        WORKBOOK_FIRST.iter().any(|first| name.starts_with(first))
     };
     if is_workbook { Container::Workbook } else { Container::Archive }
 }

@@ -590,13 +590,12 @@ impl<'a> Cursor<'a> {
         let half = self.half();
         let hour = match (east_asian, half) {
             (None, None) => hour,
-            (Some(_), Some(_)) => return None,
             // Noon and midnight are 12 or, in East Asia, 0.
             (Some(half), None) if hour <= 12 => half.hour(hour),
             (None, Some(half)) if (1..=12).contains(&hour) => half.hour(hour),
             _ => return None,
         };
-        let zone = self.zone()?;
+        let zone = self.zone();
         let real = hour < 24 && minute < 60 && second.is_none_or(|second| second < 60);
         real.then_some(Clock { hour, minute, second, fraction, zone })
     }
@@ -651,15 +650,23 @@ impl<'a> Cursor<'a> {
         Some(half)
     }
 
-    /// The zone, where one is stated; `None` where what stands there is none.
-    fn zone(&mut self) -> Option<Option<Zone>> {
+    /// The zone, where one is stated. What is none stays unread, so that the text as a whole is no date.
+    fn zone(&mut self) -> Option<Zone> {
+        let before = self.0;
         self.spaces();
-        if self.0.is_empty() {
-            return Some(None);
+        let zone = if self.0.starts_with(char::is_alphabetic) {
+            self.word().filter(|word| matches!(*word, "Z" | "z" | "UTC")).map(|_| Zone::Utc)
+        } else {
+            self.offset()
+        };
+        if zone.is_none() {
+            self.0 = before;
         }
-        if self.0.starts_with(char::is_alphabetic) {
-            return matches!(self.word()?, "Z" | "z" | "UTC").then_some(Some(Zone::Utc));
-        }
+        zone
+    }
+
+    /// +01:00, +0100 or +01.
+    fn offset(&mut self) -> Option<Zone> {
         let behind = self.eat(&['+', '-', '\u{2212}'])? != '+';
         let first = self.number()?;
         let (hours, minutes) = match first.digits {
@@ -670,7 +677,7 @@ impl<'a> Cursor<'a> {
             2 => (first.value, 0),
             _ => return None,
         };
-        (hours < HOURS_OF_OFFSET && minutes < 60).then_some(Some(Zone::Offset { behind, hours, minutes }))
+        (hours < HOURS_OF_OFFSET && minutes < 60).then_some(Zone::Offset { behind, hours, minutes })
     }
 }
 
@@ -768,7 +775,9 @@ mod tests {
 
     fn evidence(cells: &[&str]) -> DateEvidence {
         let mut evidence = DateEvidence::default();
-        cells.iter().for_each(|cell| evidence.look(cell.as_bytes()));
+        for cell in cells {
+            evidence.look(cell.as_bytes());
+        }
         evidence
     }
 
@@ -1044,7 +1053,7 @@ mod tests {
 
     #[test]
     fn every_serial_is_the_day_after_the_one_before() {
-        let start = days(1954, 2119).skip_while(|date| written(*date) < "1954-10-03".to_owned());
+        let start = days(1954, 2119).skip_while(|date| written(*date).as_str() < "1954-10-03");
         let mut last = String::new();
         for (serial, date) in (20_000..=80_000).zip(start) {
             last = written(date);

@@ -20,6 +20,8 @@ mod reading_rows;
 pub mod records;
 pub mod source_reader;
 mod table;
+#[cfg(test)]
+mod test_package;
 pub mod text_encoding;
 mod text_reader;
 mod turned;

@@ -85,12 +85,12 @@ impl TextReader {
         // The same bytes are looked at however the file was cut into pieces.
         let whole = kept.len() < LOOKED_AT;
         let looked = kept.get(..kept.len().min(LOOKED_AT)).unwrap_or(&kept);
-        if looked.iter().all(u8::is_ascii_whitespace) {
+        let found = self.encoding(looked, whole);
+        let text = decoded(found.encoding, looked, whole);
+        if text.iter().all(u8::is_ascii_whitespace) {
             self.table.refuse_all(NoticeCode::Empty, "");
             return;
         }
-        let found = self.encoding(looked, whole);
-        let text = decoded(found.encoding, looked, whole);
         if is_no_text(&text) {
             self.table.refuse_all(NoticeCode::NotText, "");
             return;

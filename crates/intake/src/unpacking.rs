@@ -45,7 +45,7 @@ pub(crate) struct Packed {
     pub(crate) name: Vec<u8>,
     pub(crate) name_is_utf8: bool,
     pub(crate) size: u64,
-    packed_size: u64,
+    stored: u64,
     method: CompressionMethod,
     encrypted: bool,
     place: ZipArchiveEntryWayfinder,
@@ -60,7 +60,7 @@ impl Packed {
             Err(Refusal::MethodUnknown)
         } else if self.size > largest {
             Err(Refusal::TooLarge)
-        } else if self.size > TIGHT_BUT_SMALL && self.size / TIGHTEST > self.packed_size {
+        } else if self.size > TIGHT_BUT_SMALL && self.size / TIGHTEST > self.stored {
             Err(Refusal::PackedTooTight)
         } else {
             Ok(())
@@ -88,7 +88,7 @@ impl<'a> Directory<'a> {
                 name: entry.file_path().as_bytes().to_vec(),
                 name_is_utf8: entry.flags().is_utf8(),
                 size: entry.uncompressed_size_hint(),
-                packed_size: entry.compressed_size_hint(),
+                stored: entry.compressed_size_hint(),
                 method: entry.compression_method(),
                 encrypted: entry.flags().is_encrypted(),
                 place: entry.wayfinder(),

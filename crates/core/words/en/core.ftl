@@ -379,8 +379,6 @@ notice-too_many_columns = A row has { $found } columns, more than any table of r
     .remedy = Look at the file; export it again, or bring the table inside it.
 notice-element_not_understood = "{ $found }" is no element known here. The row measures something, so it is refused.
     .remedy = If it is an element, say so for its column or correct the name.
-notice-multiple_differs = The row states { $found } sigma, and the table another multiple; its uncertainty is not used.
-    .remedy = Split the table by multiple, or export it with one.
 notice-element_twice = The same element stands twice in one reading ("{ $found }"), in { $rows } { $rows ->
         [one] row
        *[other] rows

@@ -1,6 +1,6 @@
 //! Names in the code page that ZIP names are in unless they say otherwise.
 
-/// What bytes 128 to 255 stand for (from memory; held against the mapping of another program in review).
+/// What bytes 128 to 255 stand for (from memory; compared letter by letter with the codec of a scripting language).
 const UPPER: &str = "ÇüéâäàåçêëèïîìÄÅÉæÆôöòûùÿÖÜ¢£¥₧ƒáíóúñÑªº¿⌐¬½¼¡«»░▒▓│┤╡╢╖╕╣║╗╝╜╛┐└┴┬├─┼╞╟╚╔╩╦╠═╬╧╨╤╥╙╘╒╓╫╪┘┌█▄▌▐▀αßΓπΣσµτΦΘΩδ∞φε∩≡±≥≤⌠⌡÷≈°∙·√ⁿ²■\u{A0}";
 
 /// A name as text.

@@ -120,7 +120,7 @@ impl Iterator for Sections<'_> {
                         .by_ref()
                         .take_while(|inside| *inside != '"')
                         .filter(|inside| *inside == '%')
-                        .count()
+                        .count();
                 }
                 '[' => {
                     let inside: String = self.code.by_ref().take_while(|inside| *inside != ']').collect();
