@@ -204,7 +204,12 @@ impl Session {
     ///
     /// # Errors
     /// Only where the view can't cross.
-    pub fn id_template(&self, example: &str, named: Vec<String>, ids: Vec<String>) -> Result<JsValue, JsError> {
+    pub fn id_template(
+        &self,
+        example: &str,
+        named: Vec<String>,
+        ids: Vec<String>,
+    ) -> Result<JsValue, JsError> {
         to_js(&mapping::id_template(&self.state.borrow().words, example, &named, &ids))
     }
 

@@ -261,10 +261,7 @@ fn column(words: &Words, meaning: &ColumnMeaning) -> ColumnView {
 pub(crate) fn choices(words: &Words) -> ChoicesView {
     let groups: [(&'static str, Vec<&'static str>); 5] = [
         ("measured", vec!["value", "uncertainty", "detection_limit"]),
-        (
-            "identity",
-            Identity::ALL.iter().map(|identity| identity.code()).chain(["time_of_day"]).collect(),
-        ),
+        ("identity", Identity::ALL.iter().map(|identity| identity.code()).chain(["time_of_day"]).collect()),
         ("rows", vec!["element", "below_mark", "error_multiple"]),
         ("unit_of_measure", vec!["unit_of_measure"]),
         ("unused", vec!["unused"]),
@@ -359,7 +356,9 @@ fn what_stands(cells: &[&str], marks: Marks) -> CellsView {
                     highest = Some((size, text));
                 }
             }
-            CellText::MarkUnclear if unclear.len() < EXAMPLES && !unclear.iter().any(|known| known == text) => {
+            CellText::MarkUnclear
+                if unclear.len() < EXAMPLES && !unclear.iter().any(|known| known == text) =>
+            {
                 unclear.push(text.to_owned());
             }
             _ => {}
@@ -491,7 +490,8 @@ pub(crate) fn kept(inspection: &Inspection, before: &str) -> String {
         .collect();
     // What can't be read any more is of no use to anybody.
     let before = if settings_file::parse_mapping(before, "").is_ok() { rows(before) } else { Vec::new() };
-    let mut all: Vec<toml::Table> = before.into_iter().filter(|row| !here.contains(named(row).as_str())).collect();
+    let mut all: Vec<toml::Table> =
+        before.into_iter().filter(|row| !here.contains(named(row).as_str())).collect();
     all.extend(now);
     if all.is_empty() {
         return String::new();

@@ -30,7 +30,6 @@ pub(crate) struct NoticeView {
     rows: u32,
 }
 
-
 #[derive(Serialize)]
 pub(crate) struct NeedView {
     code: &'static str,
