@@ -6,6 +6,7 @@
 pub mod cell;
 mod header_search;
 pub mod heading;
+pub mod preamble;
 pub mod records;
 pub mod source_reader;
 
