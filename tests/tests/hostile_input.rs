@@ -337,7 +337,6 @@ fn what_is_no_mass_fraction_gives_none() {
         "Pb cps",
         "Pb Ka",
         "Pb (La)",
-        "PbO mg/kg",
         "Pb pass/fail",
         "Pb z-score",
         "Pb ug/cm2",

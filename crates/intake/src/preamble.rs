@@ -33,6 +33,7 @@ pub struct StatedLine {
 pub fn stated(cells: &[&str]) -> Option<StatedLine> {
     let filled: Vec<&str> = cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).collect();
     if let [one] = filled[..]
+        && one.len() <= LONGEST_VALUE
         && let Some(line) = multiple_in_words(one)
     {
         return Some(line);
