@@ -9,7 +9,7 @@ use super::folding;
 use super::header::{self, Spoken};
 use super::named::{self, Of};
 use super::said::{ErrorWords, Said, say_of_tokens};
-use super::tokens::tokens;
+use super::tokens::{LONGEST_HEADING, tokens};
 
 /// What a cell of a column of elements names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,6 +36,9 @@ pub fn element_cell(text: &str) -> Option<NamedElement> {
     };
     if let Some(found) = named(say_of_tokens(&tokens(text))) {
         return Some(found);
+    }
+    if text.len() > LONGEST_HEADING {
+        return None;
     }
     let plain = folding::plain(text);
     let end = plain.find(|c: char| !c.is_ascii_alphanumeric()).unwrap_or(plain.len());

@@ -6,7 +6,7 @@ use plumbline_core::quantity::{SigmaMultiple, Unit};
 
 use super::folding;
 use super::named::{self, By, Casing, Of};
-use super::tokens::tokens;
+use super::tokens::{LONGEST_HEADING, tokens};
 use super::vocabulary::{self, Ambiguous, HeadingWord, Whole, WordKind};
 
 /// What one heading says by itself.
@@ -53,6 +53,9 @@ impl Said {
 
 /// What a heading says, its symbols taken as chemistry writes them.
 pub(crate) fn say(heading: &str) -> Said {
+    if heading.trim().is_empty() || heading.len() > LONGEST_HEADING {
+        return Said::Unknown;
+    }
     let folded = folding::letters_and_digits(heading);
     let whole = vocabulary::whole_heading(&folded);
     if named::symbol(heading.trim()).is_none() {
@@ -99,6 +102,9 @@ pub(crate) struct InAnotherCase {
 
 /// Reads the first word of a heading, else the last one, as a symbol in another case.
 pub(crate) fn say_in_another_case(heading: &str) -> Option<InAnotherCase> {
+    if heading.trim().is_empty() || heading.len() > LONGEST_HEADING {
+        return None;
+    }
     let plain = folding::plain(heading);
     let no_word = |c: char| !c.is_ascii_alphanumeric();
     let first = plain.find(|c: char| c.is_ascii_alphanumeric())?;
