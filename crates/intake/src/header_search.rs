@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use plumbline_core::acts;
 use plumbline_core::column::{ColumnMeaning, ColumnRole, Evidence};
 use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{DecimalMark, Unit};
@@ -298,6 +299,10 @@ pub(crate) struct Sample {
     pub(crate) dates: crate::dates::DateEvidence,
 }
 
+fn is_taken(found: &FoundHeader, role: &ColumnRole) -> bool {
+    found.header.columns.iter().any(|column| column.role == *role)
+}
+
 /// Looks at the rows below a header: decides what a column headed `Unit` holds, and takes the sample.
 pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     let headed = |column: &ColumnMeaning| {
@@ -315,6 +320,7 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     let multiple_at = places(&|column| column.role == ColumnRole::ErrorMultiple);
     let mut units: BTreeMap<usize, (u32, u32)> = BTreeMap::new();
     let (mut points, mut commas) = (0_u32, 0_u32);
+    let (mut seconds, mut no_seconds) = (0_u32, 0_u32);
     let mut sample = Sample::default();
     let mut splitter = Splitter::new(found.delimiter);
     let mut look = |piece: Piece<'_>| {
@@ -337,7 +343,13 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
             }
         }
         for at in &dates_at {
-            sample.dates.look(record.cell(*at));
+            let cell = record.cell(*at).trim_ascii();
+            sample.dates.look(cell);
+            if acts::parse_seconds(&cell::text(cell)).is_some() {
+                seconds += 1;
+            } else if !cell.is_empty() {
+                no_seconds += 1;
+            }
         }
         if let Some(at) = multiple_at.first()
             && sample.multiple.is_none()
@@ -348,11 +360,21 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     };
     splitter.push(text, &mut look);
     splitter.finish(&mut look);
-    let taken = found.header.columns.iter().any(|column| column.role == ColumnRole::UnitOfMeasure);
+    let taken = is_taken(found, &ColumnRole::UnitOfMeasure);
     for column in found.header.columns.iter_mut().filter(|column| headed(column) && !taken) {
         if let Some((1.., 0)) = units.get(&(column.column as usize - 1)) {
             column.role = ColumnRole::UnitOfMeasure;
             column.evidence = Evidence::HoldsUnits;
+        }
+    }
+    let seconds_taken = is_taken(found, &ColumnRole::Identity(Identity::Seconds));
+    for column in found.header.columns.iter_mut().filter(|column| {
+        column.role == ColumnRole::Identity(Identity::Time) && column.evidence != Evidence::Told
+    }) {
+        if seconds > 0 && no_seconds == 0 && !seconds_taken {
+            column.role = ColumnRole::Identity(Identity::Seconds);
+            column.evidence = Evidence::HoldsSeconds;
+            sample.dates = crate::dates::DateEvidence::default();
         }
     }
     sample.mark = match (points, commas) {
