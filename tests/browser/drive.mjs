@@ -169,6 +169,10 @@ class ChromiumVisit extends Visit {
     return input.setInputFiles(files);
   }
 
+  pick(selector, value) {
+    return this.page.selectOption(selector, value);
+  }
+
   async downloaded(name, doing) {
     const [download] = await Promise.all([this.page.waitForEvent("download"), doing()]);
     if (download.suggestedFilename() !== name) throw new Error(`${download.suggestedFilename()} came instead of ${name}`);
@@ -184,6 +188,10 @@ class FirefoxVisit extends Visit {
 
   putFiles(input, files) {
     return input.uploadFile(...files);
+  }
+
+  pick(selector, value) {
+    return this.page.select(selector, value);
   }
 
   async downloaded(name, doing) {

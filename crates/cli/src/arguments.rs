@@ -21,6 +21,8 @@ pub(crate) struct Review {
     pub(crate) out: PathBuf,
     /// The settings file.
     pub(crate) settings: Option<PathBuf>,
+    /// Mapping files.
+    pub(crate) mappings: Vec<PathBuf>,
     /// Rule books.
     pub(crate) rules: Vec<PathBuf>,
     /// Files and folders.
@@ -46,11 +48,13 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
         "review" => {}
         other => return Err(unknown(other)),
     }
-    let (mut out, mut settings, mut rules, mut paths) = (None, None, Vec::new(), Vec::new());
+    let (mut out, mut settings) = (None, None);
+    let (mut mappings, mut rules, mut paths) = (Vec::new(), Vec::new(), Vec::new());
     while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
         match argument {
             Long("out") => out = Some(value(&mut parser, words, "--out")?),
             Long("settings") => settings = Some(value(&mut parser, words, "--settings")?),
+            Long("mapping") => mappings.push(value(&mut parser, words, "--mapping")?),
             Long("rules") => rules.push(value(&mut parser, words, "--rules")?),
             Long("help") | Short('h') => return Ok(Command::Help),
             Value(path) => paths.push(PathBuf::from(path)),
@@ -61,7 +65,7 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
     if paths.is_empty() {
         return Err(words.say("cli-missing_path"));
     }
-    Ok(Command::Review(Review { out, settings, rules, paths }))
+    Ok(Command::Review(Review { out, settings, mappings, rules, paths }))
 }
 
 fn value(parser: &mut lexopt::Parser, words: &Words, option: &str) -> Result<PathBuf, String> {

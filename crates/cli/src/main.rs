@@ -18,7 +18,7 @@ use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
 
-/// Exit status: wrong usage, or a bad settings or rule file (`EX_USAGE` of sysexits.h).
+/// Exit status: wrong usage, or a bad settings, mapping or rule file (`EX_USAGE` of sysexits.h).
 const USAGE: u8 = 64;
 /// Exit status: the output could not be written (`EX_IOERR` of sysexits.h).
 const CANNOT_WRITE: u8 = 74;
@@ -66,6 +66,14 @@ fn run(words: &Words, review: &Review) -> u8 {
         match read_text(words, path).map(|text| settings_file::parse_settings(&text, &name)) {
             Ok(Ok(acts)) => inspection.acts = acts,
             Ok(Err(problems)) => return refuse_file(words, path, &problems, settings_file::SCHEMA),
+            Err(status) => return status,
+        }
+    }
+    for path in &review.mappings {
+        let name = files::base_name(path);
+        match read_text(words, path).map(|text| settings_file::parse_mapping(&text, &name)) {
+            Ok(Ok(acts)) => inspection.acts.extend(acts),
+            Ok(Err(problems)) => return refuse_file(words, path, &problems, settings_file::MAPPING_SCHEMA),
             Err(status) => return status,
         }
     }

@@ -343,47 +343,175 @@ pub enum Unit {
     MicrogramPerKg,
 }
 
-/// Words that files use for the units, compared without case and spaces. `ppm` and `ppb` are taken by mass, as the
-/// trade does (common practice, no source).
-const UNIT_WORDS: [(&str, Unit); 31] = [
+/// Words that files use for the units, folded as [`folded_unit`] does: lower case, no spaces, brackets, points, hyphens
+/// or dots for a product. `ppm` and `ppb` are taken by mass, as the trade does; `ppt` is no unit here, since it is a
+/// thousandth to one and a millionth of a millionth to another. Synonyms: common practice, no source.
+const UNIT_WORDS: [(&str, Unit); 126] = [
     ("mg/kg", Unit::MgPerKg),
-    ("mgkg-1", Unit::MgPerKg),
-    ("mg.kg-1", Unit::MgPerKg),
+    ("mgkg1", Unit::MgPerKg),
+    ("mgkg", Unit::MgPerKg),
     ("mgperkg", Unit::MgPerKg),
     ("ppm", Unit::MgPerKg),
     ("ppmw", Unit::MgPerKg),
-    ("wtppm", Unit::MgPerKg),
+    ("ppmw/w", Unit::MgPerKg),
+    ("ppmm/m", Unit::MgPerKg),
     ("ppmwt", Unit::MgPerKg),
+    ("wtppm", Unit::MgPerKg),
+    ("ppmmass", Unit::MgPerKg),
+    ("massppm", Unit::MgPerKg),
+    ("ppmmasse", Unit::MgPerKg),
+    ("ppmgew", Unit::MgPerKg),
+    ("gewppm", Unit::MgPerKg),
     ("ug/g", Unit::MgPerKg),
-    ("µg/g", Unit::MgPerKg),
-    ("μg/g", Unit::MgPerKg),
+    ("ugg1", Unit::MgPerKg),
+    ("ugg", Unit::MgPerKg),
     ("mcg/g", Unit::MgPerKg),
     ("g/t", Unit::MgPerKg),
+    ("gt1", Unit::MgPerKg),
+    ("mg/1000g", Unit::MgPerKg),
+    ("百万分率", Unit::MgPerKg),
+    ("质量ppm", Unit::MgPerKg),
+    ("質量ppm", Unit::MgPerKg),
+    ("重量ppm", Unit::MgPerKg),
     ("%", Unit::Percent),
+    ("percent", Unit::Percent),
+    ("per", Unit::Percent),
+    ("cent", Unit::Percent),
+    ("pct", Unit::Percent),
+    ("prozent", Unit::Percent),
+    ("pourcent", Unit::Percent),
+    ("pourcentage", Unit::Percent),
+    ("porcentaje", Unit::Percent),
+    ("porciento", Unit::Percent),
     ("wt%", Unit::Percent),
-    ("wt.%", Unit::Percent),
     ("%wt", Unit::Percent),
+    ("wtpct", Unit::Percent),
+    ("pctwt", Unit::Percent),
+    ("w%", Unit::Percent),
+    ("%w", Unit::Percent),
     ("%w/w", Unit::Percent),
     ("w/w%", Unit::Percent),
+    ("wt%w", Unit::Percent),
+    ("weight%", Unit::Percent),
+    ("%weight", Unit::Percent),
+    ("weightpercent", Unit::Percent),
+    ("percentbyweight", Unit::Percent),
     ("mass%", Unit::Percent),
+    ("%mass", Unit::Percent),
+    ("masspercent", Unit::Percent),
+    ("percentbymass", Unit::Percent),
     ("m%", Unit::Percent),
+    ("%m", Unit::Percent),
+    ("%m/m", Unit::Percent),
+    ("m/m%", Unit::Percent),
+    ("masse%", Unit::Percent),
+    ("%masse", Unit::Percent),
+    ("massen%", Unit::Percent),
+    ("ma%", Unit::Percent),
+    ("gew%", Unit::Percent),
+    ("%gew", Unit::Percent),
+    ("gewichts%", Unit::Percent),
+    ("gewichtsprozent", Unit::Percent),
+    ("massenprozent", Unit::Percent),
+    ("masseprozent", Unit::Percent),
     ("massepercent", Unit::Percent),
-    ("percent", Unit::Percent),
-    ("pct", Unit::Percent),
+    ("gewprozent", Unit::Percent),
+    ("%enmasse", Unit::Percent),
+    ("%massique", Unit::Percent),
+    ("%massiques", Unit::Percent),
+    ("%enpoids", Unit::Percent),
+    ("%poids", Unit::Percent),
+    ("poids%", Unit::Percent),
+    ("%pds", Unit::Percent),
+    ("%peso", Unit::Percent),
+    ("peso%", Unit::Percent),
+    ("%enpeso", Unit::Percent),
+    ("%p/p", Unit::Percent),
+    ("p/p%", Unit::Percent),
+    ("%masa", Unit::Percent),
+    ("%enmasa", Unit::Percent),
+    ("masa%", Unit::Percent),
+    ("质量%", Unit::Percent),
+    ("重量%", Unit::Percent),
+    ("質量%", Unit::Percent),
+    ("质量百分比", Unit::Percent),
+    ("质量百分数", Unit::Percent),
+    ("重量百分比", Unit::Percent),
+    ("質量百分比", Unit::Percent),
+    ("質量百分率", Unit::Percent),
+    ("質量パーセント", Unit::Percent),
+    ("重量パーセント", Unit::Percent),
+    ("パーセント", Unit::Percent),
+    ("百分比", Unit::Percent),
+    ("百分率", Unit::Percent),
+    ("질량%", Unit::Percent),
+    ("중량%", Unit::Percent),
+    ("퍼센트", Unit::Percent),
+    ("g/100g", Unit::Percent),
     ("g/kg", Unit::GramPerKg),
+    ("gkg1", Unit::GramPerKg),
+    ("gkg", Unit::GramPerKg),
     ("mg/g", Unit::GramPerKg),
+    ("mgg1", Unit::GramPerKg),
+    ("mgg", Unit::GramPerKg),
     ("‰", Unit::GramPerKg),
     ("permille", Unit::GramPerKg),
+    ("permil", Unit::GramPerKg),
+    ("promille", Unit::GramPerKg),
+    ("pourmille", Unit::GramPerKg),
+    ("pormil", Unit::GramPerKg),
+    ("o/oo", Unit::GramPerKg),
+    ("千分比", Unit::GramPerKg),
+    ("千分率", Unit::GramPerKg),
     ("ug/kg", Unit::MicrogramPerKg),
-    ("µg/kg", Unit::MicrogramPerKg),
+    ("ugkg1", Unit::MicrogramPerKg),
+    ("ugkg", Unit::MicrogramPerKg),
+    ("mcg/kg", Unit::MicrogramPerKg),
+    ("ng/g", Unit::MicrogramPerKg),
+    ("ngg1", Unit::MicrogramPerKg),
+    ("ngg", Unit::MicrogramPerKg),
     ("ppb", Unit::MicrogramPerKg),
+    ("ppbw", Unit::MicrogramPerKg),
+    ("ppbw/w", Unit::MicrogramPerKg),
 ];
+
+/// A unit word as it is compared; nothing where it starts with a sign that would belong to a number before it.
+fn folded_unit(word: &str) -> Option<String> {
+    let word = word.trim();
+    if word.starts_with(['-', '+', '.', ',', '\u{2212}', '\u{2013}']) {
+        return None;
+    }
+    let mut folded = String::with_capacity(word.len());
+    for c in word.chars() {
+        match c {
+            '.' | '-' | '^' | '·' | '⋅' | '•' | '∙' | '*' | '×' | '_' | '(' | ')' | '[' | ']' | '{' | '}' =>
+                {}
+            '\u{2010}'..='\u{2015}' | '\u{2212}' | '⁻' | '（' | '）' | '［' | '］' | '．' | '－' | '・' =>
+                {}
+            _ if c.is_whitespace() => {}
+            'µ' | 'μ' => folded.push('u'),
+            '¹' => folded.push('1'),
+            '∕' | '⁄' => folded.push('/'),
+            '﹪' | '٪' => folded.push('%'),
+            '\u{FF01}'..='\u{FF5E}' => {
+                folded.extend(char::from_u32(c as u32 - 0xFEE0).into_iter().flat_map(char::to_lowercase));
+            }
+            _ => folded.extend(c.to_lowercase()),
+        }
+    }
+    Some(folded)
+}
 
 impl Unit {
     /// The unit a word stands for; `None` for a word that is no unit of mass fraction.
     pub fn from_word(word: &str) -> Option<Unit> {
-        let folded: String =
-            word.chars().filter(|c| !c.is_whitespace()).flat_map(char::to_lowercase).collect();
+        // The commonest ones as they are nearly always written, before anything is folded.
+        match word.trim() {
+            "ppm" | "mg/kg" => return Some(Unit::MgPerKg),
+            "%" => return Some(Unit::Percent),
+            _ => {}
+        }
+        let folded = folded_unit(word)?;
         UNIT_WORDS.iter().find(|(known, _)| *known == folded).map(|(_, unit)| *unit)
     }
 
@@ -706,6 +834,40 @@ mod tests {
         assert_eq!(sum.compare_times(five, MassFraction::from_units(7_200_000_000_000)), Ordering::Less);
         assert_eq!(sum.compare_times(five, MassFraction::from_units(7_000_000_000_000)), Ordering::Greater);
         assert_eq!(sum.to_mass_fraction().units(), 1_414_213_562_373);
+    }
+
+    #[test]
+    fn units_are_known_by_many_words() {
+        for (unit, words) in [
+            (
+                Unit::MgPerKg,
+                "ppm|PPM|mg/kg|mg / kg|mg kg-1|mg·kg⁻¹|mg kg^-1|mg.kg-1|ug/g|µg/g|μg/g|μg g-1|mcg/g|ppm (w/w)|ｐｐｍ|wt. ppm|mg kg⁻¹|mg*kg^-1|p.p.m.",
+            ),
+            (
+                Unit::Percent,
+                "%|％|wt%|wt.-%|wt. %|mass%|% (m/m)|Gew.-%|Gew%|Ma.-%|Massen-%|M.-%|% en masse|% massique|% peso|质量%|重量%|質量%|Gewichtsprozent|질량%|weight %|% w/w|pct",
+            ),
+            (Unit::GramPerKg, "g/kg|mg/g|‰|per mille|Promille|g kg-1"),
+            (Unit::MicrogramPerKg, "ppb|ug/kg|µg/kg|ng/g|µg kg-1"),
+        ] {
+            for word in words.split('|') {
+                assert_eq!(Unit::from_word(word), Some(unit), "{word}");
+            }
+        }
+        for other in [
+            "", " ", "ppt", "m/m", "cps", "-%", ".ppm", "at%", "at.%", "mol%", "% RSD", "rel%", "mg/l", "kg",
+            "g",
+        ] {
+            assert_eq!(Unit::from_word(other), None, "{other}");
+        }
+    }
+
+    #[test]
+    fn no_unit_word_stands_twice_or_unfolded() {
+        for (at, (word, _)) in UNIT_WORDS.iter().enumerate() {
+            assert_eq!(folded_unit(word).as_deref(), Some(*word));
+            assert!(UNIT_WORDS.iter().skip(at + 1).all(|(other, _)| other != word), "{word}");
+        }
     }
 
     #[test]

@@ -10,7 +10,7 @@ use plumbline_core::reading::Layout;
 use crate::cell;
 use crate::header::{self, Header, HeaderReader, is_measurement};
 use crate::heading;
-use crate::records::{Piece, Record, Splitter};
+use crate::records::{Piece, Splitter};
 
 /// Rows that are looked at for a header.
 const HEADER_ROWS: usize = 100;

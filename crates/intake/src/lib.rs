@@ -4,7 +4,6 @@
 //! reason for every row that is not one. It decides nothing of the trade.
 
 pub mod archive;
-mod awaited;
 pub mod cell;
 mod class_words;
 pub mod container;

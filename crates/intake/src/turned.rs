@@ -142,6 +142,10 @@ impl TurnedRows {
             let mut reading = TurnedReading { bytes: Vec::new(), ends: Vec::new(), places: Vec::new() };
             for from in [Some(at), error].into_iter().flatten() {
                 for (row, meaning) in self.rows.iter().zip(&columns) {
+                    // Beside a reading only its values have something.
+                    if from != at && !matches!(meaning.role, ColumnRole::Value { .. }) {
+                        continue;
+                    }
                     let cell = row.cell(from);
                     if meaning.role.is_measured() {
                         match cell::mark_evidence(cell) {
@@ -226,30 +230,31 @@ impl TurnedRows {
             .filter(|role| matches!(role, ColumnRole::Error { .. } | ColumnRole::DetectionLimit { .. }))
     }
 
-    /// Columns for the uncertainties that stand beside each reading: one more for every row.
+    /// Columns for the uncertainties that stand beside each reading: one more for every row of values.
     fn with_columns_beside(
         &self,
         mut columns: Vec<ColumnMeaning>,
         beside: &[Option<ColumnRole>],
     ) -> Vec<ColumnMeaning> {
         let Some(kind) = beside.iter().flatten().next() else { return columns };
-        let rows = columns.len();
-        for at in 0..rows {
-            let Some(column) = columns.get(at) else { break };
-            let role = match (&column.role, kind) {
-                (ColumnRole::Value { element, oxide, unit }, ColumnRole::Error { error, .. }) => {
-                    let unit = if error.relative { None } else { error.unit.or(*unit) };
-                    let error = ErrorKind { unit, ..*error };
-                    ColumnRole::Error { element: *element, oxide: *oxide, error }
+        let values: Vec<ColumnMeaning> = columns
+            .iter()
+            .filter(|column| matches!(column.role, ColumnRole::Value { .. }))
+            .cloned()
+            .collect();
+        for value in values {
+            let ColumnRole::Value { element, oxide, unit } = value.role else { continue };
+            let role = match kind {
+                ColumnRole::Error { error, .. } => {
+                    let unit = if error.relative { None } else { error.unit.or(unit) };
+                    ColumnRole::Error { element, oxide, error: ErrorKind { unit, ..*error } }
                 }
-                (ColumnRole::Value { element, oxide, unit }, ColumnRole::DetectionLimit { .. }) => {
-                    ColumnRole::DetectionLimit { element: *element, oxide: *oxide, unit: *unit }
-                }
-                _ => ColumnRole::Unused,
+                _ => ColumnRole::DetectionLimit { element, oxide, unit },
             };
+            let column = columns.len() as u32 + 1;
             columns.push(ColumnMeaning {
-                column: (rows + at) as u32 + 1,
-                heading: column.heading.clone(),
+                column,
+                heading: value.heading,
                 role,
                 evidence: Evidence::FollowsElement,
             });

@@ -3,6 +3,7 @@
 //! Exported methods take `&self` and keep their state in one cell, so that a panic leaves no borrow behind that would
 //! hide the real fault; after a panic the page starts a new instance and never calls this one again.
 
+mod mapping;
 mod order;
 mod sink;
 mod views;
@@ -83,7 +84,7 @@ impl Session {
         Ok(())
     }
 
-    /// Ends the source begun last and gives its view.
+    /// Ends the source begun last and gives the view of each table found in it.
     ///
     /// # Errors
     /// No source was begun.
@@ -154,6 +155,72 @@ impl Session {
             Err(problems) => views::problems(&state.words, name, &problems, rules::SCHEMA),
         };
         to_js(&problems)
+    }
+
+    /// Takes a mapping file: each of its values becomes an act. A file with a problem changes nothing.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; problems of the file are the value returned.
+    pub fn mapping(&self, name: &str, text: &str) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let problems = match settings_file::parse_mapping(text, name) {
+            Ok(acts) => {
+                state.inspection.acts.extend(acts);
+                Vec::new()
+            }
+            Err(problems) => views::problems(&state.words, name, &problems, settings_file::MAPPING_SCHEMA),
+        };
+        to_js(&problems)
+    }
+
+    /// The acts a mapping file holds; nothing is recorded.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; problems of the file are part of the value returned.
+    pub fn mapping_acts(&self, name: &str, text: &str) -> Result<JsValue, JsError> {
+        to_js(&mapping::acts_of(&self.state.borrow().words, name, text))
+    }
+
+    /// What the acts say of tables by their headings, as a mapping file.
+    pub fn mapping_text(&self) -> String {
+        let state = self.state.borrow();
+        settings_file::mapping_text(&state.inspection.acts, &state.inspection.sources)
+    }
+
+    /// What a browser keeps for another day: what it kept `before`, brought up to date. Empty for nothing.
+    pub fn kept_mapping(&self, before: &str) -> String {
+        mapping::kept(&self.state.borrow().inspection, before)
+    }
+
+    /// What a person may say a column, a file or a table is.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn choices(&self) -> Result<JsValue, JsError> {
+        to_js(&mapping::choices(&self.state.borrow().words))
+    }
+
+    /// The template of a combined id that an example shows, and how it cuts other ids.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn id_template(
+        &self,
+        example: &str,
+        named: Vec<String>,
+        ids: Vec<String>,
+    ) -> Result<JsValue, JsError> {
+        to_js(&mapping::id_template(&self.state.borrow().words, example, &named, &ids))
+    }
+
+    /// The first raw rows of one table of a source, and what stands in each of its columns.
+    ///
+    /// # Errors
+    /// There is no such table.
+    pub fn preview(&self, source: usize, block: usize, rows: usize) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        let found = state.inspection.sources.get(source).and_then(|one| mapping::preview(one, block, rows));
+        to_js(&found.ok_or_else(|| JsError::new("no such table"))?)
     }
 
     /// Records an act, if its kind, target and value can be read.

@@ -7,12 +7,14 @@ use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::next_step;
 use plumbline_core::outcome::{Judgement, Outcome, Reason};
-use plumbline_core::reading::{Cell, ColumnRole, Identity, Notice, NoticeCode, Notices, SetAside, Source};
+use plumbline_core::reading::{Cell, Identity, Notice, NoticeCode, Notices, SetAside, Source};
 use plumbline_core::report::{PROGRAM, json, phrases};
 use plumbline_core::rules::{self, LowEdge, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
 use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
+
+use crate::mapping::{self, BlockView, ContainerView, SheetView, StatedView};
 
 /// Parts and materials that the summary carries; the page says how many more there are.
 const LISTED: usize = 2000;
@@ -26,18 +28,6 @@ pub(crate) struct NoticeView {
     text: String,
     remedy: String,
     rows: u32,
-}
-
-#[derive(Serialize)]
-pub(crate) struct ColumnView {
-    column: u32,
-    heading: String,
-    role: &'static str,
-    role_text: String,
-    element: Option<&'static str>,
-    unit: Option<&'static str>,
-    sigma_multiple: Option<String>,
-    why: String,
 }
 
 #[derive(Serialize)]
@@ -60,6 +50,7 @@ pub(crate) struct SourceView {
     bytes: f64,
     read: bool,
     problem: Option<String>,
+    problem_code: Option<&'static str>,
     rows_in: f64,
     rows_used: f64,
     rows_check: f64,
@@ -72,7 +63,14 @@ pub(crate) struct SourceView {
     refusals_left_out: f64,
     notices: Vec<NoticeView>,
     notices_left_out: f64,
-    columns: Vec<ColumnView>,
+    container: Option<ContainerView>,
+    encoding: &'static str,
+    encoding_known_by: &'static str,
+    encoding_text: String,
+    sheets: Vec<SheetView>,
+    stated: Vec<StatedView>,
+    blocks: Vec<BlockView>,
+    blocks_left_out: f64,
     needs: Vec<NeedView>,
 }
 
@@ -270,7 +268,7 @@ pub(crate) struct DetailView {
     other_elements: Vec<OtherElement>,
 }
 
-#[derive(Deserialize)]
+#[derive(Deserialize, Serialize)]
 pub(crate) struct ActInput {
     pub(crate) kind: String,
     pub(crate) target: String,
@@ -399,6 +397,7 @@ pub(crate) fn source(
                 |refusal| phrases::notice(words, refusal, Some(source)),
             )
         }),
+        problem_code: source.problem.map(NoticeCode::code),
         rows_in: counts.rows_in as f64,
         rows_used: counts.used as f64,
         rows_check: counts.check as f64,
@@ -419,28 +418,16 @@ pub(crate) fn source(
         refusals_left_out: source.refusals.left_out as f64,
         notices,
         notices_left_out: source.notices.left_out as f64,
-        columns: source
-            .blocks
-            .iter()
-            .flat_map(|block| &block.columns)
-            .map(|meaning| column(words, meaning))
-            .collect(),
+        container: mapping::container(source),
+        encoding: source.encoding,
+        encoding_known_by: source.encoding_known_by.code(),
+        encoding_text: words.say(&format!("encoding-by-{}", source.encoding_known_by.code())),
+        sheets: mapping::sheets(source),
+        stated: mapping::stated(words, source),
+        blocks_left_out: mapping::blocks_left_out(source) as f64,
+        blocks: mapping::blocks(words, source),
         needs: needs(inspection, words, source),
     })
-}
-
-fn column(words: &Words, meaning: &plumbline_core::reading::ColumnMeaning) -> ColumnView {
-    let (of, error) = (meaning.role.of(), meaning.role.error());
-    ColumnView {
-        column: meaning.column,
-        heading: meaning.heading.clone(),
-        role: meaning.role.code(),
-        role_text: words.say(&format!("role-{}", meaning.role.code())),
-        element: of.map(|(element, _)| element.symbol()),
-        unit: meaning.role.unit().map(plumbline_core::quantity::Unit::sign),
-        sigma_multiple: error.and_then(|error| error.multiple).map(|multiple| multiple.to_string()),
-        why: words.say(&format!("evidence-{}", meaning.evidence.code())),
-    }
 }
 
 /// The questions a source leaves open, each answered by one act.
@@ -462,6 +449,9 @@ fn needs(inspection: &Inspection, words: &Words, source: &Source) -> Vec<NeedVie
     }
     if said(NoticeCode::MarkUnclear) {
         ask("decimal_mark_unclear", "");
+    }
+    if said(NoticeCode::DateOrderUnclear) {
+        ask("date_order_unclear", "");
     }
     let reviewer = SourceReview::new(source, &inspection.books, &settings);
     let unknown =
@@ -613,7 +603,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 at: act.at.clone(),
                 note: act.note.clone(),
                 undone,
-                text: phrases::act(words, act),
+                text: mapping::act_text(inspection, words, act),
             })
             .collect(),
         cautions: phrases::cautions(words),
@@ -959,7 +949,16 @@ mod tests {
         same_keys("Summary", &summary);
         same_keys("SourceView", &summary["sources"][0]);
         same_keys("NoticeView", &summary["sources"][0]["refusals"][0]);
-        same_keys("ColumnView", &summary["sources"][0]["columns"][0]);
+        same_keys("BlockView", &summary["sources"][0]["blocks"][0]);
+        same_keys("ColumnView", &summary["sources"][0]["blocks"][0]["columns"][0]);
+        let preview = mapping::preview(&inspection.sources[0], 0, 5).unwrap();
+        let preview = serde_json::to_value(preview).unwrap();
+        same_keys("PreviewView", &preview);
+        same_keys("CellsView", &preview["columns"][0]);
+        let choices = serde_json::to_value(mapping::choices(&words)).unwrap();
+        same_keys("ChoicesView", &choices);
+        same_keys("RoleChoice", &choices["roles"][0]);
+        same_keys("MappingActs", &serde_json::to_value(mapping::acts_of(&words, "m", "")).unwrap());
         same_keys("NeedView", &summary["sources"][0]["needs"][0]);
         same_keys("LotView", &summary["lots"][0]);
         same_keys("ReasonView", &summary["lots"][0]["reasons"][0]);

@@ -12,21 +12,24 @@ export interface Typed {
 }
 
 const CLASS: Choosable = { kind: "class", values: ["polymer", "metal", "composite", "plated"] };
-const SIGMA_MULTIPLE: Choosable = { kind: "sigma_multiple", values: ["1", "2", "3"] };
+const SIGMA_MULTIPLE: Choosable = { kind: "sigma_multiple", values: ["1", "1.96", "2", "3"] };
 const UNIT: Choosable = { kind: "unit_of_measure", values: ["mg/kg", "ppm", "%", "g/kg", "ug/kg"] };
 const DECIMAL_MARK: Choosable = { kind: "decimal_mark", values: [".", ","] };
 const ERROR_COLUMN: Choosable = { kind: "detection_in_error_column", values: ["limit", "one_error"] };
+
+const DATE_ORDER: Choosable = { kind: "date_order", values: ["ymd", "dmy", "mdy"] };
 
 /** The act that answers each question a file can leave open. */
 export const ANSWERS_TO: Record<string, Choosable> = {
   sigma_multiple_not_stated: SIGMA_MULTIPLE,
   unit_not_stated: UNIT,
   decimal_mark_unclear: DECIMAL_MARK,
+  date_order_unclear: DATE_ORDER,
   class_not_stated: CLASS,
 };
 
 /** What a person can correct about how a file was read. */
-export const ACTS_ABOUT_A_FILE: Choosable[] = [UNIT, SIGMA_MULTIPLE, DECIMAL_MARK, ERROR_COLUMN, CLASS];
+export const ACTS_ABOUT_A_FILE: Choosable[] = [UNIT, SIGMA_MULTIPLE, DECIMAL_MARK, ERROR_COLUMN, DATE_ORDER, CLASS];
 
 /** The act that answers what a notice speaks about. */
 export const SETTLES_NOTICE: Record<string, string> = {
@@ -34,6 +37,9 @@ export const SETTLES_NOTICE: Record<string, string> = {
   mark_unclear: "decimal_mark",
   multiple_not_stated: "sigma_multiple",
   limit_in_error_column: "detection_in_error_column",
+  date_order_unclear: "date_order",
+  encoding_inferred: "text_encoding",
+  other_sheets: "sheet",
 };
 
 const WEIGHT = ["holding", "advisory"];
@@ -80,6 +86,10 @@ export function escaped(name: string): string {
 
 export function sourceTarget(name: string): string {
   return `source:${escaped(name)}`;
+}
+
+export function headerTarget(fingerprint: string): string {
+  return `header:${escaped(fingerprint)}`;
 }
 
 export function lotTarget(lot: { supplier: string | null; lot: string | null }): string {

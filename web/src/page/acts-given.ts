@@ -4,7 +4,7 @@
 import type { ActView } from "../shared/door";
 import type { Typed } from "./act-kinds";
 import { actText, actWords, givenBy, inForce, narrower, standing, targetName, valueName } from "./acts-in-force";
-import { el, focusIn, type Child } from "./elements";
+import { el, focusIn, type Child, type Traits } from "./elements";
 import { doAct, undo, type Doing } from "./inspection";
 import { typedNumber } from "./numbers";
 import { state, watch } from "./state";
@@ -85,6 +85,10 @@ export interface ControlWishes {
   where?: string;
   /** Names of values that are no fixed words. */
   names?: Record<string, string>;
+  /** The value in effect where nobody set one. */
+  now?: string;
+  /** The wider target it may be recorded for instead, so that it counts another day too. */
+  remember?: string;
   /** Where the focus goes after it was recorded; else it stays. */
   after?: () => void;
 }
@@ -120,9 +124,10 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
       id: `${id}${value.replace(/[^A-Za-z0-9_-]/g, (letter) => `_${letter.codePointAt(0)?.toString(16) ?? ""}_`)}`,
       name: id,
       value,
-      checked: act?.value === value,
+      checked: (act?.value ?? wishes.now) === value,
     }),
   );
+  const remember = wishes.remember === undefined ? null : el("input", { type: "checkbox", id: `${id}-remember` });
   let sending = false;
   const commit = async (): Promise<void> => {
     const picked = radios.find((radio) => radio.checked);
@@ -133,12 +138,13 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
       return;
     }
     for (const radio of radios) delete radio.dataset["dirty"];
-    if (picked.value === standing(wishes.kind, target)?.value) {
+    const about = remember?.checked === true ? (wishes.remember ?? target) : target;
+    if (picked.value === (standing(wishes.kind, about)?.value ?? wishes.now)) {
       showRefusal(refusal, "");
       return;
     }
     sending = true;
-    const taken = await record({ kind: wishes.kind, target, value: picked.value }, refusal);
+    const taken = await record({ kind: wishes.kind, target: about, value: picked.value }, refusal);
     sending = false;
     if (taken) wishes.after?.();
   };
@@ -153,6 +159,7 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
           void commit();
         },
         change: (event) => {
+          if (event.target === remember) return;
           for (const radio of radios) delete radio.dataset["dirty"];
           if (event.target instanceof HTMLInputElement) event.target.dataset["dirty"] = "yes";
         },
@@ -169,10 +176,83 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
         ...radios.map((radio) => el("label", { class: "choice", for: radio.id }, radio, el("span", {}, wishes.names?.[radio.value] ?? valueName(wishes.kind, radio.value)))),
         setButton(wishes, id),
       ),
+      remember === null ? null : el("label", { class: "field-check", for: remember.id }, remember, el("span", {}, say("page-act-remember"))),
     ),
     refusal,
     counting(wishes, id),
   );
+}
+
+/** One of many values: picked from a list. */
+export function listed(wishes: ControlWishes, values: string[]): HTMLElement {
+  const target = wishes.target ?? "";
+  const id = idOf(wishes);
+  const refusal = refusalLine(id);
+  const now = standing(wishes.kind, target)?.value ?? wishes.now ?? "";
+  const all = values.includes(now) || now === "" ? values : [now, ...values];
+  return el(
+    "div",
+    { id: `${id}-control`, class: "control" },
+    el("label", { for: id }, label(wishes)),
+    pickList(
+      { id, "aria-describedby": `${id}-refusal` },
+      all.map((value) => ({ value, text: wishes.names?.[value] ?? valueName(wishes.kind, value) })),
+      now,
+      (value) => void record({ kind: wishes.kind, target, value }, refusal),
+    ),
+    refusal,
+    hint(wishes, id),
+    counting(wishes, id),
+  );
+}
+
+export interface Pickable {
+  value: string;
+  text: string;
+  /** The heading it stands under in the list. */
+  group?: string;
+}
+
+/**
+ * A list to pick from. Picked by hand it counts at once. Arrow keys pass over one value after the other, and each would
+ * have all files read again: by keys it counts on Enter or on leaving the list.
+ */
+export function pickList(traits: Traits, values: Pickable[], now: string, commit: (value: string) => void): HTMLSelectElement {
+  const option = (one: Pickable): HTMLOptionElement => el("option", { value: one.value, selected: one.value === now }, one.text);
+  const entries: Child[] = [];
+  for (const one of values) {
+    if (one.group === undefined) entries.push(option(one));
+    else if (!entries.some((group) => group instanceof HTMLOptGroupElement && group.label === one.group)) {
+      entries.push(el("optgroup", { label: one.group }, ...values.filter((other) => other.group === one.group).map(option)));
+    }
+  }
+  const list = el("select", traits, ...entries);
+  let byKeys = false;
+  let sent = now;
+  const take = (): void => {
+    delete list.dataset["dirty"];
+    byKeys = false;
+    if (list.value === sent) return;
+    sent = list.value;
+    commit(list.value);
+  };
+  list.addEventListener("pointerdown", () => {
+    byKeys = false;
+  });
+  list.addEventListener("keydown", (event) => {
+    if (event.key === "Enter" && list.dataset["dirty"] === "yes") {
+      event.preventDefault();
+      take();
+    } else if (!["Tab", "Shift", "Enter", "Escape"].includes(event.key)) byKeys = true;
+  });
+  list.addEventListener("change", () => {
+    if (byKeys) list.dataset["dirty"] = "yes";
+    else take();
+  });
+  list.addEventListener("blur", () => {
+    if (list.dataset["dirty"] === "yes") take();
+  });
+  return list;
 }
 
 function typedValue(typed: string, type: Typed["type"], kind: string): string | null {

@@ -39,6 +39,12 @@ export function valueName(kind: string, value: string): string {
   return /^\d{1,12}$/.test(value) ? count(Number(value)) : value;
 }
 
+/** Headings go by a file that has them; a fingerprint says nothing to a person. */
+function tableWithHeadings(fingerprint: string): string {
+  const known = state.summary?.sources.find((source) => source.blocks.some((block) => block.fingerprint === fingerprint));
+  return known?.name ?? fingerprint;
+}
+
 /** What an act speaks about, in words; empty for the whole inspection. */
 export function targetName(target: string): string {
   const { kind, names } = namesIn(target);
@@ -53,6 +59,8 @@ export function targetName(target: string): string {
       return say("page-target-part", { part: or(first) });
     case "material":
       return say("page-target-material", { part: or(first), material: or(second) });
+    case "header":
+      return say("page-target-header", { name: tableWithHeadings(first) });
     default:
       return "";
   }

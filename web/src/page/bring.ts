@@ -2,7 +2,7 @@
 
 import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
-import { addFiles, takeText, type Brought } from "./inspection";
+import { addFiles, takeText, type Brought, type TextKind } from "./inspection";
 import { tellTrouble, troublesOver } from "./troubles";
 import { goTo } from "./place";
 import { change, state } from "./state";
@@ -10,22 +10,24 @@ import { say } from "./words";
 
 const SETTINGS_SCHEMA = "plumbline.settings/";
 const RULES_SCHEMA = "plumbline.rules/";
+const MAPPING_SCHEMA = "plumbline.mapping/";
 const LARGEST_TEXT = 4 * 1024 * 1024;
 
-/** A settings file or a rule book says what it is in its own schema line. */
-async function ownKind(file: File): Promise<"settings" | "rule_book" | null> {
+/** A settings file, a rule book or a mapping file says what it is in its own schema line. */
+async function ownKind(file: File): Promise<TextKind | null> {
   if (!/\.toml$/i.test(file.name) || file.size > LARGEST_TEXT) return null;
   const schema = /^\s*schema\s*=\s*"([^"]*)"/m.exec(await file.text())?.[1] ?? "";
   if (schema.startsWith(SETTINGS_SCHEMA)) return "settings";
+  if (schema.startsWith(MAPPING_SCHEMA)) return "mapping";
   return schema.startsWith(RULES_SCHEMA) ? "rule_book" : null;
 }
 
 /** Only for saying more than "not TOML": whether a table was given where settings were asked for. */
 function looksLikeResults(name: string, text: string): boolean {
-  return /\.(csv|tsv|txt|xlsx?|ods)$/i.test(name) || /^[^=\n]*[,;\t][^=\n]*$/m.test(text.split("\n", 1)[0] ?? "");
+  return /\.(csv|tsv|txt|xlsx?|ods|zip)$/i.test(name) || /^[^=\n]*[,;\t][^=\n]*$/m.test(text.split("\n", 1)[0] ?? "");
 }
 
-async function takeTextFile(kind: "settings" | "rule_book", file: File): Promise<void> {
+async function takeTextFile(kind: TextKind, file: File): Promise<void> {
   try {
     // Not file.text(): it drops a byte order mark, which is part of the digest, and replaces bytes that are no UTF-8,
     // where the command line refuses the file.
@@ -67,7 +69,7 @@ interface Found {
  */
 async function bring(found: Found[]): Promise<void> {
   const results: Brought[] = [];
-  const texts: { kind: "settings" | "rule_book"; file: File }[] = [];
+  const texts: { kind: TextKind; file: File }[] = [];
   for (const { name, file, inFolder } of found) {
     const kind = inFolder ? null : await ownKind(file).catch(() => null);
     if (kind === null) results.push({ name, bytes: file, inFolder });
@@ -105,7 +107,7 @@ export function beginBringing(): void {
     void bring(chosen(folder).map((file) => ({ name: insideFolder(file), file, inFolder: true })));
   });
 
-  for (const [id, kind] of [["settings-file", "settings"], ["rule-book-file", "rule_book"]] as const) {
+  for (const [id, kind] of [["settings-file", "settings"], ["mapping-file", "mapping"], ["rule-book-file", "rule_book"]] as const) {
     const input = byId<HTMLInputElement>(id);
     input.addEventListener("change", () => {
       const texts = chosen(input);
@@ -161,6 +163,7 @@ function beginDropping(): void {
 
 async function dropped(carried: DataTransfer): Promise<void> {
   const files: Found[] = [];
+  const walk = { stopped: false };
   const folders: FileSystemDirectoryEntry[] = [];
   // The items are gone once this event has been answered, so all are taken before anything is awaited.
   for (const item of [...carried.items]) {
@@ -172,7 +175,7 @@ async function dropped(carried: DataTransfer): Promise<void> {
   }
   for (const folder of folders) {
     try {
-      files.push(...(await filesIn(folder, "")));
+      await gather(folder, "", files, walk);
     } catch (error) {
       // Some browsers show a dropped folder and then refuse to read it for a page opened from a disk.
       tellTrouble({
@@ -185,22 +188,35 @@ async function dropped(carried: DataTransfer): Promise<void> {
       });
     }
   }
-  await bring(files);
+  change({ work: null });
+  if (walk.stopped) change({ event: say("page-event-cancelled") });
+  else await bring(files);
 }
 
-async function filesIn(folder: FileSystemDirectoryEntry, inside: string): Promise<Found[]> {
+/** Gathers what lies in a folder and the folders in it; of thousands of files a person sees how many were found so far. */
+async function gather(folder: FileSystemDirectoryEntry, inside: string, found: Found[], walk: { stopped: boolean }): Promise<void> {
   const reader = folder.createReader();
-  const found: Found[] = [];
-  for (;;) {
+  while (!walk.stopped) {
     const some = await new Promise<FileSystemEntry[]>((settle, fail) => reader.readEntries(settle, fail));
     // The reader hands out a hundred or so at a time, and nothing once all were handed out.
-    if (some.length === 0) return found;
+    if (some.length === 0) return;
     for (const entry of some) {
-      if (entry.isDirectory) found.push(...(await filesIn(entry as FileSystemDirectoryEntry, `${inside}${entry.name}/`)));
+      if (walk.stopped) return;
+      if (entry.isDirectory) await gather(entry as FileSystemDirectoryEntry, `${inside}${entry.name}/`, found, walk);
       else {
         const file = await new Promise<File>((settle, fail) => (entry as FileSystemFileEntry).file(settle, fail));
         found.push({ name: `${inside}${entry.name}`, file, inFolder: true });
       }
     }
+    change({
+      work: {
+        text: say("page-work-folder", { n: found.length }),
+        done: 0,
+        total: null,
+        cancel: () => {
+          walk.stopped = true;
+        },
+      },
+    });
   }
 }

@@ -26,6 +26,8 @@ export function el<K extends keyof HTMLElementTagNameMap>(
       }
     } else if (name === "value" && "value" in node) {
       (node as unknown as { value: string }).value = String(value);
+    } else if (name === "selected") {
+      (node as unknown as HTMLOptionElement).selected = true;
     } else if (name === "checked") {
       (node as unknown as HTMLInputElement).checked = true;
     } else {
@@ -83,6 +85,8 @@ interface Missed {
   /** Elements round the focus, from near to far, by their ids. */
   round: string[];
   typed: Map<string, string>;
+  /** Where what slides sideways or down within itself has been slid to. */
+  slid: Map<string, { left: number; top: number }>;
   folds: Map<string, boolean>;
 }
 
@@ -92,10 +96,14 @@ function whatWouldBeMissed(host: HTMLElement): Missed {
   const round: string[] = [];
   for (let node = focused; node !== null && node !== host; node = node.parentElement) if (node.id !== "") round.push(node.id);
   const typed = new Map<string, string>();
-  for (const input of host.querySelectorAll<HTMLInputElement>('input[id][data-dirty="yes"]')) typed.set(input.id, input.value);
+  for (const input of host.querySelectorAll<HTMLInputElement | HTMLSelectElement>('input[id][data-dirty="yes"], select[id][data-dirty="yes"]')) typed.set(input.id, input.value);
+  const slid = new Map<string, { left: number; top: number }>();
+  for (const box of host.querySelectorAll<HTMLElement>(".table-scroll[id]")) {
+    if (box.scrollLeft !== 0 || box.scrollTop !== 0) slid.set(box.id, { left: box.scrollLeft, top: box.scrollTop });
+  }
   const folds = new Map<string, boolean>();
   for (const fold of host.querySelectorAll<HTMLDetailsElement>("details[id]")) folds.set(fold.id, fold.open);
-  return { focused, round, typed, folds };
+  return { focused, round, typed, slid, folds };
 }
 
 /** Builds a host's content anew, and gives back what a person would miss: focus, half-typed text, open folds, scroll. */
@@ -109,9 +117,13 @@ export function redraw(host: HTMLElement, ...children: Child[]): void {
   }
   host.replaceChildren(...next.childNodes);
 
+  for (const [id, { left, top }] of missed.slid) {
+    const again = document.getElementById(id);
+    if (again !== null && host.contains(again)) again.scrollTo({ left, top, behavior: "instant" });
+  }
   for (const [id, value] of missed.typed) {
     const again = document.getElementById(id);
-    if (!(again instanceof HTMLInputElement) || !host.contains(again)) continue;
+    if (!(again instanceof HTMLInputElement || again instanceof HTMLSelectElement) || !host.contains(again)) continue;
     if (again.type === "radio") again.checked = true;
     else again.value = value;
     again.dataset["dirty"] = "yes";

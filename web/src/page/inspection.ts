@@ -5,7 +5,8 @@ import type { ActInput, ActView, Problem, Summary } from "../shared/door";
 import { actText } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
 import { freshInstance, inTurn, running, told, working, type Given } from "./instance";
-import { Cancelled, joined, leaveOut, readWithoutTheBroken } from "./reading";
+import { Cancelled, fileOf, joined, leaveOut, readWithoutTheBroken } from "./reading";
+import { recalled } from "./remembered";
 import { ANY_READING, change, state, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { say } from "./words";
@@ -93,8 +94,13 @@ export function addFiles(brought: Brought[]): Promise<void> {
       change({ files, selected: null });
       await readWithoutTheBroken(false);
       await reviewOrNothing();
+      if (await recallColumns()) {
+        await readWithoutTheBroken(true);
+        await reviewOrNothing();
+      }
       const keys = new Set(added.map((file) => file.key));
-      const read = state.files.filter((file, at) => keys.has(file.key) && state.summary?.sources[at]?.read === true).length;
+      const whole = new Set(state.summary?.sources.filter((source) => source.read).map((source) => fileOf(source)?.key));
+      const read = state.files.filter((file) => keys.has(file.key) && whole.has(file.key)).length;
       const event = say("page-event-files", { n: read, of: added.length - twice.length });
       change({
         written: false,
@@ -102,6 +108,18 @@ export function addFiles(brought: Brought[]): Promise<void> {
       });
     });
   });
+}
+
+/** Puts on record what this browser remembers of the headings that came in and nobody has spoken of yet. */
+async function recallColumns(): Promise<boolean> {
+  if (state.summary === null || state.door === "train") return false;
+  const machine = await running();
+  const acts = await recalled(state.summary, async (name, text) => (await machine.ask("mapping_acts", { name, text })).found);
+  for (const act of acts) {
+    const { answer } = await machine.ask("act", { act });
+    if (answer.problem === null) told.given.push({ kind: "act", act });
+  }
+  return acts.length > 0;
 }
 
 export function removeFile(key: number): Promise<void> {
@@ -118,26 +136,31 @@ export function removeFile(key: number): Promise<void> {
   });
 }
 
-/** Takes a settings file or a rule book. A bad one changes nothing and says where it is wrong. */
-export function takeText(kind: "settings" | "rule_book", name: string, text: string): Promise<void> {
+const NOT_TAKEN = { settings: "page-trouble-settings-what", rule_book: "page-trouble-rules-what", mapping: "page-trouble-mapping-what" };
+const TAKEN = { settings: "page-event-settings", rule_book: "page-event-rules", mapping: "page-event-mapping" };
+
+export type TextKind = keyof typeof TAKEN;
+
+/** Takes a settings file, a rule book or a mapping file. A bad one changes nothing and says where it is wrong. */
+export function takeText(kind: TextKind, name: string, text: string): Promise<void> {
   return inTurn(async () => {
     await stepOrBack(name, async () => {
       const machine = await running();
       const { problems } = await machine.ask(kind, { name, text });
       if (problems.length > 0) {
-        const what = say(kind === "settings" ? "page-trouble-settings-what" : "page-trouble-rules-what");
+        const what = say(NOT_TAKEN[kind]);
         troublesOver(kind);
         for (const problem of problems.slice(0, 5)) tellTrouble(troubleFrom(kind, problem, what, name));
         return;
       }
       troublesOver(kind);
       told.given.push({ kind, name, text });
-      // A rule book changes what readings mean, a setting can change what they are.
-      if (kind === "settings") await readWithoutTheBroken(true);
+      // A rule book changes what readings mean, a setting or a mapping can change what they are.
+      if (kind !== "rule_book") await readWithoutTheBroken(true);
       await reviewOrNothing();
       change({
         written: false,
-        event: say(kind === "settings" ? "page-event-settings" : "page-event-rules", { name }),
+        event: say(TAKEN[kind], { name }),
       });
     });
   });
@@ -177,6 +200,30 @@ export function doAct(doing: Doing): Promise<Problem | null> {
       change({ written: false, event: taken === undefined ? state.event : say("page-event-taken", { act: actText(taken) }) });
     });
     return refused;
+  });
+}
+
+/** Takes several acts back, or brings several back, and reads the files again only once. Gives the numbers of the new acts. */
+export function undoAll(numbers: number[], event: string): Promise<number[]> {
+  return inTurn(async () => {
+    let made: number[] = [];
+    await stepOrBack(event, async () => {
+      const machine = await running();
+      const before = state.summary?.acts.length ?? 0;
+      let reread = false;
+      for (const number of numbers) {
+        const act: ActInput = { kind: "undo", target: "", value: String(number), by: state.initials, at: state.day, note: "" };
+        const { answer } = await machine.ask("act", { act });
+        if (answer.problem !== null) continue;
+        told.given.push({ kind: "act", act });
+        reread ||= answer.reread;
+      }
+      if (reread) await readWithoutTheBroken(true);
+      await reviewOrNothing();
+      made = (state.summary?.acts ?? []).slice(before).map((act) => act.number);
+      change({ written: false, event });
+    });
+    return made;
   });
 }
 

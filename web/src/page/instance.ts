@@ -10,6 +10,7 @@ import { say } from "./words";
 export type Given =
   | { kind: "settings"; name: string; text: string }
   | { kind: "rule_book"; name: string; text: string }
+  | { kind: "mapping"; name: string; text: string }
   | { kind: "act"; act: ActInput };
 
 let engine: Engine | null = null;
@@ -33,6 +34,7 @@ export function begin(making: Promise<Engine>): Promise<void> {
     try {
       engine = await making;
       change({ version: await engine.restart() });
+      change({ choices: (await engine.ask("choices", {})).choices });
     } catch (error) {
       engine = null;
       tellTrouble({

@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { DetailView, Query, RowView, WrittenFile } from "../shared/door";
+import type { DetailView, IdTemplateView, PreviewView, Query, RowView, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -65,6 +65,27 @@ export async function fetchRows(indices: Uint32Array): Promise<RowView[] | null>
 export async function fetchDetail(index: number): Promise<DetailView | null> {
   const answer = await look(say("page-where-detail"), (machine) => machine.ask("detail", { index }));
   return answer?.detail ?? null;
+}
+
+export async function fetchPreview(source: number, block: number, rows: number): Promise<PreviewView | null> {
+  const answer = await look(say("page-where-preview"), (machine) => machine.ask("preview", { source, block, rows }));
+  return answer?.preview ?? null;
+}
+
+export async function fetchIdTemplate(example: string, named: string[], ids: string[]): Promise<IdTemplateView | null> {
+  const answer = await look(say("page-where-preview"), (machine) => machine.ask("id_template", { example, named, ids }));
+  return answer?.template ?? null;
+}
+
+export async function mappingText(): Promise<string | null> {
+  const answer = await look(say("page-where-mapping"), (machine) => machine.ask("mapping_text", {}));
+  return answer?.text ?? null;
+}
+
+/** What is kept for another day, brought up to date. */
+export async function keptMapping(before: string): Promise<string | null> {
+  const answer = await look(say("page-where-mapping"), (machine) => machine.ask("kept_mapping", { before }));
+  return answer?.text ?? null;
 }
 
 export function writeFile(file: WrittenFile): Promise<Uint8Array[] | null> {

@@ -15,19 +15,20 @@ import { drawStart } from "./places/start";
 import { drawTrust } from "./places/trust";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
+import { beginRemembering } from "./remembered";
 import { beginShell } from "./shell";
 import { state, watch, type PlaceName } from "./state";
 import { say, sayMarkup } from "./words";
 
 /** Draws a place while it is shown, and again whenever its findings change. */
-function keepDrawn(place: typeof state.place, host: HTMLElement, draw: (host: HTMLElement) => void): void {
+function keepDrawn(place: typeof state.place, host: HTMLElement, draw: (host: HTMLElement) => void, alsoWith: (keyof typeof state)[] = []): void {
   let stale = true;
   const now = (): void => {
     if (state.place !== place || !stale) return;
     stale = false;
     draw(host);
   };
-  watch(["summary", "files"], () => {
+  watch(["summary", "files", ...alsoWith], () => {
     stale = true;
     now();
   });
@@ -72,13 +73,14 @@ function start(): void {
   beginShell();
   tellOwnFaults();
   beginBringing();
+  beginRemembering();
   drawStart(byId("doors"));
   makeSaysTable(byId("says-table"));
   beginWho();
   watch(["place"], moveShared);
   beginPlaces();
   moveShared();
-  keepDrawn("came-in", byId("came-in"), drawCameIn);
+  keepDrawn("came-in", byId("came-in"), drawCameIn, ["kept", "choices"]);
   keepDrawn("trust", byId("trust"), drawTrust);
   keepDrawn("says", byId("says-lots"), drawSaysLots);
   keepDrawn("next", byId("next"), drawNext);

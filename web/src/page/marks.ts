@@ -59,6 +59,15 @@ export function outcomeMark(outcome: string): SVGElement {
   }
 }
 
+/** How far a column's meaning can be trusted: a bob on a whole rail, one on a broken rail, a question mark. */
+export function confidenceMark(confidence: string): SVGElement {
+  const dot = (x: number): SVGElement[] => [draw("path", { class: "mark-string", d: `M${x} 1V8` }), draw("path", { class: "mark-bob", d: `M${x - 4} 8H${x + 4}L${x} 16Z` })];
+  const name = `mark-${confidence}`;
+  if (confidence === "sure") return frame(name, 20, 17, draw("path", { class: "mark-rail", d: "M3 2H17" }), ...dot(10));
+  if (confidence === "likely") return frame(name, 20, 17, draw("path", { class: "mark-rail mark-unknown", d: "M3 2H17" }), ...dot(10));
+  return frame(name, 20, 17, draw("path", { class: "mark-look", d: "M6 6A4 4 0 1 1 10 10V12" }), draw("path", { class: "mark-look", d: "M10 15V16.5" }));
+}
+
 export function dispositionTone(disposition: string): string {
   if (disposition === "accept") return "below";
   return disposition === "not_accept" ? "over" : "undecided";

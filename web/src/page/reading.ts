@@ -2,6 +2,7 @@
 
 import { EngineCrashed } from "./engine";
 import { freshInstance, running, told } from "./instance";
+import type { SourceView } from "../shared/door";
 import { change, state, type HeldFile } from "./state";
 import { crashTrouble, tellTrouble, troublesOver } from "./troubles";
 import { byteCount, say } from "./words";
@@ -69,6 +70,19 @@ export async function joined(held: HeldFile[], added: HeldFile[]): Promise<{ fil
   return { files, twice };
 }
 
+// A file can hold several tables, so where a source came from is noted when it is read.
+const cameFrom = new Map<string, number>();
+
+function nameAndDigest(source: Pick<SourceView, "name" | "sha256">): string {
+  return `${source.sha256}|${source.name}`;
+}
+
+/** The file a source was read from. */
+export function fileOf(source: Pick<SourceView, "name" | "sha256">): HeldFile | null {
+  const key = cameFrom.get(nameAndDigest(source));
+  return state.files.find((file) => file.key === key) ?? null;
+}
+
 /** Passes a file through to the worker; where its bytes can't be had, it goes on record as unreadable. */
 async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<void> {
   const machine = await running();
@@ -80,18 +94,10 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
     try {
       slice = await file.bytes.slice(from, from + SLICE).arrayBuffer();
     } catch (error) {
-      const why = error instanceof Error ? error.message : String(error);
-      await machine.ask("unreadable", { name: file.name, text: why });
-      tellTrouble({
-        key: `unreadable|${file.name}`,
-        about: `file:${file.name}`,
-        what: say("page-trouble-unreadable-what"),
-        where: file.name,
-        why,
-        todo: say("page-trouble-unreadable-todo"),
-      });
-      return;
+      return await goOnWithout(file, error instanceof Error ? error.message : String(error));
     }
+    // Some browsers hand out what is left of a file that was cut short meanwhile, and say nothing.
+    if (slice.byteLength !== Math.min(SLICE, file.bytes.size - from)) return await goOnWithout(file, say("page-trouble-changed-why"));
     if (!opened) {
       await machine.ask("open", { name: file.name, size: file.bytes.size, inFolder: file.inFolder });
       opened = true;
@@ -106,8 +112,23 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
     inFlight.add(chunk);
   }
   await Promise.all(inFlight);
-  await machine.ask("finish", {});
+  const { views } = await machine.ask("finish", {});
+  for (const view of views) cameFrom.set(nameAndDigest(view), file.key);
   troublesOver(`file:${file.name}`);
+}
+
+async function goOnWithout(file: HeldFile, why: string): Promise<void> {
+  const machine = await running();
+  await machine.ask("unreadable", { name: file.name, text: why });
+  cameFrom.set(nameAndDigest({ name: file.name, sha256: "" }), file.key);
+  tellTrouble({
+    key: `unreadable|${file.name}`,
+    about: `file:${file.name}`,
+    what: say("page-trouble-unreadable-what"),
+    where: file.name,
+    why,
+    todo: say("page-trouble-unreadable-todo"),
+  });
 }
 
 /** Reads what isn't read yet, or everything again. */

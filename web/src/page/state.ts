@@ -1,6 +1,6 @@
 // The one state of the page, and who wants to hear when a piece of it changes.
 
-import type { Query, Summary } from "../shared/door";
+import type { ChoicesView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
@@ -44,6 +44,8 @@ export interface State {
   lesson: Delivery | null;
   version: string;
   files: HeldFile[];
+  /** What a person may say a column, a file or a table is; null until the program has started. */
+  choices: ChoicesView | null;
   summary: Summary | null;
   work: Work | null;
   troubles: Trouble[];
@@ -55,6 +57,8 @@ export interface State {
   /** Reading indices in the order shown. */
   order: Uint32Array;
   selected: number | null;
+  /** What this browser keeps of columns changed, or why it cannot. */
+  kept: "yes" | "nothing" | "refused";
   /** Whether there is an earlier inspection to come back to. */
   putBy: boolean;
   /** The door whose files or rule book are being chosen at this moment; it is taken when they come. */
@@ -71,6 +75,7 @@ export const state: State = {
   lesson: null,
   version: "",
   files: [],
+  choices: null,
   summary: null,
   work: null,
   troubles: [],
@@ -80,6 +85,7 @@ export const state: State = {
   query: { ...ANY_READING },
   order: new Uint32Array(0),
   selected: null,
+  kept: "yes",
   putBy: false,
   doorWanted: null,
   written: true,

@@ -10,15 +10,128 @@ export interface NoticeView {
   rows: number;
 }
 
+export type Confidence = "sure" | "likely" | "look";
+
 export interface ColumnView {
   column: number;
   heading: string;
   role: string;
   role_text: string;
+  /** The role as a mapping file writes it. */
+  role_words: string;
   element: string | null;
+  /** The oxide its numbers are mass fractions of, where they are no mass fractions of the element. */
+  oxide: string | null;
   unit: string | null;
+  /** Percent of the value itself. */
+  relative: boolean;
   sigma_multiple: string | null;
+  confidence: Confidence;
+  confidence_text: string;
+  /** A code; `why` says it in words. */
+  evidence: string;
   why: string;
+}
+
+/** A table in a file, with every line its headings stand on. */
+export interface BlockView {
+  index: number;
+  headers: number;
+  /** The first few. */
+  header_lines: number[];
+  fingerprint: string;
+  layout: string;
+  layout_text: string;
+  /** The unit for values whose column states none. */
+  set_unit: string | null;
+  stated_multiple: string | null;
+  decimal_mark: string | null;
+  columns: ColumnView[];
+}
+
+/** The archive a file was packed in. */
+export interface ContainerView {
+  name: string;
+  sha256: string;
+  bytes: number;
+}
+
+export interface SheetView {
+  name: string;
+  hidden: boolean;
+  rows: number;
+  columns: number;
+  element_columns: number;
+  read: boolean;
+}
+
+/** A line above the table. */
+export interface StatedView {
+  line: number;
+  key: string;
+  value: string;
+  used_as: string | null;
+  used_text: string;
+}
+
+export interface PreviewRow {
+  /** Null in a table on its side, where a row shown is a column of the file. */
+  line: number | null;
+  cells: string[];
+}
+
+/** What stands in a column, as far as its rows were kept for looking at. */
+export interface CellsView {
+  numbers: number;
+  /** As written; empty where there is no number. */
+  lowest: string;
+  highest: string;
+  /** Numbers whose comma or point may be either mark. */
+  unclear: string[];
+  examples: string[];
+}
+
+export interface PreviewView {
+  rows: PreviewRow[];
+  rows_kept: number;
+  columns: CellsView[];
+}
+
+export interface RoleChoice {
+  code: string;
+  text: string;
+  group: string;
+}
+
+/** What a person may say a column, a file or a table is. */
+export interface ChoicesView {
+  roles: RoleChoice[];
+  /** Those of the limits first. */
+  elements: string[];
+  oxides: string[];
+  units: string[];
+  multiples: string[];
+  encodings: string[];
+}
+
+/** How an id is cut; null where the template doesn't fit it without a guess. */
+export interface IdCut {
+  id: string;
+  pieces: { role_text: string; piece: string }[] | null;
+}
+
+export interface IdTemplateView {
+  /** The example, cut at every separator. */
+  pieces: string[];
+  /** Empty where the pieces named make no template. */
+  pattern: string;
+  problem: string;
+  cuts: IdCut[];
+}
+
+export interface MappingActs {
+  acts: ActInput[];
+  problems: Problem[];
 }
 
 export interface NeedView {
@@ -33,6 +146,7 @@ export interface SourceView {
   bytes: number;
   read: boolean;
   problem: string | null;
+  problem_code: string | null;
   rows_in: number;
   rows_used: number;
   rows_check: number;
@@ -45,7 +159,15 @@ export interface SourceView {
   refusals_left_out: number;
   notices: NoticeView[];
   notices_left_out: number;
-  columns: ColumnView[];
+  container: ContainerView | null;
+  /** Empty for a workbook. */
+  encoding: string;
+  encoding_known_by: string;
+  encoding_text: string;
+  sheets: SheetView[];
+  stated: StatedView[];
+  blocks: BlockView[];
+  blocks_left_out: number;
   needs: NeedView[];
 }
 
@@ -272,10 +394,20 @@ export interface Session {
   /** Records a file that the page could not read. */
   unreadable(name: string, text: string): void;
   push(bytes: Uint8Array): void;
-  finish(): SourceView;
+  /** A view for each table found: an archive holds several. */
+  finish(): SourceView[];
   clear_sources(): void;
   settings(name: string, text: string): Problem[];
   rule_book(name: string, text: string): Problem[];
+  mapping(name: string, text: string): Problem[];
+  /** What a mapping file holds, without recording it. */
+  mapping_acts(name: string, text: string): MappingActs;
+  mapping_text(): string;
+  /** What a browser keeps for another day; empty for nothing. */
+  kept_mapping(before: string): string;
+  choices(): ChoicesView;
+  id_template(example: string, named: string[], ids: string[]): IdTemplateView;
+  preview(source: number, block: number, rows: number): PreviewView;
   act(act: ActInput): ActAnswer;
   review(): Summary;
   order(query: Query): Uint32Array;

@@ -4,7 +4,11 @@
 import type {
   ActAnswer,
   ActInput,
+  ChoicesView,
   DetailView,
+  IdTemplateView,
+  MappingActs,
+  PreviewView,
   Problem,
   Query,
   RowView,
@@ -23,6 +27,13 @@ export interface Questions {
   clear: object;
   settings: { name: string; text: string };
   rule_book: { name: string; text: string };
+  mapping: { name: string; text: string };
+  mapping_acts: { name: string; text: string };
+  mapping_text: object;
+  kept_mapping: { before: string };
+  choices: object;
+  id_template: { example: string; named: string[]; ids: string[] };
+  preview: { source: number; block: number; rows: number };
   act: { act: ActInput };
   review: object;
   order: { query: Query };
@@ -39,11 +50,18 @@ export interface Answers {
   start: { kind: "ready"; version: string };
   open: { kind: "ack" };
   chunk: { kind: "ack" };
-  finish: { kind: "source"; view: SourceView };
+  finish: { kind: "sources"; views: SourceView[] };
   unreadable: { kind: "ack" };
   clear: { kind: "ack" };
   settings: { kind: "problems"; problems: Problem[] };
   rule_book: { kind: "problems"; problems: Problem[] };
+  mapping: { kind: "problems"; problems: Problem[] };
+  mapping_acts: { kind: "mapping_acts"; found: MappingActs };
+  mapping_text: { kind: "mapping_text"; text: string };
+  kept_mapping: { kind: "mapping_text"; text: string };
+  choices: { kind: "choices"; choices: ChoicesView };
+  id_template: { kind: "id_template"; template: IdTemplateView };
+  preview: { kind: "preview"; preview: PreviewView };
   act: { kind: "acted"; answer: ActAnswer };
   review: { kind: "summary"; summary: Summary };
   order: { kind: "order"; indices: Uint32Array };

@@ -61,7 +61,7 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "ack" });
     case "finish":
       reading = false;
-      return send({ kind: "source", view: session.finish() });
+      return send({ kind: "sources", views: session.finish() });
     case "unreadable":
       reading = false;
       session.unreadable(asked.name, asked.text);
@@ -77,6 +77,20 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "problems", problems: session.settings(asked.name, asked.text) });
     case "rule_book":
       return send({ kind: "problems", problems: session.rule_book(asked.name, asked.text) });
+    case "mapping":
+      return send({ kind: "problems", problems: session.mapping(asked.name, asked.text) });
+    case "mapping_acts":
+      return send({ kind: "mapping_acts", found: session.mapping_acts(asked.name, asked.text) });
+    case "mapping_text":
+      return send({ kind: "mapping_text", text: session.mapping_text() });
+    case "kept_mapping":
+      return send({ kind: "mapping_text", text: session.kept_mapping(asked.before) });
+    case "choices":
+      return send({ kind: "choices", choices: session.choices() });
+    case "id_template":
+      return send({ kind: "id_template", template: session.id_template(asked.example, asked.named, asked.ids) });
+    case "preview":
+      return send({ kind: "preview", preview: session.preview(asked.source, asked.block, asked.rows) });
     case "act":
       return send({ kind: "acted", answer: session.act(asked.act) });
     case "review":

@@ -262,6 +262,29 @@ evidence-unit_not_understood = the heading names the element, but its unit is no
 evidence-words_not_understood = the heading starts like an element but has words that are not understood
 evidence-already_taken = another column already has this meaning
 evidence-not_known = the heading is not known here
+confidence-sure = sure
+confidence-likely = likely
+confidence-look = please look
+layout-wide = a row for each reading, a column for each element
+layout-long = a row for each element of a reading
+layout-turned = on its side: a column for each reading, a row for each element
+layout-joined = several rows for each reading, joined here
+encoding-by-byte_order_mark = stated by the file's first bytes
+encoding-by-valid_utf8 = every byte fits it
+encoding-by-byte_counts = told by where its zero bytes stand
+encoding-by-words_found = words of result tables appear when it is read so
+encoding-by-guess = a guess from its bytes alone: please look whether names and signs are right
+encoding-by-told = a person said so
+id-template-no_field = Nothing is named yet: say of at least one piece what it is.
+id-template-unknown_field = One name is not known here.
+id-template-field_twice = Two pieces are named the same.
+id-template-nothing_between = Two pieces have nothing between them, so nobody can tell where the one ends.
+id-template-open_brace = The id holds a brace, which a pattern cannot show.
+id-template-too_many_fields = The id has more pieces than a pattern may have.
+id-template-piece_not_in_id = A piece does not stand in the id.
+id-template-separator_in_piece = What parts the pieces also stands inside one of them, so the id cannot be cut without a guess.
+relative-to-value = in percent of the value
+sigmas = { $multiple } sigma
 set-aside-blank = empty rows
 set-aside-heading = headings repeated inside the table
 set-aside-remark = remark or key with its value in a long table
@@ -472,6 +495,7 @@ act-detection_in_error_column = number in the error column of a non-detect: { $v
        *[limit] the detection limit
     }
 act-column_role = column set by hand: { $value }
+act-column_role_named = column { $column } "{ $heading }" taken as { $role }
 act-header_line = heading row set to line { $value }
 act-text_encoding = text read as { $value }
 act-sheet = sheet "{ $value }" chosen
@@ -689,7 +713,7 @@ ruler-band = undecided
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
-      plumbline review --out DIR [--settings FILE] [--rules FILE]... PATH...
+      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... PATH...
       plumbline help
       plumbline version
 
@@ -699,11 +723,12 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
                  report.html     the report, for people; print it from a browser
     --out DIR        where to write; made if it is not there
     --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
+    --mapping FILE   what the columns under known headings mean, as the page saved it
     --rules FILE     a rule book in place of the built-in one of the same kind
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
     2 an input could not be read, or there were no readings (the rest is still written);
-    64 wrong usage, or a bad settings or rule file (nothing written); 74 the output could not be written.
+    64 wrong usage, or a bad settings, mapping or rule file (nothing written); 74 the output could not be written.
 
     Screening is not a declaration of conformity and is not a laboratory result.
 cli-usage = plumbline: { $what }
@@ -728,6 +753,7 @@ cli-written = Written: { $file }
 need-unit_not_stated = The file does not state the unit of its values. Which unit is it?
 need-sigma_multiple_not_stated = The file does not state how many sigma its error column stands for. One, two or three?
 need-decimal_mark_unclear = Some numbers have a comma or point that may be a decimal or a thousands mark. Which is the decimal mark?
+need-date_order_unclear = Some dates may be day and month or month and day. In which order do they stand?
 need-class_not_stated = { $count ->
         [one] One reading states
        *[other] { $count } readings state

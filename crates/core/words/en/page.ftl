@@ -63,9 +63,11 @@ page-demo-none = This copy of the page carries no training deliveries.
 # Bringing files in
 page-bring-heading = Bring files in
 page-bring-drop = Or drop files and folders anywhere on this page.
+page-bring-kinds = Tables as CSV, TSV or text, workbooks (XLSX, ODS), or ZIP archives of them.
 page-bring-files = Result files
 page-bring-folder = Result folder
 page-bring-settings = Settings file
+page-bring-mapping = Mapping file
 page-bring-rules = Rule book file
 page-drop-cover = Drop to read
 
@@ -103,6 +105,10 @@ page-needs-write = { $n ->
 # Work, events
 page-work-label = Work under way
 page-work-reading = Reading file { $n } of { $of }: { $name } ({ $size })
+page-work-folder = { $n ->
+    [one] Looking through the folder: { $n } file so far
+   *[other] Looking through the folder: { $n } files so far
+  }
 page-work-reviewing = Reviewing
 page-work-writing = Writing { $file }
 page-event-files = { $of ->
@@ -117,6 +123,7 @@ page-event-twice = { $n ->
 page-event-removed = { $name } was taken out. Choose it again to bring it back.
 page-event-settings = Settings taken from { $name }.
 page-event-rules = Rule book taken from { $name }.
+page-event-mapping = Meanings of columns taken from { $name }.
 page-event-cancelled = Cancelled. Everything stands as it did before.
 page-event-undone = Undone: { $act }
 page-event-brought-back = The inspection before is back, with its files and acts.
@@ -141,6 +148,7 @@ page-trouble-page-what = Something in the page itself went wrong.
 page-trouble-page-where = The page, not your files
 page-trouble-page-todo = What you see may be incomplete. Download the settings to keep what you recorded, then reload the page and choose the files again.
 page-trouble-unreadable-what = A file could not be read.
+page-trouble-changed-why = It is shorter than it was when it was chosen: it was changed or cut short while it was read.
 page-trouble-unreadable-todo = The file may have been moved, changed or unplugged since it was chosen. Choose it again. The other files were read.
 page-trouble-folder-what = A dropped folder could not be opened.
 page-trouble-folder-todo = Choose it with “Result folder” instead.
@@ -148,6 +156,7 @@ page-trouble-settings-what = The settings file was not taken; nothing was change
 page-trouble-settings-results-why = This looks like results, not settings.
 page-trouble-settings-results-todo = Choose it under “Result files”. A settings file is one that “Download settings” gave, or one written by hand; its name ends in .toml.
 page-trouble-rules-what = The rule book was not taken; nothing was changed.
+page-trouble-mapping-what = The mapping file was not taken; nothing was changed.
 page-trouble-act-what = This value was not taken; nothing was changed.
 page-trouble-crash-what = The program stopped while it was { $step }.
 page-trouble-crash-file-todo = The program was started afresh and the other files were read again without this one. Please report the file to whoever gave you Plumbline.
@@ -162,6 +171,13 @@ page-step-unreadable = noting an unreadable file
 page-step-clear = clearing
 page-step-settings = reading settings
 page-step-rule-book = reading a rule book
+page-step-mapping = reading a mapping file
+page-step-mapping-acts = reading remembered columns
+page-step-mapping-text = writing a mapping file
+page-step-kept-mapping = remembering columns
+page-step-choices = listing what a column may be
+page-step-preview = showing rows of a file
+page-step-id-template = taking ids apart
 page-step-act = recording an act
 page-step-review = reviewing
 page-step-order = sorting the readings
@@ -174,6 +190,8 @@ page-where-act = Act “{ $kind }”
 page-where-table = Table of readings
 page-where-detail = Details of a reading
 page-where-settings = Settings file
+page-where-preview = Rows of a file
+page-where-mapping = Mapping file
 page-where-everything = All files and acts
 
 # What came in?
@@ -226,6 +244,7 @@ page-source-size = { $n ->
   }
 page-source-digest = SHA-256
 page-source-remove = Take this file out
+page-source-remove-archive = Take the whole archive { $name } out
 page-set-aside-heading = Set aside:
 page-refusals-heading = { $n ->
     [one] { $n } refused row
@@ -252,12 +271,143 @@ page-columns-unused = { $n ->
    *[other] { $n } columns not used
   }: { $names }
 page-columns-caption = Columns of { $name }
-page-columns-column = Column
+page-columns-lead = Each column stands under the meaning that was found for it. Pick another where it is wrong: the file is read again and the effect shows at once. By keys, Enter takes what was picked.
+page-columns-look = { $n ->
+    [one] { $n } column to look at
+   *[other] { $n } columns to look at
+  }
+page-columns-line = Line
+page-columns-unheaded = no heading
+page-columns-about = column { $column } { $heading }
 page-columns-as = Taken as
 page-columns-element = Element
+page-columns-element-none = Which element?
+page-columns-element-in-row = named in each row
+page-columns-which-element = Pick the element it is about; until then nothing is changed.
 page-columns-unit = Unit
-page-columns-sigma = Sigma multiple
-page-columns-why = Why
+page-columns-unit-none = not stated
+page-columns-unit-as-value = the same as the value
+page-columns-relative = % of the value itself
+page-columns-sigma = Stands for
+page-columns-sigma-none = not stated
+page-columns-right = Right as it is
+page-columns-more-rows = { $n ->
+    [one] Show { $n } row
+   *[other] Show { $n } rows
+  }
+page-columns-fewer-rows = { $n ->
+    [one] Show { $n } row only
+   *[other] Show { $n } rows only
+  }
+page-elements-screened = The limits speak of
+page-elements-other = Other elements
+page-elements-oxides = Oxides, converted to the element
+page-role-group-measured = Measured
+page-role-group-identity = What names the reading
+page-role-group-rows = Tables with a row for each element
+page-role-group-unit-of-measure = Unit of measure
+page-role-group-unused = Not used
+page-table-heading = Table headed on line { $line }
+page-table-name = { $name }, headings on line { $line }
+page-table-layout = Read as { $layout }.
+page-table-lines = { $n ->
+    [one] The headings stand on line { $lines }.
+   *[other] The headings stand on { $n } lines: { $lines }.
+  }
+page-table-others = { $n ->
+    [one] A change here counts for { $n } other file with the same headings too.
+   *[other] A change here counts for { $n } other files with the same headings too.
+  }
+page-blocks-left-out = { $n ->
+    [one] { $n } more table in this file is not shown here.
+   *[other] { $n } more tables in this file are not shown here.
+  }
+page-files-all = { $n ->
+    [one] Show { $n } file
+   *[other] Show all { $n } files
+  }
+page-heading-where = Where do the headings stand?
+page-heading-where-why = No line was found that heads a table of elements. Press the button beside the line that does.
+page-heading-rows = First rows of { $name }
+page-heading-here = Headings are here
+page-evidence-stands = What stands there:
+page-evidence-of-file = In { $name }:
+page-evidence-more = { $n ->
+    [one] and { $n } more column
+   *[other] and { $n } more columns
+  }
+page-evidence-range = { $n ->
+    [one] { $n } number: { $lowest }
+   *[other] { $n } numbers from { $lowest } to { $highest }
+  }
+page-evidence-written = as written: { $list }
+
+# Facts of a file
+page-fact-archive = From the archive
+page-fact-sheet = Sheet
+page-fact-sheets = { $n ->
+    [one] of { $n } sheet
+   *[other] of { $n } sheets
+  }
+page-fact-encoding = Text encoding
+page-fact-stated = Used from above the table
+page-fact-stated-line = line { $line }: { $key } { $value }, as { $use }
+page-sheet = { $name }: { $rows ->
+    [one] { $rows } row
+   *[other] { $rows } rows
+  }, { $columns ->
+    [one] { $columns } column
+   *[other] { $columns } columns
+  }, { $elements ->
+    [0] none
+   *[other] { $elements }
+  } of an element
+page-sheet-hidden = hidden
+page-sheet-read = read now
+page-encoding-utf-8 = Unicode (UTF-8)
+page-encoding-utf-16le = Unicode (UTF-16, low byte first)
+page-encoding-utf-16be = Unicode (UTF-16, high byte first)
+page-encoding-windows-1252 = Western European (Windows-1252)
+page-encoding-windows-1250 = Central European (Windows-1250)
+page-encoding-windows-1251 = Cyrillic (Windows-1251)
+page-encoding-shift-jis = Japanese (Shift JIS)
+page-encoding-euc-jp = Japanese (EUC-JP)
+page-encoding-gb18030 = Chinese, simplified (GB 18030)
+page-encoding-big5 = Chinese, traditional (Big5)
+page-encoding-euc-kr = Korean (EUC-KR)
+
+# Combined ids
+page-id-heading = Ids that hold part, lot or spot
+page-id-lead = Where an id such as { $example } holds several things, say what each piece of it is. The others are cut the same way; one that does not fit stays whole.
+page-id-piece = Piece
+page-id-ignore = ignore
+page-id-pattern = Pattern:
+page-id-no-fit = does not fit, stays whole
+page-id-set = Cut ids like this
+
+# Remembered columns
+page-remembered-heading = What is kept of columns for another day
+page-remembered-note = remembered in this browser
+page-remembered-used = { $n ->
+    [one] Columns remembered for these headings are used.
+   *[other] Columns remembered for { $n } sets of headings are used.
+  }
+page-remembered-meanings = { $n ->
+    [one] { $n } meaning comes from another day.
+   *[other] { $n } meanings come from another day.
+  }
+page-remembered-forget = Forget
+page-remembered-forgotten = Forgotten: the columns are read as they were found.
+page-remembered-recall = Bring them back
+page-remembered-back = The remembered columns are used again.
+page-mapping-save = Save mapping file
+page-keep-nothing = Keep nothing on this computer
+page-kept-hint = Meanings you give to columns are kept in this browser, by their headings, so that the next file from the same analyser needs no work. No measurement is kept. A mapping file carries them to another computer.
+page-kept-nothing = Nothing is kept in this browser any more, but that nothing is to be kept.
+page-kept-nothing-hint = Nothing is kept but this wish itself. Save a mapping file to have the meanings of columns another day.
+page-kept-again = Meanings of columns are kept in this browser again.
+page-kept-refused = This browser keeps nothing for this page. Everything else works; save a mapping file to have the meanings of columns another day.
+
 page-correct-heading = Correct how this file was read
 page-correct-lead = Each correction is recorded as an act and can be undone. Some make the file be read again.
 
@@ -277,6 +427,7 @@ page-act-no-number = “{ $typed }” is no number. Write digits with one comma 
 page-act-no-whole-number = “{ $typed }” is no whole number. Write digits only, such as 480.
 page-millimetres = { $value } mm
 page-target-file = file { $name }
+page-target-header = tables with the headings of { $name }
 page-target-lot = lot { $lot } of { $supplier }
 page-target-part = part { $part }
 page-target-material = material { $material } of part { $part }
@@ -285,6 +436,7 @@ page-act-no-initials = no initials
 page-act-take-back = Take back
 page-act-undone = (undone)
 page-act-give = Set
+page-act-remember = Also for later files with these headings
 page-act-class-label = Material class
 page-act-class-hint = For readings whose class the file does not declare. The class decides which limit band applies.
 page-act-class-value-polymer = Polymer
@@ -294,6 +446,7 @@ page-act-class-value-plated = Plated or coated
 page-act-sigma-multiple-label = The printed uncertainty is
 page-act-sigma-multiple-hint = Look in the analyser’s settings or ask whoever exported the file.
 page-act-sigma-multiple-value-1 = 1 sigma
+page-act-sigma-multiple-value-1-96 = 1.96 sigma (95 %)
 page-act-sigma-multiple-value-2 = 2 sigma
 page-act-sigma-multiple-value-3 = 3 sigma
 page-act-unit-of-measure-label = Values are in
@@ -302,6 +455,15 @@ page-act-unit-of-measure-value-percent = % (by mass)
 page-act-decimal-mark-label = Decimal mark
 page-act-decimal-mark-value-point = Point, as in 1.5
 page-act-decimal-mark-value-comma = Comma, as in 1,5
+page-act-date-order-label = Dates are written
+page-act-date-order-value-ymd = Year, month, day
+page-act-date-order-value-dmy = Day, month, year
+page-act-date-order-value-mdy = Month, day, year
+page-act-text-encoding-label = Text encoding
+page-act-text-encoding-hint = Change it where names or signs look wrong.
+page-act-sheet-label = Sheet that is read
+page-act-header-line-label = The headings stand on line
+page-act-header-line-hint = Lines are counted from 1, blank ones too.
 page-act-detection-in-error-column-label = A number beside “< LOD” is
 page-act-detection-in-error-column-hint = Some analysers print the detection limit there. Others print the error of nothing: the uncertainty of a reading that found none, of which three make the limit.
 page-act-detection-in-error-column-value-limit = The detection limit

@@ -1,16 +1,24 @@
 // What came in? For each file: do its rows add up, how was it understood, and what did it leave open.
 
 import type { ActView, NoticeView, SourceView, Summary } from "../../shared/door";
-import { choice, controlId, takeBackButton } from "../acts-given";
-import { ACTS_ABOUT_A_FILE, ANSWERS_TO, SETTLES_NOTICE, sourceTarget } from "../act-kinds";
+import { choice, controlId, takeBackButton, type ControlWishes } from "../acts-given";
+import { ACTS_ABOUT_A_FILE, ANSWERS_TO, SETTLES_NOTICE, headerTarget, sourceTarget } from "../act-kinds";
 import { givenBy, inForce, standing, valueName } from "../acts-in-force";
-import { el, focusIn, redraw, type Child } from "../elements";
-import { removeFile } from "../inspection";
+import { byId, el, focusIn, redraw, type Child } from "../elements";
+import { doAct, removeFile } from "../inspection";
 import { inFile } from "../outcomes";
+import { showPreview } from "../previews";
+import { fileOf } from "../reading";
 import { state, watch } from "../state";
 import { byteCount, count, say } from "../words";
+import { fileFacts, headingLine, needsLook, sheetChoice, textControls } from "./file-facts";
+import { lazyFold, openFold } from "./lazy-fold";
+import { keptColumns, rememberedColumns } from "./remembered-columns";
+import { columnsToLookAt, evidenceFor, tablesOf } from "./table-columns";
 
 const MOST_ROWS = 200;
+// More cards than this at once only make the page slow; those that want a look come first.
+const MOST_CARDS = 200;
 
 /** How many things here want a person: questions without an answer, files not read, files with rows refused. */
 export function cameInNeeds(summary: Summary): string {
@@ -34,10 +42,40 @@ export function drawCameIn(host: HTMLElement): void {
     host,
     equation(summary.totals, "equation equation-total"),
     el("p", { class: summary.adds_up ? "adds-up" : "adds-up adds-wrong" }, say(summary.adds_up ? "page-adds-up" : "page-adds-wrong"), " ", say("page-readings-made", { n: summary.readings })),
+    rememberedColumns(summary),
     questions(summary),
     el("h2", {}, say("page-files-heading", { n: summary.sources.length })),
-    ...summary.sources.map((source) => sourceCard(source, summary.sources.length === 1)),
+    ...cards(summary),
+    keptColumns(summary),
   );
+}
+
+let allCards = false;
+
+function cards(summary: Summary): Child[] {
+  const { sources } = summary;
+  const only = sources.length === 1;
+  if (sources.length <= MOST_CARDS || allCards) return sources.map((source) => sourceCard(source, only));
+  const wants = (source: SourceView): boolean => !isSkipped(source) && (!source.read || source.rows_refused > 0 || source.needs.length > 0);
+  const first = [...sources.filter(wants), ...sources.filter((source) => !wants(source))].slice(0, MOST_CARDS);
+  return [
+    ...first.map((source) => sourceCard(source, false)),
+    el(
+      "button",
+      {
+        type: "button",
+        id: "all-files",
+        class: "tool",
+        on: {
+          click: () => {
+            allCards = true;
+            drawCameIn(byId("came-in"));
+          },
+        },
+      },
+      say("page-files-all", { n: sources.length }),
+    ),
+  ];
 }
 
 interface Rows {
@@ -93,6 +131,11 @@ watch(["summary"], () => {
   if (state.summary === null) asked.clear();
 });
 
+/** What an answer about a file may stand on: the file, and the headings of its tables. */
+function targetsOf(source: SourceView): string[] {
+  return [sourceTarget(source.name), ...source.blocks.map((block) => headerTarget(block.fingerprint))];
+}
+
 /** The same question of many files is put once; whoever must can still answer file by file. */
 function questionsOf(summary: Summary): Question[] {
   const questions = new Map<string, Asked[]>();
@@ -100,7 +143,7 @@ function questionsOf(summary: Summary): Question[] {
     for (const need of source.needs) asked.set(`${need.code}|${source.name}`, need.text);
     for (const [code, answer] of Object.entries(ANSWERS_TO)) {
       const still = source.needs.some((need) => need.code === code);
-      const act = inForce(answer.kind, [sourceTarget(source.name), ""]);
+      const act = inForce(answer.kind, [...targetsOf(source), ""]);
       const text = asked.get(`${code}|${source.name}`) ?? "";
       // An act from a settings file answered before anybody asked.
       if (!still && (act === null || (text === "" && (act.note !== "" || act.target === "")))) continue;
@@ -141,11 +184,12 @@ function question({ code, asked: list, open }: Question): HTMLElement {
     const own = `${id}-${each.source.index}`;
     return [
       el("p", {}, el("strong", {}, each.source.name), " ", each.text),
+      evidenceFor(code, each.source, say("page-evidence-stands")),
       each.act !== null
         ? answered(answer?.kind ?? "", each, own)
         : answer === undefined
           ? null
-          : choice({ kind: answer.kind, target: sourceTarget(each.source.name), about: each.source.name, bare: list.length > 1, where: "question", after: () => goOn(`${own}-back`) }, answer.values),
+          : choice({ kind: answer.kind, target: sourceTarget(each.source.name), about: each.source.name, bare: list.length > 1, where: "question", after: () => goOn(`${own}-back`), ...rememberedFor(each.source, answer.kind) }, answer.values),
     ];
   };
   const [first] = open.length > 0 ? open : list;
@@ -155,6 +199,8 @@ function question({ code, asked: list, open }: Question): HTMLElement {
     "div",
     { id, class: "question", "data-missing": missing },
     el("p", {}, el("strong", {}, say("page-questions-all", { n: list.length })), " ", first.text),
+    // The first file's numbers stand for the others; each file's own stand below.
+    evidenceFor(code, first.source, say("page-evidence-of-file", { name: first.source.name })),
     whole !== null
       ? answered(answer.kind, { ...first, act: whole, still: list.some((each) => each.still) }, `${id}-all`)
       : open.length === 0
@@ -164,9 +210,15 @@ function question({ code, asked: list, open }: Question): HTMLElement {
       "details",
       { id: `question-each-${code}`, class: "fold fold-inner" },
       el("summary", {}, say("page-questions-each")),
-      ...list.map((each) => el("div", { class: "question" }, one(each))),
+      ...list.slice(0, MOST_CARDS).map((each) => el("div", { class: "question" }, one(each))),
     ),
   );
+}
+
+/** An answer about the one table of a file may be given for its headings, and then counts another day too. A class can't: it is not a matter of headings. */
+function rememberedFor(source: SourceView, kind: string): Partial<ControlWishes> {
+  const [block, ...others] = source.blocks;
+  return block === undefined || others.length > 0 || kind === "class" ? {} : { remember: headerTarget(block.fingerprint) };
 }
 
 function answered(kind: string, { act, still, text }: Asked, id: string): Child {
@@ -190,20 +242,28 @@ function sourceCard(source: SourceView, only: boolean): HTMLElement {
   if (open > 0) flags.push(el("span", { class: "flag" }, say("page-source-questions", { n: open })));
   if (source.rows_refused > 0) flags.push(el("span", { class: "flag" }, say("page-source-refused", { n: source.rows_refused })));
   if (source.notices.length > 0) flags.push(el("span", { class: "flag flag-quiet" }, say("page-source-notices", { n: source.notices.length + source.notices_left_out })));
-  const unused = source.columns.filter((column) => column.role === "unused" && column.heading.trim() !== "").map((column) => column.heading);
+  const columns = source.blocks.flatMap((block) => block.columns);
+  const unused = columns.filter((column) => column.role === "unused" && column.heading.trim() !== "").map((column) => column.heading);
   if (unused.length > 0) flags.push(el("span", { class: "flag flag-long" }, unusedText(unused)));
-  const file = state.files[source.index];
-  return el(
-    "details",
-    { id: controlId("source", source.name, String(source.index)), class: "fold source", open: only || (!source.read && !skipped) || source.rows_refused > 0 },
-    el(
-      "summary",
-      {},
+  const file = fileOf(source);
+  return lazyFold(
+    controlId("source", source.name, String(source.index)),
+    "fold source",
+    only || (!source.read && !skipped) || source.rows_refused > 0,
+    [
       el("span", { class: "source-name" }, source.name),
       file?.invented === true ? el("span", { class: "flag flag-quiet" }, say("page-invented")) : null,
       el("span", { class: "quiet" }, say("page-source-size", { size: byteCount(source.bytes), n: source.readings })),
       ...flags,
-    ),
+    ],
+    () => sourceContent(source, only),
+  );
+}
+
+function sourceContent(source: SourceView, only: boolean): Child[] {
+  const skipped = isSkipped(source);
+  const file = fileOf(source);
+  return [
     source.problem === null ? null : el("p", { class: skipped ? "quiet" : "problem" }, source.problem),
     source.read && !only ? equation(source, "equation") : null,
     source.set_aside.length === 0
@@ -211,19 +271,19 @@ function sourceCard(source: SourceView, only: boolean): HTMLElement {
       : el("p", { class: "quiet" }, say("page-set-aside-heading"), " ", source.set_aside.map((one) => `${one.reason} (${count(one.rows)})`).join("; ")),
     noticeTable(say("page-refusals-heading", { n: source.rows_refused }), source, source.refusals, source.refusals_left_out),
     noticeTable(say("page-notices-heading", { n: source.notices.length + source.notices_left_out }), source, source.notices, source.notices_left_out),
-    columnTable(source),
-    el(
-      "details",
-      { id: controlId("correct", source.name, String(source.index)), class: "fold fold-inner" },
-      el("summary", {}, say("page-correct-heading")),
+    fileFacts(source),
+    sheetChoice(source),
+    headingToFind(source),
+    columnsFold(source, only),
+    lazyFold(controlId("correct", source.name, String(source.index)), "fold fold-inner", needsLook(source), [say("page-correct-heading")], () => [
       el("p", { class: "quiet" }, say("page-correct-lead")),
-      el("div", { class: "controls" }, ...ACTS_ABOUT_A_FILE.map((act) => choice({ kind: act.kind, target: sourceTarget(source.name), about: source.name, wider: [""], where: "correct" }, act.values))),
-    ),
+      el("div", { class: "controls" }, ...textControls(source), ...ACTS_ABOUT_A_FILE.map((act) => choice({ kind: act.kind, target: sourceTarget(source.name), about: source.name, wider: [""], where: "correct" }, act.values))),
+    ]),
     el("p", { class: "quiet digest" }, say("page-source-digest"), " ", el("code", {}, source.sha256)),
-    file === undefined
+    file === null
       ? null
-      : el("button", { type: "button", class: "tool", on: { click: () => void removeFile(file.key) } }, say("page-source-remove"), el("span", { class: "heard" }, ` ${source.name}`)),
-  );
+      : el("button", { type: "button", class: "tool", on: { click: () => void removeFile(file.key) } }, source.container === null ? say("page-source-remove") : say("page-source-remove-archive", { name: source.container.name }), el("span", { class: "heard" }, ` ${source.name}`)),
+  ];
 }
 
 function unusedText(headings: string[]): string {
@@ -232,13 +292,13 @@ function unusedText(headings: string[]): string {
 }
 
 function isAnswered(source: SourceView, kind: string | undefined): boolean {
-  return kind !== undefined && inForce(kind, [sourceTarget(source.name), ""]) !== null;
+  return kind !== undefined && inForce(kind, [...targetsOf(source), ""]) !== null;
 }
 
 /** What a person has said since about the thing a notice speaks of. */
 function noticeAnswer(source: SourceView, notice: NoticeView): Child {
   const kind = SETTLES_NOTICE[notice.code];
-  const act = kind === undefined ? null : inForce(kind, [sourceTarget(source.name), ""]);
+  const act = kind === undefined ? null : inForce(kind, [...targetsOf(source), ""]);
   if (kind === undefined || act === null) return null;
   return [el("span", { class: "flag flag-quiet" }, say("page-question-answered", { value: valueName(kind, act.value) })), " "];
 }
@@ -271,23 +331,56 @@ function noticeTable(caption: string, source: SourceView, notices: NoticeView[],
   ];
 }
 
-function columnTable(source: SourceView): Child {
-  if (source.columns.length === 0) return null;
-  return el(
-    "details",
-    { id: controlId("columns", source.name, String(source.index)), class: "fold fold-inner" },
-    el("summary", {}, say("page-columns-heading", { n: source.columns.length })),
-    table(
-      say("page-columns-caption", { name: source.name }),
-      [say("page-columns-column"), say("page-columns-as"), say("page-columns-element"), say("page-columns-unit"), say("page-columns-sigma"), say("page-columns-why")],
-      source.columns.map((column) => [
-        el("span", {}, `${column.column} `, el("strong", {}, column.heading)),
-        column.role_text,
-        column.element ?? "",
-        column.unit ?? "",
-        column.sigma_multiple ?? "",
-        column.why,
-      ]),
+function columnsFold(source: SourceView, only: boolean): Child {
+  const n = source.blocks.reduce((sum, block) => sum + block.columns.length, 0);
+  if (n === 0) return null;
+  const look = columnsToLookAt(source).length;
+  return lazyFold(
+    columnsId(source),
+    "fold fold-inner",
+    only && look > 0,
+    [say("page-columns-heading", { n }), look === 0 ? null : el("span", { class: "flag" }, say("page-columns-look", { n: look }))],
+    () => [el("p", { class: "quiet" }, say("page-columns-lead")), ...tablesOf(source)],
+  );
+}
+
+function columnsId(source: SourceView): string {
+  return controlId("columns", source.name, String(source.index));
+}
+
+const ROWS_TO_POINT_AT = 12;
+
+/** Where no headings were found, a person points at them. */
+function headingToFind(source: SourceView): Child {
+  if (source.problem_code !== "no_element_column" || source.blocks.length > 0) return null;
+  const target = sourceTarget(source.name);
+  const point = (line: number): void => {
+    openFold(columnsId(source));
+    void doAct({ kind: "header_line", target, value: String(line) });
+  };
+  const rows = el("tbody");
+  showPreview(source, { index: 0, fingerprint: "" }, ROWS_TO_POINT_AT, rows, (preview) =>
+    redraw(
+      rows,
+      ...preview.rows.map((row) =>
+        el(
+          "tr",
+          {},
+          el("th", { scope: "row" }, row.line === null ? "" : el("button", { type: "button", class: "tool", on: { click: () => point(row.line ?? 1) } }, say("page-heading-here"), el("span", { class: "heard" }, ` ${say("page-at-line", { line: count(row.line) })}`))),
+          ...row.cells.map((cell) => el("td", {}, cell)),
+        ),
+      ),
     ),
+  );
+  return el(
+    "section",
+    { class: "question", "aria-label": say("page-heading-where") },
+    el("p", {}, el("strong", {}, say("page-heading-where")), " ", say("page-heading-where-why")),
+    el(
+      "div",
+      { class: "table-scroll", id: controlId("pointed", source.name, String(source.index)), tabindex: 0, role: "group", "aria-label": say("page-heading-rows", { name: source.name }) },
+      el("table", {}, el("caption", {}, say("page-heading-rows", { name: source.name })), rows),
+    ),
+    headingLine(source),
   );
 }

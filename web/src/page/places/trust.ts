@@ -75,7 +75,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary): 
     el("p", { class: "quiet" }, say(`page-evidence-${evidence.id}-why`, { check: summary.totals.rows_check })),
     reasons.length > 0 ? el("ul", { class: "reasons" }, ...reasons.map(effect)) : null,
     evidence.perLot.length > 0 ? perLot(evidence, summary) : null,
-    evidence.id === "thickness" && summary.sources.some((source) => source.columns.some((column) => column.role === "thickness")) ? el("p", { class: "hint" }, say("page-thickness-column")) : null,
+    evidence.id === "thickness" && summary.sources.some((source) => source.blocks.some((block) => block.columns.some((column) => column.role === "thickness"))) ? el("p", { class: "hint" }, say("page-thickness-column")) : null,
     evidence.perMaterial === null ? null : perMaterial(evidence.perMaterial, evidence, summary),
     evidence.perFile === null ? null : perFile(evidence.perFile, summary),
     evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, { kind: act.kind }))),

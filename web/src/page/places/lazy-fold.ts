@@ -1,0 +1,28 @@
+// A fold whose content is made when it is opened: a folder of thousands of files has one for each of them, and a table of
+// eighty columns has hundreds of controls.
+
+import { append, el, type Child } from "../elements";
+
+// What a person opened or closed; it outlives every drawing.
+const chosen = new Map<string, boolean>();
+
+export function lazyFold(id: string, look: string, open: boolean, summary: Child[], content: () => Child[]): HTMLDetailsElement {
+  const isOpen = chosen.get(id) ?? open;
+  const fold = el("details", { id, class: look, open: isOpen }, el("summary", {}, ...summary));
+  let made = isOpen;
+  if (made) append(fold, content());
+  fold.addEventListener("toggle", () => {
+    chosen.set(id, fold.open);
+    if (!fold.open || made) return;
+    made = true;
+    append(fold, content());
+  });
+  return fold;
+}
+
+/** Opens a fold for whoever is led into it. */
+export function openFold(id: string): void {
+  chosen.set(id, true);
+  const fold = document.getElementById(id);
+  if (fold instanceof HTMLDetailsElement) fold.open = true;
+}
