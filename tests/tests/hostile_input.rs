@@ -813,7 +813,7 @@ fn a_million_commas_and_a_million_names_are_refused() {
 #[test]
 fn many_nul_bytes_among_cells_are_no_text_and_a_few_are_cells() {
     refused_for(&[GOOD, &[0; 3000]].concat(), "not_text");
-    let text = [GOOD, b"S\03,metal,5,1\n"].concat();
+    let text = [GOOD, b"S\x003,metal,5,1\n"].concat();
     assert_eq!(beside_a_good_one(&text)["problem"], Value::Null);
 }
 
