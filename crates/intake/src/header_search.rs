@@ -299,6 +299,18 @@ pub(crate) struct Sample {
     pub(crate) dates: crate::dates::DateEvidence,
 }
 
+/// True where a heading says time, be it the moment or how long; beside a column of dates it may be either.
+pub(crate) fn says_time(column: &ColumnMeaning) -> bool {
+    let time = ColumnRole::Identity(Identity::Time);
+    let alone =
+        || heading::meanings(std::slice::from_ref(&column.heading)).first().map(|one| one.role.clone());
+    match column.evidence {
+        Evidence::Told => false,
+        Evidence::AlreadyTaken => alone() == Some(time),
+        _ => column.role == time,
+    }
+}
+
 fn is_taken(found: &FoundHeader, role: &ColumnRole) -> bool {
     found.header.columns.iter().any(|column| column.role == *role)
 }
@@ -317,10 +329,11 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     let measured = places(&|column| column.role.is_measured());
     let maybe_units = places(&headed);
     let dates_at = places(&|column| column.role == ColumnRole::Identity(Identity::Time));
+    let times_at = places(&says_time);
+    let mut times: BTreeMap<usize, (u32, u32)> = BTreeMap::new();
     let multiple_at = places(&|column| column.role == ColumnRole::ErrorMultiple);
     let mut units: BTreeMap<usize, (u32, u32)> = BTreeMap::new();
     let (mut points, mut commas) = (0_u32, 0_u32);
-    let (mut seconds, mut no_seconds) = (0_u32, 0_u32);
     let mut sample = Sample::default();
     let mut splitter = Splitter::new(found.delimiter);
     let mut look = |piece: Piece<'_>| {
@@ -343,12 +356,13 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
             }
         }
         for at in &dates_at {
+            sample.dates.look(record.cell(*at));
+        }
+        for at in &times_at {
             let cell = record.cell(*at).trim_ascii();
-            sample.dates.look(cell);
-            if acts::parse_seconds(&cell::text(cell)).is_some() {
-                seconds += 1;
-            } else if !cell.is_empty() {
-                no_seconds += 1;
+            if !cell.is_empty() {
+                let (seconds, others) = times.entry(*at).or_default();
+                if acts::parse_seconds(&cell::text(cell)).is_some() { *seconds += 1 } else { *others += 1 }
             }
         }
         if let Some(at) = multiple_at.first()
@@ -368,14 +382,16 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
         }
     }
     let seconds_taken = is_taken(found, &ColumnRole::Identity(Identity::Seconds));
-    for column in found.header.columns.iter_mut().filter(|column| {
-        column.role == ColumnRole::Identity(Identity::Time) && column.evidence != Evidence::Told
-    }) {
-        if seconds > 0 && no_seconds == 0 && !seconds_taken {
-            column.role = ColumnRole::Identity(Identity::Seconds);
-            column.evidence = Evidence::HoldsSeconds;
+    let long = found.header.columns.iter_mut().find(|column| {
+        let place = column.column as usize - 1;
+        says_time(column) && matches!(times.get(&place), Some((1.., 0)))
+    });
+    if let Some(column) = long.filter(|_| !seconds_taken) {
+        if column.role == ColumnRole::Identity(Identity::Time) {
             sample.dates = crate::dates::DateEvidence::default();
         }
+        column.role = ColumnRole::Identity(Identity::Seconds);
+        column.evidence = Evidence::HoldsSeconds;
     }
     sample.mark = match (points, commas) {
         (1.., 0) => Some(DecimalMark::Point),

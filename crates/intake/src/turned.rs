@@ -8,6 +8,7 @@ use plumbline_core::quantity::{DecimalMark, Unit};
 use plumbline_core::substance::Element;
 
 use crate::cell;
+use crate::header_search;
 use crate::heading;
 use crate::records::Record;
 
@@ -200,7 +201,7 @@ impl TurnedRows {
             let mut cells =
                 (self.labels + 1..row.ends.len()).map(|at| row.text(at)).filter(|text| !text.is_empty());
             let all = cells.clone().count() > 0 && cells.all(|text| acts::parse_seconds(&text).is_some());
-            if column.role == ColumnRole::Identity(Identity::Time) && all {
+            if all && header_search::says_time(column) {
                 column.role = ColumnRole::Identity(Identity::Seconds);
                 column.evidence = Evidence::HoldsSeconds;
             }
