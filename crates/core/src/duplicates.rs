@@ -133,7 +133,7 @@ fn find(sources: &[Source]) -> Found {
     let looked_at: Vec<usize> = sources
         .iter()
         .enumerate()
-        .filter(|(_, source)| source.bytes == 0 || seen.insert(source.sha256.as_str()))
+        .filter(|(_, source)| source.bytes == 0 || seen.insert((source.sha256.as_str(), source.sheet_read())))
         .filter(|(_, source)| !source.readings.is_empty())
         .map(|(index, _)| index)
         .collect();

@@ -604,7 +604,7 @@ pub fn review(inspection: &Inspection) -> Findings {
         let same_as = inspection
             .sources
             .get(..source_index)
-            .and_then(|before| before.iter().position(|one| one.bytes > 0 && one.sha256 == source.sha256));
+            .and_then(|before| before.iter().position(|one| one.same_bytes_as(source)));
         findings.same_as.push(same_as);
         if same_as.is_some() {
             findings.checks.push(0);

@@ -999,6 +999,17 @@ impl Source {
         self.readings.rows_in_all() + if self.readings.is_empty() { 0 } else { self.rows_turned }
     }
 
+    /// True where two sources were read from the same bytes: the same file twice. Two sheets of one workbook are two
+    /// tables.
+    pub fn same_bytes_as(&self, other: &Source) -> bool {
+        self.bytes > 0 && self.sha256 == other.sha256 && self.sheet_read() == other.sheet_read()
+    }
+
+    /// Which sheet of a workbook was read.
+    pub fn sheet_read(&self) -> Option<usize> {
+        self.sheets.iter().position(|sheet| sheet.read)
+    }
+
     /// Rows set aside in all.
     pub fn rows_set_aside(&self) -> u64 {
         self.set_aside.iter().sum()

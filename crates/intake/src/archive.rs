@@ -9,13 +9,13 @@ use std::io::Read;
 use std::ops::ControlFlow;
 
 use crate::container::{self, Container};
-use crate::unpacking::{Directory, Refusal, Unreadable};
+use crate::unpacking::{Bound, Directory, Refusal, Unreadable};
 
 mod code_page_437;
 
 /// Entries an archive may have. A folder of results holds some thousands (common practice, no source).
 pub const MOST_ENTRIES: usize = 20_000;
-/// Unpacked bytes of one entry: ten times the largest delivery the program is measured with.
+/// Unpacked bytes of one entry, millions of rows of results (common practice, no source).
 pub const LARGEST_ENTRY: u64 = 512 * 1024 * 1024;
 /// Unpacked bytes of a whole archive, half of what a 32-bit page could address (common practice, no source).
 pub const LARGEST_ARCHIVE: u64 = 2 * 1024 * 1024 * 1024;
@@ -126,7 +126,7 @@ impl<'a> Archive<'a> {
         sink: &mut dyn FnMut(&[u8]) -> ControlFlow<()>,
     ) -> Result<(), EntryProblem> {
         let place = self.places.get(index).ok_or(EntryProblem::Broken)?;
-        let mut file = self.zip.unpack(*place, LARGEST_ENTRY)?;
+        let mut file = self.zip.unpack(*place, Bound::of(LARGEST_ENTRY))?;
         let mut piece = vec![0; PIECE];
         let mut filled = fill(&mut file, &mut piece)?;
         let head = piece.get(..filled).unwrap_or(&[]);
@@ -187,7 +187,7 @@ fn list(zip: &Directory<'_>, index: usize) -> Option<Entry> {
     Some(Entry {
         name: clean(&decoded),
         size: packed.size,
-        problem: packed.check(LARGEST_ENTRY).err().map(EntryProblem::from),
+        problem: packed.check(Bound::of(LARGEST_ENTRY)).err().map(EntryProblem::from),
     })
 }
 

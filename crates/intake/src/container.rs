@@ -1,6 +1,6 @@
 //! Which files are packed, by what stands in them and never by their name.
 
-use crate::unpacking::{self, Directory};
+use crate::unpacking::{self, Bound, Directory};
 
 /// The start of a zip entry, of an empty zip, and of a zip once cut in volumes (PKWARE APPNOTE 4.3.7, 4.3.16, 8.5.3).
 const ZIP_STARTS: [&[u8]; 3] = [b"PK\x03\x04", b"PK\x05\x06", b"PK\x07\x08"];
@@ -78,7 +78,9 @@ pub fn look(bytes: &[u8]) -> Container {
 
 /// True where a part is there, can be read and says so.
 fn says(zip: &Directory<'_>, part: &str, so: impl Fn(&[u8]) -> bool) -> bool {
-    zip.find(part).and_then(|index| zip.read_whole(index, LARGEST_LABEL).ok()).is_some_and(|text| so(&text))
+    zip.find(part)
+        .and_then(|index| zip.read_whole(index, Bound::of(LARGEST_LABEL)).ok())
+        .is_some_and(|text| so(&text))
 }
 
 /// True for a spreadsheet and for a template of one: what the entry `mimetype` of an `OpenDocument` package says

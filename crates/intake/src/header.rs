@@ -126,9 +126,13 @@ fn layout_of(columns: &[ColumnMeaning]) -> Layout {
     }
 }
 
+/// Bytes beyond which a cell heads no column: what stands behind them is not looked at.
+const LONGEST_HEADING: usize = 240;
+
 /// The headings of a row.
 pub(crate) fn headings(record: &Record<'_>) -> Vec<String> {
-    record.cells().map(|cell| cell::text(cell).trim().to_owned()).collect()
+    let head = |cell: &'_ [u8]| cell::text(cell.get(..LONGEST_HEADING).unwrap_or(cell)).trim().to_owned();
+    record.cells().map(head).collect()
 }
 
 /// What names a set of headings in mappings: a digest of their text without case, spaces around, and empty headings

@@ -18,6 +18,8 @@ use crate::table::Table;
 
 /// Names of elements whose meaning is kept.
 const NAMES_KEPT: usize = 4096;
+/// Bytes beyond which a cell names no element.
+const LONGEST_NAME: usize = 120;
 
 /// How an element already stands in a reading.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -299,6 +301,9 @@ impl Table {
 
     /// The element a cell names; asked again for every row of a long table, so the answers are kept.
     fn element_named(&mut self, name: &[u8]) -> Option<NamedElement> {
+        if name.len() > LONGEST_NAME {
+            return None;
+        }
         if let Some(known) = self.names.get(name) {
             return *known;
         }

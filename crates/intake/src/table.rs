@@ -595,6 +595,7 @@ impl Table {
 
 /// How many cells of a row name an element by its symbol.
 fn names_elements(record: &Record<'_>) -> usize {
-    let texts = record.cells().filter_map(|cell| std::str::from_utf8(cell).ok());
+    let short = record.cells().filter(|cell| cell.len() <= LONGEST_FOUND);
+    let texts = short.filter_map(|cell| std::str::from_utf8(cell).ok());
     texts.filter(|cell| heading::names_an_element(cell)).count()
 }

@@ -16,7 +16,7 @@ pub(crate) fn pack(parts: &[(&str, &[u8])]) -> Vec<u8> {
             .compression_method(CompressionMethod::DEFLATE)
             .start()
             .expect("a part begins");
-        let mut writer = config.wrap(DeflateEncoder::new(&mut entry, Compression::fast()));
+        let mut writer = config.wrap(DeflateEncoder::new(&mut entry, Compression::default()));
         writer.write_all(content).expect("a part is packed");
         let (encoder, descriptor) = writer.finish().expect("a part ends");
         encoder.finish().expect("a part is flushed");

@@ -1,12 +1,14 @@
 //! Tables on their side: each column a reading, each row an element. The rows are kept until the table ends and then
 //! read as readings, so that everything else reads them like any other.
 
+use plumbline_core::acts;
 use plumbline_core::column::{ColumnMeaning, ColumnRole, ErrorKind, Evidence};
 use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{DecimalMark, Unit};
 use plumbline_core::substance::Element;
 
 use crate::cell;
+use crate::header_search;
 use crate::heading;
 use crate::records::Record;
 
@@ -122,6 +124,7 @@ impl TurnedRows {
         if let Some(units) = unit_column {
             self.apply_units(&mut columns, units);
         }
+        self.times_that_are_seconds(&mut columns);
         let columns = told(columns);
         let is_row_used = |at: usize| columns.get(at).is_some_and(|column| column.role != ColumnRole::Unused);
         let width = self.rows.iter().map(|row| row.ends.len()).max().unwrap_or(0);
@@ -142,6 +145,10 @@ impl TurnedRows {
             let mut reading = TurnedReading { bytes: Vec::new(), ends: Vec::new(), places: Vec::new() };
             for from in [Some(at), error].into_iter().flatten() {
                 for (row, meaning) in self.rows.iter().zip(&columns) {
+                    // Beside a reading only its values have something.
+                    if from != at && !matches!(meaning.role, ColumnRole::Value { .. }) {
+                        continue;
+                    }
                     let cell = row.cell(from);
                     if meaning.role.is_measured() {
                         match cell::mark_evidence(cell) {
@@ -182,6 +189,22 @@ impl TurnedRows {
         {
             first.role = ColumnRole::Identity(Identity::Id);
             first.evidence = Evidence::KnownHeading;
+        }
+    }
+
+    /// A row that says time over small numbers says how long.
+    fn times_that_are_seconds(&self, columns: &mut [ColumnMeaning]) {
+        if columns.iter().any(|column| column.role == ColumnRole::Identity(Identity::Seconds)) {
+            return;
+        }
+        for (row, column) in self.rows.iter().zip(columns) {
+            let mut cells =
+                (self.labels + 1..row.ends.len()).map(|at| row.text(at)).filter(|text| !text.is_empty());
+            let all = cells.clone().count() > 0 && cells.all(|text| acts::parse_seconds(&text).is_some());
+            if all && header_search::says_time(column) {
+                column.role = ColumnRole::Identity(Identity::Seconds);
+                column.evidence = Evidence::HoldsSeconds;
+            }
         }
     }
 
@@ -226,30 +249,31 @@ impl TurnedRows {
             .filter(|role| matches!(role, ColumnRole::Error { .. } | ColumnRole::DetectionLimit { .. }))
     }
 
-    /// Columns for the uncertainties that stand beside each reading: one more for every row.
+    /// Columns for the uncertainties that stand beside each reading: one more for every row of values.
     fn with_columns_beside(
         &self,
         mut columns: Vec<ColumnMeaning>,
         beside: &[Option<ColumnRole>],
     ) -> Vec<ColumnMeaning> {
         let Some(kind) = beside.iter().flatten().next() else { return columns };
-        let rows = columns.len();
-        for at in 0..rows {
-            let Some(column) = columns.get(at) else { break };
-            let role = match (&column.role, kind) {
-                (ColumnRole::Value { element, oxide, unit }, ColumnRole::Error { error, .. }) => {
-                    let unit = if error.relative { None } else { error.unit.or(*unit) };
-                    let error = ErrorKind { unit, ..*error };
-                    ColumnRole::Error { element: *element, oxide: *oxide, error }
+        let values: Vec<ColumnMeaning> = columns
+            .iter()
+            .filter(|column| matches!(column.role, ColumnRole::Value { .. }))
+            .cloned()
+            .collect();
+        for value in values {
+            let ColumnRole::Value { element, oxide, unit } = value.role else { continue };
+            let role = match kind {
+                ColumnRole::Error { error, .. } => {
+                    let unit = if error.relative { None } else { error.unit.or(unit) };
+                    ColumnRole::Error { element, oxide, error: ErrorKind { unit, ..*error } }
                 }
-                (ColumnRole::Value { element, oxide, unit }, ColumnRole::DetectionLimit { .. }) => {
-                    ColumnRole::DetectionLimit { element: *element, oxide: *oxide, unit: *unit }
-                }
-                _ => ColumnRole::Unused,
+                _ => ColumnRole::DetectionLimit { element, oxide, unit },
             };
+            let column = columns.len() as u32 + 1;
             columns.push(ColumnMeaning {
-                column: (rows + at) as u32 + 1,
-                heading: column.heading.clone(),
+                column,
+                heading: value.heading,
                 role,
                 evidence: Evidence::FollowsElement,
             });

@@ -12,13 +12,26 @@ use std::io::Read;
 use flate2::bufread::DeflateDecoder;
 use rawzip::{CompressionMethod, ZipArchive, ZipArchiveEntryWayfinder, ZipSliceArchive};
 
-/// Unpacked bytes for each packed byte beyond which an entry is refused. Deflate cannot pass 1032; result tables and
-/// workbook parts were measured at 5 to 40 (common practice, no source).
-pub(crate) const TIGHTEST: u64 = 200;
+/// How far an entry may unpack.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Bound {
+    /// Unpacked bytes.
+    pub(crate) largest: u64,
+    /// Unpacked bytes for each packed byte; deflate cannot pass 1032.
+    pub(crate) tightest: u64,
+}
+
+impl Bound {
+    /// So many bytes, and two hundred for each packed one: sheets of random numbers were measured at 5, of equal
+    /// numbers at 17, delimited text of equal results with a running number at 38.
+    pub(crate) const fn of(largest: u64) -> Bound {
+        Bound { largest, tightest: 200 }
+    }
+}
 
 /// Entries up to this size are taken however tightly packed: a mebibyte harms nobody, and short constant files pack
 /// beyond any ratio (common practice, no source).
-pub(crate) const TIGHT_BUT_SMALL: u64 = 1024 * 1024;
+const TIGHT_BUT_SMALL: u64 = 1024 * 1024;
 
 /// Parts that a workbook may have: sheets, pictures and what belongs to them (common practice, no source).
 pub(crate) const MOST_PARTS: usize = 20_000;
@@ -53,14 +66,14 @@ pub(crate) struct Packed {
 
 impl Packed {
     /// Whether the entry may be unpacked, as far as the directory tells.
-    pub(crate) fn check(&self, largest: u64) -> Result<(), Refusal> {
+    pub(crate) fn check(&self, bound: Bound) -> Result<(), Refusal> {
         if self.encrypted {
             Err(Refusal::Locked)
         } else if !matches!(self.method, CompressionMethod::STORE | CompressionMethod::DEFLATE) {
             Err(Refusal::MethodUnknown)
-        } else if self.size > largest {
+        } else if self.size > bound.largest {
             Err(Refusal::TooLarge)
-        } else if self.size > TIGHT_BUT_SMALL && self.size / TIGHTEST > self.stored {
+        } else if self.size > TIGHT_BUT_SMALL && self.size / bound.tightest > self.stored {
             Err(Refusal::PackedTooTight)
         } else {
             Ok(())
@@ -118,9 +131,9 @@ impl<'a> Directory<'a> {
     }
 
     /// An entry that passes [`Packed::check`], ready to be read.
-    pub(crate) fn unpack(&self, index: usize, largest: u64) -> Result<Unpacked<'_>, Refusal> {
+    pub(crate) fn unpack(&self, index: usize, bound: Bound) -> Result<Unpacked<'_>, Refusal> {
         let packed = self.entries.get(index).ok_or(Refusal::Broken)?;
-        packed.check(largest)?;
+        packed.check(bound)?;
         let entry = self.archive.get_entry(packed.place).map_err(|_| Refusal::Broken)?;
         // The verifying reader is what holds the entry to its claim.
         Ok(if packed.method == CompressionMethod::STORE {
@@ -131,9 +144,9 @@ impl<'a> Directory<'a> {
     }
 
     /// A whole entry in memory.
-    pub(crate) fn read_whole(&self, index: usize, largest: u64) -> Result<Vec<u8>, Refusal> {
+    pub(crate) fn read_whole(&self, index: usize, bound: Bound) -> Result<Vec<u8>, Refusal> {
         let mut bytes = Vec::new();
-        self.unpack(index, largest)?.read_to_end(&mut bytes).map_err(|_| Refusal::Broken)?;
+        self.unpack(index, bound)?.read_to_end(&mut bytes).map_err(|_| Refusal::Broken)?;
         Ok(bytes)
     }
 }

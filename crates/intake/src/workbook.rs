@@ -19,14 +19,14 @@ use std::ops::ControlFlow;
 
 use crate::unpacking::{self, Directory, Refusal};
 
-/// Unpacked bytes of one part: 20 million cells were measured at 12 to 30 bytes packed as XML, and a page has to hold
-/// one part of an `OpenDocument` workbook in memory.
+/// Unpacked bytes of one part, as much as a page can well hold once. Measured with 200 000 random numbers, an XLSX cell
+/// takes 47 bytes and an `OpenDocument` cell 175, so this is 5.6 and 1.5 million cells.
 pub const LARGEST_PART: u64 = 256 * 1024 * 1024;
 /// Unpacked bytes of a part that only describes others: sheet lists and cell formats are kilobytes (common practice,
 /// no source).
 pub const LARGEST_SMALL_PART: u64 = 16 * 1024 * 1024;
-/// Cells of one sheet, counting the empty ones that a line must have before its last: a hundred times the largest
-/// delivery the program is measured with.
+/// Cells of one sheet, counting the empty ones that a line must have before its last; they
+/// bound the text that a small file can grow to (common practice, no source).
 pub const MOST_CELLS: u64 = 20_000_000;
 /// Rows a sheet can have in the programs that write both formats (common practice, no source).
 pub const MOST_ROWS: u32 = 1_048_576;

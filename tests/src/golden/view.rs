@@ -63,6 +63,9 @@ pub struct SourceView {
 pub struct ReadingView {
     /// `source:line id`, with `check` where it is one.
     pub at: String,
+    /// What else the file says of it: spot, time, seconds and the like.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub named: String,
     /// Class and where it came from.
     pub class: String,
     /// What each element's cell says.
@@ -233,8 +236,14 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
         }
         (key, said)
     });
+    let named: Vec<String> = ["spot", "unit", "time", "seconds", "instrument", "mode", "operator"]
+        .into_iter()
+        .filter(|key| !reading[key].is_null())
+        .map(|key| format!("{key} {}", text(&reading[key])))
+        .collect();
     ReadingView {
         at,
+        named: named.join("; "),
         class: format!("{} {}", text(&reading["class"]), text(&reading["class_from"])),
         says: says.join("; "),
         outcomes: grouped(SUBSTANCES.map(|key| (key, outcome(&outcomes[key])))),

@@ -3,7 +3,7 @@
 use std::io::Write;
 
 use flate2::write::DeflateEncoder;
-use flate2::{Compression, Crc};
+use flate2::{Compress, Compression, Crc, FlushCompress};
 
 /// One file of an archive.
 #[derive(Clone, Debug)]
@@ -48,25 +48,23 @@ impl Entry {
         }
     }
 
-    /// A file of very many zeros, packed without ever being in memory.
-    pub fn zeros(name: &str, count: u64) -> Entry {
+    /// A file of so many mebibytes of zeros, packed without ever being in memory.
+    pub fn zeros(name: &str, mebibytes: u32) -> Entry {
         let block = vec![0_u8; 1 << 20];
-        let mut packer = DeflateEncoder::new(Vec::new(), Compression::fast());
-        let mut crc = Crc::new();
-        let mut left = count;
-        while left > 0 {
-            let piece = &block[..block.len().min(usize::try_from(left).unwrap_or(usize::MAX))];
-            packer.write_all(piece).expect("a Vec takes all bytes");
-            crc.update(piece);
-            left -= piece.len() as u64;
+        let mut packer = Compress::new(Compression::best(), false);
+        let mut packed_block = Vec::with_capacity(1 << 16);
+        // A full flush ends the block at a byte and forgets what came before: blocks may be put behind one another.
+        packer.compress_vec(&block, &mut packed_block, FlushCompress::Full).expect("zeros pack");
+        let (mut packed, mut crc, mut of_block) = (Vec::new(), Crc::new(), Crc::new());
+        of_block.update(&block);
+        for _ in 0..mebibytes {
+            packed.extend_from_slice(&packed_block);
+            crc.combine(&of_block);
         }
-        Entry {
-            packed: packer.finish().expect("a Vec takes all bytes"),
-            method: 8,
-            checksum: crc.sum(),
-            size: count as u32,
-            ..Entry::stored(name, b"")
-        }
+        // A last block of nothing (RFC 1951, 3.2.6).
+        packed.extend_from_slice(&[3, 0]);
+        let size = mebibytes << 20;
+        Entry { packed, method: 8, checksum: crc.sum(), size, ..Entry::stored(name, b"") }
     }
 }
 
@@ -116,4 +114,20 @@ fn common(entry: &Entry) -> Vec<u8> {
     }
     bytes.extend_from_slice(&(entry.name.len() as u16).to_le_bytes());
     bytes
+}
+
+#[cfg(test)]
+mod tests {
+    use std::io::Read;
+
+    use super::*;
+
+    #[test]
+    fn zeros_are_zeros() {
+        let entry = Entry::zeros("z", 3);
+        let mut bytes = Vec::new();
+        flate2::read::DeflateDecoder::new(entry.packed.as_slice()).read_to_end(&mut bytes).expect("sound");
+        assert_eq!((bytes.len(), checksum(&bytes)), (3 << 20, entry.checksum));
+        assert!(bytes.iter().all(|byte| *byte == 0));
+    }
 }

@@ -152,11 +152,11 @@ fn change_rows(form: &Form, head: &[Vec<String>], rows: &mut Vec<Vec<String>>, d
         }
         Damage::CellEmptied(at, cell) => {
             let at = place(at);
-            replace(&mut rows[at..], cell, "");
+            replace(&mut rows[at..], *cell, "");
         }
         Damage::CellReplaced(at, cell, word) => {
             let at = place(at);
-            replace(&mut rows[at..], cell, word);
+            replace(&mut rows[at..], *cell, word);
         }
         Damage::CellsAdded(at, count) => {
             let at = place(at);
@@ -169,7 +169,7 @@ fn change_rows(form: &Form, head: &[Vec<String>], rows: &mut Vec<Vec<String>>, d
         }
         Damage::RowBlank(at) => rows.insert(place(at), Vec::new()),
         Damage::RowOf(at, words) => {
-            rows.insert(place(at), words.iter().map(|word| (*word).to_owned()).collect())
+            rows.insert(place(at), words.iter().map(|word| (*word).to_owned()).collect());
         }
         Damage::HeadingAgain(at) => {
             let above = head.iter().take(if form.preamble == super::axes::Preamble::None { 1 } else { 5 });
@@ -190,9 +190,9 @@ fn change_rows(form: &Form, head: &[Vec<String>], rows: &mut Vec<Vec<String>>, d
     }
 }
 
-fn replace(rows: &mut [Vec<String>], cell: &Index, word: &str) {
+fn replace(rows: &mut [Vec<String>], cell: Index, word: &str) {
     if let Some(row) = rows.first_mut().filter(|row| !row.is_empty()) {
         let at = cell.index(row.len());
-        row[at] = word.to_owned();
+        word.clone_into(&mut row[at]);
     }
 }

@@ -8,8 +8,8 @@ use plumbline_core::substance::Element;
 use super::folding;
 use super::header::{self, Spoken};
 use super::named::{self, Of};
-use super::said::{Said, say_of_tokens};
-use super::tokens::tokens;
+use super::said::{ErrorWords, Said, say_of_tokens};
+use super::tokens::{LONGEST_HEADING, tokens};
 
 /// What a cell of a column of elements names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,6 +37,9 @@ pub fn element_cell(text: &str) -> Option<NamedElement> {
     if let Some(found) = named(say_of_tokens(&tokens(text))) {
         return Some(found);
     }
+    if text.len() > LONGEST_HEADING {
+        return None;
+    }
     let plain = folding::plain(text);
     let end = plain.find(|c: char| !c.is_ascii_alphanumeric()).unwrap_or(plain.len());
     let (run, rest) = plain.split_at(end);
@@ -47,7 +50,7 @@ pub fn element_cell(text: &str) -> Option<NamedElement> {
 /// The meaning of every column of a long table whose column at `element_column` (0-based) was found to hold elements
 /// by its cells.
 pub fn long_roles(headings: &[String], element_column: usize) -> Vec<ColumnMeaning> {
-    roles(headings, &header::spoken(headings), element_column, Evidence::HoldsElements)
+    roles(headings, header::spoken(headings), element_column, Evidence::HoldsElements)
 }
 
 /// The column whose heading says that it names elements, where a column of values goes with it.
@@ -71,10 +74,17 @@ fn value_column(spoken: &[Spoken]) -> Option<usize> {
 
 pub(super) fn roles(
     headings: &[String],
-    spoken: &[Spoken],
+    mut spoken: Vec<Spoken>,
     element_column: usize,
     evidence: Evidence,
 ) -> Vec<ColumnMeaning> {
+    // Where no column is one element's, a U is the uncertainty and not uranium.
+    for (heading, one) in headings.iter().zip(&mut spoken) {
+        if heading.trim() == "U" {
+            one.said = Said::Error(None, ErrorWords::default());
+        }
+    }
+    let spoken = spoken.as_slice();
     let value_column = value_column(spoken);
     let value_unit = match value_column.and_then(|at| spoken.get(at)).map(|one| &one.said) {
         Some(Said::AnyValue { unit, .. }) => *unit,

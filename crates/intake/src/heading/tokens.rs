@@ -7,8 +7,14 @@ use super::folding;
 use super::named::{self, By};
 use super::vocabulary::{self, WordKind};
 
-/// The words of a heading, in plain characters.
+/// No heading is longer, in bytes: a longer text is prose, and is not taken apart.
+pub(crate) const LONGEST_HEADING: usize = 256;
+
+/// The words of a heading, in plain characters; none for what is too long for one.
 pub(crate) fn tokens(heading: &str) -> Vec<String> {
+    if heading.len() > LONGEST_HEADING {
+        return Vec::new();
+    }
     let spaced = folding::plain(heading).replace("+/-", " +/- ").replace('±', " ± ");
     let chars: Vec<char> = spaced.chars().collect();
     let mut tokens = Vec::new();
@@ -99,25 +105,41 @@ fn glued(word: &str) -> Option<Vec<String>> {
     })
 }
 
+/// Longest word of the vocabulary in a script without spaces, in characters.
+const LONGEST_WORD: usize = 16;
+
 /// Words of a script without spaces, the longest known first; nothing where a rest stays unknown.
 pub(crate) fn segments(word: &str) -> Option<Vec<String>> {
-    if word.is_empty() {
-        return Some(Vec::new());
-    }
-    let mut ends: Vec<usize> = word.char_indices().map(|(at, c)| at + c.len_utf8()).collect();
-    ends.truncate(16);
-    ends.into_iter().rev().find_map(|end| {
-        let (first, rest) = word.split_at(end);
-        let folded = folding::word(first);
-        let known =
-            vocabulary::element_named(&folded).is_some() || vocabulary::heading_word(&folded).is_some();
-        if !known {
-            return None;
+    let starts: Vec<usize> = word.char_indices().map(|(at, _)| at).chain([word.len()]).collect();
+    let last = starts.len().checked_sub(1)?;
+    // From the end: the longest word at each place from which the rest is known too.
+    let mut next: Vec<Option<usize>> = vec![None; starts.len()];
+    for from in (0..last).rev() {
+        let found = (from + 1..=last.min(from + LONGEST_WORD)).rev().find(|to| {
+            let reaches_end = *to == last || next.get(*to).is_some_and(Option::is_some);
+            reaches_end && between(word, &starts, from, *to).is_some_and(is_known)
+        });
+        if let Some(place) = next.get_mut(from) {
+            *place = found;
         }
-        let mut parts = vec![first.to_owned()];
-        parts.extend(segments(rest)?);
-        Some(parts)
-    })
+    }
+    let mut parts = Vec::new();
+    let mut at = 0;
+    while at < last {
+        let to = (*next.get(at)?)?;
+        parts.push(between(word, &starts, at, to)?.to_owned());
+        at = to;
+    }
+    Some(parts)
+}
+
+fn between<'a>(word: &'a str, starts: &[usize], from: usize, to: usize) -> Option<&'a str> {
+    word.get(*starts.get(from)?..*starts.get(to)?)
+}
+
+fn is_known(part: &str) -> bool {
+    let folded = folding::word(part);
+    vocabulary::element_named(&folded).is_some() || vocabulary::heading_word(&folded).is_some()
 }
 
 #[cfg(test)]

@@ -15,6 +15,7 @@ const HEADING_WORDS: &str = include_str!("../../data/heading_words.tsv");
 const WHOLE_HEADINGS: &str = include_str!("../../data/whole_headings.tsv");
 const NUMBER_WORDS: &str = include_str!("../../data/number_words.tsv");
 const AMBIGUOUS_SYMBOLS: &str = include_str!("../../data/ambiguous_symbols.tsv");
+const STATED_WORDS: &str = include_str!("../../data/stated_words.tsv");
 const CELL_WORDS: &str = include_str!("../../data/cell_words.tsv");
 
 /// What a word says beside an element.
@@ -191,7 +192,10 @@ pub(crate) fn whole_heading(folded: &str) -> Option<(Whole, u8)> {
             use Identity::{Id, Instrument, Lot, Material, Operator, Part, Spot, Supplier, Unit};
             matches!(
                 whole,
-                Whole::Identity(Id | Unit | Spot | Part | Material | Lot | Supplier | Instrument | Operator)
+                Whole::ElementName
+                    | Whole::Identity(
+                        Id | Unit | Spot | Part | Material | Lot | Supplier | Instrument | Operator
+                    )
             )
         })
         .min_by_key(|(_, rank)| *rank)
@@ -209,6 +213,11 @@ pub(crate) fn ambiguous_symbol(lower: &str) -> Option<Ambiguous> {
     lines(AMBIGUOUS_SYMBOLS)
         .find(|(_, symbol, _)| *symbol == lower)
         .map(|(rule, ..)| if rule == "never" { Ambiguous::Never } else { Ambiguous::InCompany })
+}
+
+/// The lines of the keys above a table that are no heading: meaning, key.
+pub(crate) fn stated_words() -> impl Iterator<Item = (&'static str, &'static str, &'static str)> {
+    lines(STATED_WORDS)
 }
 
 /// The lines of the words of cells: meaning, cell, note.
@@ -291,6 +300,12 @@ mod tests {
             (own(symbol), own(rule))
         });
         assert!(each_once("ambiguous_symbols", symbols) > 10);
+        let stated = lines(STATED_WORDS).map(|(meaning, key, _)| {
+            assert_eq!(meaning, "multiple", "{key}");
+            assert_eq!(whole_heading(&folding::letters_and_digits(key)), None, "{key}");
+            (folding::letters_and_digits(key), own(meaning))
+        });
+        assert!(each_once("stated_words", stated) > 20);
         let cells = lines(CELL_WORDS).map(|(meaning, word, note)| {
             assert!(["not_detected", "not_measured", "below"].contains(&meaning), "{meaning} {word}");
             assert!(["", "limit"].contains(&note), "{word} {note}");
@@ -309,9 +324,15 @@ mod tests {
 
     #[test]
     fn every_data_file_says_what_it_is_and_where_it_comes_from() {
-        for file in
-            [ELEMENT_NAMES, HEADING_WORDS, WHOLE_HEADINGS, NUMBER_WORDS, AMBIGUOUS_SYMBOLS, CELL_WORDS]
-        {
+        for file in [
+            ELEMENT_NAMES,
+            HEADING_WORDS,
+            WHOLE_HEADINGS,
+            NUMBER_WORDS,
+            AMBIGUOUS_SYMBOLS,
+            CELL_WORDS,
+            STATED_WORDS,
+        ] {
             let first = file.lines().next().unwrap();
             assert!(first.starts_with("# "), "{first}");
             assert!(

@@ -403,3 +403,16 @@ fn a_part_cut_anywhere_is_damage_and_never_half_a_sheet() {
         assert_eq!(Workbook::open(&bytes).err(), Some(WorkbookProblem::Broken), "cut at {cut}");
     }
 }
+
+#[test]
+fn an_open_document_of_equal_results_is_no_bomb_and_one_of_spaces_is() {
+    let cell =
+        "<table:table-cell table:style-name='ce1' office:value-type='string' calcext:value-type='string'>\
+        <text:p>n.d.</text:p></table:table-cell>"
+            .repeat(40);
+    let rows = format!("<table:table-row>{cell}</table:table-row>").repeat(400);
+    let (text, written) = write(&spreadsheet(&table(&rows)), 0).expect("wordy, but sound");
+    assert_eq!((text.lines().count(), written.columns), (400, 40));
+    let spaces = " ".repeat(8 * 1024 * 1024);
+    assert_eq!(ods_problem(&spaces), Some(WorkbookProblem::PackedTooTight));
+}

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader};
 
-use crate::unpacking::{Directory, Refusal, Unpacked};
+use crate::unpacking::{Bound, Directory, Refusal, Unpacked};
 
 use super::cell_text::{self, Clock};
 use super::number_format::NumberFormat;
@@ -81,7 +81,7 @@ fn is_binary(name: &str) -> bool {
 }
 
 fn open_part<'z>(zip: &'z Directory<'_>, index: usize, largest: u64) -> Result<PartXml<'z>, Refusal> {
-    Ok(Xml::new(BufReader::new(zip.unpack(index, largest)?)))
+    Ok(Xml::new(BufReader::new(zip.unpack(index, Bound::of(largest))?)))
 }
 
 /// What a part says of the parts that belong to it.
