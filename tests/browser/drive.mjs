@@ -39,10 +39,15 @@ export async function until(what, ask, patience = PATIENCE) {
   }
 }
 
+const ownFolders = [];
+process.on("exit", () => {
+  for (const folder of ownFolders) rmSync(folder, { recursive: true, force: true });
+});
+
 /** A folder of this test's own, gone when the process ends. */
 export function ownFolder() {
   const folder = mkdtempSync(join(tmpdir(), "plumbline-browser-"));
-  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  ownFolders.push(folder);
   return folder;
 }
 

@@ -152,6 +152,7 @@ fn wrong_usage_is_exit_64_with_a_hint_and_writes_nothing() {
         vec!["review", "--out"],
         vec!["review", "--out", &out_text, "--odd", &table],
         vec!["review", "--out", &out_text, &table, "--settings"],
+        vec!["review", "--out", &out_text, &table, "--mapping"],
         vec!["polish", &table],
         vec!["--odd"],
     ] {
@@ -164,16 +165,22 @@ fn wrong_usage_is_exit_64_with_a_hint_and_writes_nothing() {
 }
 
 #[test]
-fn a_bad_settings_or_rule_file_is_exit_64_with_its_place_and_writes_nothing() {
+fn a_bad_settings_mapping_or_rule_file_is_exit_64_with_its_place_and_writes_nothing() {
     let folder = folder("bad_files");
     let table = write(&folder, "clean.csv", CLEAN);
     let settings = write(&folder, "bad.toml", "schema = \"plumbline.settings/1\"\ntrust = \"maybe\"\n");
     let rules = write(&folder, "rules.toml", "schema = \"plumbline.rules/1\"\nid = 5\n");
+    let head = "schema = \"plumbline.mapping/1\"\n[[header]]\nfingerprint = \"0\"\n";
+    let mapping =
+        write(&folder, "mapping.toml", &format!("{head}[header.columns]\n3 = \"value Pb furlongs\"\n"));
     let missing = folder.join("missing.toml");
     let out = folder.join("out");
     for (option, file, place) in [
         ("--settings", &settings, "line 2, column 9"),
         ("--rules", &rules, "line 2, column 6"),
+        ("--mapping", &mapping, "line 5, column 5"),
+        ("--mapping", &settings, "line 1"),
+        ("--mapping", &missing, "missing.toml"),
         ("--settings", &missing, "missing.toml"),
         ("--rules", &missing, "missing.toml"),
         ("--settings", &table, "line 1"),
@@ -183,6 +190,35 @@ fn a_bad_settings_or_rule_file_is_exit_64_with_its_place_and_writes_nothing() {
         assert!(text(&output.stderr).contains(place), "{}", text(&output.stderr));
         nothing_written(&out);
     }
+}
+
+/// A mapping that the page saved speaks of headings, so it takes the fingerprint that findings give.
+#[test]
+fn a_mapping_file_gives_columns_their_meaning_wherever_their_headings_stand() {
+    let folder = folder("mapping");
+    let table = write(&folder, "odd.csv", "Kxyz,Qxyz,Pb mg/kg,Pb u (1s)\nS-1,700,12,1\n");
+    let plain = reviewed(&folder.join("plain"), &[], &[&table]);
+    assert_eq!(status(&plain), 1, "{}", text(&plain.stdout));
+    let mut reader = SourceReader::new("odd.csv", &Inspection::new().expect("books").settings());
+    reader.push(&fs::read(&table).expect("the table"));
+    let fingerprint = reader.finish()[0].blocks[0].fingerprint.clone();
+    let mapping = |name: &str, columns: &str| {
+        let header = format!("fingerprint = \"{fingerprint}\"\n[header.columns]\n{columns}");
+        write(&folder, name, &format!("schema = \"plumbline.mapping/1\"\n[[header]]\n{header}"))
+    };
+    let first = mapping("one.toml", "1 = \"id\"\n2 = \"value Br mg/kg\"\n");
+    let second = mapping("two.toml", "2 = \"value Cd mg/kg\"\n");
+    let option = OsStr::new("--mapping");
+    let one = reviewed(&folder.join("one"), &[option, first.as_os_str()], &[&table]);
+    assert_eq!(status(&one), 1, "{}", text(&one.stdout));
+    let findings = text(&three_files(&folder.join("one"))[0]);
+    assert!(findings.contains("\"id\":\"S-1\""), "{findings}");
+    assert!(findings.contains("\"Br\":{\"state\":\"number\",\"value_mg_kg\":700"), "{findings}");
+    // The later file's word counts where two speak of the same column.
+    let both = [option, first.as_os_str(), option, second.as_os_str()];
+    reviewed(&folder.join("both"), &both, &[&table]);
+    let findings = text(&three_files(&folder.join("both"))[0]);
+    assert!(findings.contains("\"id\":\"S-1\"") && findings.contains("\"Cd\":{\"state\":\"number\""));
 }
 
 #[test]
@@ -204,9 +240,15 @@ fn help_and_version_are_exit_0_on_the_standard_output() {
     for arguments in [&["help"][..], &["--help"], &["-h"], &[], &["review", "--help"]] {
         let output = plumbline(arguments);
         assert_eq!(status(&output), 0, "{arguments:?}");
-        for word in
-            ["--out DIR", "--settings FILE", "--rules FILE", "64", "74", "not a declaration of conformity"]
-        {
+        for word in [
+            "--out DIR",
+            "--settings FILE",
+            "--mapping FILE",
+            "--rules FILE",
+            "64",
+            "74",
+            "not a declaration of conformity",
+        ] {
             assert!(text(&output.stdout).contains(word), "{arguments:?}: {word}");
         }
     }

@@ -204,6 +204,7 @@ impl Session {
     ///
     /// # Errors
     /// Only where the view can't cross.
+    #[allow(clippy::needless_pass_by_value, reason = "lists of text cross the door by value")]
     pub fn id_template(
         &self,
         example: &str,

@@ -48,6 +48,7 @@ pub(crate) struct SheetView {
     columns: u32,
     element_columns: u32,
     read: bool,
+    passed_over: bool,
 }
 
 #[derive(Serialize)]
@@ -175,6 +176,7 @@ pub(crate) fn sheets(source: &Source) -> Vec<SheetView> {
             columns: sheet.columns,
             element_columns: sheet.element_columns,
             read: sheet.read,
+            passed_over: sheet.passed_over,
         })
         .collect()
 }
@@ -337,7 +339,8 @@ pub(crate) fn preview(source: &Source, index: usize, rows: usize) -> Option<Prev
 
 fn what_stands(cells: &[&str], marks: Marks) -> CellsView {
     let mut numbers = 0;
-    let (mut lowest, mut highest): (Option<(i64, &str)>, Option<(i64, &str)>) = (None, None);
+    let mut lowest: Option<(i64, &str)> = None;
+    let mut highest: Option<(i64, &str)> = None;
     let mut unclear = Vec::new();
     let mut examples: Vec<String> = Vec::new();
     for text in cells.iter().map(|cell| cell.trim()).filter(|text| !text.is_empty()) {
@@ -548,6 +551,40 @@ mod tests {
             assert!(words.has(&format!("id-template-{}", problem.code())), "{}", problem.code());
         }
         assert!(!id_template(&words, "P6-L12", &[], &[]).problem.is_empty());
+    }
+
+    #[test]
+    fn a_table_on_its_side_is_shown_upright_and_a_file_without_a_table_as_it_stands() {
+        let read = |text: &[u8]| {
+            let mut reader =
+                plumbline_intake::SourceReader::new("one.csv", &Inspection::new().unwrap().settings());
+            reader.push(text);
+            reader.finish().pop().unwrap()
+        };
+        let turned = read(b"Sample,S-1,S-2\nPb mg/kg,12,13\nCd mg/kg,1,2\nBr mg/kg,7,8\n");
+        assert_eq!(turned.blocks[0].layout, Layout::Turned);
+        let view = preview(&turned, 0, 5).unwrap();
+        let cells: Vec<&[String]> = view.rows.iter().map(|row| row.cells.as_slice()).collect();
+        assert_eq!(cells, [["S-1", "12", "1", "7"], ["S-2", "13", "2", "8"]]);
+        assert_eq!((view.columns[1].numbers, view.columns[1].highest.as_str()), (2, "13"));
+        let headless = read(b"alpha,beta\n1,2\n");
+        assert!(headless.blocks.is_empty());
+        let view = preview(&headless, 0, 5).unwrap();
+        assert_eq!((view.rows.len(), view.rows[0].line, view.columns.len()), (2, Some(1), 0));
+        assert!(preview(&headless, 1, 5).is_none());
+    }
+
+    #[test]
+    fn tables_that_are_alike_are_shown_once_with_every_line_of_their_headings() {
+        let mut reader = plumbline_intake::SourceReader::new("b", &Inspection::new().unwrap().settings());
+        reader.push(b"Sample,Pb mg/kg\nS1,1\nSample,Cd mg/kg,Pb %\nS2,2,3\nSample,Pb mg/kg\nS3,1\n");
+        let source = reader.finish().pop().unwrap();
+        assert_eq!(source.blocks.len(), 3);
+        let view = blocks(&Words::english(), &source);
+        assert_eq!(view.iter().map(|block| block.headers).collect::<Vec<_>>(), [2, 1]);
+        assert_eq!(view[0].header_lines, [1, 5]);
+        assert_eq!(blocks_left_out(&source), 0);
+        assert_eq!(preview(&source, 1, 9).unwrap().rows_kept, 1, "only the rows of that table");
     }
 
     fn said(fingerprint: &str, value: &str) -> Act {

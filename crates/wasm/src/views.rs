@@ -941,6 +941,30 @@ mod tests {
         (inspection, findings)
     }
 
+    /// A sheet out of an archive, with a line above its table.
+    fn packed() -> Source {
+        use plumbline_core::reading::{Container, Sheet, Stated, StatedUse};
+        Source {
+            container: Some(Container { name: "a.zip".into(), sha256: String::new(), bytes: 9 }),
+            sheets: vec![Sheet {
+                name: "Results".into(),
+                hidden: true,
+                rows: 3,
+                columns: 4,
+                element_columns: 2,
+                read: true,
+                passed_over: false,
+            }],
+            stated: vec![Stated {
+                line: 1,
+                key: "Lot".into(),
+                value: "A-1".into(),
+                used_as: Some(StatedUse::Identity(Identity::Lot)),
+            }],
+            ..Source::default()
+        }
+    }
+
     #[test]
     fn every_view_has_the_keys_the_page_expects() {
         let (inspection, findings) = reviewed();
@@ -954,6 +978,7 @@ mod tests {
         let preview = mapping::preview(&inspection.sources[0], 0, 5).unwrap();
         let preview = serde_json::to_value(preview).unwrap();
         same_keys("PreviewView", &preview);
+        same_keys("PreviewRow", &preview["rows"][0]);
         same_keys("CellsView", &preview["columns"][0]);
         let choices = serde_json::to_value(mapping::choices(&words)).unwrap();
         same_keys("ChoicesView", &choices);
@@ -969,6 +994,17 @@ mod tests {
         same_keys("RowTotals", &summary["totals"]);
         same_keys("OutcomeCount", &summary["outcome_counts"][0]["counts"][0]);
         same_keys("ActView", &summary["acts"][0]);
+        let packed = serde_json::to_value(mapping::container(&packed()).unwrap()).unwrap();
+        same_keys("ContainerView", &packed);
+        let sheets = serde_json::to_value(mapping::sheets(&self::packed())).unwrap();
+        same_keys("SheetView", &sheets[0]);
+        let stated = serde_json::to_value(mapping::stated(&words, &self::packed())).unwrap();
+        same_keys("StatedView", &stated[0]);
+        assert_eq!(stated[0]["used_text"], "lot");
+        let template = mapping::id_template(&words, "A-1", &["lot".to_owned()], &["A-2".to_owned()]);
+        let template = serde_json::to_value(template).unwrap();
+        same_keys("IdTemplateView", &template);
+        same_keys("IdCut", &template["cuts"][0]);
         let row = serde_json::to_value(rows(&inspection, &findings, &words, &[0])).unwrap();
         same_keys("RowView", &row[0]);
         same_keys("CellView", &row[0]["cells"][0]);

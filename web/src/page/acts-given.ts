@@ -139,7 +139,7 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
     }
     for (const radio of radios) delete radio.dataset["dirty"];
     const about = remember?.checked === true ? (wishes.remember ?? target) : target;
-    if (picked.value === (standing(wishes.kind, about)?.value ?? wishes.now)) {
+    if (picked.value === standing(wishes.kind, about)?.value) {
       showRefusal(refusal, "");
       return;
     }

@@ -63,6 +63,8 @@ export interface SheetView {
   columns: number;
   element_columns: number;
   read: boolean;
+  /** It promises a table that was not read, and nobody said that it is not wanted. */
+  passed_over: boolean;
 }
 
 /** A line above the table. */

@@ -364,6 +364,7 @@ page-sheet = { $name }: { $rows ->
   } of an element
 page-sheet-hidden = hidden
 page-sheet-read = read now
+page-sheet-passed-over = seems to hold a table too, not read
 page-encoding-utf-8 = Unicode (UTF-8)
 page-encoding-utf-16le = Unicode (UTF-16, low byte first)
 page-encoding-utf-16be = Unicode (UTF-16, high byte first)

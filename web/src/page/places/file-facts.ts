@@ -37,7 +37,7 @@ export function sheetChoice(source: SourceView): Child {
     names[sheet.name] = [
       say("page-sheet", { name: sheet.name, rows: sheet.rows, columns: sheet.columns, elements: sheet.element_columns }),
       sheet.hidden ? say("page-sheet-hidden") : "",
-      sheet.read ? say("page-sheet-read") : "",
+      sheet.read ? say("page-sheet-read") : sheet.passed_over ? say("page-sheet-passed-over") : "",
     ]
       .filter((part) => part !== "")
       .join(", ");
