@@ -7,7 +7,7 @@ use std::fs;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::outcome::{Outcome, Reason};
 use plumbline_core::quantity::{MassFraction, SigmaMultiple};
-use plumbline_core::reading::{Cell, CellState, ColumnRole, Layout, NoticeCode, Source};
+use plumbline_core::reading::{Cell, CellState, ColumnRole, Evidence, Layout, NoticeCode, Source};
 use plumbline_core::substance::{Element, Substance};
 use plumbline_tests::places::{in_tests, open_data};
 use plumbline_tests::program::inspect;
@@ -76,7 +76,11 @@ fn an_extract_of_a_real_table_is_read_as_an_independent_reader_reads_it() {
     let said = |code| source.notices.kept.iter().any(|notice| notice.code == code);
     assert!(said(NoticeCode::LimitInErrorColumn) && said(NoticeCode::MultipleNotStated));
     let oxide = source.blocks[0].columns.iter().find(|column| column.heading == "Cr2O3").expect("the oxide");
-    assert_eq!(oxide.role, ColumnRole::Unused, "an oxide is not its element");
+    assert!(
+        matches!(oxide.role, ColumnRole::Value { oxide: Some(_), .. })
+            && oxide.evidence == Evidence::OxideBesideElement,
+        "an oxide stands in for its element only where the element's own cell is empty"
+    );
 }
 
 #[test]

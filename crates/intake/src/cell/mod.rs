@@ -71,7 +71,7 @@ pub fn read(text: &[u8], marks: impl Into<Marks>) -> CellText {
     match first {
         b'0'..=b'9' | b'.' | b',' | b'+' | b'-' => match plain_number(text, marks) {
             Ok(number) => CellText::Number(number, None),
-            Err(NumberError::MarkUnclear) => CellText::MarkUnclear,
+            Err(NumberError::MarkUnclear) if is_bare(text) => CellText::MarkUnclear,
             Err(_) => written::read(text, marks),
         },
         // The commonest cell of a clean material, before anything is folded or looked up.
@@ -81,12 +81,17 @@ pub fn read(text: &[u8], marks: impl Into<Marks>) -> CellText {
             let rest = text.get(1..).unwrap_or_default();
             match plain_number(rest.strip_prefix(b"=").unwrap_or(rest), marks) {
                 Ok(bound) => written::positive(bound).map_or(CellText::Unreadable, |bound| make(bound, None)),
-                Err(NumberError::MarkUnclear) => CellText::MarkUnclear,
+                Err(NumberError::MarkUnclear) if is_bare(rest) => CellText::MarkUnclear,
                 Err(_) => written::read(text, marks),
             }
         }
         _ => written::read(text, marks),
     }
+}
+
+/// True for a number with nothing beside it, whose mark nothing else can settle.
+fn is_bare(text: &[u8]) -> bool {
+    text.iter().all(|byte| byte.is_ascii_digit() || matches!(byte, b'.' | b',' | b'+' | b'-' | b'=' | b' '))
 }
 
 #[cfg(test)]

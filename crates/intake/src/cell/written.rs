@@ -84,6 +84,11 @@ fn with_error(value: &str, error: &str, marks: Marks) -> Result<CellText, Unread
         (None, None) => (value, Cow::Borrowed(error)),
         _ => return Err(Unread::No),
     };
+    // Within one cell one mark is used one way: what one number shows of it holds for the other.
+    let shown = [value.as_bytes(), error.as_bytes()]
+        .iter()
+        .any(|number| marks.decimal.is_some() && super::mark_evidence(number) == marks.decimal);
+    let marks = Marks { told: marks.told || shown, ..marks };
     let (value, value_unit) = quantity(value, marks)?;
     let (error, error_unit) = quantity(&error, marks)?;
     let unit = match (value_unit, error_unit) {
