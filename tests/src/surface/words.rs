@@ -101,7 +101,7 @@ pub const fn headings(language: Language) -> Headings {
         },
         Language::French => Headings {
             id: "Échantillon",
-            part: "Pièce",
+            part: "Référence pièce",
             lot: "Lot",
             supplier: "Fournisseur",
             spot: "Point",
