@@ -4,8 +4,8 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { browsers, visitChromium, writtenFiles } from "./drive.mjs";
 
-// Headings of nobody's: "Wert" is no element, "Probe7" no known word, and no unit is stated.
-const ODD = `Kennung;Bauteil;Pb;Pb dev;Wert;Rem\n${[1, 2, 3].map((n) => `P7-L13-${n};H-2;${n * 12};${n};${n * 700};fine`).join("\n")}\n`;
+// Headings of nobody's: no word that is known but Pb, and no unit is stated.
+const ODD = `Kxyz;Wxyz;Pb;Pb dev;Qxyz;Uxyz\n${[1, 2, 3].map((n) => `P7-L13-${n};H-2;${n * 12};${n};${n * 700};fine`).join("\n")}\n`;
 
 const COLUMN = (number) => `act-column-0-0-${number}`;
 const rolesShown = () => [...document.querySelectorAll(".meaning-form select[id$='-role']")].map((list) => list.value);
@@ -47,18 +47,18 @@ for (const { name, visit: open } of browsers) {
       assert.deepEqual(await visit.evaluate(rolesShown), ["unused", "unused", "value", "uncertainty", "unused", "unused"]);
       const sure = await visit.evaluate(confidences);
       assert.deepEqual([sure[0], sure[2]], ["please look", "sure"]);
-      assert.match(await visit.text(".look-list"), /columns to look at[\s\S]*5 Wert/);
+      assert.match(await visit.text(".look-list"), /columns to look at[\s\S]*5 Qxyz/);
       assert.equal(await visit.evaluate(() => document.querySelector(".mapping tbody tr").innerText.replace(/\s+/g, " ")), "2 P7-L13-1 H-2 12 1 700 fine");
 
       await pick(visit, `${COLUMN(5)}-role`, "value");
       await visit.until("the question which element", (id) => document.activeElement.id === `${id}-of`, COLUMN(5));
       assert.equal((await findings(visit)).acts.length, 0, "half a meaning is not recorded");
       await pick(visit, `${COLUMN(5)}-of`, "Br");
-      await visit.event(/^Taken: column 5 "Wert" taken as value Br/);
+      await visit.event(/^Taken: column 5 "Qxyz" taken as value Br/);
       await pick(visit, `${COLUMN(5)}-unit`, "mg/kg");
       await visit.event(/taken as value Br mg\/kg/);
       await pick(visit, `${COLUMN(1)}-role`, "id");
-      await visit.event(/column 1 "Kennung" taken as sample or reading id/);
+      await visit.event(/column 1 "Kxyz" taken as sample or reading id/);
       assert.match(await visit.text(`#${COLUMN(5)}`), /a person said so/);
       const changed = await findings(visit);
       assert.deepEqual(changed.readings.map((reading) => [reading.id, reading.elements.Br.value_mg_kg]), [["P7-L13-1", 700], ["P7-L13-2", 1400], ["P7-L13-3", 2100]]);
@@ -70,7 +70,7 @@ for (const { name, visit: open } of browsers) {
       await visit.event(/^Done again: column 1/);
       saved = await visit.downloaded("mapping.toml", () => visit.click("#save-mapping"));
       assert.match(String(saved), /value Br mg\/kg/);
-      assert.match(String(saved), /Kennung/, "the headings stand in it for the reader");
+      assert.match(String(saved), /Kxyz/, "the headings stand in it for the reader");
       assert.doesNotMatch(String(saved), /P7-L13|700|odd\.csv/, "no measurement and no file travels with it");
       assert.deepEqual(visit.complaints, []);
     } finally {
@@ -186,7 +186,7 @@ test("by keys alone a meaning is passed over without being recorded, and taken w
     await visit.page.focus(`#${COLUMN(2)}-role`);
     await visit.press("p");
     await visit.press("Enter");
-    await visit.event(/^Taken: column 2 "Bauteil"/);
+    await visit.event(/^Taken: column 2 "Wxyz"/);
     assert.equal(await visit.evaluate(() => document.activeElement.id), `${COLUMN(2)}-role`, "the focus stays where it was");
     assert.deepEqual(visit.complaints, []);
   } finally {

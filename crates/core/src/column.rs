@@ -267,6 +267,8 @@ pub enum Evidence {
     ClassWordsOnly,
     /// Its first cells are units of measure.
     HoldsUnits,
+    /// A heading that says time, over small numbers that are no dates.
+    HoldsSeconds,
     /// The heading names an element and a unit that is not known; its numbers stay text.
     UnitNotUnderstood,
     /// The heading starts like an element but has words that are not understood.
@@ -293,6 +295,7 @@ impl Evidence {
             Evidence::HoldsElements => "holds_elements",
             Evidence::ClassWordsOnly => "class_words_only",
             Evidence::HoldsUnits => "holds_units",
+            Evidence::HoldsSeconds => "holds_seconds",
             Evidence::UnitNotUnderstood => "unit_not_understood",
             Evidence::WordsNotUnderstood => "words_not_understood",
             Evidence::AlreadyTaken => "already_taken",
@@ -312,6 +315,7 @@ impl Evidence {
             | Evidence::HoldsElements
             | Evidence::ClassWordsOnly
             | Evidence::HoldsUnits
+            | Evidence::HoldsSeconds
             | Evidence::OxideBesideElement => Confidence::Likely,
             Evidence::UnitNotUnderstood
             | Evidence::WordsNotUnderstood
@@ -321,7 +325,7 @@ impl Evidence {
     }
 
     /// All of them, for the contract's list.
-    pub const ALL: [Evidence; 14] = [
+    pub const ALL: [Evidence; 15] = [
         Evidence::ElementHeading,
         Evidence::ElementInAnotherCase,
         Evidence::OxideHeading,
@@ -330,6 +334,7 @@ impl Evidence {
         Evidence::HoldsElements,
         Evidence::ClassWordsOnly,
         Evidence::HoldsUnits,
+        Evidence::HoldsSeconds,
         Evidence::UnitNotUnderstood,
         Evidence::WordsNotUnderstood,
         Evidence::AlreadyTaken,

@@ -484,10 +484,33 @@ fn folded_unit(word: &str) -> Option<String> {
     let mut folded = String::with_capacity(word.len());
     for c in word.chars() {
         match c {
-            '.' | '-' | '^' | '·' | '⋅' | '•' | '∙' | '*' | '×' | '_' | '(' | ')' | '[' | ']' | '{' | '}' =>
-                {}
-            '\u{2010}'..='\u{2015}' | '\u{2212}' | '⁻' | '（' | '）' | '［' | '］' | '．' | '－' | '・' =>
-                {}
+            // Signs of a product, a power or an abbreviation, in any script; they come and go.
+            '.'
+            | '-'
+            | '^'
+            | '·'
+            | '⋅'
+            | '•'
+            | '∙'
+            | '*'
+            | '×'
+            | '_'
+            | '('
+            | ')'
+            | '['
+            | ']'
+            | '{'
+            | '}'
+            | '\u{2010}'..='\u{2015}'
+            | '\u{2212}'
+            | '⁻'
+            | '（'
+            | '）'
+            | '［'
+            | '］'
+            | '．'
+            | '－'
+            | '・' => {}
             _ if c.is_whitespace() => {}
             'µ' | 'μ' => folded.push('u'),
             '¹' => folded.push('1'),

@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use plumbline_core::acts;
 use plumbline_core::column::{ColumnMeaning, ColumnRole, Evidence};
 use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{DecimalMark, Unit};
@@ -298,6 +299,22 @@ pub(crate) struct Sample {
     pub(crate) dates: crate::dates::DateEvidence,
 }
 
+/// True where a heading says time, be it the moment or how long; beside a column of dates it may be either.
+pub(crate) fn says_time(column: &ColumnMeaning) -> bool {
+    let time = ColumnRole::Identity(Identity::Time);
+    let alone =
+        || heading::meanings(std::slice::from_ref(&column.heading)).first().map(|one| one.role.clone());
+    match column.evidence {
+        Evidence::Told => false,
+        Evidence::AlreadyTaken => alone() == Some(time),
+        _ => column.role == time,
+    }
+}
+
+fn is_taken(found: &FoundHeader, role: &ColumnRole) -> bool {
+    found.header.columns.iter().any(|column| column.role == *role)
+}
+
 /// Looks at the rows below a header: decides what a column headed `Unit` holds, and takes the sample.
 pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     let headed = |column: &ColumnMeaning| {
@@ -312,6 +329,8 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     let measured = places(&|column| column.role.is_measured());
     let maybe_units = places(&headed);
     let dates_at = places(&|column| column.role == ColumnRole::Identity(Identity::Time));
+    let times_at = places(&says_time);
+    let mut times: BTreeMap<usize, (u32, u32)> = BTreeMap::new();
     let multiple_at = places(&|column| column.role == ColumnRole::ErrorMultiple);
     let mut units: BTreeMap<usize, (u32, u32)> = BTreeMap::new();
     let (mut points, mut commas) = (0_u32, 0_u32);
@@ -339,6 +358,13 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
         for at in &dates_at {
             sample.dates.look(record.cell(*at));
         }
+        for at in &times_at {
+            let cell = record.cell(*at).trim_ascii();
+            if !cell.is_empty() {
+                let (seconds, others) = times.entry(*at).or_default();
+                if acts::parse_seconds(&cell::text(cell)).is_some() { *seconds += 1 } else { *others += 1 }
+            }
+        }
         if let Some(at) = multiple_at.first()
             && sample.multiple.is_none()
         {
@@ -348,12 +374,24 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     };
     splitter.push(text, &mut look);
     splitter.finish(&mut look);
-    let taken = found.header.columns.iter().any(|column| column.role == ColumnRole::UnitOfMeasure);
+    let taken = is_taken(found, &ColumnRole::UnitOfMeasure);
     for column in found.header.columns.iter_mut().filter(|column| headed(column) && !taken) {
         if let Some((1.., 0)) = units.get(&(column.column as usize - 1)) {
             column.role = ColumnRole::UnitOfMeasure;
             column.evidence = Evidence::HoldsUnits;
         }
+    }
+    let seconds_taken = is_taken(found, &ColumnRole::Identity(Identity::Seconds));
+    let long = found.header.columns.iter_mut().find(|column| {
+        let place = column.column as usize - 1;
+        says_time(column) && matches!(times.get(&place), Some((1.., 0)))
+    });
+    if let Some(column) = long.filter(|_| !seconds_taken) {
+        if column.role == ColumnRole::Identity(Identity::Time) {
+            sample.dates = crate::dates::DateEvidence::default();
+        }
+        column.role = ColumnRole::Identity(Identity::Seconds);
+        column.evidence = Evidence::HoldsSeconds;
     }
     sample.mark = match (points, commas) {
         (1.., 0) => Some(DecimalMark::Point),

@@ -18,19 +18,19 @@ const LONGEST_KEY: usize = 60;
 
 /// What a line above the table says under a word.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct StatedLine {
+pub(crate) struct StatedLine {
     /// The word it is stated under.
-    pub key: String,
+    pub(crate) key: String,
     /// What it says.
-    pub value: String,
+    pub(crate) value: String,
     /// What it can be used as; `None` where it is only kept.
-    pub used_as: Option<StatedUse>,
+    pub(crate) used_as: Option<StatedUse>,
 }
 
 /// What a line above the table states, by its cells: `Key: value` or `Key = value` in one cell, or a key and its
 /// value in two. A line of more filled cells is a row of a table, and two cells whose first is no word that is known
 /// are taken only where a colon marks it as one.
-pub fn stated(cells: &[&str]) -> Option<StatedLine> {
+pub(crate) fn stated(cells: &[&str]) -> Option<StatedLine> {
     let filled: Vec<&str> = cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).collect();
     if let [one] = filled[..]
         && one.len() <= LONGEST_VALUE
@@ -59,8 +59,10 @@ pub fn stated(cells: &[&str]) -> Option<StatedLine> {
     }
     let meaning = key_meaning(key);
     let used_as = meaning.and_then(|meaning| used_as(meaning, value));
-    // Two cells may be a row of the table: without a colon the key must be a word that can be used.
-    (marked || used_as.is_some()).then(|| StatedLine {
+    // Two cells may be a row of the table: without a colon the key must be a word that can be used, and the value no
+    // heading itself.
+    let is_heading = || vocabulary::whole_heading(&folding::letters_and_digits(value)).is_some();
+    (marked || used_as.is_some() && !is_heading()).then(|| StatedLine {
         key: key.to_owned(),
         value: value.to_owned(),
         used_as,

@@ -1,12 +1,14 @@
 //! Tables on their side: each column a reading, each row an element. The rows are kept until the table ends and then
 //! read as readings, so that everything else reads them like any other.
 
+use plumbline_core::acts;
 use plumbline_core::column::{ColumnMeaning, ColumnRole, ErrorKind, Evidence};
 use plumbline_core::identity::Identity;
 use plumbline_core::quantity::{DecimalMark, Unit};
 use plumbline_core::substance::Element;
 
 use crate::cell;
+use crate::header_search;
 use crate::heading;
 use crate::records::Record;
 
@@ -122,6 +124,7 @@ impl TurnedRows {
         if let Some(units) = unit_column {
             self.apply_units(&mut columns, units);
         }
+        self.times_that_are_seconds(&mut columns);
         let columns = told(columns);
         let is_row_used = |at: usize| columns.get(at).is_some_and(|column| column.role != ColumnRole::Unused);
         let width = self.rows.iter().map(|row| row.ends.len()).max().unwrap_or(0);
@@ -186,6 +189,22 @@ impl TurnedRows {
         {
             first.role = ColumnRole::Identity(Identity::Id);
             first.evidence = Evidence::KnownHeading;
+        }
+    }
+
+    /// A row that says time over small numbers says how long.
+    fn times_that_are_seconds(&self, columns: &mut [ColumnMeaning]) {
+        if columns.iter().any(|column| column.role == ColumnRole::Identity(Identity::Seconds)) {
+            return;
+        }
+        for (row, column) in self.rows.iter().zip(columns) {
+            let mut cells =
+                (self.labels + 1..row.ends.len()).map(|at| row.text(at)).filter(|text| !text.is_empty());
+            let all = cells.clone().count() > 0 && cells.all(|text| acts::parse_seconds(&text).is_some());
+            if all && header_search::says_time(column) {
+                column.role = ColumnRole::Identity(Identity::Seconds);
+                column.evidence = Evidence::HoldsSeconds;
+            }
         }
     }
 

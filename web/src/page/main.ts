@@ -80,7 +80,7 @@ function start(): void {
   watch(["place"], moveShared);
   beginPlaces();
   moveShared();
-  keepDrawn("came-in", byId("came-in"), drawCameIn, ["kept", "choices"]);
+  keepDrawn("came-in", byId("came-in"), drawCameIn, ["kept", "forgotten", "choices"]);
   keepDrawn("trust", byId("trust"), drawTrust);
   keepDrawn("says", byId("says-lots"), drawSaysLots);
   keepDrawn("next", byId("next"), drawNext);

@@ -2,6 +2,7 @@
 // No measurement, no file's name. Where the browser refuses, work goes on without.
 
 import type { ActInput, ActView, MappingActs, Summary } from "../shared/door";
+import { focusIn } from "./elements";
 import { keptMapping, mappingText } from "./looking";
 import { undoAll } from "./inspection";
 import { save } from "./save";
@@ -78,7 +79,8 @@ async function keep(): Promise<void> {
   const text = await keptMapping(stored(MAPPING));
   if (text === null) return;
   keptSignature = now;
-  change({ kept: store(MAPPING, text) ? "yes" : "refused" });
+  const kept = store(MAPPING, text) ? "yes" : "refused";
+  if (kept !== state.kept) change({ kept });
 }
 
 // What was removed by "keep nothing" comes back when that is taken back in the same visit.
@@ -99,24 +101,23 @@ export function keepNothing(wanted: boolean): void {
   void keep();
 }
 
-/** The undo acts of the last forgetting, by which it can be taken back. */
-let forgetting: number[] = [];
-
 /** Whether the last thing forgotten can still be brought back. */
 export function canRecall(summary: Summary): boolean {
-  return forgetting.length > 0 && forgetting.every((number) => summary.acts.some((act) => act.number === number && act.kind === "undo" && !act.undone));
+  return state.forgotten.length > 0 && state.forgotten.every((number) => summary.acts.some((act) => act.number === number && act.kind === "undo" && !act.undone));
 }
 
 export async function forgetRemembered(): Promise<void> {
   if (state.summary === null) return;
   const numbers = rememberedActs(state.summary).map((act) => act.number);
-  forgetting = await undoAll(numbers, say("page-remembered-forgotten"));
+  change({ forgotten: await undoAll(numbers, say("page-remembered-forgotten")) });
+  focusIn("recall-columns");
 }
 
 export async function recallForgotten(): Promise<void> {
-  const numbers = forgetting;
-  forgetting = [];
+  const numbers = state.forgotten;
   await undoAll(numbers, say("page-remembered-back"));
+  change({ forgotten: [] });
+  focusIn("forget-columns");
 }
 
 export async function saveMapping(): Promise<void> {
@@ -131,7 +132,7 @@ export function beginRemembering(): void {
   watch(["summary"], () => {
     if (state.summary === null) {
       keptSignature = "";
-      forgetting = [];
+      change({ forgotten: [] });
     }
     void keep();
   });

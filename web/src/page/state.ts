@@ -59,6 +59,8 @@ export interface State {
   selected: number | null;
   /** What this browser keeps of columns changed, or why it cannot. */
   kept: "yes" | "nothing" | "refused";
+  /** The undo acts of the last forgetting of remembered columns, by which it can be taken back. */
+  forgotten: number[];
   /** Whether there is an earlier inspection to come back to. */
   putBy: boolean;
   /** The door whose files or rule book are being chosen at this moment; it is taken when they come. */
@@ -86,6 +88,7 @@ export const state: State = {
   order: new Uint32Array(0),
   selected: null,
   kept: "yes",
+  forgotten: [],
   putBy: false,
   doorWanted: null,
   written: true,

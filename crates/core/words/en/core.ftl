@@ -258,6 +258,7 @@ evidence-follows_element = an error heading right after the element's column
 evidence-known_heading = the heading is a known word
 evidence-class_words_only = every cell is a word for a material class
 evidence-holds_units = the cells hold units of measure
+evidence-holds_seconds = the heading says time, and its cells are small numbers and no dates
 evidence-unit_not_understood = the heading names the element, but its unit is not known here, so its numbers stay text
 evidence-words_not_understood = the heading starts like an element but has words that are not understood
 evidence-already_taken = another column already has this meaning

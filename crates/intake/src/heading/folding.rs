@@ -53,7 +53,7 @@ pub(crate) fn plain(text: &str) -> String {
                 let lower = c.to_lowercase().next().unwrap_or(c);
                 match PLAIN.iter().find(|(letters, _)| letters.contains(lower)) {
                     Some((_, plain)) if c.is_uppercase() => {
-                        out.extend(plain.chars().flat_map(char::to_uppercase))
+                        out.extend(plain.chars().flat_map(char::to_uppercase));
                     }
                     Some((_, plain)) => out.push_str(plain),
                     None => out.push(c),

@@ -12,6 +12,9 @@ use super::said::{self, ErrorWords, InAnotherCase, Said, say};
 /// Elements in another case that a header must have before bare ones are taken for elements.
 const COMPANY: usize = 3;
 
+/// Elements from which on a single bare U among them is one more.
+const MANY: usize = 8;
+
 /// One heading and how what it says was found.
 pub(crate) struct Spoken {
     pub(crate) said: Said,
@@ -116,17 +119,20 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
     if !wide && let Some(element_column) = long::element_column(&spoken) {
         return long::roles(headings, spoken, element_column, Evidence::KnownHeading);
     }
-    for at in 1..spoken.len() {
-        // Right after a value, a bare U is its uncertainty and not uranium.
-        let after_value = matches!(
-            spoken.get(at - 1).map(|one| &one.said),
-            Some(Said::Value(..) | Said::ValueInUnknownUnit(_))
-        );
-        if headings.get(at).is_some_and(|heading| heading.trim() == "U")
-            && after_value
-            && let Some(one) = spoken.get_mut(at)
-        {
-            one.said = Said::Error(None, ErrorWords::default());
+    // Right after a value, a bare U is its uncertainty and not uranium; but one U in a list of many elements is uranium.
+    let behind_value: Vec<usize> = (1..spoken.len())
+        .filter(|at| {
+            headings.get(*at).is_some_and(|heading| heading.trim() == "U")
+                && spoken.get(at - 1).is_some_and(is_value)
+        })
+        .collect();
+    let values =
+        headings.iter().zip(&spoken).filter(|(heading, one)| is_value(one) && heading.trim() != "U").count();
+    if behind_value.len() > 1 || values < MANY {
+        for at in behind_value {
+            if let Some(one) = spoken.get_mut(at) {
+                one.said = Said::Error(None, ErrorWords::default());
+            }
         }
     }
     let header = Header::new(&spoken);
@@ -201,12 +207,12 @@ impl<'a> Header<'a> {
         }
     }
 
-    /// The unit of what has a column in a known unit or none stated; `None` where it has no such column.
-    fn value(&self, wanted: Of) -> Option<Option<Unit>> {
+    /// What has a column in a known unit or none stated, with that unit; nothing where it has no such column.
+    fn value(&self, wanted: Of) -> Option<(Of, Option<Unit>)> {
         self.values
             .iter()
             .find(|(of, _, at)| *of == wanted && matches!(self.said(Some(*at)), Some(Said::Value(..))))
-            .map(|(_, unit, _)| *unit)
+            .map(|(of, unit, _)| (*of, *unit))
     }
 
     fn errors_of(&self, wanted: Of) -> usize {
@@ -251,7 +257,7 @@ impl<'a> Header<'a> {
                     })
                 };
                 let evidence = named.map_or(Evidence::ElementHeading, |of| one.evidence(of));
-                match named.or_else(bare).and_then(|of| Some((of, self.value(of)?))) {
+                match named.or_else(bare).and_then(|of| self.value(of)) {
                     Some((of, _)) if taken.limits.contains(&of) => {
                         (ColumnRole::Unused, Evidence::AlreadyTaken)
                     }
@@ -306,7 +312,7 @@ impl<'a> Header<'a> {
         evidence: Evidence,
         taken: &mut Taken,
     ) -> (ColumnRole, Evidence) {
-        let Some((of, value)) = of.and_then(|of| Some((of, self.value(of)?))) else {
+        let Some((of, value)) = of.and_then(|of| self.value(of)) else {
             return (ColumnRole::Unused, Evidence::WordsNotUnderstood);
         };
         if taken.errors.contains(&of) {

@@ -130,17 +130,19 @@ pub(crate) fn say_in_another_case(heading: &str) -> Option<InAnotherCase> {
     })
 }
 
+/// The words beside an element, all of them understood.
 #[derive(Default)]
 struct Words {
     unit: Option<Unit>,
-    error: bool,
     multiple: Option<SigmaMultiple>,
-    relative: bool,
-    confidence: bool,
     level: Option<SigmaMultiple>,
-    limit: bool,
-    or: bool,
-    value: bool,
+    kinds: Vec<WordKind>,
+}
+
+impl Words {
+    fn have(&self, wanted: WordKind) -> bool {
+        self.kinds.contains(&wanted)
+    }
 }
 
 pub(crate) fn say_of_tokens(tokens: &[String]) -> Said {
@@ -209,26 +211,23 @@ fn read_words(rest: &[&str], with_element: bool) -> Option<Words> {
         })?;
         match found {
             Meaning::Unit(unit) if words.unit.is_none_or(|known| known == unit) => words.unit = Some(unit),
-            Meaning::Unit(_) => return None,
-            Meaning::Multiple(multiple) => (words.error, words.multiple) = (true, Some(multiple)),
-            Meaning::Word(WordKind::Error | WordKind::Sigma) => words.error = true,
+            Meaning::Unit(_) | Meaning::Word(WordKind::Species) => return None,
+            Meaning::Multiple(multiple) => {
+                words.multiple = Some(multiple);
+                words.kinds.push(WordKind::Error);
+            }
+            // What is counted out (`SD (2s)`) stands above what a word implies.
             Meaning::Word(WordKind::ErrorOf(multiple)) => {
-                words.error = true;
-                // `SD (2s)`: what is counted out stands above what the word implies.
                 words.multiple = words.multiple.or(Some(multiple));
+                words.kinds.push(WordKind::Error);
             }
-            Meaning::Word(WordKind::Relative) => words.relative = true,
             Meaning::Word(WordKind::RelativeOf(multiple)) => {
-                (words.error, words.relative) = (true, true);
                 words.multiple = words.multiple.or(Some(multiple));
+                words.kinds.extend([WordKind::Error, WordKind::Relative]);
             }
-            Meaning::Word(WordKind::Confidence) => words.confidence = true,
             Meaning::Word(WordKind::Level(multiple)) => words.level = Some(multiple),
-            Meaning::Word(WordKind::Limit) => words.limit = true,
-            Meaning::Word(WordKind::Or) => words.or = true,
-            Meaning::Word(WordKind::Value) => words.value = true,
-            Meaning::Word(WordKind::Filler) => {}
-            Meaning::Word(WordKind::Species) => return None,
+            Meaning::Word(WordKind::Sigma | WordKind::Confidence) => words.kinds.push(WordKind::Error),
+            Meaning::Word(kind) => words.kinds.push(kind),
         }
         next += length;
     }
@@ -269,16 +268,16 @@ pub(crate) fn stated_multiple(folded: &str) -> Option<SigmaMultiple> {
 fn conclude(named: Option<(Of, By)>, words: &Words) -> Said {
     let like_element = if named.is_some() { Said::NotUnderstood } else { Said::Unknown };
     let of = named.map(|(of, _)| of);
-    let mut error = words.error || words.confidence;
+    let mut error = words.have(WordKind::Error);
     let (mut unit, mut relative) = (words.unit, false);
     // `95 %` alone is a share of something, and no uncertainty.
     if words.level.is_some() && !error {
         return like_element;
     }
-    if words.relative {
+    if words.have(WordKind::Relative) {
         match unit {
-            None | Some(Unit::Percent) if error || unit.is_some() && !words.value => {
-                (error, relative, unit) = (true, true, None)
+            None | Some(Unit::Percent) if error || unit.is_some() && !words.have(WordKind::Value) => {
+                (error, relative, unit) = (true, true, None);
             }
             _ => return like_element,
         }
@@ -288,14 +287,16 @@ fn conclude(named: Option<(Of, By)>, words: &Words) -> Said {
         return Said::NotUnderstood;
     }
     let error_words = ErrorWords { multiple: words.level.or(words.multiple), unit, relative };
-    match (of, error, words.limit) {
+    match (of, error, words.have(WordKind::Limit)) {
         // One column for both: an uncertainty where there is a value, a limit where there is none.
-        (of, true, true) if words.or => Said::Error(of, error_words),
+        (of, true, true) if words.have(WordKind::Or) => Said::Error(of, error_words),
         (_, true, true) => like_element,
         (of, true, false) => Said::Error(of, error_words),
         (of, false, true) => Said::Limit(of, unit),
         (Some(of), false, false) => Said::Value(of, unit),
-        (None, false, false) if words.value || unit.is_some() => Said::AnyValue { unit, word: words.value },
+        (None, false, false) if words.have(WordKind::Value) || unit.is_some() => {
+            Said::AnyValue { unit, word: words.have(WordKind::Value) }
+        }
         (None, false, false) => Said::Unknown,
     }
 }

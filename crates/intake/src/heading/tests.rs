@@ -637,3 +637,11 @@ fn a_clock_time_beside_a_date_is_a_part_of_it() {
     assert_eq!(words(&["Timestamp", "Time", "Pb"]), ["time", "unused", "value Pb"]);
     assert_eq!(words(&["Date", "Time (s)", "Pb"]), ["time", "seconds", "value Pb"]);
 }
+
+#[test]
+fn a_bare_u_is_an_uncertainty_behind_a_value_and_uranium_in_a_list_of_elements() {
+    assert_eq!(words(&["Pb", "U"]), ["value Pb", "uncertainty Pb"]);
+    assert_eq!(words(&["Pb", "U", "Cd", "U", "Hg", "U"])[4..], ["value Hg", "uncertainty Hg"]);
+    assert_eq!(words(&["Pb", "Cd", "U", "Hg", "Cr"])[2], "uncertainty Cd");
+    assert_eq!(words(&["Ag", "As", "Cd", "Cr", "Hg", "Pb", "Th", "Tl", "U", "V"])[8], "value U");
+}
