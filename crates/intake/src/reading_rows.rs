@@ -62,6 +62,11 @@ impl Table {
             self.source.readings.set_identity(Identity::Time, clock.unwrap_or(""));
             return;
         }
+        // One day's date stands in row after row.
+        if clock.is_none() && self.last_date.0 == date {
+            self.source.readings.set_identity(Identity::Time, &self.last_date.1);
+            return;
+        }
         let iso = if time.serials {
             dates::serial_to_iso(date, clock).map(Cow::Owned)
         } else {
@@ -69,6 +74,9 @@ impl Table {
         };
         if let Some(iso) = iso {
             self.source.readings.set_identity(Identity::Time, &iso);
+            if clock.is_none() {
+                self.last_date = (date.to_owned(), iso.into_owned());
+            }
             return;
         }
         let any_order =

@@ -64,6 +64,8 @@ pub(crate) struct Table {
     pub(crate) gather: Gather,
     /// What the names of elements in a long table mean.
     pub(crate) names: HashMap<Vec<u8>, Option<NamedElement>, FxBuildHasher>,
+    /// The date read last, and as ISO 8601 writes it under the order of its block.
+    pub(crate) last_date: (String, String),
     turned: Option<TurnedRows>,
     preview_bytes: usize,
     /// Kept between rows so that they need no memory of their own.
@@ -109,6 +111,7 @@ impl Table {
             template: None,
             gather: Gather::default(),
             names: HashMap::default(),
+            last_date: (String::new(), String::new()),
             turned: None,
             preview_bytes: 0,
             key: Vec::new(),
@@ -294,6 +297,7 @@ impl Table {
         self.plan = Plan::new(&columns, layout, &mut self.source.readings);
         self.plan.mark = marks;
         self.plan.block_multiple = multiple;
+        self.last_date = (String::new(), String::new());
         let verdict = self.sample.dates.verdict();
         if let Some(time) = &mut self.plan.time {
             time.order = self.rules.dates.or(match verdict {
