@@ -193,6 +193,8 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
     drafts.set(id, next);
     if (MEASURED.includes(next.role) && next.of === "" && !anyElement) {
       redraw(host, ...parts(next));
+      // The column has grown wider, perhaps out of sight.
+      host.scrollIntoView({ block: "nearest", inline: "nearest" });
       focusIn(`${id}-of`);
       return;
     }
@@ -219,7 +221,7 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
       refusal,
       el("p", { id: `${id}-why`, class: "quiet" }, column.why),
       takenBack(block, column, id),
-      column.confidence === "look" && column.heading.trim() !== ""
+      column.confidence === "look" && column.heading.trim() !== "" && !unfinished
         ? el("button", { type: "button", id: `${id}-right`, class: "tool", on: { click: () => take({}) } }, say("page-columns-right"), el("span", { class: "heard" }, ` ${about}`))
         : null,
     ];
