@@ -6,7 +6,7 @@ import { actText } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
 import { freshInstance, inTurn, running, told, working, type Given } from "./instance";
 import { Cancelled, fileOf, joined, leaveOut, readWithoutTheBroken } from "./reading";
-import { recalled } from "./remembered";
+import { recalled } from "./browser-store";
 import { ANY_READING, change, state, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { say } from "./words";
@@ -204,10 +204,10 @@ export function doAct(doing: Doing): Promise<Problem | null> {
 }
 
 /** Takes several acts back, or brings several back, and reads the files again only once. Gives the numbers of the new acts. */
-export function undoAll(numbers: number[], event: string): Promise<number[]> {
+export function undoAll(numbers: number[]): Promise<number[]> {
   return inTurn(async () => {
     let made: number[] = [];
-    await stepOrBack(event, async () => {
+    await stepOrBack(say("page-where-act", { kind: "undo" }), async () => {
       const machine = await running();
       const before = state.summary?.acts.length ?? 0;
       let reread = false;
@@ -221,7 +221,7 @@ export function undoAll(numbers: number[], event: string): Promise<number[]> {
       if (reread) await readWithoutTheBroken(true);
       await reviewOrNothing();
       made = (state.summary?.acts ?? []).slice(before).map((act) => act.number);
-      change({ written: false, event });
+      change({ written: false });
     });
     return made;
   });

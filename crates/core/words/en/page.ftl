@@ -213,6 +213,10 @@ page-questions-heading = { $n ->
   }
 page-questions-all = For all { $n } files
 page-questions-each = File by file
+page-questions-left = { $n ->
+    [one] { $n } more file asks this: answer it for all, or in a settings file.
+   *[other] { $n } more files ask this: answer it for all, or in a settings file.
+  }
 page-questions-lead = Until answered, the strict reading is used. Pick an answer and press Set; it shows its effect at once and can be taken back.
 page-questions-answered = { $n ->
     [one] { $n } question, answered
@@ -286,7 +290,7 @@ page-columns-element-in-row = named in each row
 page-columns-which-element = Pick the element it is about; until then nothing is changed.
 page-columns-unit = Unit
 page-columns-unit-none = not stated
-page-columns-unit-as-value = the same as the value
+page-columns-unit-as-value = as the value
 page-columns-relative = % of the value itself
 page-columns-sigma = Stands for
 page-columns-sigma-none = not stated

@@ -198,10 +198,14 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
     }
     void record({ kind: "column_role", target, value: `${column.column}|${inWords(next)}` }, refusal);
   };
-  const list = (part: keyof Draft, now: Draft, label: string, values: Pickable[]): Child => [
-    el("label", { for: `${id}-${part}` }, label, el("span", { class: "heard" }, ` (${about})`)),
-    pickList({ id: `${id}-${part}`, "aria-describedby": `${id}-why ${id}-refusal` }, values, now[part], (value) => take({ [part]: value })),
-  ];
+  const list = (part: keyof Draft, now: Draft, label: string, values: Pickable[]): Child =>
+    el(
+      "div",
+      { class: `meaning-part meaning-${part}` },
+      // The row says "Taken as" for the eye.
+      el("label", { for: `${id}-${part}`, class: part === "role" ? "heard" : undefined }, label, el("span", { class: "heard" }, ` (${about})`)),
+      pickList({ id: `${id}-${part}`, "aria-describedby": `${id}-why ${id}-refusal` }, values, now[part], (value) => take({ [part]: value })),
+    );
   const parts = (now: Draft): Child[] => {
     const measured = MEASURED.includes(now.role);
     const unfinished = measured && now.of === "" && !anyElement;
