@@ -43,18 +43,11 @@ export function rememberedActs(summary: Summary): ActView[] {
   return actsOnHeadings(summary).filter((act) => act.note === note());
 }
 
-/** What is remembered of the headings that came in, where nobody has said anything of them in this inspection. */
-export async function recalled(summary: Summary, parse: (name: string, text: string) => Promise<MappingActs>): Promise<ActInput[]> {
+/** What is remembered of these headings. */
+export async function recalled(fingerprints: string[], parse: (name: string, text: string) => Promise<MappingActs>): Promise<ActInput[]> {
   const text = state.kept === "nothing" ? "" : stored(MAPPING);
-  if (text === "") return [];
-  const spokenOf = new Set(summary.acts.map((act) => act.target));
-  const wanted = new Set(
-    summary.sources
-      .flatMap((source) => source.blocks)
-      .map((block) => `${HEADER}${block.fingerprint}`)
-      .filter((target) => !spokenOf.has(target)),
-  );
-  if (wanted.size === 0) return [];
+  if (text === "" || !fingerprints.some((fingerprint) => text.includes(fingerprint))) return [];
+  const wanted = new Set(fingerprints.map((fingerprint) => `${HEADER}${fingerprint}`));
   const { acts } = await parse(MAPPING, text);
   return acts.filter((act) => wanted.has(act.target)).map((act) => ({ ...act, note: note() }));
 }
