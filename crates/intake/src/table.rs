@@ -272,13 +272,22 @@ impl Table {
     }
 
     fn say_of_columns(&mut self, columns: &[ColumnMeaning], line: u32, layout: Layout) {
+        // A table of rocks has a dozen oxides: they are named together.
+        let oxides: Vec<&ColumnMeaning> = columns
+            .iter()
+            .filter(|column| {
+                column.evidence == Evidence::OxideHeading && matches!(column.role, ColumnRole::Value { .. })
+            })
+            .collect();
+        if let Some(first) = oxides.first() {
+            let place = if layout == Layout::Turned { (line, 0) } else { (line, first.column) };
+            let named: Vec<&str> = oxides.iter().map(|column| column.heading.trim()).collect();
+            self.notice(place, NoticeCode::OxideConverted, named.join(", ").as_bytes());
+        }
         for column in columns {
             let code = match column.evidence {
                 Evidence::UnitNotUnderstood => NoticeCode::UnitNotKnown,
                 Evidence::WordsNotUnderstood => NoticeCode::HeadingNotUnderstood,
-                Evidence::OxideHeading if matches!(column.role, ColumnRole::Value { .. }) => {
-                    NoticeCode::OxideConverted
-                }
                 Evidence::AlreadyTaken if heading::value_element(&column.heading).is_some() => {
                     NoticeCode::ColumnTwice
                 }
