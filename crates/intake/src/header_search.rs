@@ -85,8 +85,14 @@ pub(crate) fn find_header(
     best.ok_or(if told_line.is_some() { NotFound::NothingOnLine } else { NotFound::NoElementColumn })
 }
 
-/// The row a person pointed at, under the delimiter that parts it best.
+/// The row a person pointed at, under the delimiter that parts it best; for a table without headings, the numbers of its
+/// columns.
 fn told(looks: &[Look], delimiter: u8, line: u32, reader: &HeaderReader) -> Option<FoundHeader> {
+    if line == 0 {
+        let columns = looks.iter().map(|look| look.cells.len()).max()?;
+        let header = reader.of_headings((1..=columns).map(|column| column.to_string()).collect());
+        return Some(FoundHeader { delimiter, line, header, labels: None, elements: columns });
+    }
     let look = looks.iter().find(|look| look.line == line)?;
     let header = reader.of_headings(look.cells.clone());
     let elements = heading::element_columns(&header.columns) * 1000 + look.cells.len();

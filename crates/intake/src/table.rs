@@ -319,6 +319,12 @@ impl Table {
 
     /// Gives one piece its fate.
     pub(crate) fn take(&mut self, piece: Piece<'_>) {
+        if let Some((found, sample)) = self.awaited.take_if(|(found, _)| found.line == 0) {
+            // No heading stands in the file: its first row is a row like the others.
+            self.sample = sample;
+            self.begin_block(found.header, 0, self.sample.mark);
+            self.may_be_unit_row = false;
+        }
         if let Some((found, sample)) = self.awaited.take() {
             match piece {
                 Piece::Record(record) if record.line >= found.line => {
