@@ -178,16 +178,17 @@ impl Table {
         let cells: Vec<&str> = cells.iter().map(String::as_str).collect();
         let Some(line) = preamble::stated(&cells) else { return };
         match line.used_as {
-            Some(StatedUse::Identity(identity)) => {
-                if !self.stated.iter().any(|(known, _)| *known == identity) {
-                    self.stated.push((identity, line.value.clone()));
-                }
+            Some(StatedUse::Identity(identity))
+                if !self.stated.iter().any(|(known, _)| *known == identity) =>
+            {
+                self.stated.push((identity, line.value.clone()));
             }
             Some(StatedUse::Unit(unit)) => self.stated_unit = self.stated_unit.or(Some(unit)),
             Some(StatedUse::Multiple(multiple)) => {
                 self.stated_multiple = self.stated_multiple.or(Some(multiple));
             }
-            None => {}
+            // The first line that states something stands.
+            Some(StatedUse::Identity(_)) | None => {}
         }
         let used_as = line.used_as;
         self.source.stated.push(Stated {
@@ -543,7 +544,7 @@ impl Table {
         let Some(units) = heading::unit_row(&block.columns, &cells) else { return false };
         if block.first_reading < self.source.readings.len() {
             // Under a repeated heading: rows above keep the units they were read in.
-            let (header, mark) = (self.headers.of_headings(self.headings.clone()), self.plan.mark.decimal);
+            let (header, mark) = (self.headers.of_headings(&self.headings), self.plan.mark.decimal);
             self.begin_block(header, record.line, mark);
             self.may_be_unit_row = false;
         }

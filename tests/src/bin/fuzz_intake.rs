@@ -22,7 +22,7 @@ use plumbline_tests::fuzz::{changed, check, smaller, tokens};
 use plumbline_tests::surface::forms;
 
 /// A file that takes longer is a find, for each mebibyte begun.
-const TOO_LONG: Duration = Duration::from_secs(60);
+const TOO_LONG: Duration = Duration::from_mins(1);
 /// Seeds that are kept beside the corpus.
 const MOST_SEEDS: usize = 4000;
 
