@@ -71,7 +71,7 @@ pub(crate) fn find_header(
         widest = widest.max(looks.iter().map(|look| look.cells.len()).max().unwrap_or(0));
         let found = match told_line {
             Some(line) => told(&looks, delimiter, line, reader),
-            None => in_looks(looks, delimiter, reader),
+            None => in_looks(&looks, delimiter, reader),
         };
         if let Some(found) = found
             && best.as_ref().is_none_or(|best| found.elements > best.elements)
@@ -85,27 +85,33 @@ pub(crate) fn find_header(
     best.ok_or(if told_line.is_some() { NotFound::NothingOnLine } else { NotFound::NoElementColumn })
 }
 
-/// The row a person pointed at, under the delimiter that parts it best.
+/// The row a person pointed at, under the delimiter that parts it best; for a table without headings, the numbers of its
+/// columns.
 fn told(looks: &[Look], delimiter: u8, line: u32, reader: &HeaderReader) -> Option<FoundHeader> {
+    if line == 0 {
+        let columns = looks.iter().map(|look| look.cells.len()).max()?;
+        let header = reader.of_headings(&(1..=columns).map(|column| column.to_string()).collect::<Vec<_>>());
+        return Some(FoundHeader { delimiter, line, header, labels: None, elements: columns });
+    }
     let look = looks.iter().find(|look| look.line == line)?;
-    let header = reader.of_headings(look.cells.clone());
+    let header = reader.of_headings(&look.cells);
     let elements = heading::element_columns(&header.columns) * 1000 + look.cells.len();
     Some(FoundHeader { delimiter, line, header, labels: None, elements })
 }
 
 /// The best header under one delimiter: a wide table where two columns or more name elements, else whatever names
 /// most.
-fn in_looks(looks: Vec<Look>, delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
-    let wide = wide_header(&looks, delimiter);
+fn in_looks(looks: &[Look], delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
+    let wide = wide_header(looks, delimiter);
     if let Some(found) =
         wide.as_ref().filter(|found| found.elements >= 2 && found.header.layout != Layout::Long)
     {
         let measured = looks.iter().position(|look| look.line == found.line);
-        if measured.is_some_and(|at| measured_below(&looks, at)) {
+        if measured.is_some_and(|at| measured_below(looks, at)) {
             return wide;
         }
     }
-    let others = [long_by_cells(&looks, delimiter, reader), turned(&looks, delimiter, reader)];
+    let others = [long_by_cells(looks, delimiter, reader), turned(looks, delimiter, reader)];
     others.into_iter().flatten().fold(wide, |best, other| match best {
         Some(best) if best.elements >= other.elements => Some(best),
         _ => Some(other),
