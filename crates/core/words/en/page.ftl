@@ -294,6 +294,7 @@ page-columns-unit-as-value = as the value
 page-columns-relative = % of the value itself
 page-columns-sigma = Stands for
 page-columns-sigma-none = not stated
+page-columns-elsewhere = { $value }, stated or set for all columns
 page-columns-right = Right as it is
 page-columns-more-rows = { $n ->
     [one] Show { $n } row
