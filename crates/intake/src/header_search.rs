@@ -376,7 +376,12 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     splitter.finish(&mut look);
     let taken = is_taken(found, &ColumnRole::UnitOfMeasure);
     for column in found.header.columns.iter_mut().filter(|column| headed(column) && !taken) {
-        if let Some((1.., 0)) = units.get(&(column.column as usize - 1)) {
+        // Beside the name of an element one word of a unit settles it: a row in µg/cm² stands among rows in mg/kg.
+        let settled = match units.get(&(column.column as usize - 1)) {
+            Some((1.., others)) => *others == 0 || found.header.layout == Layout::Long,
+            _ => false,
+        };
+        if settled {
             column.role = ColumnRole::UnitOfMeasure;
             column.evidence = Evidence::HoldsUnits;
         }
