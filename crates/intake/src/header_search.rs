@@ -10,7 +10,7 @@ use plumbline_core::reading::Layout;
 
 use crate::cell;
 use crate::header::{self, Header, HeaderReader, is_measurement};
-use crate::heading;
+use crate::heading::{self, vocabulary};
 use crate::records::{Piece, Splitter};
 
 /// Rows that are looked at for a header.
@@ -105,11 +105,31 @@ fn in_looks(looks: Vec<Look>, delimiter: u8, reader: &HeaderReader) -> Option<Fo
             return wide;
         }
     }
-    let others = [long_by_cells(&looks, delimiter, reader), turned(&looks, delimiter, reader)];
+    let on_its_side = turned(&looks, delimiter, reader);
+    let sides = |long: &FoundHeader| on_its_side.is_some() && averages_samples(&looks, long);
+    let wide = wide.filter(|found| found.header.layout != Layout::Long || !sides(found));
+    let by_cells = long_by_cells(&looks, delimiter, reader).filter(|found| !sides(found));
+    let others = [by_cells, on_its_side];
     others.into_iter().flatten().fold(wide, |best, other| match best {
         Some(best) if best.elements >= other.elements => Some(best),
         _ => Some(other),
     })
+}
+
+/// True where a long table's values are an average of the columns before it, whose headings are no word known here:
+/// they may be samples, and an average of samples clears what one of them holds.
+fn averages_samples(looks: &[Look], long: &FoundHeader) -> bool {
+    let columns = &long.header.columns;
+    let is_value = |column: &&ColumnMeaning| matches!(column.role, ColumnRole::AnyValue { .. });
+    let Some(value) = columns.iter().find(is_value) else { return false };
+    value.evidence != Evidence::Told
+        && vocabulary::names_a_summary(&value.heading)
+        && columns.iter().take(value.column as usize - 1).any(|column| {
+            let at = column.column as usize - 1;
+            column.role == ColumnRole::Unused
+                && !vocabulary::names_a_summary(&column.heading)
+                && looks.iter().any(|look| look.line > long.line && look.measured.contains(&at))
+        })
 }
 
 fn wide_header(looks: &[Look], delimiter: u8) -> Option<FoundHeader> {

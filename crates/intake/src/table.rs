@@ -19,9 +19,9 @@ use crate::dates;
 use crate::gather::Gather;
 use crate::header::{self, Header, HeaderReader, holds_measurements};
 use crate::header_search::{FoundHeader, Sample};
-use crate::heading::{self, NamedElement};
+use crate::heading::{self, NamedElement, vocabulary};
 use crate::plan::Plan;
-use crate::preamble;
+use crate::preamble::{self, StatedLine};
 use crate::records::{Piece, Record};
 use crate::turned::TurnedRows;
 
@@ -60,6 +60,9 @@ pub(crate) struct Table {
     pub(crate) stated: Vec<(Identity, String)>,
     stated_unit: Option<Unit>,
     stated_multiple: Option<SigmaMultiple>,
+    /// Lines state units, or multiples, that differ.
+    unit_contested: bool,
+    multiple_contested: bool,
     pub(crate) template: Option<IdTemplate>,
     pub(crate) gather: Gather,
     /// What the names of elements in a long table mean.
@@ -108,6 +111,8 @@ impl Table {
             stated: Vec::new(),
             stated_unit: None,
             stated_multiple: None,
+            unit_contested: false,
+            multiple_contested: false,
             template: None,
             gather: Gather::default(),
             names: HashMap::default(),
@@ -183,19 +188,118 @@ impl Table {
                     self.stated.push((identity, line.value.clone()));
                 }
             }
-            Some(StatedUse::Unit(unit)) => self.stated_unit = self.stated_unit.or(Some(unit)),
-            Some(StatedUse::Multiple(multiple)) => {
-                self.stated_multiple = self.stated_multiple.or(Some(multiple));
-            }
+            Some(StatedUse::Unit(unit)) => self.state_unit(unit, record.line, &line),
+            Some(StatedUse::Multiple(multiple)) => self.state_multiple(multiple, record.line, &line),
             None => {}
         }
-        let used_as = line.used_as;
+        let used_as = line.used_as.filter(|used| match used {
+            StatedUse::Identity(_) => true,
+            StatedUse::Unit(_) => self.stated_unit.is_some(),
+            StatedUse::Multiple(_) => self.stated_multiple.is_some(),
+        });
         self.source.stated.push(Stated {
             line: record.line,
             key: cut(&line.key),
             value: cut(&line.value),
             used_as,
         });
+    }
+
+    /// Takes a unit that a line states. Of two that differ neither is used: the wrong one would be off by thousands.
+    fn state_unit(&mut self, unit: Unit, line: u32, said: &StatedLine) {
+        let first = !self.unit_contested && self.stated_unit.is_none();
+        if first {
+            self.stated_unit = Some(unit);
+        } else if self.stated_unit != Some(unit) {
+            self.stated_unit = None;
+            self.unit_contested = true;
+            self.say_stated_twice(line, said, |used| matches!(used, StatedUse::Unit(_)));
+        }
+    }
+
+    /// Takes a multiple that a line states. Of two that differ neither is used.
+    fn state_multiple(&mut self, multiple: SigmaMultiple, line: u32, said: &StatedLine) {
+        let first = !self.multiple_contested && self.stated_multiple.is_none();
+        if first {
+            self.stated_multiple = Some(multiple);
+        } else if self.stated_multiple != Some(multiple) {
+            self.stated_multiple = None;
+            self.multiple_contested = true;
+            self.say_stated_twice(line, said, |used| matches!(used, StatedUse::Multiple(_)));
+        }
+    }
+
+    fn say_stated_twice(&mut self, line: u32, said: &StatedLine, same: fn(&StatedUse) -> bool) {
+        // Above the table nothing has been read under the first one yet.
+        if self.source.blocks.is_empty() {
+            for stated in &mut self.source.stated {
+                stated.used_as = stated.used_as.take().filter(|used| !same(used));
+            }
+        }
+        let text = format!("{}: {}", said.key, said.value);
+        self.notice((line, 0), NoticeCode::StatedTwice, text.as_bytes());
+    }
+
+    /// Takes a line between tables that states something of the readings below it: another lot, another unit.
+    ///
+    /// A unit or a multiple that contradicts the one before it ends the block: what is below is read under neither.
+    fn stated_between(&mut self, record: &Record<'_>) -> bool {
+        let mut filled = record.cells().filter(|cell| !cell.trim_ascii().is_empty());
+        let (Some(only), None) = (filled.next(), filled.next()) else { return false };
+        let text = cell::text(only).into_owned();
+        let Some(line) = preamble::stated(&[text.as_str()]) else { return false };
+        let (unit, multiple) = (self.stated_unit, self.stated_multiple);
+        match line.used_as {
+            None => return false,
+            Some(StatedUse::Identity(identity)) => {
+                self.stated.retain(|(known, _)| *known != identity);
+                self.stated.push((identity, line.value.clone()));
+                // Rows below are another reading's, whatever names them.
+                self.gather = Gather::default();
+                let said = format!("{}: {}", line.key, line.value);
+                self.notice((record.line, 0), NoticeCode::StatedAbove, said.as_bytes());
+            }
+            // What the rows above were read under came from elsewhere, which this may contradict.
+            Some(StatedUse::Unit(other)) => {
+                self.unit_contested |= self.stated_unit.is_none();
+                self.state_unit(other, record.line, &line);
+            }
+            Some(StatedUse::Multiple(other)) => {
+                self.multiple_contested |= self.stated_multiple.is_none();
+                self.state_multiple(other, record.line, &line);
+            }
+        }
+        if (unit, multiple) != (self.stated_unit, self.stated_multiple) {
+            let (header, mark) = (self.headers.of_headings(self.headings.clone()), self.plan.mark.decimal);
+            self.begin_block(header, record.line, mark);
+        }
+        true
+    }
+
+    /// The name of a row that is no sample's: an average, a spread, a limit.
+    fn summary_row(&self, record: &Record<'_>) -> Option<(usize, String)> {
+        let id = self.plan.identities.iter().find(|(_, identity)| *identity == Identity::Id);
+        let at = id.map_or(0, |(at, _)| *at);
+        let measured = self.plan.elements.iter().any(|planned| planned.value == at);
+        let names_element = self.plan.row_element.is_some_and(|named| named.name == at);
+        let name = record.cell(at).trim_ascii();
+        // A longer cell is no such word.
+        if measured || names_element || name.is_empty() || name.len() > LONGEST_FOUND {
+            return None;
+        }
+        let name = cell::text(name);
+        vocabulary::names_a_summary(&name).then(|| (at, name.into_owned()))
+    }
+
+    /// The second sample a row names under the same heading, where two tables stand side by side.
+    fn second_sample(&self, record: &Record<'_>) -> Option<usize> {
+        let (first, others) = self.plan.samples.split_first()?;
+        let own = record.cell(*first).trim_ascii();
+        let other = |at: &&usize| {
+            let cell = record.cell(**at).trim_ascii();
+            !cell.is_empty() && cell != own
+        };
+        others.iter().find(other).copied()
     }
 
     fn preview(&mut self, record: &Record<'_>) {
@@ -399,6 +503,9 @@ impl Table {
         if first {
             self.notice((line, 0), NoticeCode::TableTurned, b"");
         }
+        for (place, name) in &turned.summaries {
+            self.count(*place, NoticeCode::SummaryRow, name);
+        }
         for reading in &turned.readings {
             let record = Record::put_together(&reading.bytes, &reading.ends, &reading.places);
             self.wide_reading(&record);
@@ -433,6 +540,20 @@ impl Table {
         {
             let found = cell::text(record.cell(extra)).into_owned();
             self.refuse((record.line, extra as u32 + 1), NoticeCode::RowTooLong, &found, rows);
+            return;
+        }
+        if self.stated_between(record) {
+            self.source.set_aside[SetAside::Remark as usize] += rows;
+            return;
+        }
+        if let Some((at, name)) = self.summary_row(record) {
+            self.count((record.line, at as u32 + 1), NoticeCode::SummaryRow, &name);
+            self.source.set_aside[SetAside::Remark as usize] += rows;
+            return;
+        }
+        if let Some(at) = self.second_sample(record) {
+            let found = cell::text(record.cell(at)).into_owned();
+            self.refuse((record.line, at as u32 + 1), NoticeCode::TwoReadingsInRow, &found, rows);
             return;
         }
         if self.nothing_usable(record) {
