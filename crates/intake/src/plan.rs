@@ -160,7 +160,14 @@ impl Plan {
                         ColumnRole::AnyLimit { unit } => Some((place(other), unit)),
                         _ => None,
                     }),
-                    rivals: Vec::new(),
+                    // Other columns that may hold the value: what is a verdict or a remark there is no rival.
+                    rivals: columns
+                        .iter()
+                        .filter(|other| {
+                            other.evidence == Evidence::AlreadyTaken && heading::says_a_value(&other.heading)
+                        })
+                        .map(place)
+                        .collect(),
                     as_oxide: None,
                 });
             }

@@ -73,6 +73,8 @@ pub(crate) struct Table {
     preview_bytes: usize,
     /// Kept between rows so that they need no memory of their own.
     pub(crate) key: Vec<u8>,
+    /// The key of the last row of a long table that names its reading.
+    pub(crate) named_key: Vec<u8>,
     pub(crate) cells: Vec<(usize, Cell, Written)>,
 }
 
@@ -120,6 +122,7 @@ impl Table {
             turned: None,
             preview_bytes: 0,
             key: Vec::new(),
+            named_key: Vec::new(),
             cells: Vec::new(),
         }
     }
@@ -240,40 +243,60 @@ impl Table {
         self.notice((line, 0), NoticeCode::StatedTwice, text.as_bytes());
     }
 
-    /// Takes a line between tables that states something of the readings below it: another lot, another unit.
+    /// A line that states something of the readings below it, in one cell: another lot, another unit.
+    fn stated_line(record: &Record<'_>) -> Option<StatedLine> {
+        let mut filled = record.cells().filter(|cell| !cell.trim_ascii().is_empty());
+        let (Some(only), None) = (filled.next(), filled.next()) else { return None };
+        preamble::stated(&[&*cell::text(only)]).filter(|line| line.used_as.is_some())
+    }
+
+    /// Takes what a line between tables states.
+    fn hear(&mut self, said: &StatedLine, line: u32) {
+        match said.used_as {
+            None => {}
+            Some(StatedUse::Identity(identity)) => {
+                self.stated.retain(|(known, _)| *known != identity);
+                self.stated.push((identity, said.value.clone()));
+                // Rows below are another reading's, whatever names them.
+                self.gather = Gather::default();
+                let text = format!("{}: {}", said.key, said.value);
+                self.notice((line, 0), NoticeCode::StatedAbove, text.as_bytes());
+            }
+            // What the rows above were read under came from elsewhere, which this may contradict.
+            Some(StatedUse::Unit(unit)) => {
+                self.unit_contested |= self.stated_unit.is_none();
+                self.state_unit(unit, line, said);
+            }
+            Some(StatedUse::Multiple(multiple)) => {
+                self.multiple_contested |= self.stated_multiple.is_none();
+                self.state_multiple(multiple, line, said);
+            }
+        }
+    }
+
+    /// Takes a line between the rows that states something of those below it.
     ///
     /// A unit or a multiple that contradicts the one before it ends the block: what is below is read under neither.
     fn stated_between(&mut self, record: &Record<'_>) -> bool {
-        let mut filled = record.cells().filter(|cell| !cell.trim_ascii().is_empty());
-        let (Some(only), None) = (filled.next(), filled.next()) else { return false };
-        let text = cell::text(only).into_owned();
-        let Some(line) = preamble::stated(&[text.as_str()]) else { return false };
-        let (unit, multiple) = (self.stated_unit, self.stated_multiple);
-        match line.used_as {
-            None => return false,
-            Some(StatedUse::Identity(identity)) => {
-                self.stated.retain(|(known, _)| *known != identity);
-                self.stated.push((identity, line.value.clone()));
-                // Rows below are another reading's, whatever names them.
-                self.gather = Gather::default();
-                let said = format!("{}: {}", line.key, line.value);
-                self.notice((record.line, 0), NoticeCode::StatedAbove, said.as_bytes());
-            }
-            // What the rows above were read under came from elsewhere, which this may contradict.
-            Some(StatedUse::Unit(other)) => {
-                self.unit_contested |= self.stated_unit.is_none();
-                self.state_unit(other, record.line, &line);
-            }
-            Some(StatedUse::Multiple(other)) => {
-                self.multiple_contested |= self.stated_multiple.is_none();
-                self.state_multiple(other, record.line, &line);
-            }
-        }
-        if (unit, multiple) != (self.stated_unit, self.stated_multiple) {
+        let Some(said) = Self::stated_line(record) else { return false };
+        let before = (self.stated_unit, self.stated_multiple);
+        self.hear(&said, record.line);
+        if before != (self.stated_unit, self.stated_multiple) {
             let (header, mark) = (self.headers.of_headings(self.headings.clone()), self.plan.mark.decimal);
             self.begin_block(header, record.line, mark);
         }
         true
+    }
+
+    /// True for a row that a table on its side has: its first cell names an element with its unit, and no sample.
+    fn is_turned_row(&self, record: &Record<'_>) -> bool {
+        let id = self.plan.identities.iter().find(|(_, identity)| *identity == Identity::Id);
+        let Some((at, _)) = id.filter(|_| !self.is_long()) else { return false };
+        let name = record.cell(*at).trim_ascii();
+        // Cheap to tell for nearly every row: a symbol with a unit is short and has a space, a bracket or a percent sign.
+        let may_be =
+            name.len() <= LONGEST_FOUND && name.iter().any(|byte| matches!(byte, b' ' | b'(' | b'[' | b'%'));
+        may_be && heading::element_cell(&cell::text(name)).is_some_and(|named| named.unit.is_some())
     }
 
     /// The name of a row that is no sample's: an average, a spread, a limit.
@@ -463,7 +486,14 @@ impl Table {
 
     fn turned_row(&mut self, record: &Record<'_>) {
         // A record over several lines has used up as many rows; here they are the rest of the same row.
+        if self.turned_ends(record) {
+            return;
+        }
         let Some(rows) = &mut self.turned else { return };
+        // After a line between tables: the row that names the readings is the heading, as it is of the first one.
+        if rows.is_empty() && heading::element_cell(&cell::text(record.cell(rows.labels()))).is_none() {
+            self.source.set_aside[SetAside::Heading as usize] += 1;
+        }
         if rows.starts_again(record) {
             let again = std::mem::replace(rows, TurnedRows::new(rows.labels()));
             self.turn(&again);
@@ -478,6 +508,30 @@ impl Table {
         if !rows.keep(record) {
             self.refuse((record.line, 0), NoticeCode::UnderUnknownHeading, "", 1);
         }
+    }
+
+    /// Ends a table on its side where a heading row follows, or a line that states another lot or unit.
+    fn turned_ends(&mut self, record: &Record<'_>) -> bool {
+        let said = Self::stated_line(record);
+        let header = self.headers.read(record).filter(|header| {
+            header.layout != Layout::Turned && heading::names_a_reading_and_a_unit(&header.columns)
+        });
+        if said.is_none() && header.is_none() {
+            return false;
+        }
+        let Some(rows) = self.turned.take() else { return false };
+        self.turn(&rows);
+        if let Some(said) = said {
+            self.hear(&said, record.line);
+            self.source.set_aside[SetAside::Remark as usize] += 1;
+            self.turned = Some(TurnedRows::new(rows.labels()));
+        } else if let Some(header) = header {
+            let mark = self.plan.mark.decimal;
+            self.begin_block(header, record.line, mark);
+            self.notice((record.line, 0), NoticeCode::NewHeader, b"");
+            self.source.set_aside[SetAside::Heading as usize] += 1;
+        }
+        true
     }
 
     /// Reads a table on its side that has come to its end.
@@ -544,6 +598,10 @@ impl Table {
         }
         if self.stated_between(record) {
             self.source.set_aside[SetAside::Remark as usize] += rows;
+            return;
+        }
+        if self.is_turned_row(record) {
+            self.refuse((record.line, 0), NoticeCode::UnderUnknownHeading, "", rows);
             return;
         }
         if let Some((at, name)) = self.summary_row(record) {
