@@ -567,8 +567,11 @@ impl Table {
             self.source.readings.set_rows_of(at, 0);
         }
         let counted = |lines: &[u32]| lines.iter().filter(|at| !(heading_row && **at == line)).count() as u64;
-        self.source.rows_turned += counted(&turned.used);
-        self.source.set_aside[SetAside::Remark as usize] += counted(&turned.unused);
+        let (used, unused) = (counted(&turned.used), counted(&turned.unused));
+        // Without a reading (all its columns are limits, say) no row is in one.
+        let (used, unused) = if turned.readings.is_empty() { (0, used + unused) } else { (used, unused) };
+        self.source.rows_turned += used;
+        self.source.set_aside[SetAside::Remark as usize] += unused;
     }
 
     fn row(&mut self, record: &Record<'_>) {
