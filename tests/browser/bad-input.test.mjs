@@ -1,6 +1,7 @@
 // What is broken is told as what, where, why and what to do; everything else still loads.
 
 import assert from "node:assert/strict";
+import { truncateSync, unlinkSync } from "node:fs";
 import { test } from "node:test";
 import { browsers, visitChromium, writtenFiles } from "./drive.mjs";
 
@@ -19,6 +20,44 @@ for (const { name, visit: open } of browsers) {
       for (const text of sources.filter((source) => !source.startsWith("good.csv"))) assert.match(text, /not read/);
       await visit.goTo("says");
       assert.match(await visit.text("#readings-shown"), /^2 of 2/);
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+}
+
+for (const { name, visit: open } of browsers) {
+  test(`in ${name} files that vanish or are cut short after they were chosen are refused with the reason, and the others stand`, async () => {
+    const visit = await open();
+    try {
+      const table = (id) => GOOD.replaceAll("S-", `${id}-`);
+      const [good, gone, shorter] = writtenFiles({ "good.csv": table("A"), "gone.csv": table("B"), "shorter.csv": table("C") });
+      await visit.choose("Result files", [good, gone, shorter]);
+      await visit.event(/3 of 3 files read/);
+      unlinkSync(gone);
+      truncateSync(shorter, 90);
+      // Any answer about how files are read has them read again.
+      await visit.goTo("came-in");
+      await visit.evaluate(() => {
+        const fold = [...document.querySelectorAll("details.source")].find((one) => one.textContent.includes("good.csv"));
+        fold.open = true;
+      });
+      await visit.until("the file's controls", () => document.querySelector("details[id^='act-correct']") !== null);
+      await visit.evaluate(() => {
+        document.querySelector("details[id^='act-correct']").open = true;
+      });
+      await visit.until("the decimal mark", () => document.querySelector("form[id*=decimal_mark] input") !== null);
+      await visit.click("form[id*=decimal_mark] input");
+      await visit.click("form[id*=decimal_mark] button");
+      await visit.until("both troubles", () => document.querySelectorAll("#troubles .trouble").length === 2);
+      assert.match(await visit.text("#troubles"), /gone\.csv[\s\S]*shorter\.csv/);
+      await visit.reviewed();
+      await visit.goTo("says");
+      assert.match(await visit.text("#readings-shown"), /^2 of 2/);
+      await visit.goTo("came-in");
+      const sources = await visit.evaluate(() => [...document.querySelectorAll("details.source > summary")].map((source) => source.innerText));
+      assert.equal(sources.filter((source) => /not read/.test(source)).length, 2);
       assert.deepEqual(visit.complaints, []);
     } finally {
       await visit.close();

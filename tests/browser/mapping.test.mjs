@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { browsers, visitChromium, writtenFiles } from "./drive.mjs";
+import { workbookOf, zipOf } from "./packing.mjs";
 
 // Headings of nobody's: no word that is known but Pb, and no unit is stated.
 const ODD = `Kxyz;Wxyz;Pb;Pb dev;Qxyz;Uxyz\n${[1, 2, 3].map((n) => `P7-L13-${n};H-2;${n * 12};${n};${n * 700};fine`).join("\n")}\n`;
@@ -300,3 +301,58 @@ test("the encoding of a text is shown with how it was found, and another can be 
     await visit.close();
   }
 });
+
+test("all sheets of a workbook are listed, the one that was read is picked, and another is one press away", async () => {
+  const visit = await visitChromium();
+  try {
+    const head = ["Sample", "Pb mg/kg", "Pb u (1s)", "Cd mg/kg"];
+    const book = workbookOf([
+      { name: "Notes", rows: [["made by hand"]] },
+      { name: "Monday", rows: [head, ["M-1", 12, 1, 2], ["M-2", 13, 1, 2]] },
+      { name: "Draft", hidden: true, rows: [["Sample", "Pb mg/kg", "Pb u (1s)"], ["D-1", 99, 1]] },
+    ]);
+    await visit.choose("Result files", writtenFiles({ "week.xlsx": book }));
+    await visit.reviewed();
+    await visit.goTo("came-in");
+    const listed = await visit.evaluate(() => [...document.querySelectorAll("form[id^=act-sheet] .choice")].map((one) => [one.innerText, one.querySelector("input").checked]));
+    assert.equal(listed.length, 3);
+    assert.match(listed[1][0], /^Monday: 3 rows[\s\S]*read now$/);
+    assert.match(listed[2][0], /^Draft[\s\S]*hidden/);
+    assert.deepEqual(listed.map(([, picked]) => picked), [false, true, false]);
+    await visit.click("form[id^=act-sheet] .choice:nth-child(3) input");
+    await visit.click("form[id^=act-sheet] button");
+    await visit.event(/sheet "Draft" chosen/);
+    assert.deepEqual((await findings(visit)).readings.map((reading) => reading.id), ["D-1"]);
+    await visit.click("#undo");
+    await visit.event(/^Undone/);
+    assert.deepEqual((await findings(visit)).readings.map((reading) => reading.id), ["M-1", "M-2"]);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+for (const { name, visit: open } of browsers) {
+  test(`in ${name} each table of an archive is a file of its own that names the archive, and they are taken out together`, async () => {
+    const visit = await open();
+    try {
+      const table = (id) => `Sample,Pb mg/kg,Pb u (1s)\n${id},12,1\n`;
+      const packed = zipOf({ "a/one.csv": table("A-1"), "two.csv": table("B-1"), "read me.txt": "Dear inspector,\nsee inside.\n" });
+      await visit.choose("Result files", writtenFiles({ "stick.zip": packed, "zz.csv": table("Z-1") }));
+      await visit.event(/2 of 2 files read/);
+      await visit.goTo("came-in");
+      await visit.evaluate(() => {
+        for (const fold of document.querySelectorAll("details.source")) fold.open = true;
+      });
+      await visit.until("the archive's name", () => document.querySelectorAll("details.source .facts").length >= 3);
+      assert.match(await visit.evaluate(() => [...document.querySelectorAll("details.source")].find((one) => one.textContent.includes("one.csv")).innerText), /From the archive\s+stick\.zip/);
+      assert.deepEqual((await findings(visit)).readings.map((reading) => reading.id).sort(), ["A-1", "B-1", "Z-1"]);
+      await visit.evaluate(() => [...document.querySelectorAll("details.source button")].find((one) => one.textContent.startsWith("Take the whole archive stick.zip out")).click());
+      await visit.event(/stick\.zip was taken out/);
+      assert.deepEqual((await findings(visit)).readings.map((reading) => reading.id), ["Z-1"]);
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+}

@@ -320,7 +320,7 @@ impl Settings {
         self.of_source(ActKind::Sheet, source)
     }
 
-    /// The line a person said the heading stands on.
+    /// The line a person said the heading stands on; 0 for a table without one.
     pub fn header_line(&self, source: &str) -> Option<u32> {
         self.exact(ActKind::HeaderLine, &Target::Source(source.to_owned())).and_then(|line| line.parse().ok())
     }
@@ -487,10 +487,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::DecimalMark => one_of(&[",", "."]),
         ActKind::DetectionInErrorColumn => one_of(&["limit", "one_error"]),
         ActKind::ColumnRole => parse_column_role(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
-        ActKind::HeaderLine => match value.parse::<u32>() {
-            Ok(1..) => Ok(()),
-            _ => Err(ProblemCode::OutOfRange),
-        },
+        ActKind::HeaderLine => value.parse::<u32>().map(|_| ()).map_err(|_| ProblemCode::OutOfRange),
         ActKind::TextEncoding => one_of(&TEXT_ENCODINGS),
         ActKind::Sheet => (!value.is_empty()).then_some(()).ok_or(ProblemCode::Missing),
         ActKind::DateOrder => DateOrder::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName),

@@ -32,8 +32,17 @@ pub(crate) struct RowSays {
     pub(crate) unit: RowUnit,
     /// How many sigmas its uncertainties stand for, in a table whose rows say so.
     pub(crate) multiple: Option<SigmaMultiple>,
-    /// A mark that says the row's element was below detection.
-    pub(crate) below: bool,
+    /// What a mark says of the row's element.
+    pub(crate) below: BelowSays,
+}
+
+/// What a mark for "below detection" says.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(crate) enum BelowSays {
+    Nothing,
+    Below,
+    /// Something that is neither yes nor no.
+    Unclear,
 }
 
 /// The units and plans that hold for one cell.
@@ -97,10 +106,13 @@ impl Table {
             oxide: planned.oxide,
         };
         let last_kept = &mut planned.last_kept;
-        if says.below {
-            self.marked_below(record, sight, last_kept, rules)
-        } else {
-            self.measured_cell(record, sight, last_kept, says, rules)
+        match says.below {
+            BelowSays::Nothing => self.measured_cell(record, sight, last_kept, says, rules),
+            BelowSays::Below => self.marked_below(record, sight, last_kept, rules),
+            BelowSays::Unclear => {
+                let written = self.keep(last_kept, record.cell(sight.value));
+                (Cell { state: CellState::Text, ..Cell::NO_COLUMN }, written)
+            }
         }
     }
 
@@ -279,6 +291,19 @@ impl Table {
         if let Some(limit) = self.limit_of_non_detect(record, sight, rules) {
             cell.state = CellState::BelowDetection;
             cell.value = limit;
+            // A number above the limit it is said to lie below: one of them is wrong, and nobody can tell which.
+            let above = match cell::read(raw, self.plan.mark) {
+                CellText::Number(number, own) | CellText::WithError(number, _, own) => own
+                    .or(sight.unit)
+                    .and_then(|unit| number.to_mass_fraction(unit, Rounding::Nearest))
+                    .is_none_or(|stated| of_element(sight.oxide, stated, Rounding::Nearest) > limit),
+                CellText::MarkUnclear | CellText::Above(..) | CellText::Unreadable => true,
+                _ => false,
+            };
+            if above {
+                cell = Cell { state: CellState::Text, ..Cell::NO_COLUMN };
+                self.notice(record.place(sight.value), NoticeCode::CellNotUnderstood, raw);
+            }
         } else if let CellText::Number(number, own) | CellText::Below(number, own) =
             cell::read(raw, self.plan.mark)
             && !number.negative

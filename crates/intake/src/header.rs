@@ -51,7 +51,7 @@ impl HeaderReader {
         if !known_by_hand && holds_measurements(record) {
             return None;
         }
-        let header = self.of_headings(headings(record));
+        let header = self.of_headings(&headings(record));
         let (mut values, mut others, mut with_unit) = (0, 0, false);
         for column in &header.columns {
             match column.role {
@@ -68,14 +68,14 @@ impl HeaderReader {
     }
 
     /// The header of these headings, whatever they are.
-    pub(crate) fn of_headings(&self, headings: Vec<String>) -> Header {
-        let fingerprint = fingerprint(&headings);
+    pub(crate) fn of_headings(&self, headings: &[String]) -> Header {
+        let fingerprint = fingerprint(headings);
         let roles = self.told.get(&fingerprint).map_or(&[][..], Vec::as_slice);
         let element_told =
             roles.iter().find(|(_, role)| *role == ColumnRole::ElementName).map(|(column, _)| *column);
         let columns = match element_told {
-            Some(column) => heading::long_roles(&headings, column as usize - 1),
-            None => heading::meanings(&headings),
+            Some(column) => heading::long_roles(headings, column as usize - 1),
+            None => heading::meanings(headings),
         };
         self.with_roles(columns, fingerprint)
     }
@@ -158,7 +158,7 @@ pub(crate) fn is_measurement(cell: &[u8]) -> bool {
 /// a header for lead. A bare `LOD` may head a column.
 pub(crate) fn holds_measurements(record: &Record<'_>) -> bool {
     record.cells().any(|cell| {
-        let word = cell.trim_ascii().first().is_some_and(|first| first.is_ascii_alphabetic());
+        let word = cell.trim_ascii().first().is_some_and(u8::is_ascii_alphabetic);
         !word && is_measurement(cell)
     })
 }

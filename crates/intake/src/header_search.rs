@@ -71,7 +71,7 @@ pub(crate) fn find_header(
         widest = widest.max(looks.iter().map(|look| look.cells.len()).max().unwrap_or(0));
         let found = match told_line {
             Some(line) => told(&looks, delimiter, line, reader),
-            None => in_looks(looks, delimiter, reader),
+            None => in_looks(&looks, delimiter, reader),
         };
         if let Some(found) = found
             && best.as_ref().is_none_or(|best| found.elements > best.elements)
@@ -85,29 +85,35 @@ pub(crate) fn find_header(
     best.ok_or(if told_line.is_some() { NotFound::NothingOnLine } else { NotFound::NoElementColumn })
 }
 
-/// The row a person pointed at, under the delimiter that parts it best.
+/// The row a person pointed at, under the delimiter that parts it best; for a table without headings, the numbers of its
+/// columns.
 fn told(looks: &[Look], delimiter: u8, line: u32, reader: &HeaderReader) -> Option<FoundHeader> {
+    if line == 0 {
+        let columns = looks.iter().map(|look| look.cells.len()).max()?;
+        let header = reader.of_headings(&(1..=columns).map(|column| column.to_string()).collect::<Vec<_>>());
+        return Some(FoundHeader { delimiter, line, header, labels: None, elements: columns });
+    }
     let look = looks.iter().find(|look| look.line == line)?;
-    let header = reader.of_headings(look.cells.clone());
+    let header = reader.of_headings(&look.cells);
     let elements = heading::element_columns(&header.columns) * 1000 + look.cells.len();
     Some(FoundHeader { delimiter, line, header, labels: None, elements })
 }
 
 /// The best header under one delimiter: a wide table where two columns or more name elements, else whatever names
 /// most.
-fn in_looks(looks: Vec<Look>, delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
-    let wide = wide_header(&looks, delimiter);
+fn in_looks(looks: &[Look], delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
+    let wide = wide_header(looks, delimiter);
     let is_measured = |found: &FoundHeader| {
-        looks.iter().position(|look| look.line == found.line).is_some_and(|at| measured_below(&looks, at))
+        looks.iter().position(|look| look.line == found.line).is_some_and(|at| measured_below(looks, at))
     };
     let is_wide = |found: &FoundHeader| found.header.layout != Layout::Long && is_measured(found);
     if wide.as_ref().is_some_and(|found| found.elements >= 2 && is_wide(found)) {
         return wide;
     }
-    let on_its_side = turned(&looks, delimiter, reader);
-    let sides = |long: &FoundHeader| on_its_side.is_some() && stands_behind_samples(&looks, long);
+    let on_its_side = turned(looks, delimiter, reader);
+    let sides = |long: &FoundHeader| on_its_side.is_some() && stands_behind_samples(looks, long);
     let wide = wide.filter(|found| found.header.layout != Layout::Long || !sides(found));
-    let by_cells = long_by_cells(&looks, delimiter, reader).filter(|found| !sides(found));
+    let by_cells = long_by_cells(looks, delimiter, reader).filter(|found| !sides(found));
     // One element with its unit is a table too: another one further down must not take its rows for its own.
     let first = |found: &FoundHeader| {
         [&by_cells, &on_its_side].into_iter().flatten().all(|other| other.line >= found.line)

@@ -9,7 +9,7 @@ use plumbline_core::reading::{Cell, CellState, Layout, NoticeCode, SetAside};
 
 use crate::cell;
 use crate::dates;
-use crate::element_cell::{RowSays, RowUnit};
+use crate::element_cell::{BelowSays, RowSays, RowUnit};
 use crate::header;
 use crate::heading::{self, NamedElement};
 use crate::plan::{RowElement, TimePlan};
@@ -116,7 +116,7 @@ impl Table {
             self.plan.multiple_column.filter(|_| self.plan.block_multiple.is_some()).map(|at| {
                 SigmaMultiple::from_text(&cell::text(record.cell(at))).unwrap_or(SigmaMultiple::ONE)
             });
-        RowSays { unit: self.row_unit(record), multiple, below: false }
+        RowSays { unit: self.row_unit(record), multiple, below: BelowSays::Nothing }
     }
 
     /// What the row's own unit column states.
@@ -252,7 +252,20 @@ impl Table {
             self.count(record.place(named.name), NoticeCode::OxideConverted, &oxide.to_string());
         }
         let mut says = self.row_says(record);
-        says.below = named.below_mark.is_some_and(|at| is_mark(record.cell(at)));
+        says.below = match named.below_mark.map(|at| (at, mark(record.cell(at)))) {
+            None => BelowSays::Nothing,
+            Some((_, Some(below))) => {
+                if below {
+                    BelowSays::Below
+                } else {
+                    BelowSays::Nothing
+                }
+            }
+            Some((at, None)) => {
+                self.notice(record.place(at), NoticeCode::CellNotUnderstood, record.cell(at));
+                BelowSays::Unclear
+            }
+        };
         let rules = self.rules;
         let (cell, written) = self.element_cell(record, &mut planned, says, rules);
         if let Some(kept) = self.plan.elements.first_mut() {
@@ -342,11 +355,17 @@ impl Table {
     }
 }
 
-/// Cells of a yes-or-no column that say no (common practice, no source).
-const SAY_NO: [&str; 12] = ["", "0", "0.0", "no", "false", "n", "-", "nein", "non", "f", "否", "いいえ"];
+/// Cells of a column of marks that say no, and those that say yes (common practice, no source). Anything else says
+/// nothing, and what stands beside it is then open.
+const SAY_NO: [&str; 12] = ["", "0", "0.0", "no", "false", "n", "f", "nein", "non", "否", "いいえ", "아니오"];
+const SAY_YES: [&str; 21] = [
+    "1", "1.0", "yes", "y", "true", "t", "x", "<", "<lod", "< lod", "lod", "nd", "n.d.", "bdl", "below",
+    "ja", "oui", "sí", "是", "はい", "예",
+];
 
-/// True for a cell of such a column that says yes: `1`, `yes`, `x`, `<`, `true`.
-fn is_mark(cell: &[u8]) -> bool {
+/// What a cell of such a column says.
+fn mark(cell: &[u8]) -> Option<bool> {
     let text = cell::text(cell.trim_ascii()).to_lowercase();
-    !SAY_NO.contains(&text.as_str())
+    let says = |words: &[&str]| words.contains(&text.as_str());
+    if says(&SAY_NO) { Some(false) } else { says(&SAY_YES).then_some(true) }
 }

@@ -225,7 +225,7 @@ impl SourceReader {
             || Some(Container { name: self.name.clone(), sha256: sha256.to_owned(), bytes: self.bytes });
         let whole = |code, found: &str| {
             let mut source = refuse_source(&self.name, code, found);
-            source.sha256 = sha256.to_owned();
+            sha256.clone_into(&mut source.sha256);
             source.bytes = self.bytes;
             vec![source]
         };

@@ -186,14 +186,15 @@ impl Table {
         let cells: Vec<&str> = cells.iter().map(String::as_str).collect();
         let Some(line) = preamble::stated(&cells) else { return };
         match line.used_as {
-            Some(StatedUse::Identity(identity)) => {
-                if !self.stated.iter().any(|(known, _)| *known == identity) {
-                    self.stated.push((identity, line.value.clone()));
-                }
+            Some(StatedUse::Identity(identity))
+                if !self.stated.iter().any(|(known, _)| *known == identity) =>
+            {
+                self.stated.push((identity, line.value.clone()));
             }
             Some(StatedUse::Unit(unit)) => self.state_unit(unit, record.line, &line),
             Some(StatedUse::Multiple(multiple)) => self.state_multiple(multiple, record.line, &line),
-            None => {}
+            // The first line that names a lot, an operator and the like stands.
+            Some(StatedUse::Identity(_)) | None => {}
         }
         let used_as = line.used_as.filter(|used| match used {
             StatedUse::Identity(_) => true,
@@ -282,7 +283,7 @@ impl Table {
         let before = (self.stated_unit, self.stated_multiple);
         self.hear(&said, record.line);
         if before != (self.stated_unit, self.stated_multiple) {
-            let (header, mark) = (self.headers.of_headings(self.headings.clone()), self.plan.mark.decimal);
+            let (header, mark) = (self.headers.of_headings(&self.headings), self.plan.mark.decimal);
             self.begin_block(header, record.line, mark);
         }
         true
@@ -399,13 +400,22 @@ impl Table {
     }
 
     fn say_of_columns(&mut self, columns: &[ColumnMeaning], line: u32, layout: Layout) {
+        // A table of rocks has a dozen oxides: they are named together.
+        let oxides: Vec<&ColumnMeaning> = columns
+            .iter()
+            .filter(|column| {
+                column.evidence == Evidence::OxideHeading && matches!(column.role, ColumnRole::Value { .. })
+            })
+            .collect();
+        if let Some(first) = oxides.first() {
+            let place = if layout == Layout::Turned { (line, 0) } else { (line, first.column) };
+            let named: Vec<&str> = oxides.iter().map(|column| column.heading.trim()).collect();
+            self.notice(place, NoticeCode::OxideConverted, named.join(", ").as_bytes());
+        }
         for column in columns {
             let code = match column.evidence {
                 Evidence::UnitNotUnderstood => NoticeCode::UnitNotKnown,
                 Evidence::WordsNotUnderstood => NoticeCode::HeadingNotUnderstood,
-                Evidence::OxideHeading if matches!(column.role, ColumnRole::Value { .. }) => {
-                    NoticeCode::OxideConverted
-                }
                 Evidence::AlreadyTaken if heading::value_element(&column.heading).is_some() => {
                     NoticeCode::ColumnTwice
                 }
@@ -437,6 +447,12 @@ impl Table {
 
     /// Gives one piece its fate.
     pub(crate) fn take(&mut self, piece: Piece<'_>) {
+        if let Some((found, sample)) = self.awaited.take_if(|(found, _)| found.line == 0) {
+            // No heading stands in the file: its first row is a row like the others.
+            self.sample = sample;
+            self.begin_block(found.header, 0, self.sample.mark);
+            self.may_be_unit_row = false;
+        }
         if let Some((found, sample)) = self.awaited.take() {
             match piece {
                 Piece::Record(record) if record.line >= found.line => {
@@ -710,7 +726,7 @@ impl Table {
         let Some(units) = heading::unit_row(&block.columns, &cells) else { return false };
         if block.first_reading < self.source.readings.len() {
             // Under a repeated heading: rows above keep the units they were read in.
-            let (header, mark) = (self.headers.of_headings(self.headings.clone()), self.plan.mark.decimal);
+            let (header, mark) = (self.headers.of_headings(&self.headings), self.plan.mark.decimal);
             self.begin_block(header, record.line, mark);
             self.may_be_unit_row = false;
         }

@@ -155,7 +155,7 @@ impl TurnedRows {
     /// Turns the table: `told` gives a role to each label after what a person said.
     pub(crate) fn turn(&self, told: &mut dyn FnMut(Vec<ColumnMeaning>) -> Vec<ColumnMeaning>) -> TurnedTable {
         let mut columns = heading::meanings(&self.labels_text());
-        self.name_the_readings(&mut columns);
+        TurnedRows::name_the_readings(&mut columns);
         let unit_column = self.unit_column(&columns);
         if let Some(units) = unit_column {
             self.apply_units(&mut columns, units);
@@ -219,7 +219,7 @@ impl TurnedRows {
             rows.map(|(_, row)| row.line).collect()
         };
         let (used, unused) = (lines(true), lines(false));
-        let columns = Self::with_columns_beside(columns, &beside);
+        let columns = TurnedRows::with_columns_beside(columns, &beside);
         let mark = match marks {
             (1.., 0) => Some(DecimalMark::Point),
             (0, 1..) => Some(DecimalMark::Comma),
@@ -229,7 +229,7 @@ impl TurnedRows {
     }
 
     /// The first row names the readings, unless a row of its own does.
-    fn name_the_readings(&self, columns: &mut [ColumnMeaning]) {
+    fn name_the_readings(columns: &mut [ColumnMeaning]) {
         let named = columns.iter().any(|column| column.role == ColumnRole::Identity(Identity::Id));
         if let Some(first) = columns.first_mut().filter(|_| !named)
             && matches!(first.role, ColumnRole::Unused | ColumnRole::ElementName)

@@ -1,5 +1,8 @@
 //! Rows of cells as the bytes of a file.
 
+use std::collections::BTreeMap;
+use std::sync::Mutex;
+
 use super::axes::{Container, Delimiter, Encoding, Form, LineEnd};
 use crate::packed::{Sheet, SheetCell, open_document, xlsx, zip};
 
@@ -88,8 +91,17 @@ impl Form {
 
     /// True where the encoding has every letter of the form.
     pub fn encodes(&self) -> bool {
-        encoded(self.encoding, &self.letters()).is_some()
+        self.letters().chars().filter(|letter| !letter.is_ascii()).all(|letter| has(self.encoding, letter))
     }
+}
+
+/// True where an encoding has a letter. Asked a million times for the same few, so the answers are kept.
+fn has(encoding: Encoding, letter: char) -> bool {
+    static KNOWN: Mutex<BTreeMap<(usize, char), bool>> = Mutex::new(BTreeMap::new());
+    let mut known = KNOWN.lock().expect("nobody panicked with it");
+    *known
+        .entry((encoding as usize, letter))
+        .or_insert_with(|| encoded(encoding, letter.encode_utf8(&mut [0; 4])).is_some())
 }
 
 fn encoded(encoding: Encoding, text: &str) -> Option<Vec<u8>> {

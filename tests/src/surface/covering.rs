@@ -1,6 +1,5 @@
 //! Few forms that hold every value of every axis, and every two values that go together.
 
-use std::collections::BTreeSet;
 use std::sync::OnceLock;
 
 use super::axes::Form;
@@ -16,6 +15,39 @@ const CANDIDATES: usize = 30;
 /// At least so many forms.
 const AT_LEAST: usize = 220;
 
+/// A set of pairs.
+struct Pairs {
+    /// Where each axis begins among all values of all axes.
+    begins: Vec<usize>,
+    values: usize,
+    held: Vec<bool>,
+}
+
+impl Pairs {
+    fn none() -> Pairs {
+        let mut begins = vec![0];
+        for size in Form::SIZES {
+            begins.push(begins.last().copied().unwrap_or(0) + size);
+        }
+        let values = begins.pop().unwrap_or(0);
+        Pairs { begins, values, held: vec![false; values * values] }
+    }
+
+    fn place(&self, (first, of_first, second, of_second): Pair) -> usize {
+        let value = |axis: u8, value: u8| self.begins[usize::from(axis)] + usize::from(value);
+        value(first, of_first) * self.values + value(second, of_second)
+    }
+
+    fn holds(&self, pair: Pair) -> bool {
+        self.held[self.place(pair)]
+    }
+
+    fn set(&mut self, pair: Pair, held: bool) {
+        let place = self.place(pair);
+        self.held[place] = held;
+    }
+}
+
 /// The forms, the same in every run.
 pub fn forms() -> &'static [Form] {
     static FORMS: OnceLock<Vec<Form>> = OnceLock::new();
@@ -23,16 +55,25 @@ pub fn forms() -> &'static [Form] {
 }
 
 fn make() -> Vec<Form> {
+    make_choices().iter().map(|choices| Form::of(choices)).collect()
+}
+
+fn make_choices() -> Vec<Vec<u8>> {
     let mut chance = Chance::new(62_321);
-    let mut open = possible_pairs(&mut chance);
+    let mut open = Pairs::none();
+    let possible: Vec<Pair> =
+        every_pair().filter(|pair| is_possible(*pair, &mut open, &mut chance)).collect();
     let mut forms: Vec<Vec<u8>> = Vec::new();
-    while let Some(pair) = open.first().copied() {
+    for pair in possible {
+        if !open.holds(pair) {
+            continue;
+        }
         let best = (0..CANDIDATES)
             .filter_map(|_| complete(pair, TRIES, &mut chance))
-            .max_by_key(|choices| pairs(choices).filter(|pair| open.contains(pair)).count())
+            .max_by_key(|choices| pairs(choices).filter(|pair| open.holds(*pair)).count())
             .expect("a possible pair was completed once");
         for pair in pairs(&best) {
-            open.remove(&pair);
+            open.set(pair, false);
         }
         forms.push(best);
     }
@@ -42,27 +83,30 @@ fn make() -> Vec<Form> {
             forms.push(more);
         }
     }
-    forms.iter().map(|choices| Form::of(choices)).collect()
+    forms
 }
 
-fn possible_pairs(chance: &mut Chance) -> BTreeSet<Pair> {
-    let mut known = BTreeSet::new();
+fn every_pair() -> impl Iterator<Item = Pair> {
     let axes = Form::SIZES.len() as u8;
-    for first in 0..axes {
-        for second in first + 1..axes {
-            for of_first in 0..size(first) {
-                for of_second in 0..size(second) {
-                    let pair = (first, of_first, second, of_second);
-                    if !known.contains(&pair)
-                        && let Some(choices) = complete(pair, TRIES, chance)
-                    {
-                        known.extend(pairs(&choices));
-                    }
-                }
-            }
+    (0..axes).flat_map(move |first| {
+        (first + 1..axes).flat_map(move |second| {
+            (0..size(first)).flat_map(move |of_first| {
+                (0..size(second)).map(move |of_second| (first, of_first, second, of_second))
+            })
+        })
+    })
+}
+
+/// True where some form has both values; all pairs of the form that was found are known then.
+fn is_possible(pair: Pair, known: &mut Pairs, chance: &mut Chance) -> bool {
+    if !known.holds(pair)
+        && let Some(choices) = complete(pair, TRIES, chance)
+    {
+        for pair in pairs(&choices) {
+            known.set(pair, true);
         }
     }
-    known
+    known.holds(pair)
 }
 
 fn size(axis: u8) -> u8 {
@@ -94,6 +138,8 @@ fn pairs(choices: &[u8]) -> impl Iterator<Item = Pair> + '_ {
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use super::*;
 
     #[test]
@@ -101,6 +147,11 @@ mod tests {
         let forms = forms();
         assert!(forms.len() >= AT_LEAST);
         assert!(forms.iter().all(Form::goes_together));
+        let choices = make_choices();
+        for (axis, size) in Form::SIZES.iter().enumerate() {
+            let values: BTreeSet<u8> = choices.iter().map(|choices| choices[axis]).collect();
+            assert_eq!(values.len(), *size, "every value of axis {axis}");
+        }
         let names: BTreeSet<_> = forms.iter().map(Form::name).collect();
         assert_eq!(names.len(), forms.len());
     }

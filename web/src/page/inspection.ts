@@ -5,8 +5,8 @@ import type { ActInput, ActView, Problem, Summary } from "../shared/door";
 import { actText } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
 import { freshInstance, inTurn, running, told, working, type Given } from "./instance";
-import { Cancelled, fileOf, joined, leaveOut, readWithoutTheBroken } from "./reading";
-import { recalled } from "./remembered";
+import { Cancelled, fileOf, headingsRead, joined, leaveOut, readWithoutTheBroken } from "./reading";
+import { HEADER, recalled } from "./browser-store";
 import { ANY_READING, change, state, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { say } from "./words";
@@ -93,11 +93,9 @@ export function addFiles(brought: Brought[]): Promise<void> {
       // Readings are numbered through all files, so the one looked at may bear another number from here on.
       change({ files, selected: null });
       await readWithoutTheBroken(false);
+      // Before anything is shown, or the page would show for a moment what another day's answers have set right.
+      if (await recallColumns()) await readWithoutTheBroken(true);
       await reviewOrNothing();
-      if (await recallColumns()) {
-        await readWithoutTheBroken(true);
-        await reviewOrNothing();
-      }
       const keys = new Set(added.map((file) => file.key));
       const whole = new Set(state.summary?.sources.filter((source) => source.read).map((source) => fileOf(source)?.key));
       const read = state.files.filter((file) => keys.has(file.key) && whole.has(file.key)).length;
@@ -112,9 +110,12 @@ export function addFiles(brought: Brought[]): Promise<void> {
 
 /** Puts on record what this browser remembers of the headings that came in and nobody has spoken of yet. */
 async function recallColumns(): Promise<boolean> {
-  if (state.summary === null || state.door === "train") return false;
+  if (state.door === "train") return false;
   const machine = await running();
-  const acts = await recalled(state.summary, async (name, text) => (await machine.ask("mapping_acts", { name, text })).found);
+  const spokenOf = (fingerprint: string): boolean =>
+    told.given.some((given) => (given.kind === "act" ? given.act.target === `${HEADER}${fingerprint}` : given.kind !== "rule_book" && given.text.includes(fingerprint)));
+  const open = [...headingsRead()].filter((fingerprint) => !spokenOf(fingerprint));
+  const acts = await recalled(open, async (name, text) => (await machine.ask("mapping_acts", { name, text })).found);
   for (const act of acts) {
     const { answer } = await machine.ask("act", { act });
     if (answer.problem === null) told.given.push({ kind: "act", act });
@@ -204,10 +205,10 @@ export function doAct(doing: Doing): Promise<Problem | null> {
 }
 
 /** Takes several acts back, or brings several back, and reads the files again only once. Gives the numbers of the new acts. */
-export function undoAll(numbers: number[], event: string): Promise<number[]> {
+export function undoAll(numbers: number[]): Promise<number[]> {
   return inTurn(async () => {
     let made: number[] = [];
-    await stepOrBack(event, async () => {
+    await stepOrBack(say("page-where-act", { kind: "undo" }), async () => {
       const machine = await running();
       const before = state.summary?.acts.length ?? 0;
       let reread = false;
@@ -221,7 +222,7 @@ export function undoAll(numbers: number[], event: string): Promise<number[]> {
       if (reread) await readWithoutTheBroken(true);
       await reviewOrNothing();
       made = (state.summary?.acts ?? []).slice(before).map((act) => act.number);
-      change({ written: false, event });
+      change({ written: false });
     });
     return made;
   });

@@ -72,6 +72,7 @@ export async function joined(held: HeldFile[], added: HeldFile[]): Promise<{ fil
 
 // A file can hold several tables, so where a source came from is noted when it is read.
 const cameFrom = new Map<string, number>();
+const fingerprints = new Map<number, string[]>();
 
 function nameAndDigest(source: Pick<SourceView, "name" | "sha256">): string {
   return `${source.sha256}|${source.name}`;
@@ -81,6 +82,11 @@ function nameAndDigest(source: Pick<SourceView, "name" | "sha256">): string {
 export function fileOf(source: Pick<SourceView, "name" | "sha256">): HeldFile | null {
   const key = cameFrom.get(nameAndDigest(source));
   return state.files.find((file) => file.key === key) ?? null;
+}
+
+/** The headings of all tables in the files held, by their fingerprints. */
+export function headingsRead(): Set<string> {
+  return new Set(state.files.flatMap((file) => fingerprints.get(file.key) ?? []));
 }
 
 /** Passes a file through to the worker; where its bytes can't be had, it goes on record as unreadable. */
@@ -114,6 +120,7 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
   await Promise.all(inFlight);
   const { views } = await machine.ask("finish", {});
   for (const view of views) cameFrom.set(nameAndDigest(view), file.key);
+  fingerprints.set(file.key, views.flatMap((view) => view.blocks.map((block) => block.fingerprint)));
   troublesOver(`file:${file.name}`);
 }
 

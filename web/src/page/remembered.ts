@@ -1,67 +1,13 @@
-// What this browser keeps from one visit to the next: which meaning a person gave to the columns under certain headings.
-// No measurement, no file's name. Where the browser refuses, work goes on without.
+// Keeps what a person said of columns for another day as soon as it is said, forgets it at a press, and hands it out as a file.
 
-import type { ActInput, ActView, MappingActs, Summary } from "../shared/door";
+import type { Summary } from "../shared/door";
+import { HEADER, KEEP_NOTHING, MAPPING, actsOnHeadings, rememberedActs, store, stored } from "./browser-store";
 import { focusIn } from "./elements";
-import { keptMapping, mappingText } from "./looking";
 import { undoAll } from "./inspection";
+import { keptMapping, mappingText } from "./looking";
 import { save } from "./save";
 import { change, state, watch } from "./state";
 import { say } from "./words";
-
-const MAPPING = "plumbline.mapping";
-const KEEP_NOTHING = "plumbline.keep-nothing";
-const HEADER = "header:";
-
-function stored(key: string): string {
-  try {
-    return localStorage.getItem(key) ?? "";
-  } catch {
-    return "";
-  }
-}
-
-/** Writes or, with an empty text, removes; false where the browser refuses. */
-function store(key: string, text: string): boolean {
-  try {
-    if (text === "") localStorage.removeItem(key);
-    else localStorage.setItem(key, text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-// Headings and meanings stand in findings too, so they are named in the note as coming from here.
-function note(): string {
-  return say("page-remembered-note");
-}
-
-/** The acts about headings that count now. */
-export function actsOnHeadings(summary: Summary): ActView[] {
-  return summary.acts.filter((act) => act.target.startsWith(HEADER) && !act.undone);
-}
-
-/** Those of them that this browser remembered. */
-export function rememberedActs(summary: Summary): ActView[] {
-  return actsOnHeadings(summary).filter((act) => act.note === note());
-}
-
-/** What is remembered of the headings that came in, where nobody has said anything of them in this inspection. */
-export async function recalled(summary: Summary, parse: (name: string, text: string) => Promise<MappingActs>): Promise<ActInput[]> {
-  const text = state.kept === "nothing" ? "" : stored(MAPPING);
-  if (text === "") return [];
-  const spokenOf = new Set(summary.acts.map((act) => act.target));
-  const wanted = new Set(
-    summary.sources
-      .flatMap((source) => source.blocks)
-      .map((block) => `${HEADER}${block.fingerprint}`)
-      .filter((target) => !spokenOf.has(target)),
-  );
-  if (wanted.size === 0) return [];
-  const { acts } = await parse(MAPPING, text);
-  return acts.filter((act) => wanted.has(act.target)).map((act) => ({ ...act, note: note() }));
-}
 
 let keptSignature = "";
 
@@ -109,14 +55,16 @@ export function canRecall(summary: Summary): boolean {
 export async function forgetRemembered(): Promise<void> {
   if (state.summary === null) return;
   const numbers = rememberedActs(state.summary).map((act) => act.number);
-  change({ forgotten: await undoAll(numbers, say("page-remembered-forgotten")) });
+  const forgotten = await undoAll(numbers);
+  if (forgotten.length === 0) return;
+  // Said last: whoever hears it finds everything in its place.
+  change({ forgotten, event: say("page-remembered-forgotten") });
   focusIn("recall-columns");
 }
 
 export async function recallForgotten(): Promise<void> {
-  const numbers = state.forgotten;
-  await undoAll(numbers, say("page-remembered-back"));
-  change({ forgotten: [] });
+  if ((await undoAll(state.forgotten)).length === 0) return;
+  change({ event: say("page-remembered-back") });
   focusIn("forget-columns");
 }
 

@@ -506,7 +506,10 @@ act-detection_in_error_column = number in the error column of a non-detect: { $v
     }
 act-column_role = column set by hand: { $value }
 act-column_role_named = column { $column } "{ $heading }" taken as { $role }
-act-header_line = heading row set to line { $value }
+act-header_line = { $value ->
+        [0] no heading row; columns named by their numbers
+       *[other] heading row set to line { $value }
+    }
 act-text_encoding = text read as { $value }
 act-sheet = sheet "{ $value }" chosen
 act-date_order = order of dates set to { $value ->

@@ -213,6 +213,10 @@ page-questions-heading = { $n ->
   }
 page-questions-all = For all { $n } files
 page-questions-each = File by file
+page-questions-left = { $n ->
+    [one] { $n } more file asks this: answer it for all, or in a settings file.
+   *[other] { $n } more files ask this: answer it for all, or in a settings file.
+  }
 page-questions-lead = Until answered, the strict reading is used. Pick an answer and press Set; it shows its effect at once and can be taken back.
 page-questions-answered = { $n ->
     [one] { $n } question, answered
@@ -281,12 +285,12 @@ page-columns-unheaded = no heading
 page-columns-about = column { $column } { $heading }
 page-columns-as = Taken as
 page-columns-element = Element
-page-columns-element-none = Which element?
+page-columns-element-none = which?
 page-columns-element-in-row = named in each row
 page-columns-which-element = Pick the element it is about; until then nothing is changed.
 page-columns-unit = Unit
 page-columns-unit-none = not stated
-page-columns-unit-as-value = the same as the value
+page-columns-unit-as-value = as the value
 page-columns-relative = % of the value itself
 page-columns-sigma = Stands for
 page-columns-sigma-none = not stated
@@ -464,7 +468,7 @@ page-act-text-encoding-label = Text encoding
 page-act-text-encoding-hint = Change it where names or signs look wrong.
 page-act-sheet-label = Sheet that is read
 page-act-header-line-label = The headings stand on line
-page-act-header-line-hint = Lines are counted from 1, blank ones too.
+page-act-header-line-hint = Lines are counted from 1, blank ones too. 0: the table has no headings, and its columns go by their numbers.
 page-act-detection-in-error-column-label = A number beside “< LOD” is
 page-act-detection-in-error-column-hint = Some analysers print the detection limit there. Others print the error of nothing: the uncertainty of a reading that found none, of which three make the limit.
 page-act-detection-in-error-column-value-limit = The detection limit

@@ -66,7 +66,8 @@ fn isotope(token: &str) -> Option<Element> {
         token.split_at(token.find(|c: char| c.is_ascii_digit())?)
     };
     let element = symbol(name).filter(|_| name.len() == 2 && digits(mass))?;
-    let (mass, number) = (mass.parse::<u16>().ok()?, u16::from(element.atomic_number()));
+    let (mass, number) =
+        (mass.parse::<u32>().ok().filter(|mass| *mass < 1000)?, u32::from(element.atomic_number()));
     // Between twice the protons and 2.7 times: 40 is calcium's lightest, 238 uranium's heaviest.
     (mass >= 40 && mass >= 2 * number && mass * 10 <= number * 27).then_some(element)
 }

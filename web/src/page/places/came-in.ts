@@ -206,12 +206,10 @@ function question({ code, asked: list, open }: Question): HTMLElement {
       : open.length === 0
         ? null
         : choice({ kind: answer.kind, about: say("page-questions-all", { n: list.length }), where: "question", after: () => goOn(`${id}-all-back`) }, answer.values),
-    el(
-      "details",
-      { id: `question-each-${code}`, class: "fold fold-inner" },
-      el("summary", {}, say("page-questions-each")),
+    lazyFold(`question-each-${code}`, "fold fold-inner", false, [say("page-questions-each")], () => [
       ...list.slice(0, MOST_CARDS).map((each) => el("div", { class: "question" }, one(each))),
-    ),
+      list.length > MOST_CARDS ? el("p", { class: "quiet" }, say("page-questions-left", { n: list.length - MOST_CARDS })) : null,
+    ]),
   );
 }
 

@@ -1,8 +1,9 @@
 // What was remembered of columns from another day, what is kept for the next, and how it travels.
 
 import type { Summary } from "../../shared/door";
+import { actsOnHeadings, rememberedActs } from "../browser-store";
 import { el, type Child } from "../elements";
-import { actsOnHeadings, canRecall, forgetRemembered, keepNothing, recallForgotten, rememberedActs, saveMapping } from "../remembered";
+import { canRecall, forgetRemembered, keepNothing, recallForgotten, saveMapping } from "../remembered";
 import { state } from "../state";
 import { say } from "../words";
 

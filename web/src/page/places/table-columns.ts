@@ -193,15 +193,21 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
     drafts.set(id, next);
     if (MEASURED.includes(next.role) && next.of === "" && !anyElement) {
       redraw(host, ...parts(next));
+      // The column has grown wider, perhaps out of sight.
+      host.scrollIntoView({ block: "nearest", inline: "nearest" });
       focusIn(`${id}-of`);
       return;
     }
     void record({ kind: "column_role", target, value: `${column.column}|${inWords(next)}` }, refusal);
   };
-  const list = (part: keyof Draft, now: Draft, label: string, values: Pickable[]): Child => [
-    el("label", { for: `${id}-${part}` }, label, el("span", { class: "heard" }, ` (${about})`)),
-    pickList({ id: `${id}-${part}`, "aria-describedby": `${id}-why ${id}-refusal` }, values, now[part], (value) => take({ [part]: value })),
-  ];
+  const list = (part: keyof Draft, now: Draft, label: string, values: Pickable[]): Child =>
+    el(
+      "div",
+      { class: `meaning-part meaning-${part}` },
+      // The row says "Taken as" for the eye.
+      el("label", { for: `${id}-${part}`, class: part === "role" ? "heard" : undefined }, label, el("span", { class: "heard" }, ` (${about})`)),
+      pickList({ id: `${id}-${part}`, "aria-describedby": `${id}-why ${id}-refusal` }, values, now[part], (value) => take({ [part]: value })),
+    );
   const parts = (now: Draft): Child[] => {
     const measured = MEASURED.includes(now.role);
     const unfinished = measured && now.of === "" && !anyElement;
@@ -215,7 +221,7 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
       refusal,
       el("p", { id: `${id}-why`, class: "quiet" }, column.why),
       takenBack(block, column, id),
-      column.confidence === "look" && column.heading.trim() !== ""
+      column.confidence === "look" && column.heading.trim() !== "" && !unfinished
         ? el("button", { type: "button", id: `${id}-right`, class: "tool", on: { click: () => take({}) } }, say("page-columns-right"), el("span", { class: "heard" }, ` ${about}`))
         : null,
     ];
