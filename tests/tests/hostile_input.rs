@@ -1,5 +1,7 @@
 //! Files that no analyser should write: each gets a clear word about it, with its place, and harms no other file.
 
+use std::fmt::Write;
+
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::reading::{Identity, NoticeCode, Source};
 use plumbline_tests::packed::zip::{Entry, archive};
@@ -680,14 +682,13 @@ fn a_sheet_that_repeats_its_cells_without_end_is_read_or_refused() {
     let cell = |text: &str| {
         format!("<table:table-cell office:value-type=\"string\"><text:p>{text}</text:p></table:table-cell>")
     };
-    let rows: String = OTHER
-        .lines()
-        .map(|line| {
-            let cells: String = line.split(',').map(cell).collect();
-            // As spreadsheet programs write: the rest of the row is empty, and so is the rest of the sheet.
-            format!("<table:table-row>{cells}<table:table-cell table:number-columns-repeated=\"16380\"/></table:table-row>")
-        })
-        .collect();
+    let row = |line: &str| {
+        let cells: String = line.split(',').map(cell).collect();
+        // As spreadsheet programs write: the rest of the row is empty, and so is the rest of the sheet.
+        let rest = "<table:table-cell table:number-columns-repeated=\"16380\"/>";
+        ["<table:table-row>", &cells, rest, "</table:table-row>"].concat()
+    };
+    let rows: String = OTHER.lines().map(row).collect();
     let empty = "<table:table-row table:number-rows-repeated=\"1048573\"><table:table-cell table:number-columns-repeated=\"16384\"/></table:table-row>";
     let bytes =
         open_document::of_tables(&format!("<table:table table:name=\"R\">{rows}{empty}</table:table>"));
@@ -759,7 +760,7 @@ fn names_in_any_script_come_through_as_they_are() {
         ["שלום עולם", "مرحبا", "\u{202E}gnitrevni\u{202C}", "🧪👩‍🔬", "e\u{301}", "Z̷̢a", "\u{200B}", "ﷺ"];
     let mut text = String::from("Sample,Part,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\n");
     for (at, name) in names.iter().enumerate() {
-        text += &format!("S{at},{name},{name},{name},metal,5,1\n");
+        let _ = writeln!(text, "S{at},{name},{name},{name},metal,5,1");
     }
     let inspection = inspect("", &[("names.csv", text.as_bytes())]);
     let reviewed = review(&inspection);
@@ -806,8 +807,7 @@ fn a_million_commas_and_a_million_names_are_refused() {
     let names = (0..1 << 20).map(|at| format!("c{at}")).collect::<Vec<_>>().join(",");
     let text = format!("{names}\n{}\n", "1,".repeat(1 << 20));
     let source = beside_a_good_one(text.as_bytes());
-    assert!(!source["problem"].is_null(), "{source}");
-    is_refused(&source, source["problem"].as_str().unwrap_or(""));
+    is_refused(&source, "too_many_columns");
 }
 
 #[test]
@@ -858,7 +858,7 @@ fn a_cell_of_64_kibibytes_is_a_cell() {
 fn a_million_different_names_are_kept_apart() {
     let mut text = String::from("Sample,Class,Pb mg/kg,Pb u (1s)\n");
     for row in 0..1_000_000 {
-        text += &format!("{row},metal,5,1\n");
+        let _ = writeln!(text, "{row},metal,5,1");
     }
     let source = source(text.as_bytes());
     assert_eq!((source.readings.len(), source.rows_refused), (1_000_000, 0));
