@@ -34,6 +34,8 @@ pub(crate) struct NoticeView {
 pub(crate) struct NeedView {
     code: &'static str,
     text: String,
+    /// How many readings it is about; 0 where it isn't counted.
+    count: usize,
 }
 
 #[derive(Serialize)]
@@ -435,29 +437,31 @@ fn needs(inspection: &Inspection, words: &Words, source: &Source) -> Vec<NeedVie
     let settings = inspection.settings();
     let said = |code| source.notices.kept.iter().any(|notice| notice.code == code);
     let mut needs = Vec::new();
-    let mut ask = |code: &'static str, count: &str| {
-        needs.push(NeedView { code, text: words.with(&format!("need-{code}"), &[("count", count)]) });
+    let mut ask = |code: &'static str, count: usize| {
+        let text = words.with(&format!("need-{code}"), &[("count", &count.to_string())]);
+        needs.push(NeedView { code, text, count });
     };
     if said(NoticeCode::UnitNotStated) {
-        ask("unit_not_stated", "");
+        ask("unit_not_stated", 0);
     }
     let unstated = source.blocks.iter().any(|block| {
         block.has_unstated_multiple() && settings.sigma_multiple(&source.name, &block.fingerprint).is_none()
     });
-    if unstated && !source.readings.is_empty() {
-        ask("sigma_multiple_not_stated", "");
+    // Uncertainties may also stand in the cells of the values.
+    if (unstated || said(NoticeCode::MultipleNotStated)) && !source.readings.is_empty() {
+        ask("sigma_multiple_not_stated", 0);
     }
     if said(NoticeCode::MarkUnclear) {
-        ask("decimal_mark_unclear", "");
+        ask("decimal_mark_unclear", 0);
     }
     if said(NoticeCode::DateOrderUnclear) {
-        ask("date_order_unclear", "");
+        ask("date_order_unclear", 0);
     }
     let reviewer = SourceReview::new(source, &inspection.books, &settings);
     let unknown =
         (0..source.readings.len()).filter(|row| reviewer.class(*row).0 == MaterialClass::Unknown).count();
     if unknown > 0 {
-        ask("class_not_stated", &unknown.to_string());
+        ask("class_not_stated", unknown);
     }
     needs
 }

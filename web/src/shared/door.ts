@@ -139,6 +139,8 @@ export interface MappingActs {
 export interface NeedView {
   code: string;
   text: string;
+  /** How many readings it is about; 0 where it isn't counted. */
+  count: number;
 }
 
 export interface SourceView {

@@ -285,7 +285,7 @@ page-columns-unheaded = no heading
 page-columns-about = column { $column } { $heading }
 page-columns-as = Taken as
 page-columns-element = Element
-page-columns-element-none = Which element?
+page-columns-element-none = which?
 page-columns-element-in-row = named in each row
 page-columns-which-element = Pick the element it is about; until then nothing is changed.
 page-columns-unit = Unit
@@ -294,6 +294,7 @@ page-columns-unit-as-value = as the value
 page-columns-relative = % of the value itself
 page-columns-sigma = Stands for
 page-columns-sigma-none = not stated
+page-columns-elsewhere = { $value }, stated or set for all columns
 page-columns-right = Right as it is
 page-columns-more-rows = { $n ->
     [one] Show { $n } row

@@ -620,7 +620,7 @@ fn identities_are_known_in_six_languages() {
             assert_eq!(words(&[heading, "Pb"]), [role, "value Pb"], "{heading}");
         }
     }
-    for heading in ["Thickness (µm)", "测试时间", "Lead time", "Colour", "Price"] {
+    for heading in ["Thickness (µm)", "Lead time", "Colour", "Price"] {
         assert_eq!(words(&[heading, "Cd"])[0], "unused", "{heading}");
     }
 }

@@ -195,10 +195,12 @@ function question({ code, asked: list, open }: Question): HTMLElement {
   const [first] = open.length > 0 ? open : list;
   if (first === undefined || answer === undefined || list.length === 1) return el("div", { id, class: "question", "data-missing": missing }, ...list.map(one));
   const whole = standing(answer.kind, "");
+  const counted = list.flatMap((each) => each.source.needs.filter((need) => need.code === code)).reduce((sum, need) => sum + need.count, 0);
+  const text = counted > 0 ? say(`need-${code}`, { count: counted }) : first.text;
   return el(
     "div",
     { id, class: "question", "data-missing": missing },
-    el("p", {}, el("strong", {}, say("page-questions-all", { n: list.length })), " ", first.text),
+    el("p", {}, el("strong", {}, say("page-questions-all", { n: list.length })), " ", text),
     // The first file's numbers stand for the others; each file's own stand below.
     evidenceFor(code, first.source, say("page-evidence-of-file", { name: first.source.name })),
     whole !== null

@@ -193,6 +193,8 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
     drafts.set(id, next);
     if (MEASURED.includes(next.role) && next.of === "" && !anyElement) {
       redraw(host, ...parts(next));
+      // The column has grown wider, perhaps out of sight.
+      host.scrollIntoView({ block: "nearest", inline: "nearest" });
       focusIn(`${id}-of`);
       return;
     }
@@ -213,13 +215,13 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
       el("p", { class: `confidence confidence-${column.confidence}` }, confidenceMark(column.confidence), el("strong", {}, column.confidence_text)),
       list("role", now, say("page-columns-as"), choices.roles.map((role) => ({ value: role.code, text: role.text, group: say(`page-role-group-${role.group.replaceAll("_", "-")}`) }))),
       measured ? list("of", now, say("page-columns-element"), elementsToPick(choices, now.of, anyElement)) : null,
-      measured ? list("unit", now, say("page-columns-unit"), unitsToPick(choices, now.role)) : null,
-      now.role === "uncertainty" ? list("multiple", now, say("page-columns-sigma"), multiplesToPick(choices, now.multiple)) : null,
+      measured ? list("unit", now, say("page-columns-unit"), unitsToPick(choices, now.role, block.set_unit)) : null,
+      now.role === "uncertainty" ? list("multiple", now, say("page-columns-sigma"), multiplesToPick(choices, now.multiple, block.stated_multiple)) : null,
       unfinished ? el("p", { class: "refusal" }, say("page-columns-which-element")) : null,
       refusal,
       el("p", { id: `${id}-why`, class: "quiet" }, column.why),
       takenBack(block, column, id),
-      column.confidence === "look" && column.heading.trim() !== ""
+      column.confidence === "look" && column.heading.trim() !== "" && !unfinished
         ? el("button", { type: "button", id: `${id}-right`, class: "tool", on: { click: () => take({}) } }, say("page-columns-right"), el("span", { class: "heard" }, ` ${about}`))
         : null,
     ];
@@ -246,18 +248,19 @@ function elementsToPick(choices: ChoicesView, now: string, any: boolean): Pickab
   ];
 }
 
-function unitsToPick(choices: ChoicesView, role: string): Pickable[] {
+function unitsToPick(choices: ChoicesView, role: string, elsewhere: string | null): Pickable[] {
   const units = choices.units.map((unit) => ({ value: unit, text: valueName("unit_of_measure", unit) }));
   return [
-    { value: "", text: say(role === "value" ? "page-columns-unit-none" : "page-columns-unit-as-value") },
+    { value: "", text: role !== "value" ? say("page-columns-unit-as-value") : elsewhere === null ? say("page-columns-unit-none") : say("page-columns-elsewhere", { value: valueName("unit_of_measure", elsewhere) }) },
     ...units,
     ...(role === "uncertainty" ? [{ value: RELATIVE, text: say("page-columns-relative") }] : []),
   ];
 }
 
-function multiplesToPick(choices: ChoicesView, now: string): Pickable[] {
+function multiplesToPick(choices: ChoicesView, now: string, elsewhere: string | null): Pickable[] {
   const all = now === "" || choices.multiples.includes(now) ? choices.multiples : [now, ...choices.multiples];
-  return [{ value: "", text: say("page-columns-sigma-none") }, ...all.map((multiple) => ({ value: multiple, text: valueName("sigma_multiple", multiple) }))];
+  const none = elsewhere === null ? say("page-columns-sigma-none") : say("page-columns-elsewhere", { value: valueName("sigma_multiple", elsewhere) });
+  return [{ value: "", text: none }, ...all.map((multiple) => ({ value: multiple, text: valueName("sigma_multiple", multiple) }))];
 }
 
 // ---- evidence for a question ----
