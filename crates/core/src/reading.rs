@@ -744,6 +744,12 @@ codes! {
         ElementNotUnderstood => "element_not_understood",
         /// The same element twice in one reading: rows of one spectrum each, or repeated rows of a long table.
         ElementTwice => "element_twice",
+        /// A row or a column that sums others up or states a limit: an average, a detection limit.
+        SummaryRow => "summary_row",
+        /// A row that names two samples: two tables side by side.
+        TwoReadingsInRow => "two_readings_in_row",
+        /// A line that states another unit or multiple than one before it: which holds can't be told.
+        StatedTwice => "stated_twice",
         /// Numbers of an oxide were converted to its element.
         OxideConverted => "oxide_converted",
         /// Dates whose order of day and month can't be told.

@@ -10,6 +10,7 @@ use plumbline_core::reading::{Cell, CellState, NoticeCode, Written};
 use plumbline_core::text_pool::TextId;
 
 use crate::cell::{self, CellText};
+use crate::header;
 use crate::plan::{CellPlan, ErrorPlan};
 use crate::records::Record;
 use crate::table::{ReadingRules, Table, cut_short};
@@ -66,7 +67,7 @@ impl Table {
         says: RowSays,
         rules: ReadingRules,
     ) -> (Cell, Written) {
-        if let Some(rival) = rival(record, planned) {
+        if let Some(rival) = rival(record, planned, self.is_long()) {
             // Two columns for one element: which one is meant nobody can tell from here.
             let own = record.cell(planned.value).trim_ascii();
             let both = if own.is_empty() { rival } else { [own, b" | ", rival.as_slice()].concat() };
@@ -420,9 +421,12 @@ impl Table {
 }
 
 /// What another column says of the same element, where it says anything.
-fn rival(record: &Record<'_>, planned: &CellPlan) -> Option<Vec<u8>> {
+///
+/// In a long table a column of values beside the values may hold a verdict (`PASS`): only what measures is a rival.
+fn rival(record: &Record<'_>, planned: &CellPlan, long: bool) -> Option<Vec<u8>> {
     let said = planned.rivals.iter().map(|rival| record.cell(*rival).trim_ascii());
-    said.filter(|cell| !cell.is_empty()).map(<[u8]>::to_vec).next()
+    let claims = |cell: &&[u8]| !cell.is_empty() && (!long || header::is_measurement(cell));
+    said.filter(claims).map(<[u8]>::to_vec).next()
 }
 
 /// The element's share of a mass fraction that is stated as an oxide.

@@ -10,7 +10,7 @@ use plumbline_core::reading::Layout;
 
 use crate::cell;
 use crate::header::{self, Header, HeaderReader, is_measurement};
-use crate::heading;
+use crate::heading::{self, vocabulary};
 use crate::records::{Piece, Splitter};
 
 /// Rows that are looked at for a header.
@@ -103,19 +103,48 @@ fn told(looks: &[Look], delimiter: u8, line: u32, reader: &HeaderReader) -> Opti
 /// most.
 fn in_looks(looks: &[Look], delimiter: u8, reader: &HeaderReader) -> Option<FoundHeader> {
     let wide = wide_header(looks, delimiter);
-    if let Some(found) =
-        wide.as_ref().filter(|found| found.elements >= 2 && found.header.layout != Layout::Long)
-    {
-        let measured = looks.iter().position(|look| look.line == found.line);
-        if measured.is_some_and(|at| measured_below(looks, at)) {
-            return wide;
-        }
+    let is_measured = |found: &FoundHeader| {
+        looks.iter().position(|look| look.line == found.line).is_some_and(|at| measured_below(looks, at))
+    };
+    let is_wide = |found: &FoundHeader| found.header.layout != Layout::Long && is_measured(found);
+    if wide.as_ref().is_some_and(|found| found.elements >= 2 && is_wide(found)) {
+        return wide;
     }
-    let others = [long_by_cells(looks, delimiter, reader), turned(looks, delimiter, reader)];
+    let on_its_side = turned(looks, delimiter, reader);
+    let sides = |long: &FoundHeader| on_its_side.is_some() && stands_behind_samples(looks, long);
+    let wide = wide.filter(|found| found.header.layout != Layout::Long || !sides(found));
+    let by_cells = long_by_cells(looks, delimiter, reader).filter(|found| !sides(found));
+    // One element with its unit is a table too: another one further down must not take its rows for its own.
+    let first = |found: &FoundHeader| {
+        [&by_cells, &on_its_side].into_iter().flatten().all(|other| other.line >= found.line)
+    };
+    if wide.as_ref().is_some_and(|found| {
+        heading::names_a_reading_and_a_unit(&found.header.columns) && is_wide(found) && first(found)
+    }) {
+        return wide;
+    }
+    let others = [by_cells, on_its_side];
     others.into_iter().flatten().fold(wide, |best, other| match best {
         Some(best) if best.elements >= other.elements => Some(best),
         _ => Some(other),
     })
+}
+
+/// True where columns of numbers stand before a long table's values and their headings are no word known here: they
+/// may be samples. One is enough where the values are an average of them, which clears what one of them holds.
+fn stands_behind_samples(looks: &[Look], long: &FoundHeader) -> bool {
+    let columns = &long.header.columns;
+    let is_value = |column: &&ColumnMeaning| matches!(column.role, ColumnRole::AnyValue { .. });
+    let Some(value) = columns.iter().find(is_value).filter(|value| value.evidence != Evidence::Told) else {
+        return false;
+    };
+    let samples = columns.iter().take(value.column as usize - 1).filter(|column| {
+        let at = column.column as usize - 1;
+        column.role == ColumnRole::Unused
+            && !vocabulary::names_a_summary(&column.heading)
+            && looks.iter().any(|look| look.line > long.line && look.measured.contains(&at))
+    });
+    samples.count() >= if vocabulary::names_a_summary(&value.heading) { 1 } else { 2 }
 }
 
 fn wide_header(looks: &[Look], delimiter: u8) -> Option<FoundHeader> {
@@ -382,7 +411,12 @@ pub(crate) fn sample(text: &[u8], found: &mut FoundHeader) -> Sample {
     splitter.finish(&mut look);
     let taken = is_taken(found, &ColumnRole::UnitOfMeasure);
     for column in found.header.columns.iter_mut().filter(|column| headed(column) && !taken) {
-        if let Some((1.., 0)) = units.get(&(column.column as usize - 1)) {
+        // A row in µg/cm² may stand among rows in mg/kg; beside the name of an element one word of a unit settles it.
+        let settled = match units.get(&(column.column as usize - 1)) {
+            Some((known @ 1.., others)) => known >= others || found.header.layout == Layout::Long,
+            _ => false,
+        };
+        if settled {
             column.role = ColumnRole::UnitOfMeasure;
             column.evidence = Evidence::HoldsUnits;
         }

@@ -19,6 +19,8 @@ pub(crate) struct Plan {
     /// The cells of a long table's row, whose element the row names.
     pub(crate) row_element: Option<RowElement>,
     pub(crate) identities: Vec<(usize, Identity)>,
+    /// Columns that name the sample under one and the same heading: more than one where tables stand side by side.
+    pub(crate) samples: Vec<usize>,
     pub(crate) time: Option<TimePlan>,
     pub(crate) unit_column: Option<usize>,
     /// Where the row states the multiple of its uncertainties.
@@ -84,6 +86,7 @@ impl Default for Plan {
             elements: Vec::new(),
             row_element: None,
             identities: Vec::new(),
+            samples: Vec::new(),
             time: None,
             unit_column: None,
             multiple_column: None,
@@ -107,6 +110,14 @@ impl Plan {
             columns.iter().find(|column| wanted(&column.role)).map(place)
         };
         let mut plan = Plan { layout, columns: columns.len(), ..Plan::default() };
+        let is_id = |column: &&ColumnMeaning| column.role == ColumnRole::Identity(Identity::Id);
+        if let Some(id) = columns.iter().find(is_id) {
+            let heading = id.heading.trim();
+            let again = columns.iter().filter(|other| {
+                other.evidence == Evidence::AlreadyTaken && other.heading.trim().eq_ignore_ascii_case(heading)
+            });
+            plan.samples = [place(id)].into_iter().chain(again.map(place)).collect();
+        }
         plan.unit_column = first(&|role| *role == ColumnRole::UnitOfMeasure);
         plan.multiple_column = first(&|role| *role == ColumnRole::ErrorMultiple);
         for column in columns {
@@ -149,7 +160,14 @@ impl Plan {
                         ColumnRole::AnyLimit { unit } => Some((place(other), unit)),
                         _ => None,
                     }),
-                    rivals: Vec::new(),
+                    // Other columns that may hold the value: what is a verdict or a remark there is no rival.
+                    rivals: columns
+                        .iter()
+                        .filter(|other| {
+                            other.evidence == Evidence::AlreadyTaken && heading::says_a_value(&other.heading)
+                        })
+                        .map(place)
+                        .collect(),
                     as_oxide: None,
                 });
             }

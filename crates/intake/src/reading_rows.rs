@@ -162,6 +162,19 @@ impl Table {
         }
     }
 
+    /// Rows of a long table that name nothing stay with those below the same named row: below another one they are
+    /// another sample's.
+    fn part_the_unnamed(&mut self) {
+        if self.key.iter().any(|byte| *byte != 0x1F) {
+            if self.key != self.named_key {
+                self.named_key.clone_from(&self.key);
+            }
+        } else if !self.named_key.is_empty() {
+            self.key.push(0x1E);
+            self.key.extend_from_slice(&self.named_key);
+        }
+    }
+
     /// A row of a table with a column of spectra: joined to the reading of the row before where both name the same
     /// reading, the spectrum is another, and no element is measured twice.
     pub(crate) fn joined_row(&mut self, record: &Record<'_>) {
@@ -259,6 +272,7 @@ impl Table {
             kept.last_kept = planned.last_kept;
         }
         self.take_key(record);
+        self.part_the_unnamed();
         let key = std::mem::take(&mut self.key);
         let filled = |table: &Table, reading: u32| {
             let column = table.source.readings.column_of(found.element);

@@ -19,9 +19,9 @@ use crate::dates;
 use crate::gather::Gather;
 use crate::header::{self, Header, HeaderReader, holds_measurements};
 use crate::header_search::{FoundHeader, Sample};
-use crate::heading::{self, NamedElement};
+use crate::heading::{self, NamedElement, vocabulary};
 use crate::plan::Plan;
-use crate::preamble;
+use crate::preamble::{self, StatedLine};
 use crate::records::{Piece, Record};
 use crate::turned::TurnedRows;
 
@@ -60,6 +60,9 @@ pub(crate) struct Table {
     pub(crate) stated: Vec<(Identity, String)>,
     stated_unit: Option<Unit>,
     stated_multiple: Option<SigmaMultiple>,
+    /// Lines state units, or multiples, that differ.
+    unit_contested: bool,
+    multiple_contested: bool,
     pub(crate) template: Option<IdTemplate>,
     pub(crate) gather: Gather,
     /// What the names of elements in a long table mean.
@@ -70,6 +73,8 @@ pub(crate) struct Table {
     preview_bytes: usize,
     /// Kept between rows so that they need no memory of their own.
     pub(crate) key: Vec<u8>,
+    /// The key of the last row of a long table that names its reading.
+    pub(crate) named_key: Vec<u8>,
     pub(crate) cells: Vec<(usize, Cell, Written)>,
 }
 
@@ -108,6 +113,8 @@ impl Table {
             stated: Vec::new(),
             stated_unit: None,
             stated_multiple: None,
+            unit_contested: false,
+            multiple_contested: false,
             template: None,
             gather: Gather::default(),
             names: HashMap::default(),
@@ -115,6 +122,7 @@ impl Table {
             turned: None,
             preview_bytes: 0,
             key: Vec::new(),
+            named_key: Vec::new(),
             cells: Vec::new(),
         }
     }
@@ -183,20 +191,139 @@ impl Table {
             {
                 self.stated.push((identity, line.value.clone()));
             }
-            Some(StatedUse::Unit(unit)) => self.stated_unit = self.stated_unit.or(Some(unit)),
-            Some(StatedUse::Multiple(multiple)) => {
-                self.stated_multiple = self.stated_multiple.or(Some(multiple));
-            }
-            // The first line that states something stands.
+            Some(StatedUse::Unit(unit)) => self.state_unit(unit, record.line, &line),
+            Some(StatedUse::Multiple(multiple)) => self.state_multiple(multiple, record.line, &line),
+            // The first line that names a lot, an operator and the like stands.
             Some(StatedUse::Identity(_)) | None => {}
         }
-        let used_as = line.used_as;
+        let used_as = line.used_as.filter(|used| match used {
+            StatedUse::Identity(_) => true,
+            StatedUse::Unit(_) => self.stated_unit.is_some(),
+            StatedUse::Multiple(_) => self.stated_multiple.is_some(),
+        });
         self.source.stated.push(Stated {
             line: record.line,
             key: cut(&line.key),
             value: cut(&line.value),
             used_as,
         });
+    }
+
+    /// Takes a unit that a line states. Of two that differ neither is used: the wrong one would be off by thousands.
+    fn state_unit(&mut self, unit: Unit, line: u32, said: &StatedLine) {
+        let first = !self.unit_contested && self.stated_unit.is_none();
+        if first {
+            self.stated_unit = Some(unit);
+        } else if self.stated_unit != Some(unit) {
+            self.stated_unit = None;
+            self.unit_contested = true;
+            self.say_stated_twice(line, said, |used| matches!(used, StatedUse::Unit(_)));
+        }
+    }
+
+    /// Takes a multiple that a line states. Of two that differ neither is used.
+    fn state_multiple(&mut self, multiple: SigmaMultiple, line: u32, said: &StatedLine) {
+        let first = !self.multiple_contested && self.stated_multiple.is_none();
+        if first {
+            self.stated_multiple = Some(multiple);
+        } else if self.stated_multiple != Some(multiple) {
+            self.stated_multiple = None;
+            self.multiple_contested = true;
+            self.say_stated_twice(line, said, |used| matches!(used, StatedUse::Multiple(_)));
+        }
+    }
+
+    fn say_stated_twice(&mut self, line: u32, said: &StatedLine, same: fn(&StatedUse) -> bool) {
+        // Above the table nothing has been read under the first one yet.
+        if self.source.blocks.is_empty() {
+            for stated in &mut self.source.stated {
+                stated.used_as = stated.used_as.take().filter(|used| !same(used));
+            }
+        }
+        let text = format!("{}: {}", said.key, said.value);
+        self.notice((line, 0), NoticeCode::StatedTwice, text.as_bytes());
+    }
+
+    /// A line that states something of the readings below it, in one cell: another lot, another unit.
+    fn stated_line(record: &Record<'_>) -> Option<StatedLine> {
+        let mut filled = record.cells().filter(|cell| !cell.trim_ascii().is_empty());
+        let (Some(only), None) = (filled.next(), filled.next()) else { return None };
+        preamble::stated(&[&*cell::text(only)]).filter(|line| line.used_as.is_some())
+    }
+
+    /// Takes what a line between tables states.
+    fn hear(&mut self, said: &StatedLine, line: u32) {
+        match said.used_as {
+            None => {}
+            Some(StatedUse::Identity(identity)) => {
+                self.stated.retain(|(known, _)| *known != identity);
+                self.stated.push((identity, said.value.clone()));
+                // Rows below are another reading's, whatever names them.
+                self.gather = Gather::default();
+                let text = format!("{}: {}", said.key, said.value);
+                self.notice((line, 0), NoticeCode::StatedAbove, text.as_bytes());
+            }
+            // What the rows above were read under came from elsewhere, which this may contradict.
+            Some(StatedUse::Unit(unit)) => {
+                self.unit_contested |= self.stated_unit.is_none();
+                self.state_unit(unit, line, said);
+            }
+            Some(StatedUse::Multiple(multiple)) => {
+                self.multiple_contested |= self.stated_multiple.is_none();
+                self.state_multiple(multiple, line, said);
+            }
+        }
+    }
+
+    /// Takes a line between the rows that states something of those below it.
+    ///
+    /// A unit or a multiple that contradicts the one before it ends the block: what is below is read under neither.
+    fn stated_between(&mut self, record: &Record<'_>) -> bool {
+        let Some(said) = Self::stated_line(record) else { return false };
+        let before = (self.stated_unit, self.stated_multiple);
+        self.hear(&said, record.line);
+        if before != (self.stated_unit, self.stated_multiple) {
+            let (header, mark) = (self.headers.of_headings(&self.headings), self.plan.mark.decimal);
+            self.begin_block(header, record.line, mark);
+        }
+        true
+    }
+
+    /// True for a row that a table on its side has: its first cell names an element with its unit, and no sample.
+    fn is_turned_row(&self, record: &Record<'_>) -> bool {
+        let id = self.plan.identities.iter().find(|(_, identity)| *identity == Identity::Id);
+        let Some((at, _)) = id.filter(|_| !self.is_long()) else { return false };
+        let name = record.cell(*at).trim_ascii();
+        // Cheap to tell for nearly every row: a symbol with a unit is short and has a space, a bracket or a percent sign.
+        let may_be =
+            name.len() <= LONGEST_FOUND && name.iter().any(|byte| matches!(byte, b' ' | b'(' | b'[' | b'%'));
+        may_be && heading::element_cell(&cell::text(name)).is_some_and(|named| named.unit.is_some())
+    }
+
+    /// The name of a row that is no sample's: an average, a spread, a limit.
+    fn summary_row(&self, record: &Record<'_>) -> Option<(usize, String)> {
+        let id = self.plan.identities.iter().find(|(_, identity)| *identity == Identity::Id);
+        let at = id.map_or(0, |(at, _)| *at);
+        let measured = self.plan.elements.iter().any(|planned| planned.value == at);
+        let names_element = self.plan.row_element.is_some_and(|named| named.name == at);
+        let name = record.cell(at).trim_ascii();
+        // A longer cell is no such word.
+        if measured || names_element || name.is_empty() || name.len() > LONGEST_FOUND {
+            return None;
+        }
+        let name = cell::text(name);
+        vocabulary::names_a_summary(&name).then(|| (at, name.into_owned()))
+    }
+
+    /// The second sample a row names under the same heading, where two tables stand side by side.
+    fn second_sample(&self, record: &Record<'_>) -> Option<usize> {
+        let (first, others) = self.plan.samples.split_first()?;
+        let own = record.cell(*first).trim_ascii();
+        let other = |at: &&usize| {
+            let cell = record.cell(**at).trim_ascii();
+            !cell.is_empty() && cell != own
+        };
+        others.iter().find(other).copied()
     }
 
     fn preview(&mut self, record: &Record<'_>) {
@@ -375,7 +502,14 @@ impl Table {
 
     fn turned_row(&mut self, record: &Record<'_>) {
         // A record over several lines has used up as many rows; here they are the rest of the same row.
+        if self.turned_ends(record) {
+            return;
+        }
         let Some(rows) = &mut self.turned else { return };
+        // After a line between tables: the row that names the readings is the heading, as it is of the first one.
+        if rows.is_empty() && heading::element_cell(&cell::text(record.cell(rows.labels()))).is_none() {
+            self.source.set_aside[SetAside::Heading as usize] += 1;
+        }
         if rows.starts_again(record) {
             let again = std::mem::replace(rows, TurnedRows::new(rows.labels()));
             self.turn(&again);
@@ -390,6 +524,30 @@ impl Table {
         if !rows.keep(record) {
             self.refuse((record.line, 0), NoticeCode::UnderUnknownHeading, "", 1);
         }
+    }
+
+    /// Ends a table on its side where a heading row follows, or a line that states another lot or unit.
+    fn turned_ends(&mut self, record: &Record<'_>) -> bool {
+        let said = Self::stated_line(record);
+        let header = self.headers.read(record).filter(|header| {
+            header.layout != Layout::Turned && heading::names_a_reading_and_a_unit(&header.columns)
+        });
+        if said.is_none() && header.is_none() {
+            return false;
+        }
+        let Some(rows) = self.turned.take() else { return false };
+        self.turn(&rows);
+        if let Some(said) = said {
+            self.hear(&said, record.line);
+            self.source.set_aside[SetAside::Remark as usize] += 1;
+            self.turned = Some(TurnedRows::new(rows.labels()));
+        } else if let Some(header) = header {
+            let mark = self.plan.mark.decimal;
+            self.begin_block(header, record.line, mark);
+            self.notice((record.line, 0), NoticeCode::NewHeader, b"");
+            self.source.set_aside[SetAside::Heading as usize] += 1;
+        }
+        true
     }
 
     /// Reads a table on its side that has come to its end.
@@ -415,6 +573,9 @@ impl Table {
         if first {
             self.notice((line, 0), NoticeCode::TableTurned, b"");
         }
+        for (place, name) in &turned.summaries {
+            self.count(*place, NoticeCode::SummaryRow, name);
+        }
         for reading in &turned.readings {
             let record = Record::put_together(&reading.bytes, &reading.ends, &reading.places);
             self.wide_reading(&record);
@@ -422,8 +583,11 @@ impl Table {
             self.source.readings.set_rows_of(at, 0);
         }
         let counted = |lines: &[u32]| lines.iter().filter(|at| !(heading_row && **at == line)).count() as u64;
-        self.source.rows_turned += counted(&turned.used);
-        self.source.set_aside[SetAside::Remark as usize] += counted(&turned.unused);
+        let (used, unused) = (counted(&turned.used), counted(&turned.unused));
+        // Without a reading (all its columns are limits, say) no row is in one.
+        let (used, unused) = if turned.readings.is_empty() { (0, used + unused) } else { (used, unused) };
+        self.source.rows_turned += used;
+        self.source.set_aside[SetAside::Remark as usize] += unused;
     }
 
     fn row(&mut self, record: &Record<'_>) {
@@ -449,6 +613,24 @@ impl Table {
         {
             let found = cell::text(record.cell(extra)).into_owned();
             self.refuse((record.line, extra as u32 + 1), NoticeCode::RowTooLong, &found, rows);
+            return;
+        }
+        if self.stated_between(record) {
+            self.source.set_aside[SetAside::Remark as usize] += rows;
+            return;
+        }
+        if self.is_turned_row(record) {
+            self.refuse((record.line, 0), NoticeCode::UnderUnknownHeading, "", rows);
+            return;
+        }
+        if let Some((at, name)) = self.summary_row(record) {
+            self.count((record.line, at as u32 + 1), NoticeCode::SummaryRow, &name);
+            self.source.set_aside[SetAside::Remark as usize] += rows;
+            return;
+        }
+        if let Some(at) = self.second_sample(record) {
+            let found = cell::text(record.cell(at)).into_owned();
+            self.refuse((record.line, at as u32 + 1), NoticeCode::TwoReadingsInRow, &found, rows);
             return;
         }
         if self.nothing_usable(record) {

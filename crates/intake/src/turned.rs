@@ -4,12 +4,13 @@
 use plumbline_core::acts;
 use plumbline_core::column::{ColumnMeaning, ColumnRole, ErrorKind, Evidence};
 use plumbline_core::identity::Identity;
+use plumbline_core::oxide::Oxide;
 use plumbline_core::quantity::{DecimalMark, Unit};
 use plumbline_core::substance::Element;
 
 use crate::cell;
 use crate::header_search;
-use crate::heading;
+use crate::heading::{self, vocabulary};
 use crate::records::Record;
 
 /// Bytes of such a table that are kept; it has a row an element, so more is no table of this kind.
@@ -59,6 +60,41 @@ pub(crate) struct TurnedTable {
     pub(crate) unused: Vec<u32>,
     /// The cells that hold dates.
     pub(crate) dates: Vec<Vec<u8>>,
+    /// Columns that are no reading, with their name: an average, a limit.
+    pub(crate) summaries: Vec<((u32, u32), String)>,
+}
+
+/// What stands beside the readings: uncertainties of one kind, detection limits, or both.
+struct Beside {
+    roles: Vec<Option<ColumnRole>>,
+    /// The kind of all uncertainties beside readings; one of another kind is not used.
+    error: Option<ErrorKind>,
+    /// There are detection limits.
+    limits: bool,
+    /// The only column of limits, where it is headed by nothing but that word: it holds for all readings.
+    shared_limit: Option<usize>,
+}
+
+impl Beside {
+    fn is_beside(&self, at: usize) -> bool {
+        self.roles.get(at).is_some_and(Option::is_some)
+    }
+
+    /// The columns with the uncertainties and the limits of the reading at a column.
+    fn of(&self, reading: usize) -> (Option<usize>, Option<usize>) {
+        let next = |from: usize, wanted: &dyn Fn(&ColumnRole) -> bool| {
+            (from..self.roles.len())
+                .take_while(|at| self.is_beside(*at))
+                .find(|at| self.roles.get(*at).and_then(Option::as_ref).is_some_and(wanted))
+        };
+        let is_limit = |role: &ColumnRole| matches!(role, ColumnRole::DetectionLimit { .. });
+        let error = next(reading + 1, &|role| matches!(role, ColumnRole::Error { .. }));
+        let same_kind = |at: &usize| match self.roles.get(*at) {
+            Some(Some(ColumnRole::Error { error, .. })) => Some(*error) == self.error,
+            _ => false,
+        };
+        (error.filter(same_kind), next(reading + 1, &is_limit).or(self.shared_limit))
+    }
 }
 
 impl TurnedRows {
@@ -128,28 +164,39 @@ impl TurnedRows {
         let columns = told(columns);
         let is_row_used = |at: usize| columns.get(at).is_some_and(|column| column.role != ColumnRole::Unused);
         let width = self.rows.iter().map(|row| row.ends.len()).max().unwrap_or(0);
-        let beside: Vec<Option<ColumnRole>> = (0..width).map(|at| self.beside(at)).collect();
+        let beside = self.all_beside(width);
         let mut readings = Vec::new();
+        let mut summaries = Vec::new();
         let mut marks = (0_u32, 0_u32);
         let mut dates = Vec::new();
+        let id = columns.iter().position(|column| column.role == ColumnRole::Identity(Identity::Id));
         for at in self.labels + 1..width {
             let filled = self
                 .rows
                 .iter()
                 .enumerate()
                 .any(|(row, kept)| is_row_used(row) && !kept.cell(at).trim_ascii().is_empty());
-            if Some(at) == unit_column || beside.get(at).is_some_and(Option::is_some) || !filled {
+            if Some(at) == unit_column || beside.is_beside(at) || !filled {
                 continue;
             }
-            let error = beside.get(at + 1).is_some_and(Option::is_some).then_some(at + 1);
+            let named = id.and_then(|id| self.rows.get(id));
+            if let Some(row) = named.filter(|row| vocabulary::names_a_summary(&row.text(at))) {
+                summaries.push(((row.line, at as u32 + 1), row.text(at)));
+                continue;
+            }
             let mut reading = TurnedReading { bytes: Vec::new(), ends: Vec::new(), places: Vec::new() };
-            for from in [Some(at), error].into_iter().flatten() {
+            let (error, limit) = beside.of(at);
+            let sets = [(true, Some(at)), (beside.error.is_some(), error), (beside.limits, limit)];
+            for (from, own) in sets.iter().zip([true, false, false]).filter_map(|(set, own)| {
+                let (there, from) = *set;
+                there.then_some((from, own))
+            }) {
                 for (row, meaning) in self.rows.iter().zip(&columns) {
                     // Beside a reading only its values have something.
-                    if from != at && !matches!(meaning.role, ColumnRole::Value { .. }) {
+                    if !own && !matches!(meaning.role, ColumnRole::Value { .. }) {
                         continue;
                     }
-                    let cell = row.cell(from);
+                    let cell = from.map_or(&b""[..], |from| row.cell(from));
                     if meaning.role.is_measured() {
                         match cell::mark_evidence(cell) {
                             Some(DecimalMark::Point) => marks.0 += 1,
@@ -162,7 +209,7 @@ impl TurnedRows {
                     }
                     reading.bytes.extend_from_slice(cell);
                     reading.ends.push(reading.bytes.len());
-                    reading.places.push((row.line, from as u32 + 1));
+                    reading.places.push((row.line, from.unwrap_or(at) as u32 + 1));
                 }
             }
             readings.push(reading);
@@ -178,7 +225,7 @@ impl TurnedRows {
             (0, 1..) => Some(DecimalMark::Comma),
             _ => None,
         };
-        TurnedTable { columns, readings, mark, used, unused, dates }
+        TurnedTable { columns, readings, mark, used, unused, dates, summaries }
     }
 
     /// The first row names the readings, unless a row of its own does.
@@ -237,45 +284,100 @@ impl TurnedRows {
         heading::apply_unit_row(columns, &units);
     }
 
-    /// What a column beside a reading holds of it, by the word that heads it: its uncertainty or its limit.
-    fn beside(&self, at: usize) -> Option<ColumnRole> {
-        if at <= self.labels + 1 {
-            return None;
-        }
-        let head = self.rows.iter().map(|row| row.text(at)).find(|text| !text.is_empty())?;
-        let pair = heading::meanings(&[Element::PB.symbol().to_owned(), head]);
-        pair.get(1)
-            .map(|column| column.role.clone())
-            .filter(|role| matches!(role, ColumnRole::Error { .. } | ColumnRole::DetectionLimit { .. }))
+    /// What stands beside the readings of the whole table.
+    fn all_beside(&self, width: usize) -> Beside {
+        let found: Vec<Option<(ColumnRole, bool)>> = (0..width).map(|at| self.beside(at)).collect();
+        let limits: Vec<(usize, bool)> = found
+            .iter()
+            .enumerate()
+            .filter_map(|(at, one)| match one {
+                Some((ColumnRole::DetectionLimit { .. }, names_reading)) => Some((at, *names_reading)),
+                _ => None,
+            })
+            .collect();
+        let error = found.iter().flatten().find_map(|(role, _)| match role {
+            ColumnRole::Error { error, .. } => Some(*error),
+            _ => None,
+        });
+        let shared_limit = match limits[..] {
+            [(at, false)] => Some(at),
+            _ => None,
+        };
+        let roles = found.into_iter().map(|one| one.map(|(role, _)| role)).collect();
+        Beside { roles, error, limits: !limits.is_empty(), shared_limit }
     }
 
-    /// Columns for the uncertainties that stand beside each reading: one more for every row of values.
-    fn with_columns_beside(
-        mut columns: Vec<ColumnMeaning>,
-        beside: &[Option<ColumnRole>],
-    ) -> Vec<ColumnMeaning> {
-        let Some(kind) = beside.iter().flatten().next() else { return columns };
+    fn head(&self, at: usize) -> String {
+        self.rows.iter().map(|row| row.text(at)).find(|text| !text.is_empty()).unwrap_or_default()
+    }
+
+    /// What a column beside a reading holds of it, by the word that heads it, alone (`±`) or with the name of the
+    /// reading (`S1 ±`): its uncertainty or its limit; true where the name stands there.
+    fn beside(&self, at: usize) -> Option<(ColumnRole, bool)> {
+        if at <= self.labels + 1 {
+            return self.limit_in_front(at);
+        }
+        let head = self.head(at);
+        let in_pair = |word: &str| {
+            let pair = heading::meanings(&[Element::PB.symbol().to_owned(), word.to_owned()]);
+            pair.get(1)
+                .map(|column| column.role.clone())
+                .filter(|role| matches!(role, ColumnRole::Error { .. } | ColumnRole::DetectionLimit { .. }))
+        };
+        let parts = |c: char| !c.is_alphanumeric();
+        let without_name = || {
+            (self.labels + 1..at).rev().take(3).map(|before| self.head(before)).find_map(|name| {
+                let behind = head.strip_prefix(name.as_str()).filter(|rest| rest.starts_with(parts));
+                let before = head.strip_suffix(name.as_str()).filter(|rest| rest.ends_with(parts));
+                let rest = behind.or(before).filter(|_| !name.is_empty())?;
+                in_pair(rest.trim_matches([' ', '_', '-', ':']))
+            })
+        };
+        (in_pair(&head).filter(|_| !head.is_empty()).map(|role| (role, false)))
+            .or_else(|| without_name().map(|role| (role, true)))
+    }
+
+    /// Right behind the labels only limits can stand: there is no reading yet whose uncertainty it could be.
+    fn limit_in_front(&self, at: usize) -> Option<(ColumnRole, bool)> {
+        let head = self.head(at);
+        if at != self.labels + 1 || head.is_empty() {
+            return None;
+        }
+        let pair = heading::meanings(&[Element::PB.symbol().to_owned(), head]);
+        let role = pair.get(1).map(|column| column.role.clone())?;
+        matches!(role, ColumnRole::DetectionLimit { .. }).then_some((role, false))
+    }
+
+    /// Columns for the uncertainties and the limits that stand beside the readings: one more for every row of values.
+    fn with_columns_beside(mut columns: Vec<ColumnMeaning>, beside: &Beside) -> Vec<ColumnMeaning> {
         let values: Vec<ColumnMeaning> = columns
             .iter()
             .filter(|column| matches!(column.role, ColumnRole::Value { .. }))
             .cloned()
             .collect();
-        for value in values {
-            let ColumnRole::Value { element, oxide, unit } = value.role else { continue };
-            let role = match kind {
-                ColumnRole::Error { error, .. } => {
-                    let unit = if error.relative { None } else { error.unit.or(unit) };
-                    ColumnRole::Error { element, oxide, error: ErrorKind { unit, ..*error } }
-                }
-                _ => ColumnRole::DetectionLimit { element, oxide, unit },
-            };
-            let column = columns.len() as u32 + 1;
-            columns.push(ColumnMeaning {
-                column,
-                heading: value.heading,
-                role,
-                evidence: Evidence::FollowsElement,
-            });
+        let error = beside.error.map(|error| {
+            move |element, oxide, unit: Option<Unit>| {
+                let unit = if error.relative { None } else { error.unit.or(unit) };
+                ColumnRole::Error { element, oxide, error: ErrorKind { unit, ..error } }
+            }
+        });
+        let limit = |element, oxide, unit| ColumnRole::DetectionLimit { element, oxide, unit };
+        let mut add = |make: &dyn Fn(Element, Option<Oxide>, Option<Unit>) -> ColumnRole| {
+            for value in &values {
+                let ColumnRole::Value { element, oxide, unit } = value.role else { continue };
+                columns.push(ColumnMeaning {
+                    column: columns.len() as u32 + 1,
+                    heading: value.heading.clone(),
+                    role: make(element, oxide, unit),
+                    evidence: Evidence::FollowsElement,
+                });
+            }
+        };
+        if let Some(error) = &error {
+            add(error);
+        }
+        if beside.limits {
+            add(&limit);
         }
         columns
     }

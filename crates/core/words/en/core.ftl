@@ -408,6 +408,15 @@ notice-element_twice = The same element stands twice in one reading ("{ $found }
        *[other] rows
     }. Which is meant cannot be told, so it counts as not measured.
     .remedy = Say which column or spectrum is meant, or remove the other.
+notice-summary_row = "{ $found }" names no sample: it sums others up or states a limit, in { $rows } { $rows ->
+        [one] row or column
+       *[other] rows or columns
+    }. It is set aside and is no reading.
+    .remedy = If it is a sample, give it another name.
+notice-two_readings_in_row = The row also names "{ $found }" under the same heading: two tables stand side by side. It is refused, since a value could go to the wrong sample.
+    .remedy = Put the tables one below the other, or into files of their own.
+notice-stated_twice = "{ $found }" contradicts a line before it. From there on neither is used.
+    .remedy = State the unit, or the multiple of sigma, for this file.
 notice-oxide_converted = Numbers of { $found } are mass fractions of the oxide; they were converted to the element by atomic weights.
     .remedy = Nothing to do, if the heading is right.
 notice-date_order_unclear = "{ $found }" may be day and month or month and day, in { $rows } { $rows ->

@@ -148,6 +148,12 @@ pub fn meanings(headings: &[String]) -> Vec<ColumnMeaning> {
         .collect()
 }
 
+/// True for a header that names the reading, and an element together with its unit.
+pub fn names_a_reading_and_a_unit(columns: &[ColumnMeaning]) -> bool {
+    columns.iter().any(|column| column.role == ColumnRole::Identity(Identity::Id))
+        && columns.iter().any(|column| matches!(column.role, ColumnRole::Value { unit: Some(_), .. }))
+}
+
 /// What stands around a heading.
 struct Header<'a> {
     spoken: &'a [Spoken],

@@ -8,7 +8,7 @@ use plumbline_core::substance::Element;
 use super::folding;
 use super::header::{self, Spoken};
 use super::named::{self, Of};
-use super::said::{ErrorWords, Said, say_of_tokens};
+use super::said::{ErrorWords, Said, say, say_of_tokens};
 use super::tokens::{LONGEST_HEADING, tokens};
 
 /// What a cell of a column of elements names.
@@ -51,6 +51,11 @@ pub fn element_cell(text: &str) -> Option<NamedElement> {
 /// by its cells.
 pub fn long_roles(headings: &[String], element_column: usize) -> Vec<ColumnMeaning> {
     roles(headings, header::spoken(headings), element_column, Evidence::HoldsElements)
+}
+
+/// True for a heading that says, for whatever element, that its column holds values.
+pub fn says_a_value(heading: &str) -> bool {
+    matches!(say(heading), Said::AnyValue { .. })
 }
 
 /// The column whose heading says that it names elements, where a column of values goes with it.

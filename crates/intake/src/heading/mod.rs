@@ -18,9 +18,11 @@ mod tokens;
 mod units;
 pub(crate) mod vocabulary;
 
-pub use header::{element_columns, meanings, names_an_element, only_bare_names, value_element};
+pub use header::{
+    element_columns, meanings, names_a_reading_and_a_unit, names_an_element, only_bare_names, value_element,
+};
 pub use known_words::known_words;
-pub use long::{NamedElement, element_cell, long_roles};
+pub use long::{NamedElement, element_cell, long_roles, says_a_value};
 pub use units::{apply_unit_row, unit_row};
 
 #[cfg(test)]

@@ -598,7 +598,7 @@ fn identities_are_known_in_six_languages() {
         ("class", "Class|Materialklasse|classe|clase|材料类别|材料分類|재질분류"),
         (
             "time",
-            "Date|Datum|Messdatum|date de mesure|fecha|日期|测试日期|測定日|測定日時|날짜|Time|Uhrzeit|heure|时间|時刻",
+            "Date|Datum|Messdatum|date de mesure|fecha|日期|测试日期|测试时间|測定日|測定日時|날짜|Time|Uhrzeit|heure|时间|時刻",
         ),
         (
             "seconds",

@@ -17,6 +17,7 @@ const NUMBER_WORDS: &str = include_str!("../../data/number_words.tsv");
 const AMBIGUOUS_SYMBOLS: &str = include_str!("../../data/ambiguous_symbols.tsv");
 const STATED_WORDS: &str = include_str!("../../data/stated_words.tsv");
 const CELL_WORDS: &str = include_str!("../../data/cell_words.tsv");
+const SUMMARY_WORDS: &str = include_str!("../../data/summary_words.tsv");
 
 /// What a word says beside an element.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -201,6 +202,19 @@ pub(crate) fn whole_heading(folded: &str) -> Option<(Whole, u8)> {
         .min_by_key(|(_, rank)| *rank)
 }
 
+/// True where a name says that what stands beside it is no sample: an average, a spread, a limit (`LOD (mg/kg)`).
+pub(crate) fn names_a_summary(name: &str) -> bool {
+    static WORDS: OnceLock<BTreeSet<String>> = OnceLock::new();
+    let bare = name.split(['(', '[', '（', '［']).next().unwrap_or(name);
+    let folded = folding::letters_and_digits(bare);
+    !folded.is_empty()
+        && WORDS
+            .get_or_init(|| {
+                lines(SUMMARY_WORDS).map(|(_, word, _)| folding::letters_and_digits(word)).collect()
+            })
+            .contains(&folded)
+}
+
 /// How far a symbol that lost chemistry's case can be trusted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Ambiguous {
@@ -312,6 +326,11 @@ mod tests {
             (folding::cell(word), own(meaning))
         });
         assert!(each_once("cell_words", cells) > 100);
+        let summaries = lines(SUMMARY_WORDS).map(|(meaning, word, _)| {
+            assert!(["summary", "limit"].contains(&meaning), "{word}");
+            (folding::letters_and_digits(word), own(meaning))
+        });
+        assert!(each_once("summary_words", summaries) > 100);
     }
 
     #[test]
@@ -319,6 +338,18 @@ mod tests {
         for (symbol, name, _) in lines(ELEMENT_NAMES) {
             assert_eq!(heading_word(&folding::word(name)), None, "{symbol} {name}");
             assert_eq!(whole_heading(&folding::letters_and_digits(name)), None, "{symbol} {name}");
+        }
+    }
+
+    #[test]
+    fn an_average_and_a_limit_are_no_samples() {
+        for name in
+            ["LOD", "Limit (mg/kg)", "RSD %", "Std. Dev.", "average:", "Grenzwert", "écart-type", "检出限"]
+        {
+            assert!(names_a_summary(name), "{name}");
+        }
+        for name in ["", "(LOD)", "S1", "Limit 3", "Max Alder", "N", "S", "Total", "Blank", "Mean-1"] {
+            assert!(!names_a_summary(name), "{name}");
         }
     }
 
@@ -332,6 +363,7 @@ mod tests {
             AMBIGUOUS_SYMBOLS,
             CELL_WORDS,
             STATED_WORDS,
+            SUMMARY_WORDS,
         ] {
             let first = file.lines().next().unwrap();
             assert!(first.starts_with("# "), "{first}");
