@@ -82,7 +82,7 @@ fn every_line_is_counted(
 }
 
 proptest! {
-    #![proptest_config(tries(120))]
+    #![proptest_config(tries(30))]
 
     #[test]
     fn every_row_of_a_damaged_wide_table_has_one_fate(
