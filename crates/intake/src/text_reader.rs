@@ -138,7 +138,10 @@ impl TextReader {
         }
         match self.told_encoding {
             Some(told) => Found::told(told, looked),
-            None => text_encoding::find(looked, whole, &heading::known_words),
+            // The words that headings are read by, and those of languages that are not: any that appears is evidence.
+            None => text_encoding::find(looked, whole, &|text| {
+                heading::known_words(text) + text_encoding::words_of_result_tables(text)
+            }),
         }
     }
 }
