@@ -138,10 +138,7 @@ impl TextReader {
         }
         match self.told_encoding {
             Some(told) => Found::told(told, looked),
-            // The words that headings are read by, and those of languages that are not: any that appears is evidence.
-            None => text_encoding::find(looked, whole, &|text| {
-                heading::known_words(text) + text_encoding::words_of_result_tables(text)
-            }),
+            None => text_encoding::find(looked, whole, &heading::known_words),
         }
     }
 }
