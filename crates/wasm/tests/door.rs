@@ -32,7 +32,8 @@ fn session() -> Session {
 
 #[wasm_bindgen_test]
 fn a_source_crosses_as_an_object_with_its_counts() {
-    let view = session().finish().ok().unwrap();
+    let views = session().finish().ok().unwrap();
+    let view = at(&views, 0);
     assert_eq!(get(&view, "rows_in"), JsValue::from_f64(2.0));
     assert_eq!(get(&view, "problem"), JsValue::NULL);
     assert_eq!(get(&view, "sha256").as_string().unwrap().len(), 64);
@@ -102,6 +103,6 @@ fn a_call_out_of_turn_is_an_error_and_the_session_lives_on() {
     assert!(session.detail(0).is_err());
     session.open("b.csv", Some(true));
     session.push(b"just text").ok().unwrap();
-    let view = session.finish().ok().unwrap();
-    assert!(get(&view, "problem").is_string());
+    let views = session.finish().ok().unwrap();
+    assert!(get(&at(&views, 0), "problem").is_string());
 }
