@@ -357,9 +357,13 @@ impl Table {
 
 /// Cells of a column of marks that say no, and those that say yes (common practice, no source). Anything else says
 /// nothing, and what stands beside it is then open.
-const SAY_NO: [&str; 12] = ["", "0", "0.0", "no", "false", "n", "f", "nein", "non", "否", "いいえ", "아니오"];
-const SAY_YES: [&str; 21] = [
-    "1", "1.0", "yes", "y", "true", "t", "x", "<", "<lod", "< lod", "lod", "nd", "n.d.", "bdl", "below",
+///
+/// Of the qualifiers of laboratories, `U` says not detected at the number beside it, `J` that the number is an estimate,
+/// which is a number all the same, and `=` that it is one.
+const SAY_NO: [&str; 14] =
+    ["", "0", "0.0", "no", "false", "n", "f", "nein", "non", "否", "いいえ", "아니오", "j", "="];
+const SAY_YES: [&str; 22] = [
+    "u", "1", "1.0", "yes", "y", "true", "t", "x", "<", "<lod", "< lod", "lod", "nd", "n.d.", "bdl", "below",
     "ja", "oui", "sí", "是", "はい", "예",
 ];
 

@@ -8,13 +8,15 @@
 mod decoding;
 mod finding;
 mod line_start_marks;
+#[cfg(test)]
 mod result_words;
 mod utf16_pattern;
 
 pub use decoding::Decoder;
 pub use finding::{LOOKED_AT, find};
 pub use plumbline_core::reading::EncodingKnownBy as KnownBy;
-pub use result_words::words_of_result_tables;
+#[cfg(test)]
+pub(crate) use result_words::words_of_result_tables;
 
 /// An encoding this program reads. The decoders are those of the WHATWG Encoding Standard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

@@ -2,14 +2,13 @@
 
 use std::collections::BTreeSet;
 
-use plumbline_core::acts::{self, Act, ActKind, Target};
+use plumbline_core::acts::Target;
 use plumbline_core::id_template::{self, IdTemplate};
 use plumbline_core::inspection::Inspection;
 use plumbline_core::quantity::{DecimalMark, Rounding, SigmaMultiple, Unit};
 use plumbline_core::reading::{
-    Block, ColumnMeaning, ColumnRole, Identity, Layout, RawRow, Source, StatedUse, TEXT_ENCODINGS,
+    Block, ColumnMeaning, Identity, Layout, RawRow, Source, StatedUse, TEXT_ENCODINGS,
 };
-use plumbline_core::report::phrases;
 use plumbline_core::settings_file;
 use plumbline_core::substance::Element;
 use plumbline_core::words::Words;
@@ -409,43 +408,6 @@ pub(crate) fn id_template(words: &Words, example: &str, named: &[String], ids: &
     }
 }
 
-/// An act in words; a column by its heading and its meaning in words.
-pub(crate) fn act_text(inspection: &Inspection, words: &Words, act: &Act) -> String {
-    let told = (act.kind == ActKind::ColumnRole).then(|| acts::parse_column_role(&act.value)).flatten();
-    let Some((number, role)) = told else { return phrases::act(words, act) };
-    let Target::Header(fingerprint) = &act.target else { return phrases::act(words, act) };
-    let heading = inspection
-        .sources
-        .iter()
-        .flat_map(|source| &source.blocks)
-        .find(|block| block.fingerprint == *fingerprint)
-        .and_then(|block| block.columns.iter().find(|column| column.column == number))
-        .map(|column| column.heading.clone())
-        .unwrap_or_default();
-    words.with(
-        "act-column_role_named",
-        &[("column", &number.to_string()), ("heading", &heading), ("role", &role_phrase(words, &role))],
-    )
-}
-
-/// A role in words with everything it states.
-fn role_phrase(words: &Words, role: &ColumnRole) -> String {
-    let mut parts = vec![words.say(&format!("role-{}", role.code()))];
-    if let Some((element, oxide)) = role.of() {
-        parts.push(oxide.map_or_else(|| element.symbol().to_owned(), |oxide| oxide.to_string()));
-    }
-    let error = role.error();
-    if error.is_some_and(|error| error.relative) {
-        parts.push(words.say("relative-to-value"));
-    } else {
-        parts.extend(role.unit().map(|unit| unit.sign().to_owned()));
-    }
-    if let Some(multiple) = error.and_then(|error| error.multiple) {
-        parts.push(words.with("sigmas", &[("multiple", &multiple.to_string())]));
-    }
-    parts.join(" ")
-}
-
 /// The acts of a mapping file, to be recorded one by one.
 pub(crate) fn acts_of(words: &Words, name: &str, text: &str) -> MappingActs {
     match settings_file::parse_mapping(text, name) {
@@ -509,6 +471,9 @@ pub(crate) fn kept(inspection: &Inspection, before: &str) -> String {
 
 #[cfg(test)]
 mod tests {
+    use plumbline_core::acts::{Act, ActKind};
+    use plumbline_core::column::ColumnRole;
+
     use super::*;
     use plumbline_core::oxide::Oxide;
 

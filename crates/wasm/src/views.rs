@@ -607,7 +607,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 at: act.at.clone(),
                 note: act.note.clone(),
                 undone,
-                text: mapping::act_text(inspection, words, act),
+                text: phrases::act_of(inspection, words, act),
             })
             .collect(),
         cautions: phrases::cautions(words),

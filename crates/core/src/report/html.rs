@@ -724,7 +724,14 @@ impl Report<'_> {
                         @for (at, source) in self.inspection.sources.iter().enumerate() {
                             tr {
                                 (row(&source.name, &self.findings.counts(self.inspection, at)))
-                                td class="mono" { (source.sha256) }
+                                td class="mono" {
+                                    (source.sha256)
+                                    @if let Some(packed) = &source.container {
+                                        " "
+                                        (self.words.with("report-packed_in", &[("name", &packed.name)]))
+                                        " " (packed.sha256)
+                                    }
+                                }
                             }
                         }
                         tr { (row(&self.say("report-total_rows"), &total)) td {} }
@@ -745,6 +752,9 @@ impl Report<'_> {
                 }
                 h3 { (self.say("report-columns_used")) }
                 @for source in &self.inspection.sources {
+                    @if let Some(how) = self.how_it_was_read(source) {
+                        p { b { (source.name) } ": " (how) }
+                    }
                     @for block in &source.blocks {
                         p {
                             b { (source.name) } ", " (self.say("report-line").to_lowercase()) " " (block.header_line) ": "
@@ -777,6 +787,26 @@ impl Report<'_> {
                 }
             }
         }
+    }
+
+    /// What stands between a source's bytes and its table, where that is more than a text in UTF-8.
+    fn how_it_was_read(&self, source: &Source) -> Option<String> {
+        let mut parts = Vec::new();
+        if let Some(sheet) = source.sheets.iter().find(|sheet| sheet.read) {
+            let others = (source.sheets.len() - 1).to_string();
+            parts.push(self.words.with("report-sheet_read", &[("name", &sheet.name), ("others", &others)]));
+        }
+        if !matches!(source.encoding, "" | "UTF-8") {
+            let known = self.say(&format!("encoding-by-{}", source.encoding_known_by.code()));
+            parts.push(format!("{}: {known}", source.encoding));
+        }
+        parts.extend(source.stated.iter().filter(|stated| stated.used_as.is_some()).map(|stated| {
+            self.words.with(
+                "report-stated_above",
+                &[("line", &stated.line.to_string()), ("text", &format!("{}: {}", stated.key, stated.value))],
+            )
+        }));
+        (!parts.is_empty()).then(|| parts.join("; "))
     }
 
     /// What the columns of a block were taken for, in one line.
@@ -845,8 +875,8 @@ impl Report<'_> {
                                 tr {
                                     td class="n" { (at + 1) }
                                     td {
-                                        @if undone { s { (phrases::act(self.words, act)) } }
-                                        @else { (phrases::act(self.words, act)) }
+                                        @if undone { s { (phrases::act_of(self.inspection, self.words, act)) } }
+                                        @else { (phrases::act_of(self.inspection, self.words, act)) }
                                     }
                                     td { @if act.target != Target::Inspection { (phrases::target(self.words, &act.target)) } }
                                     td { (act.by) } td { (act.at) } td { (act.note) }

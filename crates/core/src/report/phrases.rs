@@ -1,6 +1,7 @@
 //! Codes and numbers as the sentences a person reads; the one place where page, report and JSON get their words.
 
-use crate::acts::{Act, Target};
+use crate::acts::{Act, ActKind, Target};
+use crate::column::ColumnRole;
 use crate::inspection::{Findings, Inspection, LotFinding, SourceReview};
 use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind, Reasons};
 use crate::next_step::{self, NextStep};
@@ -76,6 +77,44 @@ pub fn problem_remedy(words: &Words, problem: &Problem, expected: &str) -> Strin
 /// An act in words.
 pub fn act(words: &Words, act: &Act) -> String {
     words.with(&format!("act-{}", act.kind.code()), &[("value", &act.value)])
+}
+
+/// An act in words; a column by its heading and its meaning in words.
+pub fn act_of(inspection: &Inspection, words: &Words, act: &Act) -> String {
+    let told =
+        (act.kind == ActKind::ColumnRole).then(|| crate::acts::parse_column_role(&act.value)).flatten();
+    let Some((number, role)) = told else { return self::act(words, act) };
+    let Target::Header(fingerprint) = &act.target else { return self::act(words, act) };
+    let heading = inspection
+        .sources
+        .iter()
+        .flat_map(|source| &source.blocks)
+        .find(|block| block.fingerprint == *fingerprint)
+        .and_then(|block| block.columns.iter().find(|column| column.column == number))
+        .map(|column| column.heading.clone())
+        .unwrap_or_default();
+    words.with(
+        "act-column_role_named",
+        &[("column", &number.to_string()), ("heading", &heading), ("role", &role_phrase(words, &role))],
+    )
+}
+
+/// A role in words with everything it states.
+fn role_phrase(words: &Words, role: &ColumnRole) -> String {
+    let mut parts = vec![words.say(&format!("role-{}", role.code()))];
+    if let Some((element, oxide)) = role.of() {
+        parts.push(oxide.map_or_else(|| element.symbol().to_owned(), |oxide| oxide.to_string()));
+    }
+    let error = role.error();
+    if error.is_some_and(|error| error.relative) {
+        parts.push(words.say("relative-to-value"));
+    } else {
+        parts.extend(role.unit().map(|unit| unit.sign().to_owned()));
+    }
+    if let Some(multiple) = error.and_then(|error| error.multiple) {
+        parts.push(words.with("sigmas", &[("multiple", &multiple.to_string())]));
+    }
+    parts.join(" ")
 }
 
 /// What an act speaks about, in words.

@@ -1,7 +1,7 @@
 //! One cell of a measurement column: a number, a bound, a word, or nothing.
 //!
 //! What nearly every cell is (a plain number, `<LOD`, `<5`) is read here without allocating; every other form goes to
-//! [`written`], which puts the text into plain characters first.
+//! `written`, which puts the text into plain characters first.
 
 mod marks;
 mod number;

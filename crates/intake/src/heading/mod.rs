@@ -1,8 +1,8 @@
 //! Headings to meanings: which column is which element's value, uncertainty or limit, and which is identity.
 //!
 //! The words are data files (`crates/intake/data`): a synonym, or a word of another language, is one line there. The
-//! modules here only take a heading apart ([`tokens`]), look its words up ([`vocabulary`], [`named`]), say what the
-//! heading says by itself ([`said`]) and weigh it against what stands around it ([`header`], [`long`]).
+//! modules here only take a heading apart (`tokens`), look its words up (`vocabulary`, `named`), say what the
+//! heading says by itself (`said`) and weigh it against what stands around it (`header`, `long`).
 //!
 //! Isotopes (`Pb208`, `208Pb`) are taken for their element where a unit of mass fraction or none stands beside them,
 //! as mass spectrometry reports one element through one of its isotopes; percent of an isotope is a share of isotopes

@@ -1,4 +1,4 @@
-//! Words by which a decoded text shows itself to be a table of results.
+//! Words by which a decoded text shows itself to be a table of results, for the tests: in use are those of the headings.
 
 use std::collections::BTreeSet;
 use std::sync::OnceLock;
@@ -18,7 +18,7 @@ fn words() -> &'static BTreeSet<&'static str> {
 }
 
 /// How many words of result tables stand in a text: a small vocabulary of its own, enough to tell encodings apart.
-pub fn words_of_result_tables(text: &str) -> usize {
+pub(crate) fn words_of_result_tables(text: &str) -> usize {
     let signs: usize = SIGNS.iter().map(|sign| text.matches(sign).count()).sum();
     let words = text
         .split(|c: char| !c.is_alphabetic())
