@@ -10,6 +10,8 @@ pub(crate) struct Gather {
     last_key: Vec<u8>,
     /// The reading the row before went into.
     last: Option<u32>,
+    /// Where that reading stands among those of its key, so that nobody searches for it in a key of many rows.
+    last_at: usize,
     /// What the rows of that reading were told apart by: the spectrum, or the name of the element as written.
     parts: Vec<Vec<u8>>,
 }
@@ -22,10 +24,7 @@ impl Gather {
     /// a table sorted by element names every reading again.
     pub(crate) fn reading(&self, key: &[u8], has_room: &dyn Fn(u32) -> bool) -> Option<u32> {
         let known = self.by_key.get(key)?;
-        let from = match self.last.filter(|_| self.last_key == key) {
-            Some(last) => known.iter().position(|reading| *reading == last).unwrap_or(0),
-            None => 0,
-        };
+        let from = if self.last_with(key).is_some() { self.last_at } else { 0 };
         known.get(from..)?.iter().copied().find(|reading| has_room(*reading))
     }
 
@@ -46,14 +45,21 @@ impl Gather {
 
     /// Remembers where a row went.
     pub(crate) fn went(&mut self, key: &[u8], reading: u32, is_new: bool, part: &[u8]) {
-        if is_new {
-            match self.by_key.get_mut(key) {
-                Some(known) => known.push(reading),
-                None => {
-                    self.by_key.insert(key.to_vec(), vec![reading]);
-                }
+        let from = if self.last_with(key).is_some() { self.last_at } else { 0 };
+        self.last_at = match self.by_key.get_mut(key) {
+            Some(known) if is_new => {
+                known.push(reading);
+                known.len() - 1
             }
-        }
+            Some(known) => {
+                let later = known.get(from..).unwrap_or(&[]);
+                later.iter().position(|one| *one == reading).map_or(from, |ahead| from + ahead)
+            }
+            None => {
+                self.by_key.insert(key.to_vec(), vec![reading]);
+                0
+            }
+        };
         if self.last != Some(reading) {
             self.parts.clear();
         }
