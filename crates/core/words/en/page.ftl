@@ -212,6 +212,10 @@ page-questions-heading = { $n ->
    *[other] { $n } questions the files left open
   }
 page-questions-all = For all { $n } files
+page-need-class-of-all = { $count ->
+    [one] One reading states
+   *[other] { $count } readings state
+    } no material class known here. Which class is it?
 page-questions-each = File by file
 page-questions-left = { $n ->
     [one] { $n } more file asks this: answer it for all, or in a settings file.

@@ -196,7 +196,7 @@ function question({ code, asked: list, open }: Question): HTMLElement {
   if (first === undefined || answer === undefined || list.length === 1) return el("div", { id, class: "question", "data-missing": missing }, ...list.map(one));
   const whole = standing(answer.kind, "");
   const counted = list.flatMap((each) => each.source.needs.filter((need) => need.code === code)).reduce((sum, need) => sum + need.count, 0);
-  const text = counted > 0 ? say(`need-${code}`, { count: counted }) : first.text;
+  const text = counted > 0 ? say("page-need-class-of-all", { count: counted }) : first.text;
   return el(
     "div",
     { id, class: "question", "data-missing": missing },
