@@ -241,8 +241,9 @@ fn turned(looks: &[Look], delimiter: u8, reader: &HeaderReader) -> Option<FoundH
     best
 }
 
-/// The first row of a table on its side: the rows right above the elements that fill as many columns name its
-/// readings (sample, lot, date).
+/// The first row of a table on its side: the rows above the elements that fill at least half as many columns name its
+/// readings (sample, lot, date). Beside each reading may stand its uncertainty, so that what names readings fills fewer
+/// (class, material): right above, two are enough.
 fn first_row(looks: &[Look], first: usize, labels: usize) -> usize {
     let readings = |look: &Look| {
         look.cells.iter().enumerate().filter(|(at, cell)| *at > labels && !cell.trim().is_empty()).count()
@@ -252,8 +253,8 @@ fn first_row(looks: &[Look], first: usize, labels: usize) -> usize {
     while let Some(above) = start.checked_sub(1)
         && let (Some(look), Some(below)) = (looks.get(above), looks.get(start))
         && readings(look) > 0
-        && readings(look) * 2 >= filled
-        && below.line - look.line <= 2
+        && (readings(look) * 2 >= filled && below.line - look.line <= 2
+            || readings(look) >= 2 && below.line - look.line == 1)
     {
         start = above;
     }
