@@ -89,7 +89,7 @@ impl SourceReader {
                 _ => self.workbook(&bytes),
             },
             State::TooLarge | State::Beginning(_) => {
-                vec![refuse_source(&self.name, NoticeCode::ArchiveTooLarge, &self.bytes.to_string())]
+                vec![refuse_source(&self.name, NoticeCode::ArchiveTooLarge, "packed_size")]
             }
         };
         for source in &mut sources {
@@ -233,9 +233,9 @@ impl SourceReader {
             Ok(archive) => archive,
             Err(ArchiveProblem::Broken) => return whole(NoticeCode::ArchiveBroken, ""),
             Err(ArchiveProblem::TooManyEntries) => {
-                return whole(NoticeCode::ArchiveTooLarge, "more than 20 000 files");
+                return whole(NoticeCode::ArchiveTooLarge, "files");
             }
-            Err(ArchiveProblem::TooLarge) => return whole(NoticeCode::ArchiveTooLarge, "more than 2 GiB"),
+            Err(ArchiveProblem::TooLarge) => return whole(NoticeCode::ArchiveTooLarge, "archive_size"),
         };
         if archive.entries().is_empty() {
             return whole(NoticeCode::Empty, "");
@@ -274,26 +274,26 @@ fn likely(sheets: &[Sheet]) -> Option<usize> {
     (0..sheets.len()).max_by_key(rank)
 }
 
+/// The code of a refusal, and which of its reasons: the catalogue has the words.
 fn workbook_refusal(problem: WorkbookProblem) -> (NoticeCode, &'static str) {
     match problem {
-        WorkbookProblem::Broken => (NoticeCode::WorkbookBroken, "cut off or damaged"),
-        WorkbookProblem::NoSheet => (NoticeCode::WorkbookBroken, "no sheet of cells"),
+        WorkbookProblem::Broken => (NoticeCode::WorkbookBroken, "damaged"),
+        WorkbookProblem::NoSheet => (NoticeCode::WorkbookBroken, "no_sheet"),
         WorkbookProblem::Locked | WorkbookProblem::OldFormat => (NoticeCode::WorkbookNotRead, ""),
-        WorkbookProblem::TooLarge => (NoticeCode::WorkbookTooLarge, "more than 256 MiB unpacked"),
-        WorkbookProblem::PackedTooTight => {
-            (NoticeCode::WorkbookTooLarge, "packed far tighter than cells are")
-        }
-        WorkbookProblem::TooManyCells => (NoticeCode::WorkbookTooLarge, "more than 20 million cells"),
+        WorkbookProblem::TooLarge => (NoticeCode::WorkbookTooLarge, "part_size"),
+        WorkbookProblem::PackedTooTight => (NoticeCode::WorkbookTooLarge, "ratio"),
+        WorkbookProblem::TooManyCells => (NoticeCode::WorkbookTooLarge, "cells"),
     }
 }
 
+/// As for a workbook.
 fn entry_refusal(problem: EntryProblem) -> (NoticeCode, &'static str) {
     match problem {
-        EntryProblem::Locked => (NoticeCode::EntryNotRead, "it is locked by a password"),
-        EntryProblem::MethodUnknown => (NoticeCode::EntryNotRead, "it is packed by a method not read here"),
-        EntryProblem::Broken => (NoticeCode::EntryNotRead, "it is damaged"),
-        EntryProblem::TooLarge => (NoticeCode::ArchiveTooLarge, "more than 512 MiB unpacked"),
-        EntryProblem::PackedTooTight => (NoticeCode::ArchiveTooLarge, "packed far tighter than results are"),
+        EntryProblem::Locked => (NoticeCode::EntryNotRead, "password"),
+        EntryProblem::MethodUnknown => (NoticeCode::EntryNotRead, "method"),
+        EntryProblem::Broken => (NoticeCode::EntryNotRead, "damaged"),
+        EntryProblem::TooLarge => (NoticeCode::ArchiveTooLarge, "entry_size"),
+        EntryProblem::PackedTooTight => (NoticeCode::ArchiveTooLarge, "ratio"),
         EntryProblem::Nested => (NoticeCode::ArchiveInArchive, ""),
     }
 }

@@ -8,10 +8,8 @@ use crate::header_search::{self, FoundHeader, NotFound, find_header};
 use crate::heading;
 use crate::records::Splitter;
 use crate::table::Table;
+pub(crate) use crate::text_encoding::LOOKED_AT;
 use crate::text_encoding::{self, Decoder, Found, TextEncoding};
-
-/// Bytes that are looked at before a header must have been found.
-pub(crate) const LOOKED_AT: usize = 256 * 1024;
 
 /// Reads one text table, piece by piece.
 pub(crate) struct TextReader {
@@ -119,8 +117,7 @@ impl TextReader {
             Err(NotFound::NothingOnLine) => {
                 self.table.source.problem = Some(NoticeCode::NoElementColumn);
                 let line = self.told_line.unwrap_or(0);
-                let text = format!("line {line}");
-                self.table.notice((line, 0), NoticeCode::MappingDiffers, text.as_bytes());
+                self.table.notice((line, 0), NoticeCode::MappingDiffers, line.to_string().as_bytes());
             }
         }
         let mut reading = Reading { decoder: Decoder::new(found.encoding), splitter };

@@ -301,11 +301,18 @@ notice-header_only = The file has a heading row and no rows below it.
     .remedy = Export it again with the readings.
 notice-not_text = The bytes are not text; this is no table, whatever its name says.
     .remedy = Export the results as CSV text.
-notice-workbook_broken = This is a damaged workbook, or no workbook inside: { $found }
+notice-workbook_broken = { $found ->
+        [no_sheet] The workbook has no sheet of cells.
+       *[damaged] The workbook is cut off or damaged, or is none.
+    }
     .remedy = Open it in a spreadsheet program, save it again as XLSX or CSV, and bring that file.
 notice-workbook_not_read = The workbook is locked by a password, or of an old format that is not read here.
     .remedy = Save it without a password as XLSX, ODS or CSV, and bring that file.
-notice-workbook_too_large = The workbook holds more than is unpacked here: { $found }
+notice-workbook_too_large = The workbook holds more than is unpacked here: { $found ->
+        [ratio] it is packed far tighter than cells are.
+        [cells] more than 20 million cells.
+       *[part_size] more than 256 MiB in one part.
+    }
     .remedy = Save the sheet with the results as CSV, and bring that file.
 notice-other_sheets = Sheet "{ $found }" was read; { $rows } { $rows ->
         [one] other sheet was
@@ -314,11 +321,21 @@ notice-other_sheets = Sheet "{ $found }" was read; { $rows } { $rows ->
     .remedy = If the results stand on another sheet, choose it for this file.
 notice-sheet_not_there = The workbook has no sheet "{ $found }".
     .remedy = Choose one of its sheets for this file.
-notice-archive_broken = The archive is damaged, or is none: { $found }
+notice-archive_broken = The archive is cut off or damaged, or is none.
     .remedy = Unpack it and bring the files, or have it sent again.
-notice-archive_too_large = More is packed here than is unpacked: { $found }
+notice-archive_too_large = More is packed here than is unpacked: { $found ->
+        [ratio] it is packed far tighter than results are.
+        [files] more than 20 000 files.
+        [entry_size] a file of more than 512 MiB.
+        [packed_size] more than 1 GiB as it is packed.
+       *[archive_size] more than 2 GiB in all.
+    }
     .remedy = If you trust where it comes from, unpack it and bring the files.
-notice-entry_not_read = The file in the archive could not be unpacked: { $found }
+notice-entry_not_read = The file in the archive could not be unpacked: { $found ->
+        [password] it is locked by a password.
+        [method] it is packed by a method that is not read here.
+       *[damaged] it is damaged.
+    }
     .remedy = Unpack the archive with its password, and bring the files.
 notice-archive_in_archive = An archive inside an archive is not unpacked.
     .remedy = Unpack the outer archive and bring the inner one.
@@ -445,7 +462,7 @@ notice-mapped_by_hand = { $rows } { $rows ->
        *[other] columns were
     } set by hand for these headings.
     .remedy = Take the act back to see what is found without it.
-notice-mapping_differs = The mapping speaks of "{ $found }", which this table does not have. It was not used.
+notice-mapping_differs = A person's mapping speaks of column or line { $found }, which this table does not have. It was not used.
     .remedy = Look at the columns of this file and set them again.
 notice-duplicate_reading = { $rows } { $rows ->
         [one] reading, here, stands

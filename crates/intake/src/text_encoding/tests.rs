@@ -535,3 +535,12 @@ fn more_than_is_looked_at_changes_nothing() {
     assert_eq!(find(&bytes, true, &words_of_result_tables), ascii);
     assert_eq!(ascii.encoding, Utf8);
 }
+
+#[test]
+fn a_person_may_state_every_encoding_and_no_other() {
+    let mut ours: Vec<&str> = TextEncoding::ALL.iter().map(|encoding| encoding.label()).collect();
+    let mut stated = plumbline_core::reading::TEXT_ENCODINGS.to_vec();
+    ours.sort_unstable();
+    stated.sort_unstable();
+    assert_eq!(ours, stated);
+}
