@@ -11,7 +11,7 @@ const WATCH = `
       super(...all);
       this.addEventListener("message", ({ data }) => {
         if (data.kind === "ready") marks.usable ??= now();
-        if (data.kind === "source") marks.read = now();
+        if (data.kind === "sources") marks.read = now();
         if (data.kind === "crashed") marks.failed = data.text;
         if (data.kind === "summary") {
           marks.reviewed = now();
