@@ -1,7 +1,7 @@
 //! What a disposition must not overlook.
 
-use plumbline_core::inspection::SourceReview;
 use plumbline_core::inspection::review;
+use plumbline_core::judging::SourceReview;
 use plumbline_core::lot::Disposition;
 use plumbline_core::outcome::SigmaFrom;
 use plumbline_tests::program::inspect;

@@ -4,7 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use num_bigint::BigInt;
 use num_rational::BigRational;
-use plumbline_core::inspection::{Findings, Inspection, SourceReview, review};
+use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::judging::SourceReview;
 use plumbline_core::lot::LotReason;
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::Judgement;

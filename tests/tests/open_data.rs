@@ -125,7 +125,7 @@ fn no_mass_fraction(inspection: &Inspection, symbols: &[&str], rows: usize) {
         }
     }
     let settings = inspection.settings();
-    let reviewer = plumbline_core::inspection::SourceReview::new(source, &inspection.books, &settings);
+    let reviewer = plumbline_core::judging::SourceReview::new(source, &inspection.books, &settings);
     for row in 0..rows {
         let assessed = reviewer.assess(row);
         for substance in Substance::ALL {

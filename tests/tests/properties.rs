@@ -2,7 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use plumbline_core::inspection::{Findings, Inspection, SourceReview, review};
+use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::judging::SourceReview;
 use plumbline_core::lot::Disposition;
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::Outcome;

@@ -6,7 +6,8 @@ use std::collections::BTreeSet;
 use std::fs;
 
 use plumbline_core::acts::ActKind;
-use plumbline_core::inspection::{Findings, Inspection, SourceReview, review};
+use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::judging::SourceReview;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::reading::Identity;
 use plumbline_core::report::phrases;

@@ -3,8 +3,14 @@
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
-/// English: what core says.
-pub const ENGLISH: &str = include_str!("../words/en/core.ftl");
+/// English: what core says, one file a room of the trade.
+pub const ENGLISH: [&str; 5] = [
+    include_str!("../words/en/core.ftl"),
+    include_str!("../words/en/rules.ftl"),
+    include_str!("../words/en/decisions.ftl"),
+    include_str!("../words/en/physics.ftl"),
+    include_str!("../words/en/exemptions.ftl"),
+];
 
 /// The catalogue of one language.
 pub struct Words {
@@ -24,8 +30,10 @@ impl Words {
         // Isolation marks would travel into CSV, JSON and print.
         bundle.set_use_isolating(false);
         // A file with a broken message still gives the others; a test holds that none is broken.
-        let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(resource, _)| resource);
-        bundle.add_resource_overriding(resource);
+        for text in ENGLISH {
+            let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(resource, _)| resource);
+            bundle.add_resource_overriding(resource);
+        }
         Words { bundle }
     }
 
@@ -82,7 +90,9 @@ mod tests {
 
     #[test]
     fn the_catalogue_has_no_broken_message() {
-        assert!(FluentResource::try_new(ENGLISH.to_owned()).is_ok());
+        for text in ENGLISH {
+            assert!(FluentResource::try_new(text.to_owned()).is_ok());
+        }
     }
 
     #[test]

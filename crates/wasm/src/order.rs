@@ -1,6 +1,7 @@
 //! Which readings a table shows, and in which order. Text is compared once for each different text, not for each row.
 
-use plumbline_core::inspection::{Findings, Inspection, SourceReview};
+use plumbline_core::inspection::{Findings, Inspection};
+use plumbline_core::judging::SourceReview;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::quantity::MassFraction;
 use plumbline_core::reading::{CellState, Identity};

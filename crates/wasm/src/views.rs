@@ -2,7 +2,8 @@
 //! wire format, and a test holds each struct's keys against the TypeScript.
 
 use plumbline_core::acts;
-use plumbline_core::inspection::{Findings, Inspection, RowCounts, SourceReview};
+use plumbline_core::inspection::{Findings, Inspection, RowCounts};
+use plumbline_core::judging::SourceReview;
 use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::next_step;

@@ -5,7 +5,8 @@
 
 use std::io::{self, Write};
 
-use crate::inspection::{Findings, Inspection, SourceReview};
+use crate::inspection::{Findings, Inspection};
+use crate::judging::SourceReview;
 use crate::quantity::MassFraction;
 use crate::reading::{CellState, Identity};
 use crate::substance::{Element, Halogen, Substance};

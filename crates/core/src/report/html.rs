@@ -9,7 +9,8 @@ use maud::{Markup, PreEscaped, html};
 
 use super::{PROGRAM, json, phrases};
 use crate::acts::{ActKind, Settings, Target};
-use crate::inspection::{Assessed, Findings, Inspection, LotFinding, MaterialFinding, SourceReview};
+use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
+use crate::judging::{Assessed, SourceReview};
 use crate::lot::{Disposition, LotReason};
 use crate::material::MaterialClass;
 use crate::next_step::NextStep;

@@ -11,7 +11,8 @@ use serde_json::ser::Formatter;
 
 use super::{PROGRAM, phrases};
 use crate::acts::Settings;
-use crate::inspection::{Findings, Inspection, RowCounts, SourceReview};
+use crate::inspection::{Findings, Inspection, RowCounts};
+use crate::judging::SourceReview;
 use crate::lot::LotReason;
 use crate::material::MaterialClass;
 use crate::outcome::Judgement;
@@ -546,7 +547,7 @@ impl Serialize for OutcomeOut<'_> {
 }
 
 struct Halogens<'a> {
-    assessed: &'a crate::inspection::Assessed,
+    assessed: &'a crate::judging::Assessed,
 }
 
 #[derive(Serialize)]

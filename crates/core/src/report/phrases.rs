@@ -2,7 +2,8 @@
 
 use crate::acts::{Act, ActKind, Target};
 use crate::column::ColumnRole;
-use crate::inspection::{Findings, Inspection, LotFinding, SourceReview};
+use crate::inspection::{Findings, Inspection, LotFinding};
+use crate::judging::SourceReview;
 use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind, Reasons};
 use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};

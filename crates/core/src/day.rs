@@ -1,0 +1,1 @@
+//! Calendar days: read, compared, moved by months.

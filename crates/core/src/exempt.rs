@@ -1,0 +1,1 @@
+//! Exemptions with their dates, and claims that one covers a material.

@@ -1,0 +1,341 @@
+//! The judgements of one source's readings: class, sigma and thickness of each row, then every substance and halogen.
+
+use std::collections::BTreeMap;
+
+use crate::acts::{self, ActKind, Settings, Target};
+use crate::halogen::{self, Total};
+use crate::material::{ClassFrom, MaterialClass};
+use crate::next_step::Duration;
+use crate::outcome::{Judgement, Outcome, SigmaFrom, UsedSigma};
+use crate::quantity::{MassFraction, Sigma, SigmaMultiple};
+use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source};
+use crate::rules::RuleBooks;
+use crate::screen::{self, Measured};
+use crate::substance::{Element, Halogen, Substance};
+use crate::text_pool::TextId;
+use crate::thickness;
+
+/// Everything decided about one reading.
+#[derive(Clone, Copy, Debug)]
+pub struct Assessed {
+    /// Its class.
+    pub class: MaterialClass,
+    /// Where the class came from.
+    pub class_from: ClassFrom,
+    /// The judgement of each substance; of an unknown class, the worst over the classes.
+    pub substances: [Judgement; 5],
+    /// Per substance: OL under every class the reading may have.
+    pub firm_over: [bool; 5],
+    /// The judgement of chlorine and bromine.
+    pub halogens: [Judgement; 2],
+    /// The judgement of their total.
+    pub total: Total,
+    /// Per substance: BL of Cd or Pb in plastic of unstated thickness.
+    pub thickness_missing: bool,
+    /// A printed uncertainty with an unknown multiple was used.
+    pub multiple_unknown: bool,
+}
+
+impl Assessed {
+    /// The judgement of a halogen or the total.
+    pub const fn halogen(&self, of: Halogen) -> Judgement {
+        match of {
+            Halogen::Cl => self.halogens[0],
+            Halogen::Br => self.halogens[1],
+            Halogen::Total => self.total.judgement,
+        }
+    }
+}
+
+/// The elements the judgements look at.
+const JUDGED: [Element; 6] = [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
+const BROMINE: usize = 4;
+const CHLORINE: usize = 5;
+
+/// Judges the readings of one source.
+pub struct SourceReview<'a> {
+    source: &'a Source,
+    books: &'a RuleBooks,
+    settings: &'a Settings,
+    columns: [Option<&'a ElementColumn>; 6],
+    multiples: Vec<[(SigmaMultiple, SigmaFrom); 6]>,
+    class_words: BTreeMap<TextId, Option<MaterialClass>>,
+    class_of_source: Option<MaterialClass>,
+    class_of_file: Option<MaterialClass>,
+    thickness_in_mm: bool,
+    thickness_matters: bool,
+    classes_by_part: bool,
+}
+
+impl<'a> SourceReview<'a> {
+    /// Prepares what is the same for all readings of a source.
+    pub fn new(source: &'a Source, books: &'a RuleBooks, settings: &'a Settings) -> SourceReview<'a> {
+        let multiples = source
+            .blocks
+            .iter()
+            .map(|block| {
+                let set = settings.sigma_multiple(&source.name, &block.fingerprint);
+                JUDGED.map(|element| multiple_of(block, element, set))
+            })
+            .collect();
+        let mut class_words = BTreeMap::new();
+        for row in 0..source.readings.len() {
+            let id = source.readings.identity_id(Identity::Class, row);
+            if id.is_some() {
+                class_words
+                    .entry(id)
+                    .or_insert_with(|| source.readings.pool.get(id).and_then(MaterialClass::from_word));
+            }
+        }
+        let has_thickness_column = (0..source.readings.len())
+            .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
+        SourceReview {
+            source,
+            books,
+            settings,
+            columns: JUDGED.map(|element| source.readings.column_of(element)),
+            multiples,
+            class_words,
+            class_of_source: settings.class_of_source(&source.name),
+            class_of_file: settings.class_of_exactly(&source.name),
+            thickness_in_mm: source.blocks.iter().flat_map(|block| &block.columns).any(|column| {
+                column.role == crate::reading::ColumnRole::Identity(Identity::Thickness)
+                    && column.heading.to_lowercase().contains("mm")
+            }),
+            thickness_matters: has_thickness_column || settings.has_thickness(),
+            classes_by_part: settings.all().any(|(kind, target, _)| {
+                kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
+            }),
+        }
+    }
+
+    fn text(&self, identity: Identity, row: usize) -> &'a str {
+        self.source.readings.identity(identity, row).unwrap_or("")
+    }
+
+    /// The class of a reading and where it came from.
+    ///
+    /// A setting for a part or material stands above the file's word, one for a file above a word that is no class,
+    /// one for everything only where the file is silent. A declared layer stays a layer whatever is set: setting it
+    /// to a bare class would clear what the beam can't separate.
+    pub fn class(&self, row: usize) -> (MaterialClass, ClassFrom) {
+        let word = self.source.readings.identity_id(Identity::Class, row);
+        let declared = self.class_words.get(&word).copied();
+        if declared == Some(Some(MaterialClass::Plated)) {
+            return (MaterialClass::Plated, ClassFrom::Declared);
+        }
+        if self.classes_by_part
+            && let Some(class) = self
+                .settings
+                .class_of_part(self.text(Identity::Part, row), self.text(Identity::Material, row))
+        {
+            return (class, ClassFrom::Setting);
+        }
+        let (set, otherwise) = match declared {
+            // A class the book has no bands for stays unknown whatever the default for the rest is.
+            Some(Some(MaterialClass::Unknown)) => (None, ClassFrom::NotInBook),
+            Some(Some(class)) => return (class, ClassFrom::Declared),
+            Some(None) => (self.class_of_file, ClassFrom::NotUnderstood),
+            None => (self.class_of_source, ClassFrom::NotStated),
+        };
+        set.map_or((MaterialClass::Unknown, otherwise), |class| (class, ClassFrom::Setting))
+    }
+
+    /// Thickness of a reading in micrometres, from its row or a setting.
+    pub fn thickness_micrometres(&self, row: usize) -> Option<u32> {
+        if !self.thickness_matters {
+            return None;
+        }
+        let stated = self.text(Identity::Thickness, row);
+        if !stated.is_empty() {
+            // A number without its unit may be micrometres; what stands there and can't be read is not overruled.
+            let in_mm = self.thickness_in_mm || stated.trim_end().ends_with("mm");
+            return in_mm.then(|| acts::parse_millimetres(stated)).flatten();
+        }
+        self.settings
+            .thickness_micrometres(self.text(Identity::Part, row), self.text(Identity::Material, row))
+    }
+
+    /// The share of a thick piece's signal that a reading of plastic gives, in millionths; `None` where the class needs
+    /// none or nobody stated a thickness.
+    pub fn thickness_share(&self, substance: Substance, row: usize) -> Option<u32> {
+        match (self.class(row).0, self.thickness_micrometres(row)) {
+            (MaterialClass::Polymer, Some(micrometres)) => {
+                Some(thickness::share_in_plastic(substance, micrometres))
+            }
+            _ => None,
+        }
+    }
+
+    /// How long a reading took, in tenths of a second.
+    pub fn deciseconds(&self, row: usize) -> Option<u16> {
+        acts::parse_seconds(self.text(Identity::Seconds, row))
+    }
+
+    /// The sigma a judgement of this element uses in a class: the printed one or the site's, whichever is larger.
+    ///
+    /// The site's table is the repeatability at the action level, which is what the standard's 3 s means; a printed
+    /// error above it (a shorter measurement) is not hidden by it.
+    fn used_sigma(&self, at: usize, cell: &Cell, class: MaterialClass, row: usize) -> UsedSigma {
+        let (multiple, from) = self.multiple(at, row);
+        let printed = cell
+            .printed_error
+            .filter(|error| *error > MassFraction::ZERO)
+            .and_then(|error| Sigma::from_printed(error, multiple))
+            .map(|sigma| UsedSigma { sigma: Some(sigma), from });
+        if self.settings.site_sigmas.is_empty() {
+            return printed.unwrap_or(UsedSigma::NONE);
+        }
+        let element = JUDGED.get(at).copied();
+        let site = self
+            .settings
+            .site_sigmas
+            .iter()
+            .rev()
+            .find(|site| Some(site.element) == element && site.class == class);
+        let Some(site) = site else { return printed.unwrap_or(UsedSigma::NONE) };
+        let at_time = match (site.deciseconds, self.deciseconds(row)) {
+            // Never less than the table: a longer measurement is not known to be better than what was shown.
+            (Some(held_for), Some(measured_for)) => {
+                Sigma::at_time(site.sigma, site.constant, held_for, measured_for.min(held_for))
+            }
+            // The table holds for a measuring time and nobody says how long this took: alone it says nothing, and
+            // beside a printed error it is still the floor.
+            (Some(_), None) if printed.is_none() => return UsedSigma::NONE,
+            _ => Sigma::from_one_sigma(site.sigma),
+        };
+        let table = UsedSigma { sigma: at_time, from: SigmaFrom::SiteTable };
+        match (printed.and_then(|one| one.sigma), table.sigma) {
+            (Some(one), Some(other)) if one.compare(other).is_gt() => printed.unwrap_or(table),
+            (Some(_), None) => printed.unwrap_or(table),
+            _ => table,
+        }
+    }
+
+    /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
+    pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
+        let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
+        let multiple = match JUDGED.iter().position(|judged| *judged == element) {
+            Some(at) => self.multiple(at, row).0,
+            None => self.source.block_of(row).map_or(SigmaMultiple::ONE, |block| {
+                let set = self.settings.sigma_multiple(&self.source.name, &block.fingerprint);
+                multiple_of(block, element, set).0
+            }),
+        };
+        Sigma::from_printed(error, multiple)
+    }
+
+    fn multiple(&self, at: usize, row: usize) -> (SigmaMultiple, SigmaFrom) {
+        let block = self.source.blocks.partition_point(|block| block.first_reading <= row).saturating_sub(1);
+        self.multiples
+            .get(block)
+            .and_then(|multiples| multiples.get(at))
+            .copied()
+            .unwrap_or((SigmaMultiple::ONE, SigmaFrom::PrintedMultipleUnknown))
+    }
+
+    /// What is known of one cell before it is judged in a class.
+    fn measured(&self, at: usize, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Measured {
+        let cell = self.columns.get(at).copied().flatten().map_or(Cell::NO_COLUMN, |column| column.cell(row));
+        let used = if cell.state == CellState::Number {
+            self.used_sigma(at, &cell, class, row)
+        } else {
+            UsedSigma::NONE
+        };
+        let thickness_share = match (class, micrometres, Substance::ALL.get(at)) {
+            (MaterialClass::Polymer, Some(micrometres), Some(substance)) => {
+                Some(thickness::share_in_plastic(*substance, micrometres))
+            }
+            _ => None,
+        };
+        Measured { cell, used, thickness_share }
+    }
+
+    /// The judgement of a substance under one class.
+    pub fn judge_as(&self, substance: Substance, class: MaterialClass, row: usize) -> Judgement {
+        self.judge_measured(
+            substance,
+            class,
+            &self.measured(substance as usize, class, row, self.thickness_micrometres(row)),
+        )
+    }
+
+    fn judge_measured(&self, substance: Substance, class: MaterialClass, measured: &Measured) -> Judgement {
+        match self.books.screening() {
+            Some((_, rule)) => screen::screen(rule, rule.band(substance, class), class, measured),
+            None => Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE),
+        }
+    }
+
+    /// Everything decided about one reading.
+    pub fn assess(&self, row: usize) -> Assessed {
+        let (class, class_from) = self.class(row);
+        self.assess_as(class, class_from, row)
+    }
+
+    /// Everything decided about one reading, taken as of this class.
+    pub fn assess_as(&self, class: MaterialClass, class_from: ClassFrom, row: usize) -> Assessed {
+        let micrometres = self.thickness_micrometres(row);
+        let mut firm_over = [false; 5];
+        let substances = Substance::ALL.map(|substance| {
+            let at = substance as usize;
+            if class != MaterialClass::Unknown {
+                let judged =
+                    self.judge_measured(substance, class, &self.measured(at, class, row, micrometres));
+                firm_over[at] = judged.outcome == Outcome::Over;
+                return judged;
+            }
+            let each = MaterialClass::BANDED.map(|class| {
+                self.judge_measured(substance, class, &self.measured(at, class, row, micrometres))
+            });
+            firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
+            each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
+        });
+        let chlorine = self.measured(CHLORINE, class, row, None);
+        let bromine = self.measured(BROMINE, class, row, None);
+        let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
+            (
+                [
+                    halogen::judge_element(rule, Halogen::Cl, class, &chlorine),
+                    halogen::judge_element(rule, Halogen::Br, class, &bromine),
+                ],
+                halogen::judge_total(rule, class, &chlorine, &bromine),
+            )
+        } else {
+            let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
+            ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
+        };
+        let clear = |substance: Substance| {
+            substances.get(substance as usize).is_some_and(|judged| judged.outcome == Outcome::Below)
+        };
+        Assessed {
+            class,
+            class_from,
+            substances,
+            firm_over,
+            halogens,
+            total,
+            thickness_missing: class == MaterialClass::Polymer
+                && micrometres.is_none()
+                && (clear(Substance::Cd) || clear(Substance::Pb)),
+            multiple_unknown: substances
+                .iter()
+                .chain(&halogens)
+                .any(|judged| judged.used.from == SigmaFrom::PrintedMultipleUnknown),
+        }
+    }
+
+    /// What is known about how long a measurement took, for the advice to measure longer.
+    pub fn duration(&self, substance: Substance, judged: &Judgement, row: usize) -> Option<Duration> {
+        let cell = self.columns.get(substance as usize).copied().flatten()?.cell(row);
+        Some(Duration { value: cell.value, sigma: judged.used.sigma?, deciseconds: self.deciseconds(row)? })
+    }
+}
+
+fn multiple_of(block: &Block, element: Element, set: Option<SigmaMultiple>) -> (SigmaMultiple, SigmaFrom) {
+    match (block.stated_multiple(element), set) {
+        (Some(stated), _) => (stated, SigmaFrom::Printed),
+        (None, Some(set)) => (set, SigmaFrom::PrintedMultipleSet),
+        (None, None) => (SigmaMultiple::ONE, SigmaFrom::PrintedMultipleUnknown),
+    }
+}

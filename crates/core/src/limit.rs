@@ -1,0 +1,1 @@
+//! Readings against the limits of a named rule book.

@@ -1,0 +1,1 @@
+//! X-ray line energies, a resolution model, and the overlaps that matter for a reading.

@@ -1,0 +1,1 @@
+//! How long a measurement would have to take to decide.

@@ -1,0 +1,1 @@
+//! Repeats of one spot as one value, and spots beside each other.

@@ -1,0 +1,1 @@
+//! Tails, quantiles and tests of the ordinary distributions, with the same bits on every target.

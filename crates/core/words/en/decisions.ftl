@@ -1,0 +1,1 @@
+# Decisions: sigma, repeats, probabilities, decision rules, time, next steps and working.

@@ -1,0 +1,1 @@
+# Exemptions and claims.

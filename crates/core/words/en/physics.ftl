@@ -1,0 +1,1 @@
+# Physics: line overlaps, thickness, composition, stoichiometry.

@@ -1,0 +1,1 @@
+# Rule books and limits: what they say and how they are explained.
