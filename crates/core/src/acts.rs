@@ -68,6 +68,12 @@ codes! {
         CheckSamples => "check_samples",
         /// One row of the site's table of repeatability.
         SiteSigma => "site_sigma",
+        /// An extra relative uncertainty (one sigma, in percent of the value) added in quadrature.
+        RelativeSigma => "relative_sigma",
+        /// Which readings count as repeats of one spot.
+        Repeats => "repeats",
+        /// What the uncertainties hold: repeatability only, or all there is.
+        UncertaintyHolds => "uncertainty_holds",
         /// Takes back an earlier act (or an earlier undo).
         Undo => "undo",
     }
@@ -208,6 +214,18 @@ pub enum DetectionInError {
     Limit,
     /// One printed error of nothing: three sigma of it are the limit.
     OneError,
+}
+
+/// Which readings are repeats of one spot and may be judged together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum RepeatsRule {
+    /// The same sample id on the same stated spot.
+    #[default]
+    SameSpot,
+    /// The same sample id; a spot nobody stated counts as the same one.
+    SameId,
+    /// None: every reading stands for itself.
+    Never,
 }
 
 /// A row of the site's table: one sigma at the action level.
@@ -372,6 +390,25 @@ impl Settings {
         self.scoped.iter().any(|(kind, _, _)| *kind == ActKind::ThicknessMm)
     }
 
+    /// The extra relative uncertainty (one sigma) in hundredths of a percent of the value; 0 where none is set.
+    pub fn relative_sigma(&self) -> u32 {
+        self.inspection(ActKind::RelativeSigma).and_then(parse_percent).unwrap_or(0)
+    }
+
+    /// Which readings count as repeats.
+    pub fn repeats(&self) -> RepeatsRule {
+        match self.inspection(ActKind::Repeats) {
+            Some("same_id") => RepeatsRule::SameId,
+            Some("never") => RepeatsRule::Never,
+            _ => RepeatsRule::SameSpot,
+        }
+    }
+
+    /// True where a person said that the uncertainties hold all there is, not only repeatability.
+    pub fn uncertainty_is_full(&self) -> bool {
+        self.inspection(ActKind::UncertaintyHolds) == Some("everything")
+    }
+
     /// Whether a kind of missing evidence holds.
     pub fn weight(&self, kind: ActKind) -> Weight {
         match self.inspection(kind) {
@@ -436,6 +473,15 @@ pub fn parse_seconds(text: &str) -> Option<u16> {
     let number = quantity::Number::parse(text.trim().trim_end_matches('s').as_bytes(), mark).ok()?;
     let tenths = number.scaled(1, quantity::Rounding::Nearest)?;
     u16::try_from(tenths).ok().filter(|tenths| (1..=36_000).contains(tenths))
+}
+
+/// Percent as text (`2`, `2.5 %`), in hundredths of a percent; above 0 and up to 50 %.
+pub fn parse_percent(text: &str) -> Option<u32> {
+    let mark = if text.contains(',') { quantity::DecimalMark::Comma } else { quantity::DecimalMark::Point };
+    let number =
+        quantity::Number::parse(text.trim().trim_end_matches('%').trim_end().as_bytes(), mark).ok()?;
+    let hundredths = number.scaled(2, quantity::Rounding::Up)?;
+    u32::try_from(hundredths).ok().filter(|hundredths| (1..=5_000).contains(hundredths))
 }
 
 fn parse_site_sigma(text: &str) -> Result<SiteSigma, ProblemCode> {
@@ -504,6 +550,9 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         },
         ActKind::PlacingDate => is_date(value).then_some(()).ok_or(ProblemCode::OutOfRange),
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
+        ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
+        ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
+        ActKind::UncertaintyHolds => one_of(&["repeatability", "everything"]),
         ActKind::Undo => value.parse::<usize>().map(|_| ()).map_err(|_| ProblemCode::OutOfRange),
         ActKind::BillOfMaterials | ActKind::CheckSamples => {
             let named = split_escaped(value).iter().all(|name| !name.trim().is_empty());

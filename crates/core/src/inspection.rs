@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
-use crate::judging::{Assessed, SourceReview};
+use crate::judging::{Assessed, GroupAssessed, SourceReview};
 use crate::lot::{Disposition, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
@@ -286,6 +286,7 @@ pub fn review(inspection: &Inspection) -> Findings {
         let check_ids: Vec<&str> = settings.check_samples.iter().map(String::as_str).collect();
         // Grouping runs on the source's own small numbers; texts are compared once for each group.
         let mut local: BTreeMap<LocalKey, Gathered> = BTreeMap::new();
+        let mut pooled: BTreeMap<usize, GroupAssessed> = BTreeMap::new();
         let (mut checks, mut check_rows) = (0, 0);
         let base = findings.verdicts.len();
         for row in 0..source.readings.len() {
@@ -307,11 +308,24 @@ pub fn review(inspection: &Inspection) -> Findings {
                 check_rows += u64::from(source.readings.rows_of(row));
                 continue;
             }
+            let counted = match reviewer.repeats().group_of(row) {
+                None => assessed,
+                Some(group) => {
+                    let together = pooled
+                        .entry(group)
+                        .or_insert_with(|| reviewer.assess_group(group, assessed.class, assessed.class_from));
+                    let counted = together.counted(&assessed);
+                    if reviewer.repeats().is_last(group, row) {
+                        pooled.remove(&group);
+                    }
+                    counted
+                }
+            };
             let name = id(Identity::Material);
             let stand_in = if name.is_some() { None } else { Some(assessed.class) };
             let key = (id(Identity::Supplier), id(Identity::Lot), id(Identity::Part), name, stand_in);
             let group = local.entry(key).or_default();
-            group.add((base + row) as u32, &assessed);
+            group.add((base + row) as u32, &counted);
             if counts_units {
                 match source.readings.identity(Identity::Unit, row) {
                     Some(unit) => {
@@ -407,8 +421,15 @@ impl Gathered {
         for reading in readings {
             let Some((source, row)) = findings.place(reading as usize) else { continue };
             let Some(reviewer) = reviewers.get(source) else { continue };
-            let contested = reviewer.assess_as(MaterialClass::Unknown, reviewer.class(row).1, row);
-            self.add(reading, &contested);
+            let class_from = reviewer.class(row).1;
+            let contested = reviewer.assess_as(MaterialClass::Unknown, class_from, row);
+            let counted = match reviewer.repeats().group_of(row) {
+                None => contested,
+                Some(group) => {
+                    reviewer.assess_group(group, MaterialClass::Unknown, class_from).counted(&contested)
+                }
+            };
+            self.add(reading, &counted);
         }
     }
 

@@ -2,13 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use crate::acts::{self, ActKind, Settings, Target};
+use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::halogen::{self, Total};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step::Duration;
 use crate::outcome::{Judgement, Outcome, SigmaFrom, UsedSigma};
-use crate::quantity::{MassFraction, Sigma, SigmaMultiple};
-use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source};
+use crate::pool::{self, Pooled, Repeat};
+use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
+use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
+use crate::repeats::Repeats;
 use crate::rules::RuleBooks;
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
@@ -47,8 +49,78 @@ impl Assessed {
     }
 }
 
+codes! {
+    /// How the repeats of one spot were put together for one element.
+    PooledHow {
+        /// All numbers that agree: their mean is judged.
+        Pooled => "pooled",
+        /// All not detected with a limit: the largest limit is judged.
+        LargestLimit => "largest_limit",
+        /// Numbers that disagree: each stands for itself.
+        Disagree => "disagree",
+        /// Some numbers, some not: each stands for itself.
+        Mixed => "mixed",
+    }
+}
+
+/// The repeats of one spot, put together for one element.
+#[derive(Clone, Debug)]
+pub struct PooledElement {
+    /// How.
+    pub how: PooledHow,
+    /// The cell and sigma that are judged; `None` where each repeat stands for itself.
+    pub judged: Option<(Cell, UsedSigma)>,
+    /// The statistics, of numbers.
+    pub pooled: Option<Pooled>,
+}
+
+impl PooledElement {
+    const fn of(how: PooledHow, judged: Option<(Cell, UsedSigma)>, pooled: Option<Pooled>) -> PooledElement {
+        PooledElement { how, judged, pooled }
+    }
+}
+
+/// The repeats of one spot judged together.
+#[derive(Clone, Debug)]
+pub struct GroupAssessed {
+    /// The judgements of the pooled values; only those marked below count.
+    pub together: Assessed,
+    /// How each of the judged elements was put together.
+    pub elements: [PooledElement; 6],
+    /// Per substance: the pooled judgement stands for every repeat.
+    pub substances: [bool; 5],
+    /// The same for Cl, Br and their total.
+    pub halogens: [bool; 3],
+}
+
+impl GroupAssessed {
+    /// A repeat's own judgements, with the pooled ones in place of those that were made together.
+    pub fn counted(&self, own: &Assessed) -> Assessed {
+        let mut counted = *own;
+        for at in 0..5 {
+            if self.substances[at] {
+                counted.substances[at] = self.together.substances[at];
+                counted.firm_over[at] = self.together.firm_over[at];
+            }
+        }
+        for at in 0..2 {
+            if self.halogens[at] {
+                counted.halogens[at] = self.together.halogens[at];
+            }
+        }
+        if self.halogens[2] {
+            counted.total = self.together.total;
+        }
+        // A Cd or Pb that only the pooled value clears needs its thickness as any other.
+        counted.thickness_missing |= self.together.thickness_missing;
+        counted.multiple_unknown |= self.together.multiple_unknown;
+        counted
+    }
+}
+
 /// The elements the judgements look at.
-const JUDGED: [Element; 6] = [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
+pub const JUDGED: [Element; 6] =
+    [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
 const BROMINE: usize = 4;
 const CHLORINE: usize = 5;
 
@@ -65,6 +137,11 @@ pub struct SourceReview<'a> {
     thickness_in_mm: bool,
     thickness_matters: bool,
     classes_by_part: bool,
+    repeats: Repeats,
+    /// The extra relative uncertainty in hundredths of a percent.
+    relative: u32,
+    /// Per group of repeats and judged element: what the repeats show of one reading's sigma.
+    shown: Vec<[Option<Sigma>; 6]>,
 }
 
 impl<'a> SourceReview<'a> {
@@ -89,7 +166,7 @@ impl<'a> SourceReview<'a> {
         }
         let has_thickness_column = (0..source.readings.len())
             .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
-        SourceReview {
+        let mut review = SourceReview {
             source,
             books,
             settings,
@@ -106,7 +183,51 @@ impl<'a> SourceReview<'a> {
             classes_by_part: settings.all().any(|(kind, target, _)| {
                 kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
             }),
+            relative: settings.relative_sigma(),
+            repeats: Repeats::find(source, settings.repeats()),
+            shown: Vec::new(),
+        };
+        review.shown = review
+            .repeats
+            .groups()
+            .iter()
+            .map(|rows| std::array::from_fn(|at| review.shown_by_repeats(at, rows)))
+            .collect();
+        review
+    }
+
+    /// The repeats of the source.
+    pub const fn repeats(&self) -> &Repeats {
+        &self.repeats
+    }
+
+    fn cell(&self, at: usize, row: usize) -> Cell {
+        self.columns.get(at).copied().flatten().map_or(Cell::NO_COLUMN, |column| column.cell(row))
+    }
+
+    /// What repeats show of the sigma of one of them; `None` where they are not all numbers.
+    fn shown_by_repeats(&self, at: usize, rows: &[u32]) -> Option<Sigma> {
+        let mut values = Vec::with_capacity(rows.len());
+        let mut sigmas = Vec::with_capacity(rows.len());
+        for row in rows {
+            let cell = self.cell(at, *row as usize);
+            if cell.state != CellState::Number {
+                return None;
+            }
+            values.push(cell.value);
+            sigmas.push(self.printed(at, &cell, *row as usize).and_then(|used| used.sigma));
         }
+        pool::repeatability(&values, &sigmas, self.factor()).map(|shown| shown.sigma)
+    }
+
+    /// The extra relative uncertainty (one sigma) in hundredths of a percent of the value; 0 where none is set.
+    pub const fn relative(&self) -> u32 {
+        self.relative
+    }
+
+    /// The factor of sigma of the screening book.
+    fn factor(&self) -> Coverage {
+        self.books.screening().map_or(Coverage::THREE, |(_, rule)| rule.sigma_factor)
     }
 
     fn text(&self, identity: Identity, row: usize) -> &'a str {
@@ -172,28 +293,34 @@ impl<'a> SourceReview<'a> {
         acts::parse_seconds(self.text(Identity::Seconds, row))
     }
 
-    /// The sigma a judgement of this element uses in a class: the printed one or the site's, whichever is larger.
-    ///
-    /// The site's table is the repeatability at the action level, which is what the standard's 3 s means; a printed
-    /// error above it (a shorter measurement) is not hidden by it.
-    fn used_sigma(&self, at: usize, cell: &Cell, class: MaterialClass, row: usize) -> UsedSigma {
+    /// The printed sigma of a cell under its multiple.
+    fn printed(&self, at: usize, cell: &Cell, row: usize) -> Option<UsedSigma> {
         let (multiple, from) = self.multiple(at, row);
-        let printed = cell
-            .printed_error
+        cell.printed_error
             .filter(|error| *error > MassFraction::ZERO)
             .and_then(|error| Sigma::from_printed(error, multiple))
-            .map(|sigma| UsedSigma { sigma: Some(sigma), from });
-        if self.settings.site_sigmas.is_empty() {
-            return printed.unwrap_or(UsedSigma::NONE);
-        }
+            .map(|sigma| UsedSigma { sigma: Some(sigma), from })
+    }
+
+    fn site_row(&self, at: usize, class: MaterialClass) -> Option<&'a SiteSigma> {
         let element = JUDGED.get(at).copied();
-        let site = self
-            .settings
+        self.settings
             .site_sigmas
             .iter()
             .rev()
-            .find(|site| Some(site.element) == element && site.class == class);
-        let Some(site) = site else { return printed.unwrap_or(UsedSigma::NONE) };
+            .find(|site| Some(site.element) == element && site.class == class)
+    }
+
+    /// The sigma of one reading before repeats and extra terms: the printed one or the site's, whichever is larger.
+    ///
+    /// The site's table is the repeatability at the action level, which is what the standard's 3 s means; a printed
+    /// error above it (a shorter measurement) is not hidden by it.
+    fn stated_sigma(&self, at: usize, cell: &Cell, class: MaterialClass, row: usize) -> UsedSigma {
+        let printed = self.printed(at, cell, row);
+        if self.settings.site_sigmas.is_empty() {
+            return printed.unwrap_or(UsedSigma::NONE);
+        }
+        let Some(site) = self.site_row(at, class) else { return printed.unwrap_or(UsedSigma::NONE) };
         let at_time = match (site.deciseconds, self.deciseconds(row)) {
             // Never less than the table: a longer measurement is not known to be better than what was shown.
             (Some(held_for), Some(measured_for)) => {
@@ -212,6 +339,30 @@ impl<'a> SourceReview<'a> {
         }
     }
 
+    /// The sigma a judgement of this element uses in a class: never less than what is printed, what the site's table
+    /// says and what repeats of the spot show; then the extra relative term in quadrature.
+    fn used_sigma(&self, at: usize, cell: &Cell, class: MaterialClass, row: usize) -> UsedSigma {
+        let mut used = self.stated_sigma(at, cell, class, row);
+        if let Some(shown) = self.repeats.group_of(row).and_then(|group| *self.shown.get(group)?.get(at)?)
+            && !shown.is_zero()
+            && used.sigma.is_none_or(|stated| shown.compare(stated).is_gt())
+        {
+            used = UsedSigma { sigma: Some(shown), from: SigmaFrom::Repeats };
+        }
+        self.with_relative(used, cell.value)
+    }
+
+    /// Adds the extra relative uncertainty; where nothing else is known it is no uncertainty by itself.
+    fn with_relative(&self, used: UsedSigma, value: MassFraction) -> UsedSigma {
+        let hundredths = self.relative;
+        let Some(sigma) = used.sigma.filter(|sigma| hundredths > 0 && !sigma.is_zero()) else { return used };
+        let term = i128::from(value.units()).abs() * i128::from(hundredths);
+        let term = i64::try_from(term.div_euclid(10_000) + i128::from(term % 10_000 != 0)).ok();
+        let more = term.and_then(|units| Sigma::from_one_sigma(MassFraction::from_units(units)));
+        // A term too large for any sigma leaves no sigma at all, never the smaller one.
+        UsedSigma { sigma: more.map(|more| sigma.in_quadrature(more)), from: used.from }
+    }
+
     /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
     pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
         let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
@@ -225,7 +376,8 @@ impl<'a> SourceReview<'a> {
         Sigma::from_printed(error, multiple)
     }
 
-    fn multiple(&self, at: usize, row: usize) -> (SigmaMultiple, SigmaFrom) {
+    /// The multiple that the printed error of a judged element stands for, and who said so.
+    pub fn multiple(&self, at: usize, row: usize) -> (SigmaMultiple, SigmaFrom) {
         let block = self.source.blocks.partition_point(|block| block.first_reading <= row).saturating_sub(1);
         self.multiples
             .get(block)
@@ -236,12 +388,22 @@ impl<'a> SourceReview<'a> {
 
     /// What is known of one cell before it is judged in a class.
     fn measured(&self, at: usize, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Measured {
-        let cell = self.columns.get(at).copied().flatten().map_or(Cell::NO_COLUMN, |column| column.cell(row));
+        let cell = self.cell(at, row);
         let used = if cell.state == CellState::Number {
             self.used_sigma(at, &cell, class, row)
         } else {
             UsedSigma::NONE
         };
+        Self::of_thickness(at, class, cell, used, micrometres)
+    }
+
+    fn of_thickness(
+        at: usize,
+        class: MaterialClass,
+        cell: Cell,
+        used: UsedSigma,
+        micrometres: Option<u32>,
+    ) -> Measured {
         let thickness_share = match (class, micrometres, Substance::ALL.get(at)) {
             (MaterialClass::Polymer, Some(micrometres), Some(substance)) => {
                 Some(thickness::share_in_plastic(*substance, micrometres))
@@ -276,23 +438,33 @@ impl<'a> SourceReview<'a> {
     /// Everything decided about one reading, taken as of this class.
     pub fn assess_as(&self, class: MaterialClass, class_from: ClassFrom, row: usize) -> Assessed {
         let micrometres = self.thickness_micrometres(row);
+        self.assess_measured(class, class_from, micrometres, |at, class, micrometres| {
+            self.measured(at, class, row, micrometres)
+        })
+    }
+
+    fn assess_measured(
+        &self,
+        class: MaterialClass,
+        class_from: ClassFrom,
+        micrometres: Option<u32>,
+        measured: impl Fn(usize, MaterialClass, Option<u32>) -> Measured,
+    ) -> Assessed {
         let mut firm_over = [false; 5];
         let substances = Substance::ALL.map(|substance| {
             let at = substance as usize;
             if class != MaterialClass::Unknown {
-                let judged =
-                    self.judge_measured(substance, class, &self.measured(at, class, row, micrometres));
+                let judged = self.judge_measured(substance, class, &measured(at, class, micrometres));
                 firm_over[at] = judged.outcome == Outcome::Over;
                 return judged;
             }
-            let each = MaterialClass::BANDED.map(|class| {
-                self.judge_measured(substance, class, &self.measured(at, class, row, micrometres))
-            });
+            let each = MaterialClass::BANDED
+                .map(|class| self.judge_measured(substance, class, &measured(at, class, micrometres)));
             firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
             each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
         });
-        let chlorine = self.measured(CHLORINE, class, row, None);
-        let bromine = self.measured(BROMINE, class, row, None);
+        let chlorine = measured(CHLORINE, class, None);
+        let bromine = measured(BROMINE, class, None);
         let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
             (
                 [
@@ -323,6 +495,102 @@ impl<'a> SourceReview<'a> {
                 .chain(&halogens)
                 .any(|judged| judged.used.from == SigmaFrom::PrintedMultipleUnknown),
         }
+    }
+
+    /// The part of an element's sigma that no measuring time and no repeating removes, from the site's table.
+    pub fn constant(&self, at: usize, class: MaterialClass) -> MassFraction {
+        self.site_row(at, class).map_or(MassFraction::ZERO, |site| site.constant)
+    }
+
+    /// How the repeats of a group are put together for one element, judged in a class.
+    fn pooled(&self, at: usize, class: MaterialClass, rows: &[u32]) -> PooledElement {
+        let cells: Vec<Cell> = rows.iter().map(|row| self.cell(at, *row as usize)).collect();
+        let limits = cells.iter().map(|cell| match cell.state {
+            CellState::BelowDetection => Some(cell.value),
+            CellState::NotDetected => cell.detection_limit,
+            _ => None,
+        });
+        if let Some(largest) = limits.collect::<Option<Vec<_>>>().and_then(|limits| limits.into_iter().max())
+        {
+            let cell = Cell { state: CellState::BelowDetection, value: largest, ..Cell::NO_COLUMN };
+            return PooledElement::of(PooledHow::LargestLimit, Some((cell, UsedSigma::NONE)), None);
+        }
+        if cells.iter().any(|cell| cell.state != CellState::Number) {
+            return PooledElement::of(PooledHow::Mixed, None, None);
+        }
+        let used: Vec<UsedSigma> = cells
+            .iter()
+            .zip(rows)
+            .map(|(cell, row)| self.stated_sigma(at, cell, class, *row as usize))
+            .collect();
+        let repeats: Vec<Repeat> = cells
+            .iter()
+            .zip(&used)
+            .map(|(cell, used)| Repeat {
+                value: cell.value,
+                sigma: used.sigma.filter(|sigma| !sigma.is_zero()),
+            })
+            .collect();
+        let pooled = pool::pool(&repeats, self.constant(at, class), self.factor());
+        if pooled.agree == Some(false) {
+            return PooledElement::of(PooledHow::Disagree, None, Some(pooled));
+        }
+        let from = if pooled.from_scatter {
+            SigmaFrom::Repeats
+        } else {
+            // The least certain of them speaks for all.
+            used.iter()
+                .map(|used| used.from)
+                .max_by_key(|from| *from == SigmaFrom::PrintedMultipleUnknown)
+                .unwrap_or(SigmaFrom::None)
+        };
+        let detection_limit = cells
+            .iter()
+            .map(|cell| cell.detection_limit)
+            .collect::<Option<Vec<_>>>()
+            .and_then(|limits| limits.into_iter().max());
+        let cell =
+            Cell { state: CellState::Number, value: pooled.mean, printed_error: None, detection_limit };
+        let sigma = self.with_relative(UsedSigma { sigma: pooled.sigma, from }, pooled.mean);
+        PooledElement::of(PooledHow::Pooled, Some((cell, sigma)), Some(pooled))
+    }
+
+    /// The repeats of a group judged together.
+    ///
+    /// # Decision
+    /// A substance is judged on the pooled value where the repeats agree and none of them is over limit by itself: only
+    /// a laboratory clears that. Where they disagree, or are partly not detected, each stands for itself and the worst
+    /// governs.
+    pub fn assess_group(&self, group: usize, class: MaterialClass, class_from: ClassFrom) -> GroupAssessed {
+        let rows = self.repeats.groups().get(group).map_or(&[][..], Vec::as_slice);
+        let micrometres = rows
+            .iter()
+            .map(|row| self.thickness_micrometres(*row as usize))
+            .collect::<Option<Vec<_>>>()
+            .and_then(|thicknesses| thicknesses.into_iter().min());
+        let own: Vec<Assessed> =
+            rows.iter().map(|row| self.assess_as(class, class_from, *row as usize)).collect();
+        let together = self.assess_measured(class, class_from, micrometres, |at, class, micrometres| {
+            let (cell, used) =
+                self.pooled(at, class, rows).judged.unwrap_or((Cell::NO_COLUMN, UsedSigma::NONE));
+            Self::of_thickness(at, class, cell, used, micrometres)
+        });
+        let shown_as = if class == MaterialClass::Unknown { MaterialClass::Polymer } else { class };
+        let elements: [PooledElement; 6] = std::array::from_fn(|at| self.pooled(at, shown_as, rows));
+        let over = |of: &dyn Fn(&Assessed) -> Outcome| own.iter().any(|one| of(one) == Outcome::Over);
+        let pools = |at: usize| elements.get(at).is_some_and(|element| element.judged.is_some());
+        let substances = std::array::from_fn(|at| {
+            pools(at) && !over(&|one| one.substances.get(at).map_or(Outcome::Over, |judged| judged.outcome))
+        });
+        let halogens = Halogen::ALL.map(|of| {
+            let together = match of {
+                Halogen::Cl => pools(CHLORINE),
+                Halogen::Br => pools(BROMINE),
+                Halogen::Total => pools(CHLORINE) && pools(BROMINE),
+            };
+            together && !over(&|one| one.halogen(of).outcome)
+        });
+        GroupAssessed { together, elements, substances, halogens }
     }
 
     /// What is known about how long a measurement took, for the advice to measure longer.

@@ -127,6 +127,8 @@ codes! {
         PrintedMultipleSet => "printed_multiple_set",
         /// The site's table of repeatability at the action level.
         SiteTable => "site_table",
+        /// What repeats of the same spot show, where that is more than what is printed.
+        Repeats => "repeats",
         /// The detection limit divided by its multiple.
         DetectionLimit => "detection_limit",
         /// None was needed or none was there.

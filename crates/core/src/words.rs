@@ -4,12 +4,13 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 /// English: what core says, one file a room of the trade.
-pub const ENGLISH: [&str; 5] = [
+pub const ENGLISH: [&str; 6] = [
     include_str!("../words/en/core.ftl"),
     include_str!("../words/en/rules.ftl"),
     include_str!("../words/en/decisions.ftl"),
     include_str!("../words/en/physics.ftl"),
     include_str!("../words/en/exemptions.ftl"),
+    include_str!("../words/en/explain.ftl"),
 ];
 
 /// The catalogue of one language.

@@ -243,6 +243,7 @@ const fn sigma_letter(from: SigmaFrom) -> &'static str {
         SigmaFrom::PrintedMultipleUnknown => "\u{a0}u",
         SigmaFrom::PrintedMultipleSet => "\u{a0}m",
         SigmaFrom::SiteTable => "\u{a0}t",
+        SigmaFrom::Repeats => "\u{a0}r",
         SigmaFrom::DetectionLimit | SigmaFrom::None => "",
     }
 }

@@ -52,6 +52,7 @@ sigma-printed = printed error, multiple stated in the file
 sigma-printed_multiple_unknown = printed error, multiple not stated: taken as one sigma, which widens the band
 sigma-printed_multiple_set = printed error, multiple set by the inspector
 sigma-site_table = the site's repeatability at the action level
+sigma-repeats = what repeats of the spot show, which is more than what is printed
 sigma-detection_limit = detection limit divided by three
 sigma-none = none
 
@@ -551,6 +552,9 @@ act-place = place { $value }
 act-title = title { $value }
 act-check_samples = check samples: { $value }
 act-site_sigma = site repeatability { $value }
+act-relative_sigma = { $value } % of the value added to every sigma, in quadrature
+act-repeats = repeats of a spot: { $value }
+act-uncertainty_holds = the uncertainties hold { $value }
 act-undo = took back act { $value }
 target-inspection = whole inspection
 target-source = file { $name }

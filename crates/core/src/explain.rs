@@ -1,1 +1,0 @@
-//! The working behind an outcome: rule, inputs, arithmetic and clause, as data and as one readable paragraph.

@@ -1,0 +1,281 @@
+//! The working behind one outcome: rule, inputs, arithmetic, clause and what follows, as steps that read as one
+//! paragraph. Page, report and command line show the same steps.
+
+use crate::inspection::Inspection;
+use crate::judging::SourceReview;
+use crate::material::MaterialClass;
+use crate::next_step;
+use crate::outcome::{Judgement, Outcome, SigmaFrom};
+use crate::quantity::MassFraction;
+use crate::reading::{CellState, Source, codes};
+use crate::report::phrases;
+use crate::rules::LowEdge;
+use crate::substance::{Halogen, Substance};
+use crate::words::Words;
+
+codes! {
+    /// What a step of an explanation is about.
+    StepKind {
+        /// Which class the reading was judged in and who said so.
+        Class => "class",
+        /// The rule with its edges, source and clause.
+        Rule => "rule",
+        /// The value as the file states it and in mg/kg.
+        Value => "value",
+        /// The sigma that was used, where it came from and its multiple.
+        Sigma => "sigma",
+        /// The comparison in numbers.
+        Arithmetic => "arithmetic",
+        /// The outcome with its reason.
+        Outcome => "outcome",
+        /// What repeats of the spot say.
+        Repeats => "repeats",
+        /// What physics makes doubtful.
+        Caution => "caution",
+        /// The probability that the true value lies within the legal limit, and other decision rules.
+        Probability => "probability",
+        /// What the element allows at most of the substance.
+        Bound => "bound",
+        /// What would settle it.
+        Next => "next",
+    }
+}
+
+/// One step.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// What it is about.
+    pub kind: StepKind,
+    /// The sentence.
+    pub text: String,
+}
+
+/// The working behind one outcome.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Explanation {
+    /// The substance or halogen.
+    pub about: String,
+    /// The steps in the order they are read.
+    pub steps: Vec<Step>,
+}
+
+impl Explanation {
+    fn add(&mut self, kind: StepKind, text: String) {
+        if !text.is_empty() {
+            self.steps.push(Step { kind, text });
+        }
+    }
+
+    /// All steps as one paragraph.
+    pub fn paragraph(&self) -> String {
+        self.steps.iter().map(|step| step.text.as_str()).collect::<Vec<_>>().join(" ")
+    }
+
+    /// The text of the steps of one kind.
+    pub fn of(&self, kind: StepKind) -> String {
+        let texts = self.steps.iter().filter(|step| step.kind == kind).map(|step| step.text.as_str());
+        texts.collect::<Vec<_>>().join(" ")
+    }
+}
+
+/// What explains the readings of one source.
+#[derive(Clone, Copy)]
+pub struct Explainer<'a> {
+    /// The inspection.
+    pub inspection: &'a Inspection,
+    /// The source the readings stand in.
+    pub source: &'a Source,
+    /// Its reviewer.
+    pub reviewer: &'a SourceReview<'a>,
+    /// The catalogue.
+    pub words: &'a Words,
+}
+
+impl std::fmt::Debug for Explainer<'_> {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(out, "Explainer of {}", self.source.name)
+    }
+}
+
+impl Explainer<'_> {
+    /// Explains the outcome of a substance.
+    pub fn substance(&self, substance: Substance, row: usize) -> Explanation {
+        let words = self.words;
+        let assessed = self.reviewer.assess(row);
+        let class = assessed.class;
+        let judged = assessed.substances[substance as usize];
+        let about = substance.symbol();
+        let cell = self.source.readings.cell(substance.element(), row);
+        let mut told = Explanation { about: about.to_owned(), steps: Vec::new() };
+        told.add(StepKind::Class, self.class(row));
+        let Some((book, rule)) = self.inspection.books.screening() else { return told };
+        let band = rule.band(substance, class);
+        let low = band.and_then(|band| match band.edges?.low {
+            LowEdge::Fixed(low) => Some(low),
+            LowEdge::DetectionLimit { .. } => None,
+        });
+        if let Some(band) = band {
+            let edges = band.edges;
+            let text = |value: Option<MassFraction>| value.map(|value| value.to_string()).unwrap_or_default();
+            let arguments = [
+                ("about", about.to_owned()),
+                ("class", words.say(&format!("class-{}", class.code()))),
+                ("book", book.title.clone()),
+                ("clause", band.citation.clause.clone()),
+                ("confidence", book.confidence.clone()),
+                ("k", rule.sigma_factor.to_string()),
+                ("low", text(low)),
+                ("high", text(edges.and_then(|edges| edges.high))),
+            ];
+            let id = match edges {
+                None => "explain-rule_none",
+                Some(edges) if low.is_none() && edges.high.is_some() => "explain-rule_detection",
+                Some(edges) if edges.high.is_some() => "explain-rule",
+                Some(_) => "explain-rule_open",
+            };
+            told.add(StepKind::Rule, with(words, id, &arguments));
+        } else {
+            told.add(
+                StepKind::Rule,
+                with(words, "explain-rule_every_class", &[("book", book.title.clone())]),
+            );
+        }
+        told.add(
+            StepKind::Value,
+            self.value(about, &phrases::written_of(self.source, substance.element(), row), &cell),
+        );
+        told.add(StepKind::Sigma, self.sigma(substance as usize, &judged, row));
+        if class == MaterialClass::Unknown {
+            for class in MaterialClass::BANDED {
+                let one = self.reviewer.judge_as(substance, class, row);
+                let arguments = [
+                    ("class", words.say(&format!("class-{}", class.code()))),
+                    ("outcome", phrases::outcome(words, one.outcome)),
+                    ("working", phrases::working(words, rule, substance, class, &cell, &one, None)),
+                ];
+                told.add(StepKind::Arithmetic, with(words, "explain-under_class", &arguments));
+            }
+        } else {
+            let share = self.reviewer.thickness_share(substance, row);
+            let working = phrases::working(words, rule, substance, class, &cell, &judged, share);
+            told.add(StepKind::Arithmetic, working);
+        }
+        let edge = low.map(|low| (low, rule.sigma_factor, cell.value));
+        let reason = phrases::reason(words, &judged, about, edge);
+        told.add(StepKind::Outcome, self.outcome(about, judged.outcome, &reason));
+        let steps = phrases::next_of_substance(self.inspection, self.reviewer, substance, &judged, row);
+        told.add(StepKind::Next, self.next(&steps, about));
+        told
+    }
+
+    /// Explains the outcome of a halogen or of their total.
+    pub fn halogen(&self, of: Halogen, row: usize) -> Explanation {
+        let words = self.words;
+        let assessed = self.reviewer.assess(row);
+        let judged = assessed.halogen(of);
+        let about = words.say(&format!("halogen-{}", of.name()));
+        let mut told = Explanation { about: of.name().to_owned(), steps: Vec::new() };
+        told.add(StepKind::Class, self.class(row));
+        if let Some((book, rule)) = self.inspection.books.halogens() {
+            let citation = rule.citation_of(of);
+            let arguments = [
+                ("about", about.clone()),
+                ("book", book.title.clone()),
+                ("clause", citation.clause.clone()),
+                ("confidence", book.confidence.clone()),
+                ("k", rule.sigma_factor.to_string()),
+                ("limit", rule.limit(of).to_string()),
+            ];
+            let id = if rule.equal_is_within { "explain-halogen_at_most" } else { "explain-halogen_below" };
+            told.add(StepKind::Rule, with(words, id, &arguments));
+        }
+        match phrases::element_of(of) {
+            Some(element) => {
+                let cell = self.source.readings.cell(element, row);
+                let written = phrases::written_of(self.source, element, row);
+                told.add(StepKind::Value, self.value(&about, &written, &cell));
+            }
+            None => {
+                let total = phrases::total(words, &assessed.total);
+                told.add(StepKind::Value, with(words, "explain-total", &[("value", total)]));
+            }
+        }
+        if judged.used.sigma.is_some() {
+            let from = phrases::sigma_from(words, judged.used.from);
+            let sigma = judged.used.sigma.map(|sigma| phrases::rounded(sigma.to_mass_fraction()));
+            let arguments = [("sigma", sigma.unwrap_or_default()), ("from", from)];
+            told.add(StepKind::Sigma, with(words, "explain-sigma", &arguments));
+        }
+        let reason = phrases::reason(words, &judged, &about, None);
+        told.add(StepKind::Outcome, self.outcome(&about, judged.outcome, &reason));
+        let steps = next_step::next_steps(&self.inspection.books, None, assessed.class, &judged, None);
+        told.add(StepKind::Next, self.next(&steps, &about));
+        told
+    }
+
+    fn class(&self, row: usize) -> String {
+        let (class, from) = self.reviewer.class(row);
+        let arguments = [
+            ("class", self.words.say(&format!("class-{}", class.code()))),
+            ("from", self.words.say(&format!("class-from-{}", from.code()))),
+        ];
+        with(self.words, "explain-class", &arguments)
+    }
+
+    fn value(&self, about: &str, written: &str, cell: &crate::reading::Cell) -> String {
+        let id = match cell.state {
+            CellState::NoColumn | CellState::Blank => "explain-value_none",
+            CellState::Text | CellState::UnitUnknown => "explain-value_text",
+            _ => "explain-value",
+        };
+        let arguments = [
+            ("about", about.to_owned()),
+            ("written", written.to_owned()),
+            ("value", phrases::value(self.words, cell, None, written)),
+        ];
+        with(self.words, id, &arguments)
+    }
+
+    fn sigma(&self, at: usize, judged: &Judgement, row: usize) -> String {
+        let Some(sigma) = judged.used.sigma else { return String::new() };
+        let from = phrases::sigma_from(self.words, judged.used.from);
+        let multiple = match judged.used.from {
+            SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet | SigmaFrom::PrintedMultipleUnknown => {
+                self.reviewer.multiple(at, row).0.to_string()
+            }
+            _ => String::new(),
+        };
+        let sigma = phrases::rounded(sigma.to_mass_fraction());
+        let id = if multiple.is_empty() { "explain-sigma" } else { "explain-sigma_printed" };
+        let mut text = with(self.words, id, &[("sigma", sigma), ("from", from), ("multiple", multiple)]);
+        if self.reviewer.relative() > 0 {
+            let percent = MassFraction::from_units(i64::from(self.reviewer.relative()) * 10_000).to_string();
+            text.push(' ');
+            text.push_str(&with(self.words, "explain-relative", &[("percent", percent)]));
+        }
+        text
+    }
+
+    fn outcome(&self, about: &str, outcome: Outcome, reason: &str) -> String {
+        let arguments = [
+            ("about", about.to_owned()),
+            ("outcome", phrases::outcome(self.words, outcome)),
+            ("reason", reason.to_owned()),
+        ];
+        let id = if reason.is_empty() { "explain-outcome" } else { "explain-outcome_because" };
+        with(self.words, id, &arguments)
+    }
+
+    fn next(&self, steps: &[next_step::NextStep], about: &str) -> String {
+        if steps.is_empty() {
+            return String::new();
+        }
+        let list: Vec<String> = steps.iter().map(|step| phrases::next(self.words, step, about)).collect();
+        with(self.words, "explain-next", &[("list", list.join(" "))])
+    }
+}
+
+fn with(words: &Words, id: &str, arguments: &[(&str, String)]) -> String {
+    let borrowed: Vec<(&str, &str)> = arguments.iter().map(|(name, value)| (*name, value.as_str())).collect();
+    words.with(id, &borrowed)
+}

@@ -1,0 +1,20 @@
+# The working behind an outcome, sentence by sentence.
+explain-class = Judged as { $class } ({ $from }).
+explain-rule = { $book }, { $clause } ({ $confidence }): { $about } is below limit where the value plus { $k } sigma is at or under { $low } mg/kg, over limit where the value minus { $k } sigma is at or over { $high } mg/kg, and undecided between.
+explain-rule_open = { $book }, { $clause } ({ $confidence }): { $about } is below limit where the value plus { $k } sigma is at or under { $low } mg/kg; above that it is undecided, because the element alone cannot show the restricted substance.
+explain-rule_detection = { $book }, { $clause } ({ $confidence }): { $about } is below limit only at or under the reading's own detection limit, over limit where the value minus { $k } sigma is at or over { $high } mg/kg, and undecided between.
+explain-rule_none = { $book }, { $clause } ({ $confidence }): { $about } is not judged in this class.
+explain-rule_every_class = { $book }: the class is not known, so the reading is judged under every class and the worst counts.
+explain-halogen_at_most = { $book }, { $clause } ({ $confidence }): { $about } is within the limit where the value plus { $k } sigma is at most { $limit } mg/kg, over where the value minus { $k } sigma is above it.
+explain-halogen_below = { $book }, { $clause } ({ $confidence }): { $about } is within the limit where the value plus { $k } sigma is below { $limit } mg/kg, over where the value minus { $k } sigma is at or above it.
+explain-value = The file states "{ $written }" for { $about }, which is { $value }.
+explain-value_none = The file states nothing for { $about }.
+explain-value_text = The file states "{ $written }" for { $about }, which is no usable measurement.
+explain-total = The total of chlorine and bromine: { $value }.
+explain-sigma = One sigma is { $sigma } mg/kg: { $from }.
+explain-sigma_printed = One sigma is { $sigma } mg/kg: { $from } (printed errors stand for { $multiple } sigma).
+explain-relative = { $percent } % of the value is added in quadrature, as set.
+explain-under_class = As { $class }: { $outcome }. { $working }
+explain-outcome = { $about }: { $outcome }.
+explain-outcome_because = { $about }: { $outcome }. { $reason }
+explain-next = Next: { $list }
