@@ -4,6 +4,7 @@
 
 use crate::column::ColumnRole;
 use crate::date_order::DateOrder;
+use crate::day::Day;
 use crate::id_template::IdTemplate;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
@@ -548,7 +549,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
             Ok(1..=11) => Ok(()),
             _ => Err(ProblemCode::OutOfRange),
         },
-        ActKind::PlacingDate => is_date(value).then_some(()).ok_or(ProblemCode::OutOfRange),
+        ActKind::PlacingDate => Day::parse(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
         ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
@@ -562,27 +563,6 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
             Ok(())
         }
     }
-}
-
-/// True for a calendar date `YYYY-MM-DD`.
-fn is_date(text: &str) -> bool {
-    let parts: Vec<&str> = text.split('-').collect();
-    let [year, month, day] = parts[..] else { return false };
-    let (Ok(year_number), Ok(month), Ok(day)) =
-        (year.parse::<u32>(), month.parse::<u32>(), day.parse::<u32>())
-    else {
-        return false;
-    };
-    let leap = year_number.is_multiple_of(4)
-        && (!year_number.is_multiple_of(100) || year_number.is_multiple_of(400));
-    let days = match month {
-        2 if leap => 29,
-        2 => 28,
-        4 | 6 | 9 | 11 => 30,
-        1..=12 => 31,
-        _ => 0,
-    };
-    year.len() == 4 && text.len() == 10 && (1..=days).contains(&day)
 }
 
 #[cfg(test)]
@@ -611,13 +591,5 @@ mod tests {
         assert_eq!(Target::parse(&target.to_text()), Some(target));
         assert_eq!(Target::parse("lot:only-one"), None);
         assert_eq!(Target::parse("house:x"), None);
-    }
-
-    #[test]
-    fn dates_are_calendar_dates() {
-        assert!(is_date("2028-02-29") && is_date("2026-12-31"));
-        for wrong in ["2027-02-29", "2026-13-01", "26-01-01", "2026-1-01", "tomorrow"] {
-            assert!(!is_date(wrong), "{wrong}");
-        }
     }
 }

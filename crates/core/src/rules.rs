@@ -5,12 +5,12 @@
 
 use std::collections::BTreeMap;
 
-use serde::Deserialize;
-use toml::Spanned;
+pub use crate::data_file::{Problem, ProblemCode, place_of};
 
+use crate::data_file::{self, DataTable, Placed, Reader};
 use crate::material::MaterialClass;
-use crate::quantity::{self, Coverage, MassFraction, UnreadQuantity};
-use crate::reading::{codes, sha256_hexadecimal};
+use crate::quantity::{Coverage, MassFraction};
+use crate::reading::sha256_hexadecimal;
 use crate::substance::{Halogen, Substance};
 
 /// The screening book every inspection starts with.
@@ -20,57 +20,6 @@ pub const HALOGENS_2003: &str = include_str!("../rules/iec-61249-2-21-2003.toml"
 
 /// The schema name a rule book must carry.
 pub const SCHEMA: &str = "plumbline.rules/1";
-
-codes! {
-    /// Why a rule book or a settings file was refused.
-    ProblemCode {
-        /// Not TOML, or a key missing, misspelt or of the wrong kind.
-        Malformed => "malformed",
-        /// Another schema.
-        WrongSchema => "wrong_schema",
-        /// A unit that is not known.
-        UnknownUnit => "unknown_unit",
-        /// A quantity that is no number.
-        NotAQuantity => "not_a_quantity",
-        /// A substance, class or other name that is not known.
-        UnknownName => "unknown_name",
-        /// A band whose low edge is not below its high edge.
-        BandUpsideDown => "band_upside_down",
-        /// A limit or edge that is not above zero.
-        NotAboveZero => "not_above_zero",
-        /// The same row twice.
-        Twice => "twice",
-        /// A row or table that a book must have.
-        Missing => "missing",
-        /// A value outside what is possible.
-        OutOfRange => "out_of_range",
-        /// The book has neither bands nor halogen limits.
-        NothingInBook => "nothing_in_book",
-        /// A source or clause is empty.
-        NoSource => "no_source",
-    }
-}
-
-/// Why a data file was refused, with its place.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Problem {
-    /// Line in the file, 1-based.
-    pub line: u32,
-    /// Column (character) in the line, 1-based.
-    pub column: u32,
-    /// What it is.
-    pub code: ProblemCode,
-    /// The text it is about.
-    pub found: String,
-}
-
-/// Line and column, 1-based, of a byte in a text.
-pub fn place_of(text: &str, byte: usize) -> (u32, u32) {
-    let before = text.get(..byte.min(text.len())).unwrap_or(text);
-    let line = before.matches('\n').count() + 1;
-    let column = before.rsplit('\n').next().unwrap_or("").chars().count() + 1;
-    (line as u32, column as u32)
-}
 
 /// Where a row of a book comes from.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -201,262 +150,193 @@ pub struct RuleBook {
     pub routes: Vec<Route>,
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct BookFile {
-    #[serde(rename = "schema")]
-    _schema: String,
-    id: Spanned<String>,
-    title: String,
-    edition: String,
-    #[serde(default, rename = "valid_from")]
-    _valid_from: Option<String>,
-    #[serde(default, rename = "valid_until")]
-    _valid_until: Option<String>,
-    source: Spanned<String>,
-    confidence: Spanned<String>,
-    #[serde(default)]
-    note: String,
-    screening: Option<ScreeningFile>,
-    halogens: Option<HalogensFile>,
-    #[serde(default)]
-    route: Vec<RouteFile>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct ScreeningFile {
-    sigma_factor: Spanned<String>,
-    low_operator: Spanned<String>,
-    high_operator: Spanned<String>,
-    source: Spanned<String>,
-    clause: String,
-    band: Spanned<Vec<BandFile>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct BandFile {
-    substance: Spanned<String>,
-    class: Spanned<String>,
-    low: Option<Spanned<String>>,
-    detection_limit_at_most: Option<Spanned<String>>,
-    high: Option<Spanned<String>>,
-    #[serde(default = "yes")]
-    applies: bool,
-    source: Spanned<String>,
-    clause: Spanned<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct HalogensFile {
-    sigma_factor: Spanned<String>,
-    operator: Spanned<String>,
-    source: Spanned<String>,
-    clause: String,
-    limit: Spanned<Vec<LimitFile>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct LimitFile {
-    of: Spanned<String>,
-    limit: Spanned<String>,
-    source: Spanned<String>,
-    clause: Spanned<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RouteFile {
-    substance: Spanned<String>,
-    classes: Vec<Spanned<String>>,
-    method: String,
-    technique: String,
-    source: Spanned<String>,
-}
-
-const fn yes() -> bool {
-    true
-}
-
 /// What the low edge reads where it is the reading's own detection limit.
 const DETECTION_LIMIT: &str = "detection limit";
 
-struct Reader<'a> {
-    text: &'a str,
-    problems: Vec<Problem>,
+fn owned(text: Option<Placed<'_>>) -> String {
+    text.map(|text| text.text.into_owned()).unwrap_or_default()
 }
 
-impl Reader<'_> {
-    fn refuse<T>(&mut self, at: &Spanned<T>, code: ProblemCode, found: &str) {
-        self.refuse_at(at.span().start, code, found);
-    }
+fn coverage(reader: &mut Reader<'_>, table: DataTable<'_>) -> Coverage {
+    let Some(written) = reader.text(table, "sigma_factor") else { return Coverage::THREE };
+    Coverage::from_text(written.get()).unwrap_or_else(|| {
+        reader.refuse(written.at, ProblemCode::OutOfRange, written.get());
+        Coverage::THREE
+    })
+}
 
-    fn refuse_at(&mut self, byte: usize, code: ProblemCode, found: &str) {
-        let (line, column) = place_of(self.text, byte);
-        self.problems.push(Problem { line, column, code, found: found.to_owned() });
-    }
+fn operator(reader: &mut Reader<'_>, table: DataTable<'_>, key: &str, [yes, no]: [&str; 2]) -> bool {
+    reader.text(table, key).is_some_and(|written| reader.one_of(&written, yes, no))
+}
 
-    fn quantity(&mut self, text: &Spanned<String>) -> Option<MassFraction> {
-        match quantity::parse_with_unit(text.get_ref()) {
-            Ok(value) if value > MassFraction::ZERO => return Some(value),
-            Ok(_) => self.refuse(text, ProblemCode::NotAboveZero, text.get_ref()),
-            Err(UnreadQuantity::Unit(word)) => self.refuse(text, ProblemCode::UnknownUnit, &word),
-            Err(UnreadQuantity::Number(_)) => self.refuse(text, ProblemCode::NotAQuantity, text.get_ref()),
-        }
-        None
+/// Source and clause of a row; a route's method stands for its clause.
+fn citation(reader: &mut Reader<'_>, table: DataTable<'_>, clause: &str) -> Citation {
+    let (source, clause) = (reader.text(table, "source"), reader.text(table, clause));
+    if let (Some(source), Some(clause)) = (&source, &clause)
+        && (source.get().trim().is_empty() || clause.get().trim().is_empty())
+    {
+        reader.refuse(source.at, ProblemCode::NoSource, source.get());
     }
+    Citation { source: owned(source), clause: owned(clause) }
+}
 
-    fn coverage(&mut self, text: &Spanned<String>) -> Coverage {
-        Coverage::from_text(text.get_ref()).unwrap_or_else(|| {
-            self.refuse(text, ProblemCode::OutOfRange, text.get_ref());
-            Coverage::THREE
-        })
-    }
-
-    fn class(&mut self, text: &Spanned<String>) -> Option<MaterialClass> {
-        let class = MaterialClass::from_code(text.get_ref());
-        if class.is_none() {
-            self.refuse(text, ProblemCode::UnknownName, text.get_ref());
-        }
-        class
-    }
-
-    fn one_of(&mut self, text: &Spanned<String>, yes: &str, no: &str) -> bool {
-        let is_yes = text.get_ref() == yes;
-        if !is_yes && text.get_ref() != no {
-            self.refuse(text, ProblemCode::UnknownName, text.get_ref());
-        }
-        is_yes
-    }
-
-    fn citation(&mut self, source: &Spanned<String>, clause: &str) -> Citation {
-        if source.get_ref().trim().is_empty() || clause.trim().is_empty() {
-            self.refuse(source, ProblemCode::NoSource, source.get_ref());
-        }
-        Citation { source: source.get_ref().clone(), clause: clause.to_owned() }
-    }
-
-    fn screening(&mut self, file: &ScreeningFile) -> Screening {
-        let mut bands = BTreeMap::new();
-        for row in file.band.get_ref() {
-            let substance = Substance::from_symbol(row.substance.get_ref());
+fn screening(reader: &mut Reader<'_>, table: DataTable<'_>) -> Screening {
+    reader.only(table, &["sigma_factor", "low_operator", "high_operator", "source", "clause", "band"]);
+    let mut bands = BTreeMap::new();
+    let rows = reader.tables(table, "band");
+    for row in &rows {
+        reader.only(
+            *row,
+            &["substance", "class", "low", "detection_limit_at_most", "high", "applies", "source", "clause"],
+        );
+        let name = reader.text(*row, "substance");
+        let substance = name.as_ref().and_then(|name| {
+            let substance = Substance::from_symbol(name.get());
             if substance.is_none() {
-                self.refuse(&row.substance, ProblemCode::UnknownName, row.substance.get_ref());
+                reader.refuse(name.at, ProblemCode::UnknownName, name.get());
             }
-            let class = self.class(&row.class).filter(|class| {
-                let banded = MaterialClass::BANDED.contains(class);
-                if !banded {
-                    self.refuse(&row.class, ProblemCode::UnknownName, row.class.get_ref());
-                }
-                banded
-            });
-            // Bromine in metal is the one pair the standard leaves out; anything else left out would be a pass unseen.
-            let left_out = (substance, class) == (Some(Substance::Br), Some(MaterialClass::Metal));
-            if !row.applies && !left_out {
-                self.refuse(&row.substance, ProblemCode::OutOfRange, "applies = false");
+            substance
+        });
+        let class = reader.text(*row, "class").and_then(|name| {
+            let class = reader.class(&name)?;
+            let banded = MaterialClass::BANDED.contains(&class);
+            if !banded {
+                reader.refuse(name.at, ProblemCode::UnknownName, name.get());
             }
-            let edges = if row.applies { self.edges(row) } else { None };
-            let citation = self.citation(&row.source, row.clause.get_ref());
-            if let (Some(substance), Some(class)) = (substance, class)
-                && bands.insert((substance, class), Band { edges, citation }).is_some()
-            {
-                self.refuse(&row.substance, ProblemCode::Twice, row.substance.get_ref());
-            }
+            banded.then_some(class)
+        });
+        let at = name.as_ref().map_or(row.at, |name| name.at);
+        let applies = reader.flag(*row, "applies").unwrap_or(true);
+        // Bromine in metal is the one pair the standard leaves out; anything else left out would be a pass unseen.
+        let left_out = (substance, class) == (Some(Substance::Br), Some(MaterialClass::Metal));
+        if !applies && !left_out {
+            reader.refuse(at, ProblemCode::OutOfRange, "applies = false");
         }
-        for substance in Substance::ALL {
-            for class in MaterialClass::BANDED {
-                if !bands.contains_key(&(substance, class)) && self.problems.is_empty() {
-                    let row = format!("{} {}", substance.symbol(), class.code());
-                    self.refuse(&file.band, ProblemCode::Missing, &row);
-                }
-            }
-        }
-        Screening {
-            sigma_factor: self.coverage(&file.sigma_factor),
-            equal_is_below: self.one_of(&file.low_operator, "<=", "<"),
-            equal_is_over: self.one_of(&file.high_operator, ">=", ">"),
-            citation: self.citation(&file.source, &file.clause),
-            bands,
-        }
-    }
-
-    fn edges(&mut self, row: &BandFile) -> Option<Edges> {
-        let Some(low_text) = &row.low else {
-            self.refuse(&row.substance, ProblemCode::Missing, "low");
-            return None;
-        };
-        let low = if low_text.get_ref() == DETECTION_LIMIT {
-            let Some(at_most) = &row.detection_limit_at_most else {
-                self.refuse(low_text, ProblemCode::Missing, "detection_limit_at_most");
-                return None;
-            };
-            LowEdge::DetectionLimit { at_most: self.quantity(at_most)? }
-        } else {
-            LowEdge::Fixed(self.quantity(low_text)?)
-        };
-        let high = match &row.high {
-            Some(text) => Some(self.quantity(text)?),
-            None => None,
-        };
-        let lowest = match low {
-            LowEdge::Fixed(value) | LowEdge::DetectionLimit { at_most: value } => value,
-        };
-        if let (Some(high_value), Some(high_text)) = (high, &row.high)
-            && lowest >= high_value
+        let edges = if applies { edges(reader, *row, at) } else { None };
+        let citation = citation(reader, *row, "clause");
+        if let (Some(substance), Some(class)) = (substance, class)
+            && bands.insert((substance, class), Band { edges, citation }).is_some()
         {
-            let found = format!("{} / {}", low_text.get_ref(), high_text.get_ref());
-            self.refuse(low_text, ProblemCode::BandUpsideDown, &found);
-            return None;
-        }
-        Some(Edges { low, high })
-    }
-
-    fn halogens(&mut self, file: &HalogensFile) -> Halogens {
-        let mut limits = BTreeMap::new();
-        for row in file.limit.get_ref() {
-            let of = Halogen::ALL.into_iter().find(|halogen| halogen.name() == row.of.get_ref());
-            let limit = self.quantity(&row.limit);
-            let citation = self.citation(&row.source, row.clause.get_ref());
-            match (of, limit) {
-                (None, _) => self.refuse(&row.of, ProblemCode::UnknownName, row.of.get_ref()),
-                (Some(of), Some(limit)) if limits.insert(of, (limit, citation)).is_some() => {
-                    self.refuse(&row.of, ProblemCode::Twice, row.of.get_ref());
-                }
-                _ => {}
-            }
-        }
-        for of in Halogen::ALL {
-            if !limits.contains_key(&of) && self.problems.is_empty() {
-                self.refuse(&file.limit, ProblemCode::Missing, of.name());
-            }
-        }
-        Halogens {
-            sigma_factor: self.coverage(&file.sigma_factor),
-            equal_is_within: self.one_of(&file.operator, "at most", "below"),
-            citation: self.citation(&file.source, &file.clause),
-            limits,
+            reader.refuse(at, ProblemCode::Twice, substance.symbol());
         }
     }
-
-    fn route(&mut self, file: &RouteFile) -> Route {
-        let name = file.substance.get_ref();
-        let substance = Substance::from_symbol(name);
-        if substance.is_none() && name != "halogens" {
-            self.refuse(&file.substance, ProblemCode::UnknownName, name);
+    let at = rows.first().map_or(table.at, |row| row.at);
+    for substance in Substance::ALL {
+        for class in MaterialClass::BANDED {
+            if !bands.contains_key(&(substance, class)) && reader.is_clean() {
+                let row = format!("{} {}", substance.symbol(), class.code());
+                reader.refuse(at, ProblemCode::Missing, &row);
+            }
         }
-        self.citation(&file.source, &file.method);
-        Route {
-            substance,
-            classes: file.classes.iter().filter_map(|class| self.class(class)).collect(),
-            method: file.method.clone(),
-            technique: file.technique.clone(),
-            source: file.source.get_ref().clone(),
-        }
+    }
+    Screening {
+        sigma_factor: coverage(reader, table),
+        equal_is_below: operator(reader, table, "low_operator", ["<=", "<"]),
+        equal_is_over: operator(reader, table, "high_operator", [">=", ">"]),
+        citation: citation(reader, table, "clause"),
+        bands,
     }
 }
+
+fn edges(reader: &mut Reader<'_>, row: DataTable<'_>, at: usize) -> Option<Edges> {
+    let Some(low_text) = reader.optional_text(row, "low") else {
+        if !row.has("low") {
+            reader.refuse(at, ProblemCode::Missing, "low");
+        }
+        return None;
+    };
+    let low = if low_text.get() == DETECTION_LIMIT {
+        let Some(at_most) = reader.optional_text(row, "detection_limit_at_most") else {
+            if !row.has("detection_limit_at_most") {
+                reader.refuse(low_text.at, ProblemCode::Missing, "detection_limit_at_most");
+            }
+            return None;
+        };
+        LowEdge::DetectionLimit { at_most: reader.quantity(&at_most)? }
+    } else {
+        LowEdge::Fixed(reader.quantity(&low_text)?)
+    };
+    let Some(high_text) = reader.optional_text(row, "high") else { return Some(Edges { low, high: None }) };
+    let high = reader.quantity(&high_text)?;
+    let (LowEdge::Fixed(lowest) | LowEdge::DetectionLimit { at_most: lowest }) = low;
+    if lowest >= high {
+        let found = format!("{} / {}", low_text.get(), high_text.get());
+        reader.refuse(low_text.at, ProblemCode::BandUpsideDown, &found);
+        return None;
+    }
+    Some(Edges { low, high: Some(high) })
+}
+
+fn halogens(reader: &mut Reader<'_>, table: DataTable<'_>) -> Halogens {
+    reader.only(table, &["sigma_factor", "operator", "source", "clause", "limit"]);
+    let mut limits = BTreeMap::new();
+    let rows = reader.tables(table, "limit");
+    for row in &rows {
+        reader.only(*row, &["of", "limit", "source", "clause"]);
+        let name = reader.text(*row, "of");
+        let limit = reader.text(*row, "limit").and_then(|limit| reader.quantity(&limit));
+        let citation = citation(reader, *row, "clause");
+        let Some(name) = name else { continue };
+        match (Halogen::ALL.into_iter().find(|halogen| halogen.name() == name.get()), limit) {
+            (None, _) => reader.refuse(name.at, ProblemCode::UnknownName, name.get()),
+            (Some(of), Some(limit)) if limits.insert(of, (limit, citation)).is_some() => {
+                reader.refuse(name.at, ProblemCode::Twice, name.get());
+            }
+            _ => {}
+        }
+    }
+    let at = rows.first().map_or(table.at, |row| row.at);
+    for of in Halogen::ALL {
+        if !limits.contains_key(&of) && reader.is_clean() {
+            reader.refuse(at, ProblemCode::Missing, of.name());
+        }
+    }
+    Halogens {
+        sigma_factor: coverage(reader, table),
+        equal_is_within: operator(reader, table, "operator", ["at most", "below"]),
+        citation: citation(reader, table, "clause"),
+        limits,
+    }
+}
+
+fn route(reader: &mut Reader<'_>, table: DataTable<'_>) -> Route {
+    reader.only(table, &["substance", "classes", "method", "technique", "source"]);
+    let name = reader.text(table, "substance");
+    let substance = name.as_ref().and_then(|name| Substance::from_symbol(name.get()));
+    if let Some(name) = &name
+        && substance.is_none()
+        && name.get() != "halogens"
+    {
+        reader.refuse(name.at, ProblemCode::UnknownName, name.get());
+    }
+    if !table.has("classes") {
+        reader.refuse(table.at, ProblemCode::Missing, "classes");
+    }
+    let classes = reader.texts(table, "classes").map_or_else(Vec::new, |(_, list)| list);
+    let Citation { source, clause: method } = citation(reader, table, "method");
+    Route {
+        substance,
+        classes: classes.iter().filter_map(|class| reader.class(class)).collect(),
+        method,
+        technique: owned(reader.text(table, "technique")),
+        source,
+    }
+}
+/// The keys of a rule book.
+const KEYS: &[&str] = &[
+    "schema",
+    "id",
+    "title",
+    "edition",
+    "valid_from",
+    "valid_until",
+    "source",
+    "confidence",
+    "note",
+    "screening",
+    "halogens",
+    "route",
+];
 
 impl RuleBook {
     /// Reads a rule book.
@@ -464,62 +344,43 @@ impl RuleBook {
     /// # Errors
     /// Every problem found, each with its line and column; a book with a problem is not used at all.
     pub fn parse(text: &str) -> Result<RuleBook, Vec<Problem>> {
-        check_schema(text, SCHEMA)?;
-        let file: BookFile = toml::from_str(text).map_err(|error| vec![malformed(text, &error)])?;
-        let mut reader = Reader { text, problems: Vec::new() };
-        if file.screening.is_none() && file.halogens.is_none() {
-            reader.refuse(&file.id, ProblemCode::NothingInBook, file.id.get_ref());
-        }
-        if file.id.get_ref().trim().is_empty() {
-            reader.refuse(&file.id, ProblemCode::Missing, "id");
-        }
-        reader.citation(&file.source, file.confidence.get_ref());
-        let screening = file.screening.as_ref().map(|screening| reader.screening(screening));
-        let halogens = file.halogens.as_ref().map(|halogens| reader.halogens(halogens));
-        let routes = file.route.iter().map(|route| reader.route(route)).collect();
-        if !reader.problems.is_empty() {
-            return Err(reader.problems);
-        }
-        Ok(RuleBook {
-            id: file.id.into_inner(),
-            title: file.title,
-            edition: file.edition,
-            source: file.source.into_inner(),
-            confidence: file.confidence.into_inner(),
-            note: file.note,
-            sha256: sha256_hexadecimal(text.as_bytes()),
-            screening,
-            halogens,
-            routes,
-        })
+        let mut book = data_file::read(text, SCHEMA, read_book)?;
+        book.sha256 = sha256_hexadecimal(text.as_bytes());
+        Ok(book)
     }
 }
 
-/// Checks what kind of file this is before anything else in it is read, so that the wrong file is called that.
-///
-/// # Errors
-/// Another schema, with its place. A file without one passes here and fails where its keys are read.
-pub fn check_schema(text: &str, expected: &str) -> Result<(), Vec<Problem>> {
-    #[derive(Deserialize)]
-    struct OnlySchema {
-        schema: Spanned<String>,
-    }
-    match toml::from_str::<OnlySchema>(text) {
-        Ok(file) if file.schema.get_ref() != expected => {
-            let (line, column) = place_of(text, file.schema.span().start);
-            let found = file.schema.into_inner();
-            Err(vec![Problem { line, column, code: ProblemCode::WrongSchema, found }])
+fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
+    reader.only(table, KEYS);
+    let id = reader.text(table, "id");
+    if let Some(id) = &id {
+        if !table.has("screening") && !table.has("halogens") {
+            reader.refuse(id.at, ProblemCode::NothingInBook, id.get());
         }
-        _ => Ok(()),
+        if id.get().trim().is_empty() {
+            reader.refuse(id.at, ProblemCode::Missing, "id");
+        }
+    }
+    let Citation { source, clause: confidence } = citation(reader, table, "confidence");
+    let screening = reader.table(table, "screening").map(|table| screening(reader, table));
+    let halogens = reader.table(table, "halogens").map(|table| halogens(reader, table));
+    let routes = reader.tables(table, "route").into_iter().map(|table| route(reader, table)).collect();
+    for date in ["valid_from", "valid_until"] {
+        reader.optional_text(table, date);
+    }
+    RuleBook {
+        id: owned(id),
+        title: owned(reader.text(table, "title")),
+        edition: owned(reader.text(table, "edition")),
+        source,
+        confidence,
+        note: owned(reader.optional_text(table, "note")),
+        sha256: String::new(),
+        screening,
+        halogens,
+        routes,
     }
 }
-
-/// A TOML error as a problem with its place.
-pub fn malformed(text: &str, error: &toml::de::Error) -> Problem {
-    let (line, column) = place_of(text, error.span().map_or(0, |span| span.start));
-    Problem { line, column, code: ProblemCode::Malformed, found: error.message().to_owned() }
-}
-
 /// The rule books of an inspection: one set of bands, any number of halogen books.
 #[derive(Clone, Debug)]
 pub struct RuleBooks {
@@ -619,7 +480,7 @@ mod tests {
         assert_eq!(problems("edition = \"2013\"", "edition = ")[0].code, ProblemCode::Malformed);
         assert_eq!(
             problems("edition = \"2013\"", "edition = \"2013\"\nodd = 1")[0].code,
-            ProblemCode::Malformed
+            ProblemCode::UnknownKey
         );
         assert_eq!(problems("plumbline.rules/1", "plumbline.rules/9")[0].code, ProblemCode::WrongSchema);
         assert_eq!(problems("class = \"metal\"", "class = \"polymer\"")[0].code, ProblemCode::Twice);
@@ -633,7 +494,7 @@ mod tests {
             problems("sigma_factor = \"3\"", "sigma_factor = \"30\"")[0].code,
             ProblemCode::OutOfRange
         );
-        assert_eq!(RuleBook::parse("").unwrap_err()[0].code, ProblemCode::Malformed);
+        assert_eq!(RuleBook::parse("").unwrap_err()[0].code, ProblemCode::Missing);
     }
 
     #[test]

@@ -3,162 +3,132 @@
 //! A mapping file holds only what is said of tables by their headings, so that the next stick from the same analyser
 //! needs no work; it names no lot, no part and no file.
 
-use serde::Deserialize;
-use toml::Spanned;
-
 use crate::acts::{Act, ActKind, Settings, Target, check_value, escape, split_escaped};
+use crate::data_file::{self, DataTable, Problem, ProblemCode, Reader};
 use crate::reading::Source;
-use crate::rules::{Problem, ProblemCode, check_schema, malformed, place_of};
 
 /// The schema name a settings file must carry.
 pub const SCHEMA: &str = "plumbline.settings/1";
 /// The schema name a mapping file must carry.
 pub const MAPPING_SCHEMA: &str = "plumbline.mapping/1";
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SettingsFile {
-    #[serde(rename = "schema")]
-    _schema: String,
-    reviewed_at: Option<Spanned<toml::Value>>,
-    inspector: Option<Spanned<toml::Value>>,
-    place: Option<Spanned<toml::Value>>,
-    title: Option<Spanned<toml::Value>>,
-    class: Option<Spanned<toml::Value>>,
-    sigma_multiple: Option<Spanned<toml::Value>>,
-    unit_of_measure: Option<Spanned<toml::Value>>,
-    decimal_mark: Option<Spanned<toml::Value>>,
-    detection_in_error_column: Option<Spanned<toml::Value>>,
-    text_encoding: Option<Spanned<toml::Value>>,
-    sheet: Option<Spanned<toml::Value>>,
-    date_order: Option<Spanned<toml::Value>>,
-    id_pattern: Option<Spanned<toml::Value>>,
-    halogen_book: Option<Spanned<toml::Value>>,
-    trust: Option<Spanned<toml::Value>>,
-    sampling: Option<Spanned<toml::Value>>,
-    materials: Option<Spanned<toml::Value>>,
-    thickness_mm: Option<Spanned<toml::Value>>,
-    category: Option<Spanned<toml::Value>>,
-    placing_date: Option<Spanned<toml::Value>>,
-    lot_size: Option<Spanned<toml::Value>>,
-    units_to_take: Option<Spanned<toml::Value>>,
-    check_samples: Option<Spanned<Vec<String>>>,
-    #[serde(default)]
-    source: Vec<SourceSettings>,
-    #[serde(default)]
-    header: Vec<HeaderSettings>,
-    #[serde(default)]
-    lot: Vec<LotSettings>,
-    #[serde(default)]
-    part: Vec<PartSettings>,
-    #[serde(default)]
-    material: Vec<MaterialSettings>,
-    #[serde(default)]
-    site_sigma: Vec<SiteSigmaSettings>,
+/// A key of a settings file and the act that its value becomes.
+type Key = (&'static str, ActKind);
+
+/// A repeated table that speaks of one thing: the keys that name it (true: must be there) and those that say something.
+struct Scope {
+    table: &'static str,
+    names: &'static [(&'static str, bool)],
+    keys: &'static [Key],
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SourceSettings {
-    name: String,
-    class: Option<Spanned<toml::Value>>,
-    sigma_multiple: Option<Spanned<toml::Value>>,
-    unit_of_measure: Option<Spanned<toml::Value>>,
-    decimal_mark: Option<Spanned<toml::Value>>,
-    detection_in_error_column: Option<Spanned<toml::Value>>,
-    text_encoding: Option<Spanned<toml::Value>>,
-    sheet: Option<Spanned<toml::Value>>,
-    header_line: Option<Spanned<toml::Value>>,
-    date_order: Option<Spanned<toml::Value>>,
-    id_pattern: Option<Spanned<toml::Value>>,
+/// Keys of the whole inspection. A new kind of act is one line here, or in a scope below.
+const INSPECTION: &[Key] = &[
+    ("reviewed_at", ActKind::ReviewedAt),
+    ("inspector", ActKind::Inspector),
+    ("place", ActKind::Place),
+    ("title", ActKind::Title),
+    ("class", ActKind::Class),
+    ("sigma_multiple", ActKind::SigmaMultiple),
+    ("unit_of_measure", ActKind::UnitOfMeasure),
+    ("decimal_mark", ActKind::DecimalMark),
+    ("detection_in_error_column", ActKind::DetectionInErrorColumn),
+    ("text_encoding", ActKind::TextEncoding),
+    ("sheet", ActKind::Sheet),
+    ("date_order", ActKind::DateOrder),
+    ("id_pattern", ActKind::IdPattern),
+    ("halogen_book", ActKind::HalogenBook),
+    ("trust", ActKind::Trust),
+    ("sampling", ActKind::Sampling),
+    ("materials", ActKind::Materials),
+    ("thickness_mm", ActKind::ThicknessMm),
+    ("category", ActKind::Category),
+    ("placing_date", ActKind::PlacingDate),
+    ("lot_size", ActKind::LotSize),
+    ("units_to_take", ActKind::UnitsToTake),
+    ("check_samples", ActKind::CheckSamples),
+];
+
+const SOURCE: Scope = Scope {
+    table: "source",
+    names: &[("name", true)],
+    keys: &[
+        ("class", ActKind::Class),
+        ("sigma_multiple", ActKind::SigmaMultiple),
+        ("unit_of_measure", ActKind::UnitOfMeasure),
+        ("decimal_mark", ActKind::DecimalMark),
+        ("detection_in_error_column", ActKind::DetectionInErrorColumn),
+        ("text_encoding", ActKind::TextEncoding),
+        ("sheet", ActKind::Sheet),
+        ("header_line", ActKind::HeaderLine),
+        ("date_order", ActKind::DateOrder),
+        ("id_pattern", ActKind::IdPattern),
+    ],
+};
+
+/// What is said of every table with the same headings. `headings` is for the person who reads the file; the
+/// fingerprint decides. `columns` is a table of its own.
+const HEADER: Scope = Scope {
+    table: "header",
+    names: &[("fingerprint", true)],
+    keys: &[
+        ("sigma_multiple", ActKind::SigmaMultiple),
+        ("unit_of_measure", ActKind::UnitOfMeasure),
+        ("decimal_mark", ActKind::DecimalMark),
+        ("detection_in_error_column", ActKind::DetectionInErrorColumn),
+        ("date_order", ActKind::DateOrder),
+        ("id_pattern", ActKind::IdPattern),
+    ],
+};
+
+const LOT: Scope = Scope {
+    table: "lot",
+    names: &[("supplier", false), ("lot", false)],
+    keys: &[("lot_size", ActKind::LotSize), ("units_to_take", ActKind::UnitsToTake)],
+};
+
+const PART: Scope = Scope {
+    table: "part",
+    names: &[("part", true)],
+    keys: &[
+        ("materials", ActKind::BillOfMaterials),
+        ("class", ActKind::Class),
+        ("thickness_mm", ActKind::ThicknessMm),
+    ],
+};
+
+const MATERIAL: Scope = Scope {
+    table: "material",
+    names: &[("part", false), ("material", true)],
+    keys: &[("class", ActKind::Class), ("thickness_mm", ActKind::ThicknessMm)],
+};
+
+/// A repeated table whose every row is one act, `field=value` joined by `;`: the fields (true: must be there).
+struct Row {
+    table: &'static str,
+    kind: ActKind,
+    fields: &'static [(&'static str, bool)],
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct MappingFile {
-    #[serde(rename = "schema")]
-    _schema: String,
-    #[serde(default)]
-    header: Vec<HeaderSettings>,
+const ROWS: &[Row] = &[Row {
+    table: "site_sigma",
+    kind: ActKind::SiteSigma,
+    fields: &[("element", true), ("class", true), ("s", true), ("seconds", false), ("constant", false)],
+}];
+
+/// Kinds whose value is a list of texts in the file, and texts with `|` between in the act.
+const fn is_list(kind: ActKind) -> bool {
+    matches!(kind, ActKind::CheckSamples | ActKind::BillOfMaterials)
 }
 
-/// What is said of every table with the same headings.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct HeaderSettings {
-    fingerprint: String,
-    /// For the person who reads the file; the fingerprint decides.
-    #[serde(default, rename = "headings")]
-    _headings: Vec<String>,
-    #[serde(default)]
-    columns: std::collections::BTreeMap<String, Spanned<toml::Value>>,
-    sigma_multiple: Option<Spanned<toml::Value>>,
-    unit_of_measure: Option<Spanned<toml::Value>>,
-    decimal_mark: Option<Spanned<toml::Value>>,
-    detection_in_error_column: Option<Spanned<toml::Value>>,
-    date_order: Option<Spanned<toml::Value>>,
-    id_pattern: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct LotSettings {
-    #[serde(default)]
-    supplier: String,
-    #[serde(default)]
-    lot: String,
-    lot_size: Option<Spanned<toml::Value>>,
-    units_to_take: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct PartSettings {
-    part: String,
-    materials: Option<Spanned<Vec<String>>>,
-    class: Option<Spanned<toml::Value>>,
-    thickness_mm: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct MaterialSettings {
-    #[serde(default)]
-    part: String,
-    material: String,
-    class: Option<Spanned<toml::Value>>,
-    thickness_mm: Option<Spanned<toml::Value>>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SiteSigmaSettings {
-    element: Spanned<String>,
-    class: Spanned<String>,
-    s: Spanned<String>,
-    seconds: Option<Spanned<toml::Value>>,
-    constant: Option<Spanned<String>>,
-}
-
-fn text_of(value: &toml::Value) -> Option<String> {
-    match value {
-        toml::Value::String(text) => Some(text.clone()),
-        toml::Value::Integer(number) => Some(number.to_string()),
-        toml::Value::Float(number) => Some(number.to_string()),
-        toml::Value::Datetime(date) => Some(date.to_string()),
-        _ => None,
-    }
-}
-
-struct ActsReader<'a> {
-    text: &'a str,
-    note: &'a str,
+struct ActsReader<'r, 't> {
+    reader: &'r mut Reader<'t>,
+    note: &'r str,
     acts: Vec<Act>,
-    problems: Vec<Problem>,
 }
 
-impl ActsReader<'_> {
-    fn add(&mut self, kind: ActKind, target: &Target, value: String, byte: usize) {
+impl ActsReader<'_, '_> {
+    fn add(&mut self, kind: ActKind, target: &Target, value: String, at: usize) {
         match check_value(kind, &value) {
             Ok(()) => self.acts.push(Act {
                 kind,
@@ -168,47 +138,99 @@ impl ActsReader<'_> {
                 at: String::new(),
                 note: self.note.to_owned(),
             }),
-            Err(code) => {
-                let (line, column) = place_of(self.text, byte);
-                self.problems.push(Problem { line, column, code, found: value });
+            Err(code) => self.reader.refuse(at, code, &value),
+        }
+    }
+
+    fn keys(&mut self, keys: &[Key], target: &Target, table: DataTable<'_>) {
+        for &(key, kind) in keys {
+            if !is_list(kind) {
+                if let Some(value) = self.reader.scalar(table, key) {
+                    self.add(kind, target, value.text.into_owned(), value.at);
+                }
+            } else if let Some((at, list)) = self.reader.texts(table, key) {
+                let joined = list.iter().map(|name| escape(name.get())).collect::<Vec<_>>().join("|");
+                self.add(kind, target, joined, at);
             }
         }
     }
 
-    fn value(&mut self, kind: ActKind, target: &Target, value: Option<&Spanned<toml::Value>>) {
-        let Some(value) = value else { return };
-        if let Some(text) = text_of(value.get_ref()) {
-            self.add(kind, target, text, value.span().start);
-        } else {
-            let (line, column) = place_of(self.text, value.span().start);
-            let found = value.get_ref().to_string();
-            self.problems.push(Problem { line, column, code: ProblemCode::Malformed, found });
+    /// The tables of a scope, with `more` keys that are read elsewhere.
+    fn scope<'a>(
+        &mut self,
+        scope: &Scope,
+        more: &[&'static str],
+        root: DataTable<'a>,
+    ) -> Vec<(Target, DataTable<'a>)> {
+        let known: Vec<&str> = scope
+            .names
+            .iter()
+            .map(|(name, _)| *name)
+            .chain(more.iter().copied())
+            .chain(keys_of(scope.keys))
+            .collect();
+        let mut found = Vec::new();
+        for table in self.reader.tables(root, scope.table) {
+            self.reader.only(table, &known);
+            let mut names = scope.names.iter().map(|&(name, needed)| {
+                let text = if needed {
+                    self.reader.text(table, name)
+                } else {
+                    self.reader.optional_text(table, name)
+                };
+                text.map(|text| text.text.into_owned()).unwrap_or_default()
+            });
+            let (first, second) = (names.next().unwrap_or_default(), names.next());
+            drop(names);
+            let target = match (scope.table, second) {
+                ("source", _) => Target::Source(first),
+                ("header", _) => Target::Header(first),
+                ("part", _) => Target::Part(first),
+                ("lot", second) => Target::Lot(first, second.unwrap_or_default()),
+                (_, second) => Target::Material(first, second.unwrap_or_default()),
+            };
+            found.push((target, table));
+        }
+        found
+    }
+
+    fn headers(&mut self, root: DataTable<'_>) {
+        for (target, table) in self.scope(&HEADER, &["headings", "columns"], root) {
+            self.reader.texts(table, "headings");
+            if let Some(columns) = self.reader.table(table, "columns") {
+                for column in columns.keys() {
+                    if let Some(role) = self.reader.scalar(columns, column) {
+                        self.add(ActKind::ColumnRole, &target, format!("{column}|{}", role.get()), role.at);
+                    }
+                }
+            }
+            self.keys(HEADER.keys, &target, table);
         }
     }
 
-    fn header(&mut self, header: &HeaderSettings) {
-        let target = Target::Header(header.fingerprint.clone());
-        for (column, role) in &header.columns {
-            let text = text_of(role.get_ref()).unwrap_or_default();
-            self.add(ActKind::ColumnRole, &target, format!("{column}|{text}"), role.span().start);
+    fn row(&mut self, row: &Row, table: DataTable<'_>) {
+        let known: Vec<&str> = row.fields.iter().map(|(name, _)| *name).collect();
+        self.reader.only(table, &known);
+        let (mut value, mut at) = (Vec::new(), table.at);
+        for &(field, needed) in row.fields {
+            if needed && !table.has(field) {
+                self.reader.refuse(table.at, ProblemCode::Missing, field);
+            }
+            if let Some(text) = self.reader.scalar(table, field) {
+                if value.is_empty() {
+                    at = text.at;
+                }
+                value.push(format!("{field}={}", text.get()));
+            }
         }
-        for (kind, value) in [
-            (ActKind::SigmaMultiple, &header.sigma_multiple),
-            (ActKind::UnitOfMeasure, &header.unit_of_measure),
-            (ActKind::DecimalMark, &header.decimal_mark),
-            (ActKind::DetectionInErrorColumn, &header.detection_in_error_column),
-            (ActKind::DateOrder, &header.date_order),
-            (ActKind::IdPattern, &header.id_pattern),
-        ] {
-            self.value(kind, &target, value.as_ref());
+        if row.fields.iter().all(|&(field, needed)| !needed || table.has(field)) {
+            self.add(row.kind, &Target::Inspection, value.join(";"), at);
         }
     }
+}
 
-    fn list(&mut self, kind: ActKind, target: &Target, list: Option<&Spanned<Vec<String>>>) {
-        let Some(list) = list else { return };
-        let joined = list.get_ref().iter().map(|name| escape(name)).collect::<Vec<_>>().join("|");
-        self.add(kind, target, joined, list.span().start);
-    }
+fn keys_of(keys: &[Key]) -> impl Iterator<Item = &'static str> {
+    keys.iter().map(|(key, _)| *key)
 }
 
 /// Reads a settings file into acts.
@@ -216,87 +238,30 @@ impl ActsReader<'_> {
 /// # Errors
 /// Every problem with its place; nothing of a file with a problem is used.
 pub fn parse_settings(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> {
-    check_schema(text, SCHEMA)?;
-    let file: SettingsFile = toml::from_str(text).map_err(|error| vec![malformed(text, &error)])?;
-    let mut reader = ActsReader { text, note: name, acts: Vec::new(), problems: Vec::new() };
-    let all = Target::Inspection;
-    for (kind, value) in [
-        (ActKind::ReviewedAt, &file.reviewed_at),
-        (ActKind::Inspector, &file.inspector),
-        (ActKind::Place, &file.place),
-        (ActKind::Title, &file.title),
-        (ActKind::Class, &file.class),
-        (ActKind::SigmaMultiple, &file.sigma_multiple),
-        (ActKind::UnitOfMeasure, &file.unit_of_measure),
-        (ActKind::DecimalMark, &file.decimal_mark),
-        (ActKind::DetectionInErrorColumn, &file.detection_in_error_column),
-        (ActKind::TextEncoding, &file.text_encoding),
-        (ActKind::Sheet, &file.sheet),
-        (ActKind::DateOrder, &file.date_order),
-        (ActKind::IdPattern, &file.id_pattern),
-        (ActKind::HalogenBook, &file.halogen_book),
-        (ActKind::Trust, &file.trust),
-        (ActKind::Sampling, &file.sampling),
-        (ActKind::Materials, &file.materials),
-        (ActKind::ThicknessMm, &file.thickness_mm),
-        (ActKind::Category, &file.category),
-        (ActKind::PlacingDate, &file.placing_date),
-        (ActKind::LotSize, &file.lot_size),
-        (ActKind::UnitsToTake, &file.units_to_take),
-    ] {
-        reader.value(kind, &all, value.as_ref());
-    }
-    reader.list(ActKind::CheckSamples, &all, file.check_samples.as_ref());
-    for source in &file.source {
-        let target = Target::Source(source.name.clone());
-        for (kind, value) in [
-            (ActKind::Class, &source.class),
-            (ActKind::SigmaMultiple, &source.sigma_multiple),
-            (ActKind::UnitOfMeasure, &source.unit_of_measure),
-            (ActKind::DecimalMark, &source.decimal_mark),
-            (ActKind::DetectionInErrorColumn, &source.detection_in_error_column),
-            (ActKind::TextEncoding, &source.text_encoding),
-            (ActKind::Sheet, &source.sheet),
-            (ActKind::HeaderLine, &source.header_line),
-            (ActKind::DateOrder, &source.date_order),
-            (ActKind::IdPattern, &source.id_pattern),
-        ] {
-            reader.value(kind, &target, value.as_ref());
+    data_file::read(text, SCHEMA, |reader, root| {
+        let tables = [&SOURCE, &HEADER, &LOT, &PART, &MATERIAL].map(|scope| scope.table);
+        let rows = ROWS.iter().map(|row| row.table);
+        let known: Vec<&str> =
+            ["schema"].into_iter().chain(keys_of(INSPECTION)).chain(tables).chain(rows).collect();
+        reader.only(root, &known);
+        let mut acts = ActsReader { reader, note: name, acts: Vec::new() };
+        acts.keys(INSPECTION, &Target::Inspection, root);
+        for (target, table) in acts.scope(&SOURCE, &[], root) {
+            acts.keys(SOURCE.keys, &target, table);
         }
-    }
-    for header in &file.header {
-        reader.header(header);
-    }
-    for lot in &file.lot {
-        let target = Target::Lot(lot.supplier.clone(), lot.lot.clone());
-        reader.value(ActKind::LotSize, &target, lot.lot_size.as_ref());
-        reader.value(ActKind::UnitsToTake, &target, lot.units_to_take.as_ref());
-    }
-    for part in &file.part {
-        let target = Target::Part(part.part.clone());
-        reader.list(ActKind::BillOfMaterials, &target, part.materials.as_ref());
-        reader.value(ActKind::Class, &target, part.class.as_ref());
-        reader.value(ActKind::ThicknessMm, &target, part.thickness_mm.as_ref());
-    }
-    for material in &file.material {
-        let target = Target::Material(material.part.clone(), material.material.clone());
-        reader.value(ActKind::Class, &target, material.class.as_ref());
-        reader.value(ActKind::ThicknessMm, &target, material.thickness_mm.as_ref());
-    }
-    for row in &file.site_sigma {
-        let mut value =
-            format!("element={};class={};s={}", row.element.get_ref(), row.class.get_ref(), row.s.get_ref());
-        if let Some(seconds) = row.seconds.as_ref().and_then(|seconds| text_of(seconds.get_ref())) {
-            value.push_str(";seconds=");
-            value.push_str(&seconds);
+        acts.headers(root);
+        for scope in [&LOT, &PART, &MATERIAL] {
+            for (target, table) in acts.scope(scope, &[], root) {
+                acts.keys(scope.keys, &target, table);
+            }
         }
-        if let Some(constant) = &row.constant {
-            value.push_str(";constant=");
-            value.push_str(constant.get_ref());
+        for row in ROWS {
+            for table in acts.reader.tables(root, row.table) {
+                acts.row(row, table);
+            }
         }
-        reader.add(ActKind::SiteSigma, &all, value, row.element.span().start);
-    }
-    if reader.problems.is_empty() { Ok(reader.acts) } else { Err(reader.problems) }
+        acts.acts
+    })
 }
 
 /// Writes what the acts add up to as a settings file, so that the same review can be made again.
@@ -361,13 +326,12 @@ fn add_column(file: &mut toml::Table, target: &Target, value: &str) {
 /// # Errors
 /// Every problem with its place; nothing of a file with a problem is used.
 pub fn parse_mapping(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> {
-    check_schema(text, MAPPING_SCHEMA)?;
-    let file: MappingFile = toml::from_str(text).map_err(|error| vec![malformed(text, &error)])?;
-    let mut reader = ActsReader { text, note: name, acts: Vec::new(), problems: Vec::new() };
-    for header in &file.header {
-        reader.header(header);
-    }
-    if reader.problems.is_empty() { Ok(reader.acts) } else { Err(reader.problems) }
+    data_file::read(text, MAPPING_SCHEMA, |reader, root| {
+        reader.only(root, &["schema", HEADER.table]);
+        let mut acts = ActsReader { reader, note: name, acts: Vec::new() };
+        acts.headers(root);
+        acts.acts
+    })
 }
 
 /// Writes what the acts say of tables by their headings, as a mapping file; the headings come from the sources.
@@ -480,7 +444,7 @@ seconds = 60
         let problems = parse_settings(&FILE.replace("= 2\n", "= 7\n"), "s").unwrap_err();
         assert_eq!((problems[0].line, problems[0].code), (4, ProblemCode::OutOfRange));
         let problems = parse_settings(&FILE.replace("trust", "trusts"), "s").unwrap_err();
-        assert_eq!(problems[0].code, ProblemCode::Malformed);
+        assert_eq!((problems[0].line, problems[0].code), (5, ProblemCode::UnknownKey));
     }
 
     #[test]

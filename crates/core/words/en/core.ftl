@@ -488,9 +488,13 @@ notice-skipped = Not a table of results; skipped.
 ## Settings, mapping and rule book files
 
 problem-malformed = This line cannot be read: { $found }
-    .remedy = Correct the line; a text stands in quotation marks, and only known names are allowed.
+    .remedy = Correct the line; a text stands in quotation marks.
 problem-wrong_schema = "{ $found }" is not a kind of file read here.
     .remedy = The first line must read schema = "{ $expected }".
+problem-unknown_key = There is no such key here: { $found }
+    .remedy = Correct its spelling, or take the line out. The keys known in this table stand in brackets.
+problem-wrong_kind = "{ $found }" is not the kind of value that belongs here.
+    .remedy = A text stands in quotation marks, a list in square brackets, a table in braces or under its own heading.
 problem-unknown_unit = "{ $found }" is no unit of mass fraction known here.
     .remedy = Use mg/kg, %, g/kg or ug/kg.
 problem-not_a_quantity = "{ $found }" is not a number with a unit.
