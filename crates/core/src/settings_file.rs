@@ -46,6 +46,9 @@ const INSPECTION: &[Key] = &[
     ("placing_date", ActKind::PlacingDate),
     ("lot_size", ActKind::LotSize),
     ("units_to_take", ActKind::UnitsToTake),
+    ("relative_sigma", ActKind::RelativeSigma),
+    ("repeats", ActKind::Repeats),
+    ("uncertainty_holds", ActKind::UncertaintyHolds),
     ("check_samples", ActKind::CheckSamples),
 ];
 
