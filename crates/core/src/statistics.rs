@@ -448,7 +448,7 @@ fn deviance(x: f64, m: f64) -> f64 {
 }
 
 #[cfg(test)]
-#[allow(clippy::float_cmp, reason = "what is exact is asked to be exact")]
+#[allow(clippy::float_cmp, clippy::excessive_precision, reason = "what is exact is asked to be exact")]
 mod tests {
     use super::*;
 
