@@ -6,8 +6,8 @@ use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::halogen::{self, Total};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step::Duration;
-use crate::outcome::{Judgement, Outcome, SigmaFrom, UsedSigma};
-use crate::pool::{self, Pooled, Repeat};
+use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
+use crate::pool::{self, Pooled, PooledFrom, Repeat};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
 use crate::repeats::Repeats;
@@ -46,6 +46,46 @@ impl Assessed {
             Halogen::Br => self.halogens[1],
             Halogen::Total => self.total.judgement,
         }
+    }
+}
+
+/// What repeats show of the sigma of one of them.
+#[derive(Clone, Copy)]
+struct ShownByRepeats {
+    sigma: Sigma,
+    /// They scatter beyond what they state.
+    disagree: bool,
+}
+
+/// What is known of a cell: as it is judged, and, where repeats raised its sigma, as it is stated.
+struct Known {
+    measured: Measured,
+    as_stated: Option<Measured>,
+    disagree: bool,
+}
+
+impl Known {
+    const fn of(measured: Measured) -> Known {
+        Known { measured, as_stated: None, disagree: false }
+    }
+
+    fn stated(&self) -> &Measured {
+        self.as_stated.as_ref().unwrap_or(&self.measured)
+    }
+
+    /// A reading that is over limit by its own stated sigma stays over: no repeat clears it. One whose repeats disagree,
+    /// and that no longer is what it was, is undecided for that reason.
+    fn settle(&self, judged: Judgement, judge: impl Fn(&Measured) -> Judgement) -> Judgement {
+        let Some(stated) = &self.as_stated else { return judged };
+        let as_stated = judge(stated);
+        if as_stated.outcome == Outcome::Over {
+            return as_stated;
+        }
+        let open = judged.outcome != Outcome::Below && as_stated.outcome != Outcome::NotCapable;
+        if self.disagree && open && judged.outcome != Outcome::Over {
+            return Judgement::new(Outcome::Undecided, Some(Reason::RepeatsDisagree), judged.used);
+        }
+        judged
     }
 }
 
@@ -141,7 +181,7 @@ pub struct SourceReview<'a> {
     /// The extra relative uncertainty in hundredths of a percent.
     relative: u32,
     /// Per group of repeats and judged element: what the repeats show of one reading's sigma.
-    shown: Vec<[Option<Sigma>; 6]>,
+    shown: Vec<[Option<ShownByRepeats>; 6]>,
 }
 
 impl<'a> SourceReview<'a> {
@@ -205,19 +245,44 @@ impl<'a> SourceReview<'a> {
         self.columns.get(at).copied().flatten().map_or(Cell::NO_COLUMN, |column| column.cell(row))
     }
 
+    /// One reading of an element as its printed error states it; `None` where it is no number.
+    pub fn repeat(&self, element: Element, row: usize) -> Option<Repeat> {
+        let at = JUDGED.iter().position(|judged| *judged == element)?;
+        let row = u32::try_from(row).ok()?;
+        self.repeats_of(at, &[row], |cell, row| self.printed(at, cell, row))?.pop()
+    }
+
     /// What repeats show of the sigma of one of them; `None` where they are not all numbers.
-    fn shown_by_repeats(&self, at: usize, rows: &[u32]) -> Option<Sigma> {
-        let mut values = Vec::with_capacity(rows.len());
-        let mut sigmas = Vec::with_capacity(rows.len());
-        for row in rows {
-            let cell = self.cell(at, *row as usize);
-            if cell.state != CellState::Number {
-                return None;
-            }
-            values.push(cell.value);
-            sigmas.push(self.printed(at, &cell, *row as usize).and_then(|used| used.sigma));
-        }
-        pool::repeatability(&values, &sigmas, self.factor()).map(|shown| shown.sigma)
+    fn shown_by_repeats(&self, at: usize, rows: &[u32]) -> Option<ShownByRepeats> {
+        let repeats = self.repeats_of(at, rows, |cell, row| self.printed(at, cell, row))?;
+        let disagree = pool::agreement(&repeats).is_some_and(|agreement| !agreement.agrees());
+        pool::repeatability(&repeats, self.factor())
+            .map(|shown| ShownByRepeats { sigma: shown.sigma, disagree })
+    }
+
+    /// The repeats of an element with a sigma each; `None` where they are not all numbers.
+    fn repeats_of(
+        &self,
+        at: usize,
+        rows: &[u32],
+        sigma: impl Fn(&Cell, usize) -> Option<UsedSigma>,
+    ) -> Option<Vec<Repeat>> {
+        rows.iter()
+            .map(|row| {
+                let cell = self.cell(at, *row as usize);
+                (cell.state == CellState::Number).then(|| {
+                    let used = sigma(&cell, *row as usize).filter(|used| used.sigma.is_some());
+                    let mut repeat = Repeat::new(cell.value, used.and_then(|used| used.sigma));
+                    if used.is_some_and(|used| used.from == SigmaFrom::PrintedMultipleUnknown) {
+                        // Whether repeats agree is asked of the small sigma, which is the strict one there.
+                        repeat.sigma_for_tests = cell
+                            .printed_error
+                            .and_then(|error| Sigma::from_printed(error, SigmaMultiple::THREE));
+                    }
+                    repeat
+                })
+            })
+            .collect()
     }
 
     /// The extra relative uncertainty (one sigma) in hundredths of a percent of the value; 0 where none is set.
@@ -339,17 +404,11 @@ impl<'a> SourceReview<'a> {
         }
     }
 
-    /// The sigma a judgement of this element uses in a class: never less than what is printed, what the site's table
-    /// says and what repeats of the spot show; then the extra relative term in quadrature.
-    fn used_sigma(&self, at: usize, cell: &Cell, class: MaterialClass, row: usize) -> UsedSigma {
-        let mut used = self.stated_sigma(at, cell, class, row);
-        if let Some(shown) = self.repeats.group_of(row).and_then(|group| *self.shown.get(group)?.get(at)?)
-            && !shown.is_zero()
-            && used.sigma.is_none_or(|stated| shown.compare(stated).is_gt())
-        {
-            used = UsedSigma { sigma: Some(shown), from: SigmaFrom::Repeats };
-        }
-        self.with_relative(used, cell.value)
+    /// What repeats of the spot show of a reading, where that is more than its stated sigma.
+    fn raised_by_repeats(&self, at: usize, row: usize, stated: UsedSigma) -> Option<ShownByRepeats> {
+        let group = self.repeats.group_of(row)?;
+        let shown = (*self.shown.get(group)?.get(at)?)?;
+        stated.sigma.is_none_or(|stated| shown.sigma.compare(stated).is_gt()).then_some(shown)
     }
 
     /// Adds the extra relative uncertainty; where nothing else is known it is no uncertainty by itself.
@@ -386,15 +445,24 @@ impl<'a> SourceReview<'a> {
             .unwrap_or((SigmaMultiple::ONE, SigmaFrom::PrintedMultipleUnknown))
     }
 
-    /// What is known of one cell before it is judged in a class.
-    fn measured(&self, at: usize, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Measured {
+    /// What is known of one cell before it is judged in a class: its sigma is never less than what is printed, what the
+    /// site's table says and what repeats of the spot show; then the extra relative term in quadrature.
+    fn known(&self, at: usize, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Known {
         let cell = self.cell(at, row);
-        let used = if cell.state == CellState::Number {
-            self.used_sigma(at, &cell, class, row)
-        } else {
-            UsedSigma::NONE
-        };
-        Self::of_thickness(at, class, cell, used, micrometres)
+        if cell.state != CellState::Number {
+            return Known::of(Self::of_thickness(at, class, cell, UsedSigma::NONE, micrometres));
+        }
+        let stated = self.stated_sigma(at, &cell, class, row);
+        let with =
+            |used| Self::of_thickness(at, class, cell, self.with_relative(used, cell.value), micrometres);
+        match self.raised_by_repeats(at, row, stated) {
+            None => Known::of(with(stated)),
+            Some(shown) => Known {
+                measured: with(UsedSigma { sigma: Some(shown.sigma), from: SigmaFrom::Repeats }),
+                as_stated: stated.sigma.is_some().then(|| with(stated)),
+                disagree: shown.disagree,
+            },
+        }
     }
 
     fn of_thickness(
@@ -415,11 +483,17 @@ impl<'a> SourceReview<'a> {
 
     /// The judgement of a substance under one class.
     pub fn judge_as(&self, substance: Substance, class: MaterialClass, row: usize) -> Judgement {
-        self.judge_measured(
+        self.judge_known(
             substance,
             class,
-            &self.measured(substance as usize, class, row, self.thickness_micrometres(row)),
+            &self.known(substance as usize, class, row, self.thickness_micrometres(row)),
         )
+    }
+
+    /// Judges with the raised sigma, and lets it clear nothing that is over limit as stated.
+    fn judge_known(&self, substance: Substance, class: MaterialClass, known: &Known) -> Judgement {
+        let judged = self.judge_measured(substance, class, &known.measured);
+        known.settle(judged, |stated| self.judge_measured(substance, class, stated))
     }
 
     fn judge_measured(&self, substance: Substance, class: MaterialClass, measured: &Measured) -> Judgement {
@@ -439,7 +513,7 @@ impl<'a> SourceReview<'a> {
     pub fn assess_as(&self, class: MaterialClass, class_from: ClassFrom, row: usize) -> Assessed {
         let micrometres = self.thickness_micrometres(row);
         self.assess_measured(class, class_from, micrometres, |at, class, micrometres| {
-            self.measured(at, class, row, micrometres)
+            self.known(at, class, row, micrometres)
         })
     }
 
@@ -448,31 +522,32 @@ impl<'a> SourceReview<'a> {
         class: MaterialClass,
         class_from: ClassFrom,
         micrometres: Option<u32>,
-        measured: impl Fn(usize, MaterialClass, Option<u32>) -> Measured,
+        known: impl Fn(usize, MaterialClass, Option<u32>) -> Known,
     ) -> Assessed {
         let mut firm_over = [false; 5];
         let substances = Substance::ALL.map(|substance| {
             let at = substance as usize;
             if class != MaterialClass::Unknown {
-                let judged = self.judge_measured(substance, class, &measured(at, class, micrometres));
+                let judged = self.judge_known(substance, class, &known(at, class, micrometres));
                 firm_over[at] = judged.outcome == Outcome::Over;
                 return judged;
             }
             let each = MaterialClass::BANDED
-                .map(|class| self.judge_measured(substance, class, &measured(at, class, micrometres)));
+                .map(|class| self.judge_known(substance, class, &known(at, class, micrometres)));
             firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
             each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
         });
-        let chlorine = measured(CHLORINE, class, None);
-        let bromine = measured(BROMINE, class, None);
+        let chlorine = known(CHLORINE, class, None);
+        let bromine = known(BROMINE, class, None);
         let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
-            (
-                [
-                    halogen::judge_element(rule, Halogen::Cl, class, &chlorine),
-                    halogen::judge_element(rule, Halogen::Br, class, &bromine),
-                ],
-                halogen::judge_total(rule, class, &chlorine, &bromine),
-            )
+            let element = |of, known: &Known| {
+                let judged = halogen::judge_element(rule, of, class, &known.measured);
+                known.settle(judged, |stated| halogen::judge_element(rule, of, class, stated))
+            };
+            let total = halogen::judge_total(rule, class, &chlorine.measured, &bromine.measured);
+            let stated = halogen::judge_total(rule, class, chlorine.stated(), bromine.stated());
+            let total = if stated.judgement.outcome == Outcome::Over { stated } else { total };
+            ([element(Halogen::Cl, &chlorine), element(Halogen::Br, &bromine)], total)
         } else {
             let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
             ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
@@ -518,31 +593,32 @@ impl<'a> SourceReview<'a> {
         if cells.iter().any(|cell| cell.state != CellState::Number) {
             return PooledElement::of(PooledHow::Mixed, None, None);
         }
-        let used: Vec<UsedSigma> = cells
-            .iter()
-            .zip(rows)
-            .map(|(cell, row)| self.stated_sigma(at, cell, class, *row as usize))
-            .collect();
-        let repeats: Vec<Repeat> = cells
-            .iter()
-            .zip(&used)
-            .map(|(cell, used)| Repeat {
-                value: cell.value,
-                sigma: used.sigma.filter(|sigma| !sigma.is_zero()),
-            })
-            .collect();
-        let pooled = pool::pool(&repeats, self.constant(at, class), self.factor());
-        if pooled.agree == Some(false) {
+        let constant = self.constant(at, class);
+        let used = |cell: &Cell, row: usize| {
+            let used = self.stated_sigma(at, cell, class, row);
+            // The part that repeating does not remove is added once, to the pooled value.
+            let sigma = if used.from == SigmaFrom::SiteTable {
+                used.sigma.and_then(|sigma| sigma.without(constant))
+            } else {
+                used.sigma
+            };
+            Some(UsedSigma { sigma, from: used.from })
+        };
+        let pooled =
+            self.repeats_of(at, rows, used).and_then(|repeats| pool::pool(&repeats, constant, self.factor()));
+        let Some(pooled) = pooled else { return PooledElement::of(PooledHow::Mixed, None, None) };
+        if pooled.agree() == Some(false) {
             return PooledElement::of(PooledHow::Disagree, None, Some(pooled));
         }
-        let from = if pooled.from_scatter {
-            SigmaFrom::Repeats
-        } else {
+        let from = if pooled.from == PooledFrom::Stated {
             // The least certain of them speaks for all.
-            used.iter()
-                .map(|used| used.from)
-                .max_by_key(|from| *from == SigmaFrom::PrintedMultipleUnknown)
-                .unwrap_or(SigmaFrom::None)
+            let sources = cells
+                .iter()
+                .zip(rows)
+                .map(|(cell, row)| self.stated_sigma(at, cell, class, *row as usize).from);
+            sources.max_by_key(|from| *from == SigmaFrom::PrintedMultipleUnknown).unwrap_or(SigmaFrom::None)
+        } else {
+            SigmaFrom::Repeats
         };
         let detection_limit = cells
             .iter()
@@ -573,7 +649,7 @@ impl<'a> SourceReview<'a> {
         let together = self.assess_measured(class, class_from, micrometres, |at, class, micrometres| {
             let (cell, used) =
                 self.pooled(at, class, rows).judged.unwrap_or((Cell::NO_COLUMN, UsedSigma::NONE));
-            Self::of_thickness(at, class, cell, used, micrometres)
+            Known::of(Self::of_thickness(at, class, cell, used, micrometres))
         });
         let shown_as = if class == MaterialClass::Unknown { MaterialClass::Polymer } else { class };
         let elements: [PooledElement; 6] = std::array::from_fn(|at| self.pooled(at, shown_as, rows));

@@ -97,6 +97,8 @@ codes! {
         CompositeNeedsDetectionLimit => "composite_needs_detection_limit",
         /// Too thin: what the missing depth would add reaches the band.
         ThinSample => "thin_sample",
+        /// Repeats of the spot scatter beyond what they state.
+        RepeatsDisagree => "repeats_disagree",
         /// Bromine (or the halogens) in metal.
         NotApplicableInMetal => "not_applicable_in_metal",
         /// The interval of the reading spans the halogen limit.

@@ -257,6 +257,18 @@ impl Sigma {
         }
     }
 
+    /// What is left where a part of it is taken out in quadrature, sqrt(s² - part²), rounded up to a millionth of mg/kg;
+    /// `None` where the part is not smaller.
+    #[must_use]
+    pub fn without(self, part: MassFraction) -> Option<Sigma> {
+        let part = u128::from(part.units().unsigned_abs());
+        let whole = self.numerator.div_ceil(u128::from(self.denominator));
+        let left = whole.checked_sub(part * part).filter(|left| *left > 0)?;
+        let root = left.isqrt();
+        let root = root + u128::from(root * root < left);
+        Sigma::from_one_sigma(MassFraction(i64::try_from(root).ok()?))
+    }
+
     /// Compares `k s` with a difference of two mass fractions that is not negative.
     pub fn compare_times(self, k: Coverage, difference: MassFraction) -> Ordering {
         let Ok(difference) = u128::try_from(difference.units()) else { return Ordering::Greater };

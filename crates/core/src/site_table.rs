@@ -8,8 +8,8 @@ use std::collections::BTreeMap;
 use crate::inspection::{Findings, Inspection};
 use crate::judging::{JUDGED, SourceReview};
 use crate::material::MaterialClass;
-use crate::pool;
-use crate::quantity::{Coverage, MassFraction, Sigma};
+use crate::pool::{self, Repeat};
+use crate::quantity::{Coverage, MassFraction};
 use crate::reading::{CellState, Identity};
 use crate::rules::LowEdge;
 use crate::substance::{Element, Substance};
@@ -40,12 +40,12 @@ pub struct Offer {
 impl Offer {
     /// The value of the act that takes the row over.
     pub fn act_value(&self) -> String {
-        let mut value =
-            format!("element={};class={};s={} mg/kg", self.element.symbol(), self.class.code(), self.sigma);
-        if let Some(tenths) = self.deciseconds {
-            value.push_str(&format!(";seconds={}.{}", tenths / 10, tenths % 10));
+        let (element, class) = (self.element.symbol(), self.class.code());
+        let row = format!("element={element};class={class};s={} mg/kg", self.sigma);
+        match self.deciseconds {
+            Some(tenths) => format!("{row};seconds={}.{}", tenths / 10, tenths % 10),
+            None => row,
         }
-        value
     }
 }
 
@@ -94,8 +94,8 @@ pub fn offers(inspection: &Inspection, findings: &Findings) -> Vec<Offer> {
         let shared = group.seconds.first().copied().flatten();
         let deciseconds = shared.filter(|tenths| group.seconds.iter().all(|one| *one == Some(*tenths)));
         for (values, element) in group.values.iter().zip(JUDGED) {
-            let without_sigma: Vec<Option<Sigma>> = vec![None; values.len()];
-            let shown = pool::repeatability(values, &without_sigma, factor(inspection));
+            let repeats: Vec<Repeat> = values.iter().map(|value| Repeat::new(*value, None)).collect();
+            let shown = pool::repeatability(&repeats, factor(inspection));
             let Some(sigma) = shown.map(|shown| shown.sigma.to_mass_fraction()) else { continue };
             if sigma <= MassFraction::ZERO {
                 continue;

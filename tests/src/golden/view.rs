@@ -24,6 +24,9 @@ pub struct Expected {
     /// The materials.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub materials: Vec<DisposedView>,
+    /// Repeats of one spot: the readings' places, then each element's `how value ± sigma (from)`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub repeats: Vec<String>,
     /// The parts: `supplier | lot | part: disposition`.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub parts: Vec<String>,
@@ -92,6 +95,9 @@ pub struct DisposedView {
     /// Worst outcomes of a material.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub outcomes: String,
+    /// How its spots differ: `element spots/readings test p`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub spots: Vec<String>,
     /// The disposition.
     pub disposition: String,
     /// Its reasons: `effect kind code about...`, worst first.
@@ -115,6 +121,7 @@ pub fn of_findings(findings: &Value) -> Expected {
         sources: sources.iter().map(source).collect(),
         readings: list("readings").iter().map(|one| reading(one, &name_of(&one["source"]))).collect(),
         materials: list("materials").iter().map(material).collect(),
+        repeats: list("repeats").iter().map(|one| repeats(one, &list("readings"))).collect(),
         parts: list("parts")
             .iter()
             .map(|part| {
@@ -133,6 +140,41 @@ pub fn of_findings(findings: &Value) -> Expected {
             })
             .collect(),
     }
+}
+
+fn repeats(group: &Value, readings: &[Value]) -> String {
+    let line = |at: &Value| {
+        at.as_u64()
+            .and_then(|at| readings.get(usize::try_from(at).ok()?))
+            .map_or("?".to_owned(), |reading| text(&reading["line"]))
+    };
+    let all = |value: &Value| value.as_array().cloned().unwrap_or_default();
+    let lines: Vec<String> = all(&group["readings"]).iter().map(line).collect();
+    let elements: Vec<String> = all(&group["elements"])
+        .iter()
+        .map(|one| {
+            let mut says = format!("{} {}", text(&one["element"]), text(&one["how"]));
+            for (key, sign) in [
+                ("value_mg_kg", ""),
+                ("sigma_mg_kg", "± "),
+                ("sigma_from", ""),
+                ("scatter_mg_kg", "s "),
+                ("factor_for_few", "t "),
+                ("chi_square", "chi² "),
+                ("p", "p "),
+            ] {
+                if !one[key].is_null() {
+                    says += &format!(" {sign}{}", text(&one[key]));
+                }
+            }
+            if !one["outlier"].is_null() {
+                says += &format!(" outlier in line {}", line(&one["outlier"]));
+            }
+            says
+        })
+        .collect();
+    let together: Vec<String> = all(&group["judged_together"]).iter().map(text).collect();
+    format!("lines {}: {}; judged together: {}", lines.join(" "), elements.join("; "), together.join(" "))
 }
 
 fn text(value: &Value) -> String {
@@ -317,7 +359,26 @@ fn material(material: &Value) -> DisposedView {
         .map(or_dash)
         .join(" | ");
     of += &format!(" ({})", text(&material["class"]));
-    disposed(of, grouped(SUBSTANCES.map(|key| (key, text(&material["outcomes"][key])))), material)
+    let mut view =
+        disposed(of, grouped(SUBSTANCES.map(|key| (key, text(&material["outcomes"][key])))), material);
+    view.spots = material["spots"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .map(|one| {
+            let differ = if one["differ"] == true { ", differ" } else { "" };
+            format!(
+                "{} {} spots, {} readings, {} {} p {}{differ}",
+                text(&one["element"]),
+                one["spots"],
+                one["readings"],
+                text(&one["test"]),
+                one["statistic"],
+                one["p"],
+            )
+        })
+        .collect();
+    view
 }
 
 fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
@@ -332,5 +393,11 @@ fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
     }
     let reasons =
         reasons.into_iter().map(|(code, about)| format!("{code} {}", about.join(" ")).trim_end().to_owned());
-    DisposedView { of, outcomes, disposition: text(&value["disposition"]), reasons: reasons.collect() }
+    DisposedView {
+        of,
+        outcomes,
+        spots: Vec::new(),
+        disposition: text(&value["disposition"]),
+        reasons: reasons.collect(),
+    }
 }

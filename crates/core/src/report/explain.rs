@@ -189,16 +189,13 @@ impl Explainer<'_> {
             let id = if rule.equal_is_within { "explain-halogen_at_most" } else { "explain-halogen_below" };
             told.add(StepKind::Rule, with(words, id, &arguments));
         }
-        match phrases::element_of(of) {
-            Some(element) => {
-                let cell = self.source.readings.cell(element, row);
-                let written = phrases::written_of(self.source, element, row);
-                told.add(StepKind::Value, self.value(&about, &written, &cell));
-            }
-            None => {
-                let total = phrases::total(words, &assessed.total);
-                told.add(StepKind::Value, with(words, "explain-total", &[("value", total)]));
-            }
+        if let Some(element) = phrases::element_of(of) {
+            let cell = self.source.readings.cell(element, row);
+            let written = phrases::written_of(self.source, element, row);
+            told.add(StepKind::Value, self.value(&about, &written, &cell));
+        } else {
+            let total = phrases::total(words, &assessed.total);
+            told.add(StepKind::Value, with(words, "explain-total", &[("value", total)]));
         }
         if judged.used.sigma.is_some() {
             let from = phrases::sigma_from(words, judged.used.from);

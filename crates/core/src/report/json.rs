@@ -9,13 +9,13 @@ use serde::ser::{SerializeMap, SerializeSeq};
 use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
-use super::{PROGRAM, phrases};
+use super::{PROGRAM, phrases, working};
 use crate::acts::Settings;
 use crate::inspection::{Findings, Inspection, RowCounts};
 use crate::judging::SourceReview;
 use crate::lot::LotReason;
 use crate::material::MaterialClass;
-use crate::outcome::Judgement;
+use crate::outcome::{Judgement, SigmaFrom};
 use crate::quantity::{MassFraction, Sigma, UNITS_PER_MG_KG};
 use crate::reading::{CellState, ColumnMeaning, ElementColumn, Identity, Notice, Notices, Source};
 use crate::substance::{Halogen, Substance};
@@ -52,7 +52,9 @@ pub fn write(
         acts: acts(&context),
         totals: totals(inspection, findings).into(),
         sources: (0..inspection.sources.len()).filter_map(|at| source(&context, at)).collect(),
+        rules: working::rules(inspection),
         readings: Readings(&context),
+        repeats: working::repeats(inspection, findings),
         materials: materials(&context),
         parts: findings
             .parts
@@ -154,7 +156,9 @@ struct File<'a> {
     acts: Vec<ActOut<'a>>,
     totals: Counts,
     sources: Vec<SourceOut<'a>>,
+    rules: Vec<working::RuleOut<'a>>,
     readings: Readings<'a>,
+    repeats: Vec<working::RepeatsOut>,
     materials: Vec<MaterialOut<'a>>,
     parts: Vec<PartOut<'a>>,
     lots: Vec<LotOut<'a>>,
@@ -317,6 +321,7 @@ struct MaterialOut<'a> {
     outcomes: Pairs<&'a str, &'a str>,
     halogens: Pairs<&'a str, &'a str>,
     readings: &'a [u32],
+    spots: Vec<working::SpotsOut>,
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
 }
@@ -370,7 +375,7 @@ impl<K: Serialize, V: Serialize> Serialize for Pairs<K, V> {
 }
 
 /// A mass fraction as a JSON number in mg/kg: whole numbers without a point.
-struct MgPerKg(MassFraction);
+pub(super) struct MgPerKg(pub(super) MassFraction);
 
 impl Serialize for MgPerKg {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -522,6 +527,31 @@ struct OutcomeOut<'a> {
     judged: &'a Judgement,
 }
 
+impl OutcomeOut<'_> {
+    /// How many sigmas the printed error stands for, where it was used.
+    fn multiple(&self) -> Option<String> {
+        let printed = matches!(
+            self.judged.used.from,
+            SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet | SigmaFrom::PrintedMultipleUnknown
+        );
+        let reading = self.reading;
+        printed.then(|| reading.reviewer.multiple(self.substance as usize, reading.row).0.to_string())
+    }
+
+    fn rule(&self) -> Option<usize> {
+        working::rule_of(self.reading.context.inspection, self.substance, self.class)
+    }
+
+    fn reach(&self) -> (Option<MgPerKg>, Option<MgPerKg>) {
+        let cell = self.reading.source.readings.cell(self.substance.element(), self.reading.row);
+        let books = &self.reading.context.inspection.books;
+        books
+            .screening()
+            .and_then(|(_, rule)| working::reach(&cell, self.judged, rule.sigma_factor))
+            .map_or((None, None), |(from, to)| (Some(from), Some(to)))
+    }
+}
+
 impl Serialize for OutcomeOut<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut map = serializer.serialize_map(None)?;
@@ -530,6 +560,11 @@ impl Serialize for OutcomeOut<'_> {
         map.serialize_entry("sigma_from", self.judged.used.from.code())?;
         let sigma = self.judged.used.sigma.map(|sigma: Sigma| MgPerKg(sigma.to_mass_fraction()));
         map.serialize_entry("sigma_used_mg_kg", &sigma)?;
+        map.serialize_entry("sigma_multiple", &self.multiple())?;
+        map.serialize_entry("rule", &self.rule())?;
+        let (from, to) = self.reach();
+        map.serialize_entry("reaches_from_mg_kg", &from)?;
+        map.serialize_entry("reaches_to_mg_kg", &to)?;
         let by_class = (self.class == MaterialClass::Unknown).then(|| {
             Pairs(
                 MaterialClass::BANDED
@@ -740,6 +775,12 @@ fn notices<'a>(context: &Context<'a>, source: &'a Source, list: &'a Notices) -> 
 
 fn materials<'a>(context: &Context<'a>) -> Vec<MaterialOut<'a>> {
     let findings = context.findings;
+    let reviewers: Vec<SourceReview<'_>> = context
+        .inspection
+        .sources
+        .iter()
+        .map(|source| SourceReview::new(source, &context.inspection.books, context.settings))
+        .collect();
     findings
         .materials
         .iter()
@@ -764,6 +805,7 @@ fn materials<'a>(context: &Context<'a>) -> Vec<MaterialOut<'a>> {
                         .collect(),
                 ),
                 readings: &material.readings,
+                spots: working::spots(context.inspection, findings, &reviewers, material),
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

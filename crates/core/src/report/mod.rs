@@ -6,6 +6,7 @@ pub mod explain;
 pub mod html;
 pub mod json;
 pub mod phrases;
+mod working;
 
 /// The program's name and version as findings and report print them.
 #[derive(Clone, Copy, Debug)]

@@ -36,6 +36,7 @@ reason-element_only = Above the low edge. XRF sees the element, not the substanc
 reason-layer_not_resolved = A plated, coated or passivated item: the beam averages the layer and what lies under it.
 reason-above_range = Above the upper end of the analyser's range, which lies below the high edge of the band.
 reason-composite_needs_detection_limit = Cadmium in a composite is "below" only at or under a stated detection limit of at most 50 mg/kg.
+reason-repeats_disagree = Repeats of this spot differ by more than their uncertainties allow, so none of them is taken for the spot's value.
 reason-thin_sample = Too thin: the signal a thicker piece would add reaches the band.
 reason-not_applicable_in_metal = Does not apply to metal.
 reason-around_limit = The limit lies within the reading's three sigma.

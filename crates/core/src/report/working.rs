@@ -1,0 +1,257 @@
+//! The working behind the outcomes as data for `findings.json`: the rules once, and what each outcome did with them.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use super::json::MgPerKg;
+use crate::inspection::{Findings, Inspection, MaterialFinding};
+use crate::judging::{GroupAssessed, JUDGED, PooledElement, SourceReview};
+use crate::material::MaterialClass;
+use crate::outcome::{Judgement, SigmaFrom};
+use crate::pool::{self, Repeat, SpotsTest};
+use crate::quantity::{Coverage, MassFraction};
+use crate::reading::{Cell, CellState, Identity};
+use crate::rules::LowEdge;
+use crate::substance::{Element, Halogen, Substance};
+
+/// One row of a rule book that outcomes refer to by its place in the list.
+#[derive(Serialize)]
+pub(super) struct RuleOut<'a> {
+    book: &'a str,
+    about: &'static str,
+    class: Option<&'static str>,
+    low_mg_kg: Option<MgPerKg>,
+    high_mg_kg: Option<MgPerKg>,
+    detection_limit_at_most_mg_kg: Option<MgPerKg>,
+    limit_mg_kg: Option<MgPerKg>,
+    k: String,
+    source: &'a str,
+    clause: &'a str,
+    confidence: &'a str,
+}
+
+/// Every band and halogen limit in force, in a fixed order.
+pub(super) fn rules(inspection: &Inspection) -> Vec<RuleOut<'_>> {
+    let mut list = Vec::new();
+    if let Some((book, rule)) = inspection.books.screening() {
+        for (substance, class, band) in rule.bands() {
+            let (low, at_most) = match band.edges.map(|edges| edges.low) {
+                Some(LowEdge::Fixed(low)) => (Some(MgPerKg(low)), None),
+                Some(LowEdge::DetectionLimit { at_most }) => (None, Some(MgPerKg(at_most))),
+                None => (None, None),
+            };
+            list.push(RuleOut {
+                book: &book.id,
+                about: substance.symbol(),
+                class: Some(class.code()),
+                low_mg_kg: low,
+                high_mg_kg: band.edges.and_then(|edges| edges.high).map(MgPerKg),
+                detection_limit_at_most_mg_kg: at_most,
+                limit_mg_kg: None,
+                k: rule.sigma_factor.to_string(),
+                source: &band.citation.source,
+                clause: &band.citation.clause,
+                confidence: &book.confidence,
+            });
+        }
+    }
+    if let Some((book, rule)) = inspection.books.halogens() {
+        for of in Halogen::ALL {
+            let citation = rule.citation_of(of);
+            list.push(RuleOut {
+                book: &book.id,
+                about: of.name(),
+                class: None,
+                low_mg_kg: None,
+                high_mg_kg: None,
+                detection_limit_at_most_mg_kg: None,
+                limit_mg_kg: Some(MgPerKg(rule.limit(of))),
+                k: rule.sigma_factor.to_string(),
+                source: &citation.source,
+                clause: &citation.clause,
+                confidence: &book.confidence,
+            });
+        }
+    }
+    list
+}
+
+/// The place in [`rules`] of the band a reading was judged by; `None` for an unknown class and a layer.
+pub(super) fn rule_of(inspection: &Inspection, substance: Substance, class: MaterialClass) -> Option<usize> {
+    let (_, rule) = inspection.books.screening()?;
+    rule.bands().position(|(of, within, _)| (of, within) == (substance, class))
+}
+
+/// How far k sigma reach on either side of what was judged; `None` where there is no sigma.
+pub(super) fn reach(cell: &Cell, judged: &Judgement, k: Coverage) -> Option<(MgPerKg, MgPerKg)> {
+    let sigma = judged.used.sigma?.to_mass_fraction();
+    let half = libm::round(sigma.units() as f64 * k.to_f64()) as i64;
+    let x = match cell.state {
+        CellState::NotDetected => cell.detection_limit?,
+        _ => cell.value,
+    };
+    // Not detected at D: nothing is known below it.
+    let censored = judged.used.from == SigmaFrom::DetectionLimit;
+    let from = if censored { 0 } else { x.units().saturating_sub(half) };
+    Some((
+        MgPerKg(MassFraction::from_units(from)),
+        MgPerKg(MassFraction::from_units(x.units().saturating_add(half))),
+    ))
+}
+
+/// A number for statistics: six significant digits are more than any of them deserves.
+pub(super) fn significant(value: f64) -> f64 {
+    format!("{value:.5e}").parse().unwrap_or(value)
+}
+
+/// The repeats of one spot.
+#[derive(Serialize)]
+pub(super) struct RepeatsOut {
+    readings: Vec<usize>,
+    elements: Vec<RepeatedElement>,
+    judged_together: Vec<&'static str>,
+}
+
+#[derive(Serialize)]
+struct RepeatedElement {
+    element: &'static str,
+    how: &'static str,
+    value_mg_kg: Option<MgPerKg>,
+    sigma_mg_kg: Option<MgPerKg>,
+    sigma_from: Option<&'static str>,
+    scatter_mg_kg: Option<MgPerKg>,
+    factor_for_few: Option<f64>,
+    chi_square: Option<f64>,
+    p: Option<f64>,
+    outlier: Option<usize>,
+}
+
+/// Every group of repeats of every source.
+pub(super) fn repeats(inspection: &Inspection, findings: &Findings) -> Vec<RepeatsOut> {
+    let settings = inspection.settings();
+    let mut list = Vec::new();
+    for (at, source) in inspection.sources.iter().enumerate() {
+        if findings.same_as.get(at).copied().flatten().is_some() {
+            continue;
+        }
+        let first = findings.first_reading.get(at).copied().unwrap_or(0);
+        let reviewer = SourceReview::new(source, &inspection.books, &settings);
+        for (group, rows) in reviewer.repeats().groups().iter().enumerate() {
+            let Some(row) = rows.first() else { continue };
+            let (class, class_from) = reviewer.class(*row as usize);
+            let assessed = reviewer.assess_group(group, class, class_from);
+            let readings: Vec<usize> = rows.iter().map(|row| first + *row as usize).collect();
+            let measured = |element| {
+                rows.iter().any(|row| {
+                    let state = source.readings.cell(element, *row as usize).state;
+                    !matches!(state, CellState::NoColumn | CellState::Blank)
+                })
+            };
+            list.push(RepeatsOut {
+                elements: JUDGED
+                    .into_iter()
+                    .zip(&assessed.elements)
+                    .filter(|(element, _)| measured(*element))
+                    .map(|(element, one)| repeated(element, one, &readings))
+                    .collect(),
+                judged_together: together(&assessed),
+                readings,
+            });
+        }
+    }
+    list
+}
+
+fn together(assessed: &GroupAssessed) -> Vec<&'static str> {
+    let substances = Substance::ALL.iter().zip(assessed.substances).filter(|(_, together)| *together);
+    let halogens = Halogen::ALL.iter().zip(assessed.halogens).filter(|(_, together)| *together);
+    substances
+        .map(|(substance, _)| substance.symbol())
+        .chain(halogens.filter(|(of, _)| **of != Halogen::Br).map(|(of, _)| of.name()))
+        .collect()
+}
+
+fn repeated(element: Element, one: &PooledElement, readings: &[usize]) -> RepeatedElement {
+    let pooled = one.pooled.as_ref();
+    RepeatedElement {
+        element: element.symbol(),
+        how: one.how.code(),
+        value_mg_kg: one.judged.map(|(cell, _)| MgPerKg(cell.value)),
+        sigma_mg_kg: one
+            .judged
+            .and_then(|(_, used)| used.sigma)
+            .map(|sigma| MgPerKg(sigma.to_mass_fraction())),
+        sigma_from: one.judged.filter(|(_, used)| used.sigma.is_some()).map(|(_, used)| used.from.code()),
+        scatter_mg_kg: pooled.and_then(|pooled| pooled.scatter).map(MgPerKg),
+        factor_for_few: pooled.and_then(|pooled| pooled.few).map(|few| significant(few.t)),
+        chi_square: pooled
+            .and_then(|pooled| pooled.agreement)
+            .map(|agreement| significant(agreement.chi_square)),
+        p: pooled.and_then(|pooled| pooled.agreement).map(|agreement| significant(agreement.p)),
+        outlier: pooled
+            .and_then(|pooled| pooled.outlier)
+            .filter(|grubbs| grubbs.is_flagged())
+            .and_then(|grubbs| readings.get(grubbs.index).copied()),
+    }
+}
+
+/// How the spots of a material differ in one element.
+#[derive(Serialize)]
+pub(super) struct SpotsOut {
+    element: &'static str,
+    spots: usize,
+    readings: usize,
+    test: &'static str,
+    statistic: f64,
+    p: f64,
+    between_mg_kg: f64,
+    differ: bool,
+}
+
+/// How the spots of a material differ, element by element; empty where it has fewer than two stated spots.
+pub(super) fn spots(
+    inspection: &Inspection,
+    findings: &Findings,
+    reviewers: &[SourceReview<'_>],
+    material: &MaterialFinding,
+) -> Vec<SpotsOut> {
+    let mut groups: BTreeMap<[String; 3], Vec<(usize, usize)>> = BTreeMap::new();
+    for reading in &material.readings {
+        let Some((at, row)) = findings.place(*reading as usize) else { continue };
+        let Some(source) = inspection.sources.get(at) else { continue };
+        if source.readings.identity_id(Identity::Spot, row).is_some() {
+            let text = |identity| source.readings.identity(identity, row).unwrap_or("").to_owned();
+            let spot = [Identity::Unit, Identity::Id, Identity::Spot].map(text);
+            groups.entry(spot).or_default().push((at, row));
+        }
+    }
+    if groups.len() < 2 {
+        return Vec::new();
+    }
+    let mut list = Vec::new();
+    for element in JUDGED {
+        let repeats: Vec<Vec<Repeat>> = groups
+            .values()
+            .map(|places| {
+                places.iter().filter_map(|(at, row)| reviewers.get(*at)?.repeat(element, *row)).collect()
+            })
+            .collect();
+        let Some(found) = pool::spots(&repeats) else { continue };
+        let (test, statistic) = match found.test {
+            SpotsTest::Scatter(anova) => ("scatter", anova.f),
+            SpotsTest::Stated(agreement) => ("stated", agreement.chi_square),
+        };
+        list.push(SpotsOut {
+            element: element.symbol(),
+            spots: found.spots,
+            readings: found.readings,
+            test,
+            statistic: significant(statistic),
+            p: significant(found.p()),
+            between_mg_kg: significant(found.between),
+            differ: found.differ(),
+        });
+    }
+    list
+}
