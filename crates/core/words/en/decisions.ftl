@@ -13,3 +13,20 @@ pooled-outlier = Reading { $which } lies { $g } standard deviations from the mea
 
 spots-differ = The { $n } spots differ beyond what chance would show (chance { $p }): the worst spot governs.
 spots-no-difference = No difference between the { $n } spots was seen (chance { $p }). That does not prove they are alike; the worst spot governs.
+
+## Probability within a limit, and decision rules side by side
+
+probability-about = { $percent } %
+probability-more_than = more than { $percent } %
+probability-less_than = less than { $percent } %
+conformity-within = Chance that the true value lies within the limit of { $limit } mg/kg: { $chance }.
+conformity-beyond = Chance that it lies beyond: { $chance }.
+conformity-repeatability_only = This counts repeatability only: what calibration, matrix and sampling add is not in it.
+conformity-risk = Chance that this statement is wrong for this value: { $chance }.
+rule-simple_acceptance = simple acceptance (up to the limit)
+rule-guarded_acceptance = guarded acceptance (up to the limit less { $k } sigma)
+rule-non_binary = with conditional statements ({ $k } sigma on both sides of the limit)
+statement-pass = pass
+statement-conditional_pass = conditional pass
+statement-conditional_fail = conditional fail
+statement-fail = fail
