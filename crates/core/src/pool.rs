@@ -206,11 +206,8 @@ pub fn repeatability(repeats: &[Repeat], k: Coverage) -> Option<Shown> {
 /// `None` below two readings and where one states no sigma.
 pub fn agreement(repeats: &[Repeat]) -> Option<Agreement> {
     let first = repeats.first()?.value.units();
-    let values: Vec<f64> = repeats.iter().map(|repeat| (repeat.value.units() - first) as f64).collect();
-    let sigmas = repeats
-        .iter()
-        .map(|repeat| stated(repeat.sigma_for_tests).map(|sigma| sigma as f64))
-        .collect::<Option<Vec<f64>>>()?;
+    let values: Vec<f64> = repeats.iter().map(|repeat| from_first(repeat, first)).collect();
+    let sigmas = repeats.iter().map(sigma_for_tests).collect::<Option<Vec<f64>>>()?;
     about_weighted_mean(&values, &sigmas)
 }
 
@@ -262,10 +259,8 @@ pub fn spots<Spot: AsRef<[Repeat]>>(groups: &[Spot]) -> Option<Spots> {
     if groups.len() < 2 {
         return None;
     }
-    let values: Vec<Vec<f64>> = groups
-        .iter()
-        .map(|group| group.iter().map(|repeat| in_mg_per_kg((repeat.value.units() - first) as f64)).collect())
-        .collect();
+    let values: Vec<Vec<f64>> =
+        groups.iter().map(|group| group.iter().map(|repeat| from_first(repeat, first)).collect()).collect();
     let slices: Vec<&[f64]> = values.iter().map(Vec::as_slice).collect();
     let readings = values.iter().map(Vec::len).sum();
     if let Some(anova) = statistics::anova(&slices) {
@@ -371,13 +366,21 @@ fn stated(sigma: Option<Sigma>) -> Option<u128> {
     Some(u128::from(near.units().unsigned_abs()) + u128::from(short))
 }
 
-/// Uncertainty of the mean of one spot from its stated (strict) sigmas, in mg/kg.
+/// The strict sigma of one reading in mg/kg; a zero is none.
+fn sigma_for_tests(repeat: &Repeat) -> Option<f64> {
+    repeat.sigma_for_tests.filter(|sigma| !sigma.is_zero()).map(Sigma::to_mg_per_kg)
+}
+
+/// Uncertainty of the mean of one spot from its strict sigmas, in mg/kg.
 fn sigma_of_mean(group: &[Repeat]) -> Option<f64> {
-    let squares = group
-        .iter()
-        .map(|repeat| stated(repeat.sigma_for_tests).map(|sigma| sigma as f64 * sigma as f64))
-        .sum::<Option<f64>>()?;
-    Some(in_mg_per_kg(squares.sqrt() / group.len() as f64))
+    let squares =
+        group.iter().map(|repeat| sigma_for_tests(repeat).map(|sigma| sigma * sigma)).sum::<Option<f64>>()?;
+    Some(squares.sqrt() / group.len() as f64)
+}
+
+/// Distance of a value from the first one, in mg/kg.
+fn from_first(repeat: &Repeat, first: i64) -> f64 {
+    MassFraction::from_units(repeat.value.units() - first).to_mg_per_kg()
 }
 
 /// Chi-square of values about their weighted mean; `None` below two.
@@ -403,10 +406,6 @@ fn amount(units: u128) -> MassFraction {
 /// As a sigma, at most the largest there is.
 fn sigma(units: u128) -> Option<Sigma> {
     Sigma::from_one_sigma(amount(units.min(LARGEST_SIGMA_UNITS.unsigned_abs().into())))
-}
-
-fn in_mg_per_kg(units: f64) -> f64 {
-    units / crate::quantity::UNITS_PER_MG_KG as f64
 }
 
 #[cfg(test)]

@@ -151,6 +151,11 @@ impl Coverage {
     pub fn to_f64(self) -> f64 {
         f64::from(self.0) / 10.0
     }
+
+    /// In tenths, for exact arithmetic.
+    pub const fn tenths(self) -> u8 {
+        self.0
+    }
 }
 
 /// `3`, `2.5`.
@@ -288,6 +293,11 @@ impl Sigma {
         }
         (self.numerator * u128::from(k_squared))
             .cmp(&(difference * difference * u128::from(self.denominator) * u128::from(scale)))
+    }
+
+    /// s in mg/kg with all the digits of a float, for probabilities; never for a comparison.
+    pub fn to_mg_per_kg(self) -> f64 {
+        (self.numerator as f64 / self.denominator as f64).sqrt() / UNITS_PER_MG_KG as f64
     }
 
     /// s rounded to the nearest millionth of mg/kg.
@@ -852,6 +862,13 @@ mod tests {
         assert!(!upper_end_within(x, Coverage::THREE, six.unwrap(), low, false));
         let above = MassFraction::from_units(52_000_001);
         assert!(!upper_end_within(above, Coverage::THREE, six.unwrap(), low, true));
+    }
+
+    #[test]
+    fn a_third_keeps_its_digits_as_a_float() {
+        let third = Sigma::from_printed(MassFraction::from_mg_per_kg(1), SigmaMultiple::THREE).unwrap();
+        assert!((third.to_mg_per_kg() - 1.0 / 3.0).abs() < 1e-15);
+        assert_eq!(Coverage::THREE.tenths(), 30);
     }
 
     #[test]

@@ -13,3 +13,34 @@ pooled-outlier = Reading { $which } lies { $g } standard deviations from the mea
 
 spots-differ = The { $n } spots differ beyond what chance would show (chance { $p }): the worst spot governs.
 spots-no-difference = No difference between the { $n } spots was seen (chance { $p }). That does not prove they are alike; the worst spot governs.
+
+## Probability within a limit, and decision rules side by side
+
+probability-about = { $percent } %
+probability-more_than = more than { $percent } %
+probability-less_than = less than { $percent } %
+conformity-within = Chance that the true value lies within the limit of { $limit } mg/kg: { $chance }.
+conformity-beyond = Chance that it lies beyond: { $chance }.
+conformity-repeatability_only = This counts repeatability only: what calibration, matrix and sampling add is not in it.
+conformity-risk = Chance that this statement is wrong for this value: { $chance }.
+rule-simple_acceptance = simple acceptance (up to the limit)
+rule-guarded_acceptance = guarded acceptance (up to the limit less { $k } sigma)
+rule-non_binary = with conditional statements ({ $k } sigma on both sides of the limit)
+statement-pass = pass
+statement-conditional_pass = conditional pass
+statement-conditional_fail = conditional fail
+statement-fail = fail
+
+## Measuring longer
+
+longer-seconds = About { $even } s for an even chance to decide, about { $surely } s for a chance of 90 % (estimate).
+longer-seconds_even_only = About { $even } s for an even chance to decide; for a chance of 90 % more than { $cap } s (estimate).
+longer-never-inside_edges = No measuring time can decide: the value lies between the edges of the band, or on the limit.
+longer-never-constant_part = No measuring time can decide: the part of the uncertainty that time does not remove is too large by itself.
+longer-never-too_long = It would take longer than { $cap } s on one spot.
+longer-never-not_known = How long would be enough can't be told: the measuring time or the uncertainty is not known.
+longer-plan = { $readings ->
+    [one] 1 reading of { $longest } s
+   *[other] { $readings } readings of at most { $longest } s, { $total } s together,
+} would settle { $settles } of { $of } open outcomes with a chance of 90 % each (estimate).
+longer-plan-none = Measuring longer would settle none of the { $of } open outcomes.
