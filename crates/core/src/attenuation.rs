@@ -1,7 +1,7 @@
 //! Mass attenuation: how much of the signal of a thick piece a thinner one gives.
 //!
 //! share = 1 - exp(-4.605 t / t99), with t99 the thickness that gives 99 % of the signal of a thick piece:
-//! t99 = 4.605 / (mu_in / sin 45° + mu_out / sin 45°), beam in and line out both at 45°.
+//! t99 = 4.605 / (μ(in) / sin 45° + μ(out) / sin 45°), beam in and line out both at 45°.
 //!
 //! # Source
 //! Coefficients (`data/attenuation.tsv`): Elam, Ravel and Sieber tables as carried by the xraydb library 4.5.8. Primary
@@ -84,16 +84,6 @@ impl Matrix {
         let depth = self.per_micrometre[line as usize] * f64::from(micrometres);
         let share = (1.0 - libm::exp(-depth)) * 1_000_000.0;
         (libm::floor(share) as u32).min(1_000_000)
-    }
-
-    /// The cautious one of two: for each line the one that gives the smaller share.
-    #[must_use]
-    pub fn more_transparent(&self, other: &Matrix) -> Matrix {
-        let mut per_micrometre = self.per_micrometre;
-        for (own, other) in per_micrometre.iter_mut().zip(other.per_micrometre) {
-            *own = own.min(other);
-        }
-        Matrix { per_micrometre }
     }
 }
 
@@ -307,12 +297,5 @@ mod tests {
         assert_eq!(half, MassAttenuation([3.0; 6]));
         // 3 cm2/g at 2 g/cm3 is 6 per cm, 0.0006 per um.
         assert!((half.at_density(2.0).t99_micrometres(Line::Cd) - 4.605 / 0.0006).abs() < 1e-6);
-    }
-
-    #[test]
-    fn of_two_matrices_the_more_transparent_counts_line_by_line() {
-        let a = Matrix { per_micrometre: [1.0, 2.0, 3.0, 4.0, 5.0, 6.0] };
-        let b = Matrix { per_micrometre: [6.0, 5.0, 4.0, 3.0, 2.0, 1.0] };
-        assert_eq!(a.more_transparent(&b).per_micrometre, [1.0, 2.0, 3.0, 3.0, 2.0, 1.0]);
     }
 }
