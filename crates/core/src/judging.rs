@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
+use crate::attenuation::Matrix;
 use crate::halogen::{self, Total};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step::Duration;
@@ -15,7 +16,7 @@ use crate::rules::RuleBooks;
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
 use crate::text_pool::TextId;
-use crate::thickness;
+use crate::thickness::{self, Base, Matrices};
 
 /// Everything decided about one reading.
 #[derive(Clone, Copy, Debug)]
@@ -32,7 +33,7 @@ pub struct Assessed {
     pub halogens: [Judgement; 2],
     /// The judgement of their total.
     pub total: Total,
-    /// Per substance: BL of Cd or Pb in plastic of unstated thickness.
+    /// BL of Cd or Pb in plastic or light alloy of unstated thickness.
     pub thickness_missing: bool,
     /// A printed uncertainty with an unknown multiple was used.
     pub multiple_unknown: bool,
@@ -67,6 +68,15 @@ struct Known {
 impl Known {
     const fn of(measured: Measured) -> Known {
         Known { measured, as_stated: None, disagree: false }
+    }
+
+    /// Without the correction for thickness: the halogens' limits know none.
+    fn of_any_thickness(mut self) -> Known {
+        self.measured.thickness_share = None;
+        if let Some(stated) = &mut self.as_stated {
+            stated.thickness_share = None;
+        }
+        self
     }
 
     fn stated(&self) -> &Measured {
@@ -177,6 +187,11 @@ pub struct SourceReview<'a> {
     thickness_in_mm: bool,
     thickness_matters: bool,
     classes_by_part: bool,
+    matrices: Matrices,
+    /// The plastic nothing is known of.
+    plastic: Option<Matrix>,
+    /// Columns of the elements metals are based on.
+    bases: Vec<&'a ElementColumn>,
     repeats: Repeats,
     /// The extra relative uncertainty in hundredths of a percent.
     relative: u32,
@@ -206,6 +221,7 @@ impl<'a> SourceReview<'a> {
         }
         let has_thickness_column = (0..source.readings.len())
             .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
+        let matrices = Matrices::built_in();
         let mut review = SourceReview {
             source,
             books,
@@ -223,6 +239,14 @@ impl<'a> SourceReview<'a> {
             classes_by_part: settings.all().any(|(kind, target, _)| {
                 kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
             }),
+            plastic: matrices.plastic(false, None),
+            bases: source
+                .readings
+                .elements()
+                .iter()
+                .filter(|column| matrices.is_base_of_metal(column.element))
+                .collect(),
+            matrices,
             relative: settings.relative_sigma(),
             repeats: Repeats::find(source, settings.repeats()),
             shown: Vec::new(),
@@ -342,14 +366,42 @@ impl<'a> SourceReview<'a> {
             .thickness_micrometres(self.text(Identity::Part, row), self.text(Identity::Material, row))
     }
 
-    /// The share of a thick piece's signal that a reading of plastic gives, in millionths; `None` where the class needs
-    /// none or nobody stated a thickness.
+    /// The share of a thick piece's signal that a reading gives, in millionths; `None` where nobody stated a thickness
+    /// or nothing is known of what the piece is made of.
     pub fn thickness_share(&self, substance: Substance, row: usize) -> Option<u32> {
-        match (self.class(row).0, self.thickness_micrometres(row)) {
-            (MaterialClass::Polymer, Some(micrometres)) => {
-                Some(thickness::share_in_plastic(substance, micrometres))
-            }
+        share_at(substance as usize, self.depth(self.class(row).0, row, self.thickness_micrometres(row)))
+    }
+
+    /// What the signal of a reading comes through, and how thick it is.
+    fn depth(&self, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Option<(Matrix, u32)> {
+        let micrometres = micrometres?;
+        let matrix = match class {
+            MaterialClass::Polymer => match self.cell(CHLORINE, row) {
+                Cell { state: CellState::Number, value, .. } => self.matrices.plastic(false, Some(value)),
+                _ => self.plastic,
+            },
+            MaterialClass::Metal => self.metal_base(row).map(|base| base.matrix),
             _ => None,
+        };
+        matrix.map(|matrix| (matrix, micrometres))
+    }
+
+    fn metal_base(&self, row: usize) -> Option<Base> {
+        if self.bases.is_empty() {
+            return None;
+        }
+        self.matrices.metal(|element| {
+            let cell = self.bases.iter().find(|column| column.element == element)?.cell(row);
+            (cell.state == CellState::Number).then_some(cell.value)
+        })
+    }
+
+    /// True where X-rays go so deep into a reading's material that its thickness must be known.
+    fn is_light(&self, class: MaterialClass, row: usize) -> bool {
+        match class {
+            MaterialClass::Polymer => true,
+            MaterialClass::Metal => self.metal_base(row).is_some_and(|base| base.is_light),
+            _ => false,
         }
     }
 
@@ -447,14 +499,14 @@ impl<'a> SourceReview<'a> {
 
     /// What is known of one cell before it is judged in a class: its sigma is never less than what is printed, what the
     /// site's table says and what repeats of the spot show; then the extra relative term in quadrature.
-    fn known(&self, at: usize, class: MaterialClass, row: usize, micrometres: Option<u32>) -> Known {
+    fn known(&self, at: usize, class: MaterialClass, row: usize, depth: Option<(Matrix, u32)>) -> Known {
         let cell = self.cell(at, row);
+        let thickness_share = share_at(at, depth);
         if cell.state != CellState::Number {
-            return Known::of(Self::of_thickness(at, class, cell, UsedSigma::NONE, micrometres));
+            return Known::of(Measured { cell, used: UsedSigma::NONE, thickness_share });
         }
         let stated = self.stated_sigma(at, &cell, class, row);
-        let with =
-            |used| Self::of_thickness(at, class, cell, self.with_relative(used, cell.value), micrometres);
+        let with = |used| Measured { cell, used: self.with_relative(used, cell.value), thickness_share };
         match self.raised_by_repeats(at, row, stated) {
             None => Known::of(with(stated)),
             Some(shown) => Known {
@@ -465,29 +517,10 @@ impl<'a> SourceReview<'a> {
         }
     }
 
-    fn of_thickness(
-        at: usize,
-        class: MaterialClass,
-        cell: Cell,
-        used: UsedSigma,
-        micrometres: Option<u32>,
-    ) -> Measured {
-        let thickness_share = match (class, micrometres, Substance::ALL.get(at)) {
-            (MaterialClass::Polymer, Some(micrometres), Some(substance)) => {
-                Some(thickness::share_in_plastic(*substance, micrometres))
-            }
-            _ => None,
-        };
-        Measured { cell, used, thickness_share }
-    }
-
     /// The judgement of a substance under one class.
     pub fn judge_as(&self, substance: Substance, class: MaterialClass, row: usize) -> Judgement {
-        self.judge_known(
-            substance,
-            class,
-            &self.known(substance as usize, class, row, self.thickness_micrometres(row)),
-        )
+        let depth = self.depth(class, row, self.thickness_micrometres(row));
+        self.judge_known(substance, class, &self.known(substance as usize, class, row, depth))
     }
 
     /// Judges with the raised sigma, and lets it clear nothing that is over limit as stated.
@@ -512,8 +545,12 @@ impl<'a> SourceReview<'a> {
     /// Everything decided about one reading, taken as of this class.
     pub fn assess_as(&self, class: MaterialClass, class_from: ClassFrom, row: usize) -> Assessed {
         let micrometres = self.thickness_micrometres(row);
-        self.assess_measured(class, class_from, micrometres, |at, class, micrometres| {
-            self.known(at, class, row, micrometres)
+        let depth = self.depth(class, row, micrometres);
+        let thickness_missing = micrometres.is_none() && self.is_light(class, row);
+        self.assess_measured(class, class_from, thickness_missing, |at, judged_as| {
+            // An unknown class is judged under each, and each has a depth of its own.
+            let depth = if judged_as == class { depth } else { self.depth(judged_as, row, micrometres) };
+            self.known(at, judged_as, row, depth)
         })
     }
 
@@ -521,24 +558,24 @@ impl<'a> SourceReview<'a> {
         &self,
         class: MaterialClass,
         class_from: ClassFrom,
-        micrometres: Option<u32>,
-        known: impl Fn(usize, MaterialClass, Option<u32>) -> Known,
+        thickness_missing: bool,
+        known: impl Fn(usize, MaterialClass) -> Known,
     ) -> Assessed {
         let mut firm_over = [false; 5];
         let substances = Substance::ALL.map(|substance| {
             let at = substance as usize;
             if class != MaterialClass::Unknown {
-                let judged = self.judge_known(substance, class, &known(at, class, micrometres));
+                let judged = self.judge_known(substance, class, &known(at, class));
                 firm_over[at] = judged.outcome == Outcome::Over;
                 return judged;
             }
-            let each = MaterialClass::BANDED
-                .map(|class| self.judge_known(substance, class, &known(at, class, micrometres)));
+            let each =
+                MaterialClass::BANDED.map(|class| self.judge_known(substance, class, &known(at, class)));
             firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
             each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
         });
-        let chlorine = known(CHLORINE, class, None);
-        let bromine = known(BROMINE, class, None);
+        let chlorine = known(CHLORINE, class).of_any_thickness();
+        let bromine = known(BROMINE, class).of_any_thickness();
         let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
             let element = |of, known: &Known| {
                 let judged = halogen::judge_element(rule, of, class, &known.measured);
@@ -562,9 +599,7 @@ impl<'a> SourceReview<'a> {
             firm_over,
             halogens,
             total,
-            thickness_missing: class == MaterialClass::Polymer
-                && micrometres.is_none()
-                && (clear(Substance::Cd) || clear(Substance::Pb)),
+            thickness_missing: thickness_missing && (clear(Substance::Cd) || clear(Substance::Pb)),
             multiple_unknown: substances
                 .iter()
                 .chain(&halogens)
@@ -646,10 +681,15 @@ impl<'a> SourceReview<'a> {
             .and_then(|thicknesses| thicknesses.into_iter().min());
         let own: Vec<Assessed> =
             rows.iter().map(|row| self.assess_as(class, class_from, *row as usize)).collect();
-        let together = self.assess_measured(class, class_from, micrometres, |at, class, micrometres| {
+        let thickness_missing =
+            micrometres.is_none() && rows.iter().any(|row| self.is_light(class, *row as usize));
+        let together = self.assess_measured(class, class_from, thickness_missing, |at, class| {
             let (cell, used) =
                 self.pooled(at, class, rows).judged.unwrap_or((Cell::NO_COLUMN, UsedSigma::NONE));
-            Known::of(Self::of_thickness(at, class, cell, used, micrometres))
+            // The most transparent of the repeats speaks for all.
+            let shares =
+                rows.iter().filter_map(|row| share_at(at, self.depth(class, *row as usize, micrometres)));
+            Known::of(Measured { cell, used, thickness_share: shares.min() })
         });
         let shown_as = if class == MaterialClass::Unknown { MaterialClass::Polymer } else { class };
         let elements: [PooledElement; 6] = std::array::from_fn(|at| self.pooled(at, shown_as, rows));
@@ -674,6 +714,12 @@ impl<'a> SourceReview<'a> {
         let cell = self.columns.get(substance as usize).copied().flatten()?.cell(row);
         Some(Duration { value: cell.value, sigma: judged.used.sigma?, deciseconds: self.deciseconds(row)? })
     }
+}
+
+/// The share of a thick piece's signal for a judged element; none for chlorine, which is read at the surface.
+fn share_at(at: usize, depth: Option<(Matrix, u32)>) -> Option<u32> {
+    let (matrix, micrometres) = depth?;
+    Substance::ALL.get(at).map(|substance| thickness::share(&matrix, substance.element(), micrometres))
 }
 
 fn multiple_of(block: &Block, element: Element, set: Option<SigmaMultiple>) -> (SigmaMultiple, SigmaFrom) {

@@ -83,7 +83,7 @@ impl Oxide {
             _ => digits.parse::<u8>().ok().filter(|count| (1..=9).contains(count) && digits.len() == 1),
         };
         let element = Element::from_symbol(symbol)?;
-        let weight = weight_of(element).filter(|_| element.atomic_number() != 8)?;
+        let weight = atomic_weight(element).filter(|_| element.atomic_number() != 8)?;
         Some(Oxide { element, atoms: count(atoms)?, oxygens: count(tail)?, weight })
     }
 
@@ -114,7 +114,8 @@ impl fmt::Display for Oxide {
     }
 }
 
-fn weight_of(element: Element) -> Option<i64> {
+/// The standard atomic weight of an element in ten-thousandths; `None` for one not listed here.
+pub(crate) fn atomic_weight(element: Element) -> Option<i64> {
     WEIGHTS.iter().find(|(number, _)| *number == element.atomic_number()).map(|(_, weight)| *weight)
 }
 
