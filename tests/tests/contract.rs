@@ -6,6 +6,7 @@ use std::fs;
 use jsonschema::Validator;
 use plumbline_core::acts::ActKind;
 use plumbline_core::column::{ColumnRole, Confidence};
+use plumbline_core::conformity::Statement;
 use plumbline_core::judging::PooledHow;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
@@ -31,6 +32,7 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
     vec![
         ("outcome", Some("outcome"), set(Outcome::ALL.iter().map(|code| code.code()))),
         ("outcome reason", Some("outcome_reason"), set(Reason::ALL.iter().map(|code| code.code()))),
+        ("statement", Some("statement"), set(Statement::ALL.iter().map(|code| code.code()))),
         ("pooled how", Some("pooled_how"), set(PooledHow::ALL.iter().map(|code| code.code()))),
         ("disposition", Some("disposition"), set(Disposition::ALL.iter().map(|code| code.code()))),
         ("lot reason", Some("lot_reason"), set(LotReasonCode::ALL.iter().map(|code| code.code()))),

@@ -4,15 +4,17 @@ use std::collections::BTreeMap;
 
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::attenuation::Matrix;
+use crate::conformity::{self, Conformity};
 use crate::halogen::{self, Total};
+use crate::longer::{self, Longer, Never, Timed};
 use crate::material::{ClassFrom, MaterialClass};
-use crate::next_step::Duration;
+use crate::next_step;
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
 use crate::pool::{self, Pooled, PooledFrom, Repeat};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
 use crate::repeats::Repeats;
-use crate::rules::RuleBooks;
+use crate::rules::{self, Edges, LowEdge, RuleBooks};
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
 use crate::text_pool::TextId;
@@ -463,15 +465,22 @@ impl<'a> SourceReview<'a> {
         stated.sigma.is_none_or(|stated| shown.sigma.compare(stated).is_gt()).then_some(shown)
     }
 
+    /// The extra relative uncertainty of a value, rounded up; `None` where it is larger than any sigma can be.
+    fn relative_term(&self, value: MassFraction) -> Option<Sigma> {
+        let whole = u64::from(self.relative) * value.units().unsigned_abs() / 10_000;
+        let rounds = !(u64::from(self.relative) * value.units().unsigned_abs()).is_multiple_of(10_000);
+        let units = i64::try_from(whole + u64::from(rounds)).ok()?;
+        Sigma::from_one_sigma(MassFraction::from_units(units))
+    }
+
     /// Adds the extra relative uncertainty; where nothing else is known it is no uncertainty by itself.
     fn with_relative(&self, used: UsedSigma, value: MassFraction) -> UsedSigma {
-        let hundredths = self.relative;
-        let Some(sigma) = used.sigma.filter(|sigma| hundredths > 0 && !sigma.is_zero()) else { return used };
-        let term = i128::from(value.units()).abs() * i128::from(hundredths);
-        let term = i64::try_from(term.div_euclid(10_000) + i128::from(term % 10_000 != 0)).ok();
-        let more = term.and_then(|units| Sigma::from_one_sigma(MassFraction::from_units(units)));
+        let Some(sigma) = used.sigma.filter(|sigma| self.relative > 0 && !sigma.is_zero()) else {
+            return used;
+        };
         // A term too large for any sigma leaves no sigma at all, never the smaller one.
-        UsedSigma { sigma: more.map(|more| sigma.in_quadrature(more)), from: used.from }
+        let whole = self.relative_term(value).map(|term| sigma.in_quadrature(term));
+        UsedSigma { sigma: whole, from: used.from }
     }
 
     /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
@@ -709,10 +718,66 @@ impl<'a> SourceReview<'a> {
         GroupAssessed { together, elements, substances, halogens }
     }
 
-    /// What is known about how long a measurement took, for the advice to measure longer.
-    pub fn duration(&self, substance: Substance, judged: &Judgement, row: usize) -> Option<Duration> {
-        let cell = self.columns.get(substance as usize).copied().flatten()?.cell(row);
-        Some(Duration { value: cell.value, sigma: judged.used.sigma?, deciseconds: self.deciseconds(row)? })
+    /// What is known of how a judgement's uncertainty shrinks with time; `None` where it doesn't: a sigma that repeats show
+    /// or that the detection limit stands for, or a time nobody stated.
+    ///
+    /// A site's table is a floor that a longer measurement does not lower, so all of it counts as constant here.
+    fn timed(&self, at: usize, judged: &Judgement, class: MaterialClass, row: usize) -> Option<Timed> {
+        let value = self.cell(at, row).value;
+        let stated = matches!(
+            judged.used.from,
+            SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet | SigmaFrom::PrintedMultipleUnknown
+        );
+        let whole = judged.used.sigma.filter(|_| stated)?;
+        let relative = self.relative_term(value)?;
+        let floor = self.site_row(at, class).map_or(MassFraction::ZERO, |site| site.sigma);
+        let constant = relative.in_quadrature(Sigma::from_one_sigma(floor)?).to_mass_fraction();
+        // The printed part is what is left of the whole once the relative term is out again.
+        let counting = whole.without(relative.to_mass_fraction())?;
+        Some(Timed { value, counting, constant, deciseconds: self.deciseconds(row)? })
+    }
+
+    /// How long a reading would have to take for an open substance to be decided.
+    pub fn longer(&self, substance: Substance, judged: &Judgement, row: usize) -> Longer {
+        let (class, _) = self.class(row);
+        let edges = self.books.screening().and_then(|(_, rule)| rule.band(substance, class)?.edges);
+        let Some(Edges { low: LowEdge::Fixed(low), high }) = edges else {
+            return Longer::Never(Never::NotKnown);
+        };
+        match self.timed(substance as usize, judged, class, row) {
+            Some(timed) => longer::for_band(timed, low, high, self.factor(), next_step::LONGEST_SECONDS),
+            None => Longer::Never(Never::NotKnown),
+        }
+    }
+
+    /// The same for chlorine or bromine against its halogen limit; their total has two times and is not asked.
+    pub fn longer_halogen(&self, of: Halogen, judged: &Judgement, row: usize) -> Longer {
+        let (class, _) = self.class(row);
+        let at = match of {
+            Halogen::Cl => CHLORINE,
+            Halogen::Br => BROMINE,
+            Halogen::Total => return Longer::Never(Never::NotKnown),
+        };
+        match (self.books.halogens(), self.timed(at, judged, class, row)) {
+            (Some((_, rule)), Some(timed)) if judged.reason == Some(Reason::AroundLimit) => {
+                longer::for_limit(timed, rule.limit(of), rule.sigma_factor, next_step::LONGEST_SECONDS)
+            }
+            _ => Longer::Never(Never::NotKnown),
+        }
+    }
+
+    /// The probability that the true value lies within the legal limit, and what other decision rules would say; `None`
+    /// where the limit is not on the element in this material (Cr, Br, composites, layers) and where nothing was measured
+    /// as a number with an uncertainty.
+    ///
+    /// # Source
+    /// JCGM 106:2012; the limit from the book of Directive 2011/65/EU, Annex II.
+    pub fn conformity(&self, substance: Substance, judged: &Judgement, row: usize) -> Option<Conformity> {
+        let (class, _) = self.class(row);
+        let limit = rules::legal_limit(substance, class)?;
+        let cell = self.cell(substance as usize, row);
+        let sigma = judged.used.sigma.filter(|_| cell.state == CellState::Number)?;
+        conformity::conformity(cell.value, sigma, limit.limit, limit.equal_is_within, conformity::GUARD)
     }
 }
 

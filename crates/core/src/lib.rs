@@ -28,6 +28,7 @@ pub mod lot;
 pub mod material;
 pub mod next_step;
 pub mod outcome;
+pub mod outlook;
 pub mod oxide;
 pub mod pool;
 pub mod quantity;

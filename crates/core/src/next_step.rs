@@ -1,14 +1,14 @@
 //! What would settle an open outcome, cheapest first.
 
+use crate::longer::{Longer, Never};
 use crate::material::MaterialClass;
-use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
-use crate::quantity::{MassFraction, Sigma};
-use crate::rules::{Edges, LowEdge, RuleBooks, Screening};
+use crate::outcome::{Judgement, Outcome, Reason};
+use crate::rules::RuleBooks;
 use crate::substance::Substance;
 
-/// Longest measuring time that is suggested, in tenths of a second: half an hour on one spot is the end of patience
-/// and of tube life (common practice, no source).
-const LONGEST_DECISECONDS: u128 = 18_000;
+/// Longest measuring time that is suggested, in seconds: half an hour on one spot is the end of patience and of tube
+/// life (common practice, no source).
+pub const LONGEST_SECONDS: u32 = 1_800;
 
 /// One thing that could settle an outcome.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -29,9 +29,15 @@ pub enum NextStep {
     MeasureLonger {
         /// Total seconds for an even chance, beam unknown.
         seconds: u32,
-        /// Total seconds for a chance of 90 %.
-        surely: u32,
+        /// Total seconds for a chance of 90 %; `None` beyond [`LONGEST_SECONDS`].
+        surely: Option<u32>,
     },
+    /// No measuring time decides it, and why.
+    NoTimeCan(Never),
+    /// Measure another spot: it may show more, and it never clears this one.
+    AnotherSpot,
+    /// Clean the spot and repeat: the repeats contradict each other.
+    RepeatAgain,
     /// A longer measurement lowers the detection limit.
     LowerDetectionLimit,
     /// Stack pieces or measure a thicker one.
@@ -60,6 +66,9 @@ impl NextStep {
             NextStep::StateDetectionLimit => "state_detection_limit",
             NextStep::StateClass => "state_class",
             NextStep::MeasureLonger { .. } => "measure_longer",
+            NextStep::NoTimeCan(_) => "no_time_can",
+            NextStep::AnotherSpot => "another_spot",
+            NextStep::RepeatAgain => "repeat_again",
             NextStep::LowerDetectionLimit => "lower_detection_limit",
             NextStep::ThickerPiece => "thicker_piece",
             NextStep::SeparateLayers => "separate_layers",
@@ -69,24 +78,16 @@ impl NextStep {
     }
 }
 
-/// What is known of a measurement when it is asked how long would be enough.
-#[derive(Clone, Copy, Debug)]
-pub struct Duration {
-    /// Value in mg/kg.
-    pub value: MassFraction,
-    /// One sigma.
-    pub sigma: Sigma,
-    /// How long it took, in tenths of a second.
-    pub deciseconds: u16,
-}
-
-/// Steps that could settle the outcome of `substance` (`None`: a halogen), cheapest first; empty where it is settled.
+/// Steps that could settle the outcome of `substance` (`None`: a halogen), cheapest first: a statement, measuring longer,
+/// another spot, a thicker or separated sample, the reference method. Empty where it is settled.
+///
+/// `longer` is how long would be long enough, where that was asked.
 pub fn next_steps(
     books: &RuleBooks,
     substance: Option<Substance>,
     class: MaterialClass,
     judged: &Judgement,
-    measured: Option<Duration>,
+    longer: Option<Longer>,
 ) -> Vec<NextStep> {
     let mut steps = Vec::new();
     let laboratory = |steps: &mut Vec<NextStep>| {
@@ -129,20 +130,23 @@ pub fn next_steps(
             steps.push(NextStep::StateDetectionLimit);
             laboratory(&mut steps);
         }
+        (Outcome::Undecided, Some(Reason::RepeatsDisagree)) => {
+            steps.push(NextStep::RepeatAgain);
+            steps.push(NextStep::AnotherSpot);
+            laboratory(&mut steps);
+        }
         (Outcome::Undecided | Outcome::NotCapable, _) => {
-            let printed = matches!(
-                judged.used.from,
-                SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet | SigmaFrom::PrintedMultipleUnknown
-            );
-            if let (Some(substance), Some(measured), true, Some((_, rule))) =
-                (substance, measured, printed, books.screening())
-                && let Some(edges) = rule.band(substance, class).and_then(|band| band.edges)
-                && let Some(seconds) = seconds_for_even_chance(rule, edges, measured)
-            {
-                steps.push(NextStep::MeasureLonger {
-                    seconds,
-                    surely: seconds_for_nine_in_ten(rule, seconds),
-                });
+            match longer {
+                Some(Longer::Seconds { even, surely }) => {
+                    steps.push(NextStep::MeasureLonger { seconds: even, surely });
+                }
+                Some(Longer::Never(why)) if why != Never::NotKnown => {
+                    steps.push(NextStep::NoTimeCan(why));
+                    if judged.reason == Some(Reason::InsideBand) {
+                        steps.push(NextStep::AnotherSpot);
+                    }
+                }
+                _ => {}
             }
             laboratory(&mut steps);
         }
@@ -151,83 +155,87 @@ pub fn next_steps(
     steps
 }
 
-/// Total measuring time for a chance of 90 %: `t ((k + 1.2816) / k)²`, with the 90 % quantile of the normal
-/// distribution on top of k, because the next reading scatters by its own sigma.
-fn seconds_for_nine_in_ten(rule: &Screening, even_chance: u32) -> u32 {
-    let k = rule.sigma_factor.to_f64();
-    let ratio = (k + 1.2816) / k;
-    libm::ceil(f64::from(even_chance) * ratio * ratio) as u32
-}
-
-/// Total measuring time at which the same value would just be decided: `t = t0 (k s0 / distance)²`, the distance to
-/// the edge it lies outside of. Inside the edges no time can decide.
-///
-/// At exactly this time the next reading has an even chance to be conclusive; longer is surer.
-fn seconds_for_even_chance(rule: &Screening, edges: Edges, measured: Duration) -> Option<u32> {
-    let x = measured.value.units();
-    let below = match edges.low {
-        LowEdge::Fixed(low) => low.units() - x,
-        LowEdge::DetectionLimit { .. } => return None,
-    };
-    let above = edges.high.map_or(-1, |high| x - high.units());
-    let distance = below.max(above);
-    if distance <= 0 {
-        return None;
-    }
-    // Smallest number of tenths of a second t with k² s0² t0 / t <= distance², found by halving: exact, and a table
-    // of squares stays inside the same bounds as every other comparison.
-    let enough = |deciseconds: u128| {
-        let scaled =
-            Sigma::at_time(measured.sigma.to_mass_fraction(), MassFraction::ZERO, measured.deciseconds, {
-                u16::try_from(deciseconds).unwrap_or(u16::MAX)
-            });
-        scaled.is_some_and(|sigma| {
-            sigma.compare_times(rule.sigma_factor, MassFraction::from_units(distance)).is_le()
-        })
-    };
-    let (mut short, mut long) = (u128::from(measured.deciseconds), LONGEST_DECISECONDS);
-    if short >= long || !enough(long) {
-        return None;
-    }
-    while long - short > 1 {
-        let middle = u128::midpoint(short, long);
-        if enough(middle) { long = middle } else { short = middle }
-    }
-    u32::try_from(long.div_ceil(10)).ok()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::outcome::UsedSigma;
 
-    fn seconds(value: i64, sigma: i64, deciseconds: u16) -> Option<u32> {
+    fn steps(outcome: Outcome, reason: Option<Reason>, longer: Option<Longer>) -> Vec<&'static str> {
         let books = RuleBooks::built_in().unwrap();
-        let (_, rule) = books.screening().unwrap();
-        let edges = rule.band(Substance::Pb, MaterialClass::Polymer).unwrap().edges.unwrap();
-        let measured = Duration {
-            value: MassFraction::from_mg_per_kg(value),
-            sigma: Sigma::from_one_sigma(MassFraction::from_mg_per_kg(sigma)).unwrap(),
-            deciseconds,
-        };
-        seconds_for_even_chance(rule, edges, measured)
-    }
-
-    /// t = t0 (3 s0 / (700 - x))²: 30 s, s 40, x 640 gives 30 x (120 / 60)² = 120 s.
-    #[test]
-    fn four_times_the_time_halves_the_sigma() {
-        assert_eq!(seconds(640, 40, 300), Some(120));
-        assert_eq!(seconds(1360, 40, 300), Some(120));
+        let judged = Judgement::new(outcome, reason, UsedSigma::NONE);
+        next_steps(&books, Some(Substance::Pb), MaterialClass::Polymer, &judged, longer)
+            .iter()
+            .map(NextStep::code)
+            .collect()
     }
 
     #[test]
-    fn inside_the_edges_no_time_can_decide() {
-        assert_eq!(seconds(700, 40, 300), None);
-        assert_eq!(seconds(1000, 40, 300), None);
-        assert_eq!(seconds(1300, 40, 300), None);
+    fn a_settled_outcome_needs_nothing() {
+        assert!(steps(Outcome::Below, None, None).is_empty());
+        assert!(steps(Outcome::NotApplicable, None, None).is_empty());
     }
 
     #[test]
-    fn an_hour_on_one_spot_is_not_suggested() {
-        assert_eq!(seconds(699, 40, 300), None);
+    fn the_cheapest_comes_first_and_the_laboratory_last() {
+        let longer = Longer::Seconds { even: 120, surely: Some(240) };
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::InsideBand), Some(longer)),
+            ["measure_longer", "reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::InsideBand), Some(Longer::Never(Never::InsideEdges))),
+            ["no_time_can", "another_spot", "reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::InsideBand), Some(Longer::Never(Never::NotKnown))),
+            ["reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::ElementOnly), Some(Longer::Never(Never::InsideEdges))),
+            ["no_time_can", "reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::RepeatsDisagree), None),
+            ["repeat_again", "another_spot", "reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::ThinSample), None),
+            ["thicker_piece", "reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::LayerNotResolved), None),
+            ["separate_layers", "reference_method"]
+        );
+        assert_eq!(steps(Outcome::Over, None, None), ["reference_method"]);
+    }
+
+    #[test]
+    fn what_is_missing_is_asked_for() {
+        assert_eq!(steps(Outcome::NotMeasured, Some(Reason::UnitNotStated), None), ["state_unit"]);
+        assert_eq!(steps(Outcome::NotMeasured, Some(Reason::CellNotUnderstood), None), ["read_cell_again"]);
+        assert_eq!(steps(Outcome::NotMeasured, Some(Reason::NoColumn), None), ["measure_element"]);
+        let missing = Some(Reason::UncertaintyNotStated);
+        assert_eq!(steps(Outcome::NoUncertainty, missing, None), ["state_uncertainty"]);
+        let no_limit = Some(Reason::LimitNotStated);
+        assert_eq!(steps(Outcome::DetectionTooHigh, no_limit, None), ["state_detection_limit"]);
+        assert_eq!(
+            steps(Outcome::DetectionTooHigh, Some(Reason::DetectionLimitAboveBand), None),
+            ["lower_detection_limit", "reference_method"]
+        );
+        assert_eq!(
+            steps(Outcome::Undecided, Some(Reason::CompositeNeedsDetectionLimit), None),
+            ["state_detection_limit", "reference_method"]
+        );
+    }
+
+    #[test]
+    fn an_unknown_class_is_asked_for_before_anything_else() {
+        let books = RuleBooks::built_in().unwrap();
+        let judged = Judgement::new(Outcome::Undecided, Some(Reason::InsideBand), UsedSigma::NONE);
+        let steps = next_steps(&books, Some(Substance::Pb), MaterialClass::Unknown, &judged, None);
+        assert_eq!(steps.first(), Some(&NextStep::StateClass));
+        let judged = Judgement::new(Outcome::NotMeasured, Some(Reason::NoColumn), UsedSigma::NONE);
+        let steps = next_steps(&books, Some(Substance::Pb), MaterialClass::Unknown, &judged, None);
+        assert_eq!(steps, [NextStep::MeasureElement]);
     }
 }

@@ -875,7 +875,7 @@ fn halogen_finding(
         Some(element) => phrases::written_of(source, element, row),
         None => phrases::total(words, &assessed.total),
     };
-    let steps = next_step::next_steps(&inspection.books, None, assessed.class, &judged, None);
+    let steps = phrases::next_of_halogen(inspection, reviewer, halogen, &judged, row);
     FindingView {
         substance: match halogen {
             Halogen::Cl => "Cl",

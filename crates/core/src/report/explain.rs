@@ -1,6 +1,7 @@
 //! The working behind one outcome: rule, inputs, arithmetic, clause and what follows, as steps that read as one
 //! paragraph. Page, report and command line show the same steps.
 
+use crate::conformity;
 use crate::inspection::Inspection;
 use crate::judging::SourceReview;
 use crate::material::MaterialClass;
@@ -9,7 +10,7 @@ use crate::outcome::{Judgement, Outcome, SigmaFrom};
 use crate::quantity::MassFraction;
 use crate::reading::{CellState, Source, codes};
 use crate::report::phrases;
-use crate::rules::LowEdge;
+use crate::rules::{self, LowEdge};
 use crate::substance::{Halogen, Substance};
 use crate::words::Words;
 
@@ -163,6 +164,7 @@ impl Explainer<'_> {
         let edge = low.map(|low| (low, rule.sigma_factor, cell.value));
         let reason = phrases::reason(words, &judged, about, edge);
         told.add(StepKind::Outcome, self.outcome(about, judged.outcome, &reason));
+        told.add(StepKind::Probability, self.probability(substance, &judged, row));
         let steps = phrases::next_of_substance(self.inspection, self.reviewer, substance, &judged, row);
         told.add(StepKind::Next, self.next(&steps, about));
         told
@@ -205,9 +207,45 @@ impl Explainer<'_> {
         }
         let reason = phrases::reason(words, &judged, &about, None);
         told.add(StepKind::Outcome, self.outcome(&about, judged.outcome, &reason));
-        let steps = next_step::next_steps(&self.inspection.books, None, assessed.class, &judged, None);
+        let steps = phrases::next_of_halogen(self.inspection, self.reviewer, of, &judged, row);
         told.add(StepKind::Next, self.next(&steps, &about));
         told
+    }
+
+    /// The probability and what other decision rules say, in words; empty where none applies.
+    fn probability(&self, substance: Substance, judged: &Judgement, row: usize) -> String {
+        let words = self.words;
+        let Some(found) = self.reviewer.conformity(substance, judged, row) else { return String::new() };
+        let limit = rules::legal_limit(substance, self.reviewer.class(row).0);
+        let limit = limit.map(|limit| limit.limit.to_string()).unwrap_or_default();
+        let chance = |of, rest| {
+            let (id, percent) = conformity::phrase(of, rest);
+            words.with(id, &[("percent", &percent)])
+        };
+        let within = chance(found.within, found.beyond);
+        let mut texts = vec![with(words, "conformity-within", &[("limit", limit), ("chance", within)])];
+        if !self.inspection.settings().uncertainty_is_full() {
+            texts.push(words.say("conformity-repeatability_only"));
+        }
+        let k = conformity::GUARD.to_string();
+        let said: Vec<String> = found
+            .said
+            .iter()
+            .map(|said| {
+                let rule = words.with(&format!("rule-{}", said.rule.code()), &[("k", &k)]);
+                let statement = words.say(&format!("statement-{}", said.statement.code()));
+                let (right, wrong) = if said.risk == found.beyond {
+                    (found.within, found.beyond)
+                } else {
+                    (found.beyond, found.within)
+                };
+                let risk = chance(wrong, right);
+                let arguments = [("rule", rule), ("statement", statement), ("risk", risk)];
+                with(words, "explain-rule_says", &arguments)
+            })
+            .collect();
+        texts.push(with(words, "explain-other_rules", &[("list", said.join("; "))]));
+        texts.join(" ")
     }
 
     fn class(&self, row: usize) -> String {

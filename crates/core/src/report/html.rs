@@ -435,9 +435,7 @@ impl Report<'_> {
             for halogen in Halogen::ALL {
                 let judged = assessed.halogen(halogen);
                 if halogens && judged.outcome == wanted {
-                    let (class, _) = reviewer.class(row);
-                    let steps =
-                        crate::next_step::next_steps(&self.inspection.books, None, class, &judged, None);
+                    let steps = phrases::next_of_halogen(self.inspection, reviewer, halogen, &judged, row);
                     add_to_cases(&mut cases, About::Halogen(halogen), judged.reason, steps, *reading);
                 }
             }

@@ -39,6 +39,7 @@ pub fn write(
 ) -> io::Result<()> {
     let settings = inspection.settings();
     let context = Context { inspection, findings, words, settings: &settings };
+    let reviewers = reviewers(&context);
     let file = File {
         schema: SCHEMA,
         program: Program { name: PROGRAM.name, version: PROGRAM.version },
@@ -55,7 +56,7 @@ pub fn write(
         rules: working::rules(inspection),
         readings: Readings(&context),
         repeats: working::repeats(inspection, findings),
-        materials: materials(&context),
+        materials: materials(&context, &reviewers),
         parts: findings
             .parts
             .iter()
@@ -70,7 +71,9 @@ pub fn write(
         lots: findings
             .lots
             .iter()
-            .map(|lot| LotOut {
+            .enumerate()
+            .map(|(at, lot)| LotOut {
+                outlook: working::outlook(inspection, findings, &reviewers, at),
                 lot: lot.lot.as_deref(),
                 supplier: lot.supplier.as_deref(),
                 source: lot.source,
@@ -343,6 +346,7 @@ struct LotOut<'a> {
     readings: u64,
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
+    outlook: working::OutlookOut,
     not_assessed: Vec<NotAssessed<'a>>,
 }
 
@@ -565,6 +569,9 @@ impl Serialize for OutcomeOut<'_> {
         let (from, to) = self.reach();
         map.serialize_entry("reaches_from_mg_kg", &from)?;
         map.serialize_entry("reaches_to_mg_kg", &to)?;
+        let ReadingOut { reviewer, row, .. } = *self.reading;
+        let conformity = working::conformity(reviewer, self.substance, self.judged, row);
+        map.serialize_entry("conformity", &conformity)?;
         let by_class = (self.class == MaterialClass::Unknown).then(|| {
             Pairs(
                 MaterialClass::BANDED
@@ -773,14 +780,13 @@ fn notices<'a>(context: &Context<'a>, source: &'a Source, list: &'a Notices) -> 
         .collect()
 }
 
-fn materials<'a>(context: &Context<'a>) -> Vec<MaterialOut<'a>> {
+fn reviewers<'a>(context: &Context<'a>) -> Vec<SourceReview<'a>> {
+    let sources = context.inspection.sources.iter();
+    sources.map(|source| SourceReview::new(source, &context.inspection.books, context.settings)).collect()
+}
+
+fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<MaterialOut<'a>> {
     let findings = context.findings;
-    let reviewers: Vec<SourceReview<'_>> = context
-        .inspection
-        .sources
-        .iter()
-        .map(|source| SourceReview::new(source, &context.inspection.books, context.settings))
-        .collect();
     findings
         .materials
         .iter()
@@ -805,7 +811,7 @@ fn materials<'a>(context: &Context<'a>) -> Vec<MaterialOut<'a>> {
                         .collect(),
                 ),
                 readings: &material.readings,
-                spots: working::spots(context.inspection, findings, &reviewers, material),
+                spots: working::spots(context.inspection, findings, reviewers, material),
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

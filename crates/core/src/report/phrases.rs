@@ -290,9 +290,17 @@ fn remake(units: i64, exponent: i32, decimals: u32, mark: char) -> String {
 pub fn next(words: &Words, step: &NextStep, about: &str) -> String {
     let id = format!("next-{}", step.code());
     match step {
-        NextStep::MeasureLonger { seconds, surely } => {
+        NextStep::MeasureLonger { seconds, surely: Some(surely) } => {
             words.with(&id, &[("seconds", &seconds.to_string()), ("surely", &surely.to_string())])
         }
+        NextStep::MeasureLonger { seconds, surely: None } => words.with(
+            &format!("{id}_even_only"),
+            &[("seconds", &seconds.to_string()), ("cap", &next_step::LONGEST_SECONDS.to_string())],
+        ),
+        NextStep::NoTimeCan(why) => words.with(
+            &format!("longer-never-{}", why.code()),
+            &[("cap", &next_step::LONGEST_SECONDS.to_string())],
+        ),
         NextStep::ReferenceMethod { method, technique } => {
             words.with(&id, &[("method", method), ("technique", technique)])
         }
@@ -309,8 +317,21 @@ pub fn next_of_substance(
     row: usize,
 ) -> Vec<NextStep> {
     let (class, _) = reviewer.class(row);
-    let duration = reviewer.duration(substance, judged, row);
-    next_step::next_steps(&inspection.books, Some(substance), class, judged, duration)
+    let longer = reviewer.longer(substance, judged, row);
+    next_step::next_steps(&inspection.books, Some(substance), class, judged, Some(longer))
+}
+
+/// The next steps of a halogen or the total of one reading.
+pub fn next_of_halogen(
+    inspection: &Inspection,
+    reviewer: &SourceReview<'_>,
+    of: Halogen,
+    judged: &Judgement,
+    row: usize,
+) -> Vec<NextStep> {
+    let (class, _) = reviewer.class(row);
+    let longer = reviewer.longer_halogen(of, judged, row);
+    next_step::next_steps(&inspection.books, None, class, judged, Some(longer))
 }
 
 /// The arithmetic behind an outcome as one sentence; empty where there is none.

@@ -7,12 +7,14 @@ use serde::Serialize;
 use super::json::MgPerKg;
 use crate::inspection::{Findings, Inspection, MaterialFinding};
 use crate::judging::{GroupAssessed, JUDGED, PooledElement, SourceReview};
+use crate::longer::Effort;
 use crate::material::MaterialClass;
 use crate::outcome::{Judgement, SigmaFrom};
+use crate::outlook;
 use crate::pool::{self, Repeat, SpotsTest};
 use crate::quantity::{Coverage, MassFraction};
 use crate::reading::{Cell, CellState, Identity};
-use crate::rules::LowEdge;
+use crate::rules::{self, LowEdge};
 use crate::substance::{Element, Halogen, Substance};
 
 /// One row of a rule book that outcomes refer to by its place in the list.
@@ -254,4 +256,120 @@ pub(super) fn spots(
         });
     }
     list
+}
+
+/// The probability of one outcome and what other decision rules say of it.
+#[derive(Serialize)]
+pub(super) struct ConformityOut {
+    limit_mg_kg: MgPerKg,
+    within: f64,
+    beyond: f64,
+    simple_acceptance: &'static str,
+    guarded_acceptance: &'static str,
+    non_binary: &'static str,
+}
+
+/// The conformity of one substance of one reading.
+pub(super) fn conformity(
+    reviewer: &SourceReview<'_>,
+    substance: Substance,
+    judged: &Judgement,
+    row: usize,
+) -> Option<ConformityOut> {
+    let found = reviewer.conformity(substance, judged, row)?;
+    let limit = rules::legal_limit(substance, reviewer.class(row).0)?;
+    let [simple, guarded, non_binary] = found.said.map(|said| said.statement.code());
+    Some(ConformityOut {
+        limit_mg_kg: MgPerKg(limit.limit),
+        within: significant(found.within),
+        beyond: significant(found.beyond),
+        simple_acceptance: simple,
+        guarded_acceptance: guarded,
+        non_binary,
+    })
+}
+
+/// What lies ahead of a lot.
+#[derive(Serialize)]
+pub(super) struct OutlookOut {
+    open_outcomes: usize,
+    longer_even: EffortOut,
+    longer_nine_in_ten: EffortOut,
+    decision_rules: Vec<RulesSaidOut>,
+}
+
+#[derive(Serialize)]
+struct EffortOut {
+    readings: usize,
+    longest_s: u32,
+    total_s: u64,
+    settles: usize,
+}
+
+#[derive(Serialize)]
+struct RulesSaidOut {
+    substance: &'static str,
+    bands: BandsOut,
+    simple_acceptance: StatementsOut,
+    guarded_acceptance: StatementsOut,
+    non_binary: StatementsOut,
+    not_applicable: u64,
+}
+
+#[derive(Serialize)]
+struct BandsOut {
+    below: u64,
+    undecided: u64,
+    over: u64,
+}
+
+#[derive(Serialize)]
+struct StatementsOut {
+    pass: u64,
+    conditional_pass: u64,
+    conditional_fail: u64,
+    fail: u64,
+}
+
+/// What lies ahead of a lot, as the file holds it.
+pub(super) fn outlook(
+    inspection: &Inspection,
+    findings: &Findings,
+    reviewers: &[SourceReview<'_>],
+    lot: usize,
+) -> OutlookOut {
+    let found = outlook::outlook(inspection, findings, reviewers, lot);
+    let effort = |effort: Effort| EffortOut {
+        readings: effort.readings,
+        longest_s: effort.longest,
+        total_s: effort.total,
+        settles: effort.settles,
+    };
+    let statements = |[pass, conditional_pass, conditional_fail, fail]: [u64; 4]| StatementsOut {
+        pass,
+        conditional_pass,
+        conditional_fail,
+        fail,
+    };
+    OutlookOut {
+        open_outcomes: found.plan.open,
+        longer_even: effort(found.plan.even),
+        longer_nine_in_ten: effort(found.plan.surely),
+        decision_rules: outlook::ON_THE_ELEMENT
+            .iter()
+            .zip(found.rules)
+            .map(|(substance, said)| {
+                let [below, undecided, over] = said.bands;
+                let [simple, guarded, non_binary] = said.said;
+                RulesSaidOut {
+                    substance: substance.symbol(),
+                    bands: BandsOut { below, undecided, over },
+                    simple_acceptance: statements(simple),
+                    guarded_acceptance: statements(guarded),
+                    non_binary: statements(non_binary),
+                    not_applicable: said.not_applicable,
+                }
+            })
+            .collect(),
+    }
 }

@@ -2,7 +2,9 @@
 
 use std::sync::LazyLock;
 
-use super::RuleBook;
+use super::{Limit, RuleBook};
+use crate::material::MaterialClass;
+use crate::substance::Substance;
 
 /// The screening book every inspection starts with.
 pub const SCREENING_2013: &str = include_str!("../../rules/iec-62321-3-1-2013.toml");
@@ -34,4 +36,25 @@ static LIBRARY: LazyLock<Vec<RuleBook>> =
 /// that all can.
 pub fn library() -> &'static [RuleBook] {
     &LIBRARY
+}
+
+/// The book whose limits the screening bands were made for.
+const LEGAL: &str = "eu-rohs-annex-ii";
+
+static LEGAL_LIMITS: LazyLock<[Option<Limit>; 5]> = LazyLock::new(|| {
+    let book = library().iter().find(|book| book.id == LEGAL);
+    Substance::ALL.map(|substance| {
+        let alone = [substance.element()];
+        let own = |limit: &&Limit| limit.of == alone && limit.species.is_empty() && !limit.source_unknown;
+        book.and_then(|book| book.limits.iter().find(own)).cloned()
+    })
+});
+
+/// The legal limit on the element itself behind a screening band: Cd, Pb and Hg of a polymer or a metal. `None` for Cr and
+/// Br, whose limits are on a species, and where the beam meets more than one material.
+pub fn legal_limit(substance: Substance, class: MaterialClass) -> Option<&'static Limit> {
+    if !matches!(class, MaterialClass::Polymer | MaterialClass::Metal) {
+        return None;
+    }
+    LEGAL_LIMITS.get(substance as usize)?.as_ref()
 }

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 
 pub use crate::data_file::{Problem, ProblemCode, place_of};
 pub use books::{InForce, Named, RuleBooks};
-pub use library::{EDITIONS, HALOGENS_2003, SCREENING_2013, library};
+pub use library::{EDITIONS, HALOGENS_2003, SCREENING_2013, legal_limit, library};
 pub use limit::{Basis, JUDGED, Limit, Validity};
 
 use crate::material::MaterialClass;

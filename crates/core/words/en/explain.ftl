@@ -18,3 +18,5 @@ explain-under_class = As { $class }: { $outcome }. { $working }
 explain-outcome = { $about }: { $outcome }.
 explain-outcome_because = { $about }: { $outcome }. { $reason }
 explain-next = Next: { $list }
+explain-rule_says = { $rule }: { $statement } (chance of being wrong { $risk })
+explain-other_rules = Other decision rules, for comparison, would say: { $list }.
