@@ -1,12 +1,12 @@
 //! Chlorine, bromine and their total against the limits of a halogen book.
 //!
 //! A total with a part that was only "not detected at D" is an interval: from that part counted as zero to that part
-//! counted as D. It clears only by its upper end and fails only by its lower end, so no choice of a substitute for
-//! the unknown part can flatter a lot (zero in sums is the lenient bound: Directive 2009/90/EC, Art. 5(3)).
+//! counted as D.
 
+use crate::interval::{Gap, Interval, Part, Term, Threshold};
 use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
-use crate::quantity::{self, MassFraction, Sigma};
+use crate::quantity::{MassFraction, Sigma};
 use crate::reading::CellState;
 use crate::rules::Halogens;
 use crate::screen::{self, Measured};
@@ -55,34 +55,28 @@ pub fn judge_element(rule: &Halogens, of: Halogen, class: MaterialClass, measure
     if class == MaterialClass::Plated {
         return Judgement::new(Outcome::Undecided, Some(Reason::LayerNotResolved), measured.used);
     }
-    let judged = match part_of(measured) {
+    let threshold = threshold(rule, of);
+    let judged = match Part::of(measured) {
         Part::Number(x, sigma) => {
-            let judged = by_interval(rule, rule.limit(of), (x, sigma), (x, sigma), Reason::AroundLimit);
-            Judgement { used: measured.used, ..judged }
+            by_interval(&threshold, &Interval::number(x, sigma), measured.used, Reason::AroundLimit)
         }
         Part::NoUncertainty => none(Outcome::NoUncertainty, Reason::UncertaintyNotStated),
-        Part::LimitNotStated => none(Outcome::DetectionTooHigh, Reason::LimitNotStated),
         Part::Below(limit) => {
             let used = screen::sigma_of_detection(limit);
-            let clears = used.sigma.is_some_and(|sigma| {
-                quantity::upper_end_within(
-                    limit,
-                    rule.sigma_factor,
-                    sigma,
-                    rule.limit(of),
-                    rule.equal_is_within,
-                )
-            });
+            let clears =
+                used.sigma.is_some_and(|sigma| threshold.has_within(&Interval::number(limit, sigma)));
             if clears {
                 Judgement::new(Outcome::Below, None, used)
             } else {
                 Judgement::new(Outcome::DetectionTooHigh, Some(Reason::DetectionLimitAboveBand), used)
             }
         }
-        Part::AtLeast(upper) if upper >= rule.limit(of) => {
+        Part::AtLeast(lowest) if lowest >= threshold.limit => {
             Judgement::new(Outcome::Over, None, UsedSigma::NONE)
         }
         Part::AtLeast(_) => none(Outcome::Undecided, Reason::AboveRange),
+        // What was not measured was said above.
+        Part::LimitNotStated | Part::NotMeasured => none(Outcome::DetectionTooHigh, Reason::LimitNotStated),
     };
     in_class(class, judged)
 }
@@ -106,23 +100,17 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
             Total::without_sum(Outcome::Undecided, Reason::LayerNotResolved)
         };
     }
-    let limit = rule.limit(Halogen::Total);
-    let alone = parts.iter().any(|part| part_is_over(rule, limit, part));
-    let read = [part_of(chlorine), part_of(bromine)];
+    let threshold = threshold(rule, Halogen::Total);
+    let terms = parts.map(|part| (Part::of(part), false));
     let unknown_multiple = parts.iter().any(|part| {
         part.cell.state == CellState::Number && part.used.from == SigmaFrom::PrintedMultipleUnknown
     });
-    let mut total = if missing {
-        Total::without_sum(Outcome::NotMeasured, Reason::PartNotMeasured)
-    } else if read.iter().any(|part| matches!(part, Part::NoUncertainty)) {
-        Total::without_sum(Outcome::NoUncertainty, Reason::PartWithoutUncertainty)
-    } else if read.iter().any(|part| matches!(part, Part::LimitNotStated)) {
-        Total::without_sum(Outcome::DetectionTooHigh, Reason::PartLimitNotStated)
-    } else {
-        sum(rule, limit, &read)
-    };
+    let mut total = sum(&threshold, &terms);
     // Only where there is no upper end: the sum of two numbers speaks for itself.
-    if alone && total.high.is_none() && total.judgement.outcome != Outcome::Over {
+    if total.high.is_none()
+        && total.judgement.outcome != Outcome::Over
+        && threshold.is_beyond_by_what_is_known(&terms)
+    {
         total.judgement = Judgement::new(Outcome::Over, Some(Reason::OnePartAlone), UsedSigma::NONE);
     }
     if unknown_multiple && total.judgement.used.sigma.is_some() {
@@ -132,96 +120,42 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
     total
 }
 
-#[derive(Clone, Copy)]
-enum Part {
-    Number(MassFraction, Sigma),
-    Below(MassFraction),
-    AtLeast(MassFraction),
-    NoUncertainty,
-    LimitNotStated,
+fn threshold(rule: &Halogens, of: Halogen) -> Threshold {
+    Threshold { limit: rule.limit(of), k: rule.sigma_factor, equal_is_within: rule.equal_is_within }
 }
 
-fn part_of(measured: &Measured) -> Part {
-    match measured.cell.state {
-        CellState::BelowDetection => Part::Below(measured.cell.value),
-        CellState::NotDetected => measured.cell.detection_limit.map_or(Part::LimitNotStated, Part::Below),
-        CellState::AboveRange => Part::AtLeast(measured.cell.value),
-        _ => match measured.used.sigma.filter(|sigma| !sigma.is_zero()) {
-            Some(sigma) => Part::Number(measured.cell.value, sigma),
-            None => Part::NoUncertainty,
-        },
-    }
-}
-
-fn part_is_over(rule: &Halogens, limit: MassFraction, part: &Measured) -> bool {
-    if screen::not_measured(part.cell.state).is_some() {
-        return false;
-    }
-    match part_of(part) {
-        // "At most" is broken above the limit, "below" already at it.
-        Part::Number(x, sigma) => {
-            quantity::lower_end_beyond(x, rule.sigma_factor, sigma, limit, !rule.equal_is_within)
+fn sum(threshold: &Threshold, terms: &[Term]) -> Total {
+    let sum = match Interval::of(terms) {
+        Ok(sum) => sum,
+        Err(Gap::NotMeasured) => return Total::without_sum(Outcome::NotMeasured, Reason::PartNotMeasured),
+        Err(Gap::NoUncertainty) => {
+            return Total::without_sum(Outcome::NoUncertainty, Reason::PartWithoutUncertainty);
         }
-        Part::AtLeast(upper) => upper >= limit,
-        Part::Below(_) | Part::NoUncertainty | Part::LimitNotStated => false,
-    }
-}
-
-fn sum(rule: &Halogens, limit: MassFraction, parts: &[Part; 2]) -> Total {
-    let (mut low, mut high) = (MassFraction::ZERO, MassFraction::ZERO);
-    let (mut low_sigma, mut high_sigma) = (Sigma::ZERO, Sigma::ZERO);
-    let (mut censored, mut open_above) = (false, false);
-    for part in parts {
-        match *part {
-            Part::Number(x, sigma) => {
-                (low, high) = (low.plus(x), high.plus(x));
-                low_sigma = low_sigma.in_quadrature(sigma);
-                high_sigma = high_sigma.in_quadrature(sigma);
-            }
-            Part::Below(detection) => {
-                censored = true;
-                high = high.plus(detection);
-                if let Some(sigma) = screen::sigma_of_detection(detection).sigma {
-                    high_sigma = high_sigma.in_quadrature(sigma);
-                }
-            }
-            Part::AtLeast(upper) => {
-                open_above = true;
-                low = low.plus(upper);
-            }
-            Part::NoUncertainty | Part::LimitNotStated => {}
+        Err(Gap::LimitNotStated) => {
+            return Total::without_sum(Outcome::DetectionTooHigh, Reason::PartLimitNotStated);
         }
-    }
-    if open_above {
-        let over =
-            quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within);
-        let judgement = if over {
-            Judgement::new(Outcome::Over, None, UsedSigma::NONE)
-        } else {
-            Judgement::new(Outcome::Undecided, Some(Reason::AboveRange), UsedSigma::NONE)
-        };
-        return Total { judgement, low: Some(low), high: None, sigma: Some(low_sigma) };
-    }
-    let open = if censored { Reason::CensoredPart } else { Reason::AroundLimit };
+    };
+    let used = match sum.high {
+        Some(_) => UsedSigma { sigma: Some(sum.high_sigma), from: SigmaFrom::Printed },
+        None => UsedSigma::NONE,
+    };
+    let open = match sum.high {
+        None => Reason::AboveRange,
+        Some(_) if sum.censored => Reason::CensoredPart,
+        Some(_) => Reason::AroundLimit,
+    };
     Total {
-        judgement: by_interval(rule, limit, (low, low_sigma), (high, high_sigma), open),
-        low: Some(low),
-        high: Some(high),
-        sigma: Some(high_sigma),
+        judgement: by_interval(threshold, &sum, used, open),
+        low: Some(sum.low),
+        high: sum.high,
+        sigma: Some(sum.high_sigma),
     }
 }
 
-fn by_interval(
-    rule: &Halogens,
-    limit: MassFraction,
-    (low, low_sigma): (MassFraction, Sigma),
-    (high, high_sigma): (MassFraction, Sigma),
-    open: Reason,
-) -> Judgement {
-    let used = UsedSigma { sigma: Some(high_sigma), from: SigmaFrom::Printed };
-    if quantity::lower_end_beyond(low, rule.sigma_factor, low_sigma, limit, !rule.equal_is_within) {
+fn by_interval(threshold: &Threshold, interval: &Interval, used: UsedSigma, open: Reason) -> Judgement {
+    if threshold.is_beyond(interval) {
         Judgement::new(Outcome::Over, None, used)
-    } else if quantity::upper_end_within(high, rule.sigma_factor, high_sigma, limit, rule.equal_is_within) {
+    } else if threshold.has_within(interval) {
         Judgement::new(Outcome::Below, None, used)
     } else {
         Judgement::new(Outcome::Undecided, Some(open), used)

@@ -20,6 +20,13 @@ pub const LARGEST_UNITS: i64 = 9_200_000_000_000;
 /// Largest one-sigma uncertainty that is taken: a million mg/kg, the whole of the sample.
 pub const LARGEST_SIGMA_UNITS: i64 = 1_000_000_000_000;
 
+/// The square of the largest sigma of a total: that of two parts of [`LARGEST_SIGMA_UNITS`].
+const LARGEST_TOTAL_SQUARE: u128 = 2 * (LARGEST_SIGMA_UNITS as u128) * (LARGEST_SIGMA_UNITS as u128);
+
+/// The largest denominator of a total's square: that of two multiples of hundredths, neither of which shortens. With
+/// it no product of a comparison overflows.
+const LARGEST_DENOMINATOR: u64 = 160_000 * 160_000;
+
 /// A difference beyond this is larger than five of the largest sigmas of a total, so it decides without squaring.
 const DECIDES_ALONE: u128 = 8_000_000_000_000;
 
@@ -272,6 +279,51 @@ impl Sigma {
         let root = left.isqrt();
         let root = root + u128::from(root * root < left);
         Sigma::from_one_sigma(MassFraction(i64::try_from(root).ok()?))
+    }
+
+    /// The uncertainty of a sum of any number of uncorrelated parts; `None` above the largest that is compared with
+    /// anything (the whole of the sample for each of two parts).
+    ///
+    /// Squares add exactly while their common denominator stays small; beyond that (four parts, each with an odd
+    /// multiple of its own) the square is rounded up to the next whole (millionth of mg/kg)², which widens an interval
+    /// by less than any number that is printed.
+    pub fn total(parts: impl IntoIterator<Item = Sigma>) -> Option<Sigma> {
+        let mut total = Sigma::ZERO;
+        for part in parts {
+            total = match total.added(part) {
+                Some(sum) => sum,
+                None => total.rounded_up().added(part.rounded_up())?,
+            };
+        }
+        (total.rounded_up().numerator <= LARGEST_TOTAL_SQUARE).then_some(total)
+    }
+
+    /// The squares added over a common denominator; `None` where that grows beyond what a comparison can take.
+    fn added(self, other: Sigma) -> Option<Sigma> {
+        let shared = greatest_common_divisor(self.denominator, other.denominator);
+        let (own, others) = (other.denominator / shared, self.denominator / shared);
+        let denominator = self.denominator.checked_mul(own)?;
+        if denominator > LARGEST_DENOMINATOR {
+            return None;
+        }
+        let left = self.numerator.checked_mul(u128::from(own))?;
+        let right = other.numerator.checked_mul(u128::from(others))?;
+        Some(Sigma { numerator: left.checked_add(right)?, denominator })
+    }
+
+    fn rounded_up(self) -> Sigma {
+        Sigma { numerator: self.numerator.div_ceil(u128::from(self.denominator)), denominator: 1 }
+    }
+
+    /// The uncertainty of a sum whose parts all err together (correlation one): the sigmas add, each rounded up to the
+    /// next millionth of mg/kg. An upper bound, to be shown beside a decision.
+    pub fn total_if_together(parts: impl IntoIterator<Item = Sigma>) -> MassFraction {
+        let one = |part: Sigma| {
+            let square = part.rounded_up().numerator;
+            let root = square.isqrt();
+            i64::try_from(if root * root == square { root } else { root + 1 }).unwrap_or(i64::MAX)
+        };
+        MassFraction(parts.into_iter().map(one).fold(0, i64::saturating_add))
     }
 
     /// Compares `k s` with a difference of two mass fractions that is not negative.
@@ -886,6 +938,51 @@ mod tests {
         assert_eq!(sum.compare_times(five, MassFraction::from_units(7_200_000_000_000)), Ordering::Less);
         assert_eq!(sum.compare_times(five, MassFraction::from_units(7_000_000_000_000)), Ordering::Greater);
         assert_eq!(sum.to_mass_fraction().units(), 1_414_213_562_373);
+    }
+
+    fn one(sigma: i64) -> Sigma {
+        Sigma::from_one_sigma(MassFraction::from_units(sigma)).unwrap()
+    }
+
+    #[test]
+    fn the_squares_of_any_number_of_parts_add_exactly() {
+        // 1² + 2² + 4² + 10² = 11².
+        let sum = Sigma::total([one(1), one(2), one(4), one(10)]).unwrap();
+        assert_eq!(sum.compare(one(11)), Ordering::Equal);
+        assert_eq!(Sigma::total([]).unwrap().compare(Sigma::ZERO), Ordering::Equal);
+        // Two at two sigma and two at three: (3/2)² + (4/2)² + (3/3)² + (6/3)² = 6.25 + 5 = 11.25 = 45 / 4.
+        let at = |printed: i64, hundredths: u16| {
+            let multiple = SigmaMultiple::from_hundredths(hundredths).unwrap();
+            Sigma::from_printed(MassFraction::from_units(printed), multiple).unwrap()
+        };
+        let sum = Sigma::total([at(3, 200), at(3, 300), at(4, 200), at(6, 300)]).unwrap();
+        assert_eq!(sum.compare(Sigma { numerator: 45, denominator: 4 }), Ordering::Equal);
+    }
+
+    #[test]
+    fn a_sum_of_odd_multiples_is_rounded_up_by_less_than_anything_printed() {
+        let parts = [397, 389, 383, 379].map(|hundredths| {
+            let multiple = SigmaMultiple::from_hundredths(hundredths).unwrap();
+            Sigma::from_printed(MassFraction::from_units(100_000), multiple).unwrap()
+        });
+        let exact: f64 = parts.iter().map(|part| part.numerator as f64 / part.denominator as f64).sum();
+        let sum = Sigma::total(parts).unwrap();
+        let found = sum.numerator as f64 / sum.denominator as f64;
+        assert!(found >= exact && found - exact < 4.0, "{found} {exact}");
+    }
+
+    #[test]
+    fn a_sum_beyond_the_whole_of_two_samples_is_none() {
+        assert!(Sigma::total([one(LARGEST_SIGMA_UNITS); 2]).is_some());
+        assert!(Sigma::total([one(LARGEST_SIGMA_UNITS), one(LARGEST_SIGMA_UNITS), one(1)]).is_none());
+    }
+
+    #[test]
+    fn parts_that_err_together_add_their_sigmas() {
+        assert_eq!(Sigma::total_if_together([one(1), one(2), one(4)]).units(), 7);
+        // sqrt(2) and 7/2 are rounded up.
+        let parts = [Sigma { numerator: 2, denominator: 1 }, Sigma { numerator: 49, denominator: 4 }];
+        assert_eq!(Sigma::total_if_together(parts).units(), 2 + 4);
     }
 
     #[test]
