@@ -101,7 +101,7 @@ codes! {
         RepeatsDisagree => "repeats_disagree",
         /// Bromine (or the halogens) in metal.
         NotApplicableInMetal => "not_applicable_in_metal",
-        /// The interval of the reading spans the halogen limit.
+        /// The interval of the reading spans the limit.
         AroundLimit => "around_limit",
         /// A part of the total is only known to lie below its detection limit.
         CensoredPart => "censored_part",
@@ -115,6 +115,18 @@ codes! {
         OnePartAlone => "one_part_alone",
         /// Copper or glass in the beam dilutes the resin.
         CopperOrGlassInBeam => "copper_or_glass_in_beam",
+        /// The limit doesn't speak of this class.
+        ClassNotCovered => "class_not_covered",
+        /// The limit doesn't hold on the day of placing on the market.
+        OutsideValidity => "outside_validity",
+        /// The limit is dated, and nobody said when the thing is placed on the market.
+        PlacingDateNotStated => "placing_date_not_stated",
+        /// Over, if the limit applies; whether it does, a person has to say.
+        QuestionOpen => "question_open",
+        /// At or above a limit that counts an element only from certain sources, which X-rays don't tell apart.
+        SourceNotSeen => "source_not_seen",
+        /// Below the limit in a mixture: one of its materials may be above it.
+        MixedMaterials => "mixed_materials",
     }
 }
 

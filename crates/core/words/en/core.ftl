@@ -41,9 +41,9 @@ reason-thin_sample = Too thin: the signal a thicker piece would add reaches the 
 reason-not_applicable_in_metal = Does not apply to metal.
 reason-around_limit = The limit lies within the reading's three sigma.
 reason-censored_part = One part is only known to lie below its detection limit; the total is an interval across the limit.
-reason-part_not_measured = Chlorine or bromine was not measured.
-reason-part_without_uncertainty = Chlorine or bromine has no uncertainty.
-reason-part_limit_not_stated = Chlorine or bromine was not detected and its detection limit is not stated.
+reason-part_not_measured = One part of the sum was not measured.
+reason-part_without_uncertainty = One part of the sum has no uncertainty.
+reason-part_limit_not_stated = One part of the sum was not detected and its detection limit is not stated.
 reason-one_part_alone = One part alone is over the limit of the total.
 reason-copper_or_glass_in_beam = Below the limit, but in a composite copper or glass in the beam dilutes the resin.
 
