@@ -9,7 +9,7 @@ use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
 use crate::quantity::MassFraction;
 use crate::reading::CellState;
-use crate::rules::Limit;
+use crate::rules::{Basis, Limit};
 use crate::screen::{self, Measured};
 
 /// A judgement with the sum it rests on.
@@ -76,6 +76,8 @@ fn judge_as(row: &Limit, class: MaterialClass, placed: Option<Day>, measured: &[
         _ if dated_otherwise && settled => judged.open(Reason::PlacingDateNotStated),
         Outcome::Over if row.source_unknown => judged.open(Reason::SourceNotSeen),
         Outcome::Over if !row.question.is_empty() => judged.open(Reason::QuestionOpen),
+        // What lies under a coating may dilute it: below means nothing until somebody says it was measured alone.
+        Outcome::Below if row.basis == Basis::Coating => judged.open(Reason::QuestionOpen),
         Outcome::Below if class == MaterialClass::Composite && row.basis.is_one_material() => {
             judged.open(Reason::MixedMaterials)
         }
@@ -423,6 +425,13 @@ mod tests {
         let mouth = row(&[("question", "\"Can a child put it in the mouth?\"")]);
         assert_eq!(polymer(&mouth, &[number(900, 10)]), "BL");
         assert_eq!(polymer(&mouth, &[number(5000, 10)]), "X question_open");
+    }
+
+    #[test]
+    fn a_coating_is_open_either_way_until_it_is_known_to_be_alone() {
+        let paint = row(&[("basis", "\"coating alone\""), ("question", "\"Was it measured alone?\"")]);
+        assert_eq!(polymer(&paint, &[number(1, 1)]), "X question_open");
+        assert_eq!(polymer(&paint, &[number(5000, 1)]), "X question_open");
     }
 
     #[test]

@@ -10,7 +10,22 @@ pub const SCREENING_2013: &str = include_str!("../../rules/iec-62321-3-1-2013.to
 pub const HALOGENS_2003: &str = include_str!("../../rules/iec-61249-2-21-2003.toml");
 
 /// The files of all editions, in the order they are listed to a person.
-pub const EDITIONS: &[&str] = &[SCREENING_2013, HALOGENS_2003];
+pub const EDITIONS: &[&str] = &[
+    SCREENING_2013,
+    HALOGENS_2003,
+    include_str!("../../rules/eu-rohs-annex-ii.toml"),
+    include_str!("../../rules/uk-rohs-2012.toml"),
+    include_str!("../../rules/gb-t-26572-2011.toml"),
+    include_str!("../../rules/gb-26572-2025.toml"),
+    include_str!("../../rules/eu-elv-2000-53.toml"),
+    include_str!("../../rules/js709b-2015.toml"),
+    include_str!("../../rules/eu-packaging-94-62.toml"),
+    include_str!("../../rules/eu-packaging-2025-40.toml"),
+    include_str!("../../rules/eu-reach-xvii-23.toml"),
+    include_str!("../../rules/eu-reach-xvii-63.toml"),
+    include_str!("../../rules/us-cpsia-101.toml"),
+    include_str!("../../rules/us-16-cfr-1303.toml"),
+];
 
 static LIBRARY: LazyLock<Vec<RuleBook>> =
     LazyLock::new(|| EDITIONS.iter().filter_map(|text| RuleBook::parse(text).ok()).collect());

@@ -165,6 +165,8 @@ pub struct RuleBook {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::day::Day;
+    use crate::substance::Element;
 
     fn problems(from: &str, to: &str) -> Vec<Problem> {
         assert!(SCREENING_2013.contains(from));
@@ -224,15 +226,191 @@ mod tests {
         assert_eq!(RuleBook::parse("").unwrap_err()[0].code, ProblemCode::Missing);
     }
 
+    const MARKS: [&str; 4] = ["confirmed", "restated by a secondary source", "from memory", "derived"];
+
     #[test]
-    fn every_row_names_its_source_and_clause() {
-        for book in RuleBooks::built_in().unwrap().all() {
-            if let Some(screening) = &book.screening {
-                for (substance, class, band) in screening.bands() {
-                    assert!(band.citation.source.contains(&book.source), "{substance:?} {class:?}");
-                    assert!(!band.citation.clause.is_empty());
-                }
+    fn every_edition_is_whole_and_every_row_says_where_it_comes_from_and_how_sure_that_is() {
+        assert_eq!(library().len(), EDITIONS.len(), "an edition that can't be read");
+        let mut ids = std::collections::BTreeSet::new();
+        for book in library() {
+            assert!(ids.insert(&book.id), "{} twice", book.id);
+            assert!(MARKS.contains(&book.confidence.as_str()), "{}", book.id);
+            let bands = book.screening.iter().flat_map(Screening::bands);
+            let cited: Vec<&Citation> = bands
+                .map(|(_, _, band)| &band.citation)
+                .chain(book.screening.iter().map(|rule| &rule.citation))
+                .chain(book.halogens.iter().map(|rule| &rule.citation))
+                .chain(book.halogens.iter().flat_map(|rule| Halogen::ALL.map(|of| rule.citation_of(of))))
+                .chain(book.limits.iter().map(|row| &row.citation))
+                .collect();
+            assert!(!cited.is_empty(), "{}", book.id);
+            for row in cited {
+                assert!(!row.source.is_empty() && !row.clause.is_empty(), "{}: {row:?}", book.id);
+                assert!(MARKS.contains(&row.confidence.as_str()), "{}: {row:?}", book.id);
             }
         }
+    }
+
+    fn row_of(book: &str, id: &str) -> &'static Limit {
+        let book = library().iter().find(|one| one.id == book).unwrap_or_else(|| panic!("{book}"));
+        book.limits.iter().find(|row| row.id == id).unwrap_or_else(|| panic!("{id}"))
+    }
+
+    /// Values and operators, beside the law's own words: "tolerated" and "no more than" let the limit itself conform,
+    /// "equal to or greater than is prohibited" doesn't.
+    #[test]
+    fn limits_and_operators_are_the_laws() {
+        for (book, id, limit, equal_is_within) in [
+            ("eu-rohs-annex-ii", "Pb", 1000, true),
+            ("eu-rohs-annex-ii", "Hg", 1000, true),
+            ("eu-rohs-annex-ii", "Cd", 100, true),
+            ("eu-rohs-annex-ii", "Cr(VI)", 1000, true),
+            ("eu-rohs-annex-ii", "PBB, PBDE", 320, true),
+            ("uk-rohs-2012", "Cd", 100, true),
+            ("gb-26572-2025", "Cd", 100, true),
+            ("gb-t-26572-2011", "Pb", 1000, true),
+            ("eu-elv-2000-53", "Cd", 100, true),
+            ("js709b-2015", "Br", 1000, false),
+            ("js709b-2015", "Cl", 1000, false),
+            ("eu-packaging-94-62", "four metals", 100, true),
+            ("eu-packaging-2025-40", "four metals", 100, true),
+            ("eu-reach-xvii-23", "plastics", 100, false),
+            ("eu-reach-xvii-23", "jewellery", 100, false),
+            ("eu-reach-xvii-63", "mouthing", 500, false),
+            ("eu-reach-xvii-63", "PVC", 1000, false),
+            ("us-cpsia-101", "Pb", 100, true),
+            ("us-16-cfr-1303", "paint", 90, true),
+        ] {
+            let row = row_of(book, id);
+            assert_eq!(row.limit, MassFraction::from_mg_per_kg(limit), "{book} {id}");
+            assert_eq!(row.equal_is_within, equal_is_within, "{book} {id}");
+        }
+        assert_eq!(row_of("eu-elv-2000-53", "Pb").citation.confidence, "from memory");
+        assert_eq!(row_of("eu-rohs-annex-ii", "PBB, PBDE").citation.confidence, "derived");
+        assert_eq!(row_of("eu-rohs-annex-ii", "Cr(VI)").species_of(Element::CR), Some("Cr(VI)"));
+        assert_eq!(row_of("eu-packaging-2025-40", "four metals").species_of(Element::PB), None);
+        assert!(row_of("js709b-2015", "Br").source_unknown);
+    }
+
+    /// A day belongs to the old law or to the new one, never to both and never to neither.
+    #[test]
+    fn one_law_follows_the_other_without_a_gap() {
+        for (old, new, id, first) in [
+            ("eu-packaging-94-62", "eu-packaging-2025-40", "four metals", "2026-08-12"),
+            ("gb-t-26572-2011", "gb-26572-2025", "Pb", "2027-08-01"),
+        ] {
+            let day = Day::parse(first).unwrap();
+            assert_eq!(row_of(new, id).validity, Validity { from: Some(day), until: None });
+            let last = row_of(old, id).validity.until.unwrap();
+            assert!(last < day);
+            let holds = |book, day| row_of(book, id).validity.holds_on(day);
+            assert!(holds(old, last) && !holds(old, day) && holds(new, day) && !holds(new, last));
+            let next = [("2026-08-11", "2026-08-12"), ("2027-07-31", "2027-08-01")];
+            assert!(next.contains(&(last.to_string().as_str(), first)));
+        }
+    }
+
+    const BOOK: &str = "schema = \"plumbline.rules/1\"\nid = \"house\"\ntitle = \"t\"\nedition = \"1\"\nsource = \"s\"\n\
+                        confidence = \"invented\"\nvalid_from = \"2020\"\nsigma_factor = \"2\"\n\
+                        [[limit]]\nid = \"a\"\nof = [\"Pb\", \"Cr\"]\nlimit = \"0.01 %\"\noperator = \"below\"\n\
+                        classes = [\"polymer\"]\nbasis = \"article\"\nspecies = { Cr = \"Cr(VI)\" }\nsource = \"s\"\n\
+                        clause = \"c\"\n";
+
+    #[test]
+    fn a_row_has_its_books_days_and_confidence_unless_it_has_its_own() {
+        let book = RuleBook::parse(BOOK).unwrap();
+        let row = &book.limits[0];
+        assert_eq!(row.limit, MassFraction::from_mg_per_kg(100));
+        assert_eq!(row.sigma_factor.to_string(), "2");
+        assert_eq!(row.of, [Element::PB, Element::CR]);
+        assert_eq!(row.citation.confidence, "invented");
+        assert_eq!(row.validity.from, Day::parse("2020-01-01"));
+        assert_eq!(book.validity, row.validity);
+        let own =
+            BOOK.to_owned() + "valid_until = \"2021\"\nconfidence = \"derived\"\nsource_unknown = true\n";
+        let row = RuleBook::parse(&own).unwrap().limits.remove(0);
+        assert_eq!(row.validity, Validity { from: None, until: Day::parse("2021-12-31") });
+        assert!(row.source_unknown);
+        assert_eq!(row.citation.confidence, "derived");
+    }
+
+    #[test]
+    fn a_limit_that_says_too_little_or_nonsense_is_refused() {
+        for (from, to, code, found) in [
+            ("of = [\"Pb\", \"Cr\"]\n", "", ProblemCode::Missing, "of"),
+            ("of = [\"Pb\"", "of = [\"As\"", ProblemCode::UnknownName, "As"),
+            ("of = [\"Pb\"", "of = [\"Cr\"", ProblemCode::Twice, "Cr"),
+            ("classes = [\"polymer\"]\n", "", ProblemCode::Missing, "classes"),
+            ("[\"polymer\"]", "[\"unknown\"]", ProblemCode::OutOfRange, "unknown"),
+            ("[\"polymer\"]", "[\"wood\"]", ProblemCode::UnknownName, "wood"),
+            ("\"article\"", "\"whole\"", ProblemCode::UnknownName, "whole"),
+            ("\"below\"", "\"under\"", ProblemCode::UnknownName, "under"),
+            ("\"0.01 %\"", "\"0 %\"", ProblemCode::NotAboveZero, "0 %"),
+            ("{ Cr =", "{ Xx =", ProblemCode::UnknownName, "Xx"),
+            ("{ Cr =", "{ Hg =", ProblemCode::UnknownName, "Cr(VI)"),
+            ("\"2020\"", "\"2020-13-01\"", ProblemCode::OutOfRange, "2020-13-01"),
+            (
+                "\"2020\"",
+                "\"2020\"\nvalid_until = \"2019\"",
+                ProblemCode::OutOfRange,
+                "2020-01-01 / 2019-12-31",
+            ),
+            ("sigma_factor = \"2\"", "sigma_factor = \"9\"", ProblemCode::OutOfRange, "9"),
+            ("id = \"house\"", "id = \"a@b\"", ProblemCode::OutOfRange, "a@b"),
+            ("id = \"house\"", "id = \" \"", ProblemCode::OutOfRange, " "),
+            ("clause = \"c\"", "clause = \" \"", ProblemCode::NoSource, "s"),
+        ] {
+            assert!(BOOK.contains(from), "{from}");
+            let problems = RuleBook::parse(&BOOK.replacen(from, to, 1)).unwrap_err();
+            assert_eq!((problems[0].code, problems[0].found.as_str()), (code, found), "{from} -> {to}");
+        }
+        let rows = BOOK.split_once("[[limit]]").unwrap().1;
+        let twice = RuleBook::parse(&format!("{BOOK}[[limit]]{rows}")).unwrap_err();
+        assert_eq!((twice[0].code, twice[0].found.as_str()), (ProblemCode::Twice, "a"));
+        let same_day = BOOK.replace("\"2020\"", "2020-01-01\nvalid_until = 2020-01-01");
+        assert!(RuleBook::parse(&same_day).is_ok());
+    }
+
+    #[test]
+    fn books_stand_side_by_side_and_are_named_by_id_and_digest() {
+        let mut books = RuleBooks::built_in().unwrap();
+        let house = RuleBook::parse(BOOK).unwrap();
+        books.add(house.clone());
+        assert_eq!(books.all().len(), 3, "limits take nobody's place");
+        let ids = |books: &InForce<'_>| books.limits.iter().map(|book| book.id.clone()).collect::<Vec<_>>();
+        assert_eq!(ids(&books.in_force(&[])), ["house"], "a book that was loaded counts");
+        let pinned = |digits: &str| format!("house@{digits}");
+        let names = [
+            "eu-rohs-annex-ii".to_owned(),
+            "house".to_owned(),
+            "eu-rohs-annex-ii".to_owned(),
+            "nowhere".to_owned(),
+            pinned(&house.sha256[..8]),
+            pinned("00000000"),
+            pinned("0000000"),
+            "iec-61249-2-21-2003".to_owned(),
+            "iec-62321-3-1-2013".to_owned(),
+        ];
+        let found = books.in_force(&names);
+        assert_eq!(ids(&found), ["house", "eu-rohs-annex-ii"]);
+        assert_eq!(found.not_loaded, ["nowhere", "house@0000000"]);
+        assert_eq!(found.differing, ["house@00000000"]);
+        assert_eq!(found.halogens.unwrap().id, "iec-61249-2-21-2003");
+        assert!(books.in_force(&[]).halogens.is_none());
+        let bands = SCREENING_2013.replace("iec-62321-3-1-2013", "house-bands");
+        books.add(RuleBook::parse(&bands).unwrap());
+        assert_eq!(books.in_force(&names).not_loaded, ["nowhere", "house@0000000", "iec-62321-3-1-2013"]);
+    }
+
+    #[test]
+    fn names_of_books_have_an_id_and_perhaps_digits() {
+        let named = |text| Named::parse(text).map(|named| (named.id, named.digest));
+        assert_eq!(named("a"), Some(("a", "")));
+        assert_eq!(named("a@0123abcd"), Some(("a", "0123abcd")));
+        for wrong in ["", " ", "@01234567", "a@", "a@0123456", "a@0123456g", "a@01234567ABCDEF"] {
+            assert_eq!(named(wrong), None, "{wrong}");
+        }
+        assert!(Named::parse(&format!("a@{}", "0".repeat(64))).is_some());
+        assert!(Named::parse(&format!("a@{}", "0".repeat(65))).is_none());
     }
 }
