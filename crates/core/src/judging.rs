@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
+use crate::day::Day;
 use crate::halogen::{self, Total};
+use crate::limit;
 use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step::Duration;
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
@@ -11,7 +13,8 @@ use crate::pool::{self, Pooled, PooledFrom, Repeat};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
 use crate::repeats::Repeats;
-use crate::rules::RuleBooks;
+pub use crate::rules::JUDGED;
+use crate::rules::{Limit, RuleBook, RuleBooks};
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
 use crate::text_pool::TextId;
@@ -158,9 +161,17 @@ impl GroupAssessed {
     }
 }
 
-/// The elements the judgements look at.
-pub const JUDGED: [Element; 6] =
-    [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
+/// A limit of a book that the inspection goes by, judged for one reading.
+#[derive(Clone, Copy, Debug)]
+pub struct LimitAssessed<'a> {
+    /// The book.
+    pub book: &'a RuleBook,
+    /// The row.
+    pub row: &'a Limit,
+    /// What was judged.
+    pub judged: limit::Judged,
+}
+
 const BROMINE: usize = 4;
 const CHLORINE: usize = 5;
 
@@ -177,6 +188,9 @@ pub struct SourceReview<'a> {
     thickness_in_mm: bool,
     thickness_matters: bool,
     classes_by_part: bool,
+    /// The books whose limits count.
+    limits: Vec<&'a RuleBook>,
+    placed: Option<Day>,
     repeats: Repeats,
     /// The extra relative uncertainty in hundredths of a percent.
     relative: u32,
@@ -223,6 +237,8 @@ impl<'a> SourceReview<'a> {
             classes_by_part: settings.all().any(|(kind, target, _)| {
                 kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
             }),
+            limits: books.in_force(&settings.books).limits,
+            placed: settings.inspection(ActKind::PlacingDate).and_then(Day::parse),
             relative: settings.relative_sigma(),
             repeats: Repeats::find(source, settings.repeats()),
             shown: Vec::new(),
@@ -667,6 +683,36 @@ impl<'a> SourceReview<'a> {
             together && !over(&|one| one.halogen(of).outcome)
         });
         GroupAssessed { together, elements, substances, halogens }
+    }
+
+    /// True where the inspection goes by a book of limits.
+    pub const fn has_limits(&self) -> bool {
+        !self.limits.is_empty()
+    }
+
+    /// Every limit of the books that the inspection goes by, for a reading taken as of this class.
+    ///
+    /// Each repeat of a spot stands for itself here, and one that is over by its own stated sigma stays over.
+    pub fn limits_as(&self, class: MaterialClass, row: usize) -> Vec<LimitAssessed<'a>> {
+        let micrometres = if self.limits.is_empty() { None } else { self.thickness_micrometres(row) };
+        let known = |limit: &Limit, class, stated: bool| -> Vec<Measured> {
+            let places = limit.of.iter().filter_map(|of| JUDGED.iter().position(|judged| judged == of));
+            let one = |at| {
+                let known = self.known(at, class, row, micrometres);
+                if stated { *known.stated() } else { known.measured }
+            };
+            places.map(one).collect()
+        };
+        let rows = self.limits.iter().flat_map(|book| book.limits.iter().map(|row| (*book, row)));
+        let judge = |limit: &Limit, stated| {
+            limit::judge(limit, class, self.placed, &|class| known(limit, class, stated))
+        };
+        rows.map(|(book, row)| {
+            let stated = judge(row, true);
+            let over = stated.judgement.outcome == Outcome::Over;
+            LimitAssessed { book, row, judged: if over { stated } else { judge(row, false) } }
+        })
+        .collect()
     }
 
     /// What is known about how long a measurement took, for the advice to measure longer.
