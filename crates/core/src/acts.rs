@@ -9,7 +9,7 @@ use crate::id_template::IdTemplate;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
 use crate::reading::{TEXT_ENCODINGS, codes};
-use crate::rules::ProblemCode;
+use crate::rules::{Named, ProblemCode, RuleBooks};
 use crate::substance::Element;
 
 codes! {
@@ -67,6 +67,8 @@ codes! {
         Title => "title",
         /// Sample ids that are checks, separated by `|`; they are no product.
         CheckSamples => "check_samples",
+        /// Rule books that the inspection goes by, separated by `|`.
+        Books => "books",
         /// One row of the site's table of repeatability.
         SiteSigma => "site_sigma",
         /// An extra relative uncertainty (one sigma, in percent of the value) added in quadrature.
@@ -252,6 +254,8 @@ pub struct Settings {
     pub site_sigmas: Vec<SiteSigma>,
     /// Sample ids that are checks.
     pub check_samples: Vec<String>,
+    /// The rule books named, each by its id or by `id@` and digits of its digest.
+    pub books: Vec<String>,
 }
 
 impl Settings {
@@ -262,6 +266,7 @@ impl Settings {
             match act.kind {
                 ActKind::SiteSigma => settings.site_sigmas.extend(parse_site_sigma(&act.value).ok()),
                 ActKind::CheckSamples => settings.check_samples = split_escaped(&act.value),
+                ActKind::Books => settings.books = split_escaped(&act.value),
                 _ => {
                     // Each column of a header has a role of its own.
                     let column = |value: &str| match act.kind {
@@ -425,6 +430,12 @@ impl Settings {
             .and_then(|value| value.parse().ok())
     }
 
+    /// The halogen book by which halogens move dispositions: the one named for that, else one among the books.
+    pub fn halogen_book<'a>(&'a self, books: &'a RuleBooks) -> Option<&'a str> {
+        self.inspection(ActKind::HalogenBook)
+            .or_else(|| books.in_force(&self.books).halogens.map(|book| book.id.as_str()))
+    }
+
     /// The bill of materials given for a part.
     pub fn bill_of_materials(&self, part: &str) -> Option<Vec<String>> {
         self.exact(ActKind::BillOfMaterials, &Target::Part(part.to_owned())).map(split_escaped)
@@ -555,6 +566,10 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
         ActKind::UncertaintyHolds => one_of(&["repeatability", "everything"]),
         ActKind::Undo => value.parse::<usize>().map(|_| ()).map_err(|_| ProblemCode::OutOfRange),
+        ActKind::Books => {
+            let sound = split_escaped(value).iter().all(|name| Named::parse(name).is_some());
+            if sound { Ok(()) } else { Err(ProblemCode::UnknownName) }
+        }
         ActKind::BillOfMaterials | ActKind::CheckSamples => {
             let named = split_escaped(value).iter().all(|name| !name.trim().is_empty());
             if named { Ok(()) } else { Err(ProblemCode::Missing) }

@@ -4,11 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
-use crate::lot::{Disposition, LotReason, LotReasonCode, MaterialTally, Reasons};
+use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
 use crate::reading::{Identity, NoticeCode, Source};
-use crate::rules::{Problem, RuleBooks};
+use crate::rules::{InForce, Problem, RuleBooks};
 use crate::substance::Halogen;
 use crate::text_pool::TextId;
 
@@ -249,6 +249,8 @@ type LocalKey = (TextId, TextId, TextId, TextId, Option<MaterialClass>);
 struct Gathered {
     readings: Vec<u32>,
     tally: MaterialTally,
+    /// Per limit of the books in force.
+    limits: Vec<LimitTally>,
     classes: Vec<MaterialClass>,
     units: BTreeSet<String>,
     without_unit: u64,
@@ -326,6 +328,7 @@ pub fn review(inspection: &Inspection) -> Findings {
             let key = (id(Identity::Supplier), id(Identity::Lot), id(Identity::Part), name, stand_in);
             let group = local.entry(key).or_default();
             group.add((base + row) as u32, &counted);
+            group.add_limits(reviewer, assessed.class, row);
             if counts_units {
                 match source.readings.identity(Identity::Unit, row) {
                     Some(unit) => {
@@ -356,7 +359,9 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
     }
 
-    let halogens_named = settings.inspection(ActKind::HalogenBook);
+    let halogens_named = settings.halogen_book(&inspection.books);
+    let in_force = inspection.books.in_force(&settings.books);
+    let limits: Vec<String> = in_force.limit_names().collect();
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
@@ -384,6 +389,8 @@ pub fn review(inspection: &Inspection) -> Findings {
                 refused,
                 checks,
                 unread: &unread,
+                limits: &limits,
+                in_force: &in_force,
             },
             lot,
         );
@@ -418,6 +425,7 @@ impl Gathered {
     fn contest(&mut self, findings: &Findings, reviewers: &[SourceReview<'_>]) {
         let readings = std::mem::take(&mut self.readings);
         self.tally = MaterialTally::default();
+        self.limits.clear();
         for reading in readings {
             let Some((source, row)) = findings.place(reading as usize) else { continue };
             let Some(reviewer) = reviewers.get(source) else { continue };
@@ -430,6 +438,18 @@ impl Gathered {
                 }
             };
             self.add(reading, &counted);
+            self.add_limits(reviewer, MaterialClass::Unknown, row);
+        }
+    }
+
+    fn add_limits(&mut self, reviewer: &SourceReview<'_>, class: MaterialClass, row: usize) {
+        if !reviewer.has_limits() {
+            return;
+        }
+        let judged = reviewer.limits_as(class, row);
+        self.limits.resize(judged.len(), LimitTally::default());
+        for (tally, one) in self.limits.iter_mut().zip(&judged) {
+            tally.add(one.judged.judgement.outcome, one.judged.firm_over);
         }
     }
 
@@ -452,6 +472,7 @@ impl Gathered {
         tally.class_unknown += more.class_unknown;
         tally.thickness_missing += more.thickness_missing;
         tally.multiple_unknown += more.multiple_unknown;
+        LimitTally::add_all(&mut self.limits, &other.limits);
         self.units.extend(other.units);
         self.without_unit += other.without_unit;
         for class in other.classes {
@@ -515,6 +536,9 @@ struct LotContext<'a> {
     refused: u64,
     checks: u64,
     unread: &'a [String],
+    /// The names of the limits in force.
+    limits: &'a [String],
+    in_force: &'a InForce<'a>,
 }
 
 fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGather) {
@@ -533,7 +557,9 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             [class] => class,
             _ => MaterialClass::Unknown,
         };
-        let (disposition, reasons) = group.tally.reasons(lot.halogens_count).close();
+        let mut reasons = group.tally.reasons(lot.halogens_count);
+        LimitTally::reasons(&group.limits, lot.limits, group.tally.readings, &mut reasons);
+        let (disposition, reasons) = reasons.close();
         readings += group.tally.readings;
         materials += 1;
         fewest_units = fewest_units.min(group.units.len() as u64);
@@ -604,6 +630,14 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     }
     if let Some(book) = lot.halogen_book_missing {
         evidence(LotReasonCode::HalogenBookNotLoaded, Disposition::Hold, book, 1, 1);
+    }
+    for (code, names) in [
+        (LotReasonCode::BookNotLoaded, &lot.in_force.not_loaded),
+        (LotReasonCode::BookDiffers, &lot.in_force.differing),
+    ] {
+        for name in names {
+            evidence(code, Disposition::Hold, name, 1, 1);
+        }
     }
     let trust = if lot.checks > 0 { LotReasonCode::TrustNotJudged } else { LotReasonCode::TrustNone };
     evidence(trust, holding(ActKind::Trust), "", lot.checks, readings);

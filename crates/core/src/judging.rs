@@ -5,7 +5,9 @@ use std::collections::BTreeMap;
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::attenuation::Matrix;
 use crate::conformity::{self, Conformity};
+use crate::day::Day;
 use crate::halogen::{self, Total};
+use crate::limit;
 use crate::longer::{self, Longer, Never, Timed};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step;
@@ -14,7 +16,8 @@ use crate::pool::{self, Pooled, PooledFrom, Repeat};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
 use crate::repeats::Repeats;
-use crate::rules::{self, Edges, LowEdge, RuleBooks};
+pub use crate::rules::JUDGED;
+use crate::rules::{self, Edges, Limit, LowEdge, RuleBook, RuleBooks};
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
 use crate::text_pool::TextId;
@@ -170,9 +173,17 @@ impl GroupAssessed {
     }
 }
 
-/// The elements the judgements look at.
-pub const JUDGED: [Element; 6] =
-    [Element::CD, Element::PB, Element::HG, Element::CR, Element::BR, Element::CL];
+/// A limit of a book that the inspection goes by, judged for one reading.
+#[derive(Clone, Copy, Debug)]
+pub struct LimitAssessed<'a> {
+    /// The book.
+    pub book: &'a RuleBook,
+    /// The row.
+    pub row: &'a Limit,
+    /// What was judged.
+    pub judged: limit::Judged,
+}
+
 const BROMINE: usize = 4;
 const CHLORINE: usize = 5;
 
@@ -194,6 +205,9 @@ pub struct SourceReview<'a> {
     plastic: Option<Matrix>,
     /// Columns of the elements metals are based on.
     bases: Vec<&'a ElementColumn>,
+    /// The books whose limits count.
+    limits: Vec<&'a RuleBook>,
+    placed: Option<Day>,
     repeats: Repeats,
     /// The extra relative uncertainty in hundredths of a percent.
     relative: u32,
@@ -249,6 +263,8 @@ impl<'a> SourceReview<'a> {
                 .filter(|column| matrices.is_base_of_metal(column.element))
                 .collect(),
             matrices,
+            limits: books.in_force(&settings.books).limits,
+            placed: settings.inspection(ActKind::PlacingDate).and_then(Day::parse),
             relative: settings.relative_sigma(),
             repeats: Repeats::find(source, settings.repeats()),
             shown: Vec::new(),
@@ -735,6 +751,36 @@ impl<'a> SourceReview<'a> {
         // The printed part is what is left of the whole once the relative term is out again.
         let counting = whole.without(relative.to_mass_fraction())?;
         Some(Timed { value, counting, constant, deciseconds: self.deciseconds(row)? })
+    }
+
+    /// True where the inspection goes by a book of limits.
+    pub const fn has_limits(&self) -> bool {
+        !self.limits.is_empty()
+    }
+
+    /// Every limit of the books that the inspection goes by, for a reading taken as of this class.
+    ///
+    /// Each repeat of a spot stands for itself here, and one that is over by its own stated sigma stays over.
+    pub fn limits_as(&self, class: MaterialClass, row: usize) -> Vec<LimitAssessed<'a>> {
+        let micrometres = if self.limits.is_empty() { None } else { self.thickness_micrometres(row) };
+        let known = |limit: &Limit, class, stated: bool| -> Vec<Measured> {
+            let places = limit.of.iter().filter_map(|of| JUDGED.iter().position(|judged| judged == of));
+            let one = |at| {
+                let known = self.known(at, class, row, self.depth(class, row, micrometres));
+                if stated { *known.stated() } else { known.measured }
+            };
+            places.map(one).collect()
+        };
+        let rows = self.limits.iter().flat_map(|book| book.limits.iter().map(|row| (*book, row)));
+        let judge = |limit: &Limit, stated| {
+            limit::judge(limit, class, self.placed, &|class| known(limit, class, stated))
+        };
+        rows.map(|(book, row)| {
+            let stated = judge(row, true);
+            let over = stated.judgement.outcome == Outcome::Over;
+            LimitAssessed { book, row, judged: if over { stated } else { judge(row, false) } }
+        })
+        .collect()
     }
 
     /// How long a reading would have to take for an open substance to be decided.

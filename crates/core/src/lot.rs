@@ -37,6 +37,8 @@ codes! {
         OverLimit => "over_limit",
         /// A halogen over the limit of the book the inspection names.
         HalogenOverLimit => "halogen_over_limit",
+        /// Over a limit of a book that the inspection goes by.
+        LimitOver => "limit_over",
         /// Over limit under some classes of an unknown class.
         OverInSomeClasses => "over_in_some_classes",
         /// A substance was not measured.
@@ -51,6 +53,8 @@ codes! {
         Undecided => "undecided",
         /// A halogen open under the book the inspection names.
         HalogenOpen => "halogen_open",
+        /// Open under a limit of a book that the inspection goes by.
+        LimitOpen => "limit_open",
         /// A file of the inspection could not be read, or none of its rows, so something measured may be missing.
         FileNotRead => "file_not_read",
         /// Rows of the source were refused, so something measured may be missing here.
@@ -79,6 +83,10 @@ codes! {
         MultipleNotStated => "multiple_not_stated",
         /// The named halogen book is not loaded.
         HalogenBookNotLoaded => "halogen_book_not_loaded",
+        /// A named rule book is not there, or another stands in for what it holds.
+        BookNotLoaded => "book_not_loaded",
+        /// A named rule book is another file than the one that was named by its digest.
+        BookDiffers => "book_differs",
     }
 }
 
@@ -107,6 +115,8 @@ impl LotReasonCode {
         match self {
             LotReasonCode::OverLimit
             | LotReasonCode::HalogenOverLimit
+            | LotReasonCode::LimitOver
+            | LotReasonCode::LimitOpen
             | LotReasonCode::OverInSomeClasses
             | LotReasonCode::NotMeasured
             | LotReasonCode::NoUncertainty
@@ -330,6 +340,54 @@ impl MaterialTally {
     }
 }
 
+/// How many readings of a material are over or open under one limit.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct LimitTally {
+    /// OL under every class the reading may have.
+    pub firm_over: u64,
+    /// OL under some class only.
+    pub over: u64,
+    /// Neither within nor over, and not left out by the limit.
+    pub open: u64,
+}
+
+impl LimitTally {
+    /// Counts one judgement.
+    pub fn add(&mut self, outcome: Outcome, firm_over: bool) {
+        match outcome {
+            Outcome::Over if firm_over => self.firm_over += 1,
+            Outcome::Over => self.over += 1,
+            outcome if outcome.is_settled() => {}
+            _ => self.open += 1,
+        }
+    }
+
+    /// Counts those of another list of the same limits.
+    pub fn add_all(list: &mut Vec<LimitTally>, others: &[LimitTally]) {
+        list.resize(list.len().max(others.len()), LimitTally::default());
+        for (one, other) in list.iter_mut().zip(others) {
+            one.firm_over += other.firm_over;
+            one.over += other.over;
+            one.open += other.open;
+        }
+    }
+
+    /// What the limits say of a material; `names` are the limits' own, in the order of the tallies.
+    pub fn reasons(list: &[LimitTally], names: &[String], readings: u64, reasons: &mut Reasons) {
+        for (tally, about) in list.iter().zip(names) {
+            for (code, effect, count) in [
+                (LotReasonCode::LimitOver, Disposition::NotAccept, tally.firm_over),
+                (LotReasonCode::LimitOver, Disposition::Hold, tally.over),
+                (LotReasonCode::LimitOpen, Disposition::Hold, tally.open),
+            ] {
+                if count > 0 {
+                    reasons.add(LotReason { code, effect, about: about.clone(), count, of: readings });
+                }
+            }
+        }
+    }
+}
+
 /// Where a substance or halogen stands in the usual order; other names come after.
 fn place_of(about: &str) -> usize {
     let names = Substance::ALL.iter().map(|substance| substance.symbol()).chain(["Cl", "total"]);
@@ -386,6 +444,48 @@ mod tests {
         one.halogen_firm_over[Halogen::Total as usize] = 1;
         assert_eq!(one.reasons(false).close().0, Disposition::Accept);
         assert_eq!(one.reasons(true).close().0, Disposition::NotAccept);
+    }
+
+    #[test]
+    fn a_limit_holds_unless_it_is_over_under_every_class() {
+        let mut list = vec![LimitTally::default(); 2];
+        for (outcome, firm) in [
+            (Outcome::Over, true),
+            (Outcome::Over, true),
+            (Outcome::Over, false),
+            (Outcome::Undecided, false),
+            (Outcome::NotMeasured, false),
+            (Outcome::NotCapable, false),
+            (Outcome::Below, false),
+            (Outcome::NotApplicable, false),
+        ] {
+            list[1].add(outcome, firm);
+        }
+        let one = LimitTally { firm_over: 2, over: 1, open: 3 };
+        assert_eq!(list, [LimitTally::default(), one]);
+        let mut twice = Vec::new();
+        LimitTally::add_all(&mut twice, &list);
+        LimitTally::add_all(&mut twice, &list[..1]);
+        LimitTally::add_all(&mut twice, &list);
+        assert_eq!(twice[1], LimitTally { firm_over: 4, over: 2, open: 6 });
+        let mut reasons = Reasons::default();
+        LimitTally::reasons(&list, &["a: Cd".to_owned(), "a: Pb".to_owned()], 8, &mut reasons);
+        let (disposition, reasons) = reasons.close();
+        assert_eq!(disposition, Disposition::NotAccept);
+        let said: Vec<_> =
+            reasons.iter().map(|r| (r.effect, r.code.code(), r.about.as_str(), r.count, r.of)).collect();
+        assert_eq!(
+            said,
+            [
+                (Disposition::NotAccept, "limit_over", "a: Pb", 2, 8),
+                (Disposition::Hold, "limit_over", "a: Pb", 1, 8),
+                (Disposition::Hold, "limit_open", "a: Pb", 3, 8),
+            ]
+        );
+        let mut open = Reasons::default();
+        let only_open = LimitTally { open: 1, ..LimitTally::default() };
+        LimitTally::reasons(&[only_open], &["a: Cd".to_owned()], 1, &mut open);
+        assert_eq!(open.close().0, Disposition::Hold);
     }
 
     #[test]

@@ -50,6 +50,7 @@ const INSPECTION: &[Key] = &[
     ("repeats", ActKind::Repeats),
     ("uncertainty_holds", ActKind::UncertaintyHolds),
     ("check_samples", ActKind::CheckSamples),
+    ("books", ActKind::Books),
 ];
 
 const SOURCE: Scope = Scope {
@@ -121,7 +122,7 @@ const ROWS: &[Row] = &[Row {
 
 /// Kinds whose value is a list of texts in the file, and texts with `|` between in the act.
 const fn is_list(kind: ActKind) -> bool {
-    matches!(kind, ActKind::CheckSamples | ActKind::BillOfMaterials)
+    matches!(kind, ActKind::CheckSamples | ActKind::BillOfMaterials | ActKind::Books)
 }
 
 struct ActsReader<'r, 't> {
@@ -276,6 +277,9 @@ pub fn settings_text(acts: &[Act]) -> String {
     file.insert("schema".into(), text(SCHEMA));
     if !settings.check_samples.is_empty() {
         file.insert("check_samples".into(), list(&settings.check_samples));
+    }
+    if !settings.books.is_empty() {
+        file.insert("books".into(), list(&settings.books));
     }
     for (kind, target, value) in settings.all() {
         let (table, names): (&str, Vec<(&str, &str)>) = match target {

@@ -84,6 +84,9 @@ pub struct ReadingView {
     /// Halogens with their reasons and the interval of the total.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub halogens: String,
+    /// Limits of the named books with their reasons, and the interval of what was added up.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub limits: Vec<String>,
 }
 
 /// A material or a lot.
@@ -299,7 +302,18 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
             (key, if from == "none" { String::new() } else { format!("{} {from}", or_dash(sigma)) })
         })),
         halogens: grouped(halogens),
+        limits: reading["limits"].as_array().into_iter().flatten().map(limit).collect(),
     }
+}
+
+fn limit(judged: &Value) -> String {
+    let mut said = format!("{} {}: {}", text(&judged["book"]), text(&judged["row"]), outcome(judged));
+    if !judged["low_mg_kg"].is_null() {
+        let [high, sigma, together] =
+            ["high_mg_kg", "sigma_mg_kg", "sigma_if_together_mg_kg"].map(|key| or_dash(&judged[key]));
+        said += &format!(" [{} to {high} ± {sigma}, together {together}]", judged["low_mg_kg"]);
+    }
+    said
 }
 
 const SUBSTANCES: [&str; 5] = ["Cd", "Pb", "Hg", "Cr", "Br"];

@@ -391,7 +391,7 @@ impl Report<'_> {
     }
 
     fn halogens_count(&self) -> bool {
-        self.set(ActKind::HalogenBook).is_some()
+        self.settings.halogen_book(&self.inspection.books).is_some()
     }
 
     fn place(&self, index: usize) -> Option<(&Source, &SourceReview<'_>, usize)> {
@@ -628,14 +628,14 @@ impl Report<'_> {
                     ])) }
                 }
                 p {
-                    @match self.set(ActKind::HalogenBook) {
+                    @match self.settings.halogen_book(books) {
                         Some(book) => (self.words.with("report-halogens_moved", &[("book", book)])),
                         None => (self.say("report-halogens_shown")),
                     }
                 }
                 p { (self.say("report-uncertainty")) }
                 p { (self.say("report-thickness")) }
-                @for book in books.all() {
+                @for book in books.used(&self.settings.books) {
                     h3 { (book.title) }
                     dl class="key" {
                         dt { (self.say("report-book")) } dd { (book.id) }

@@ -45,15 +45,15 @@ pub fn write(
         program: Program { name: PROGRAM.name, version: PROGRAM.version },
         rule_books: inspection
             .books
-            .all()
-            .iter()
+            .used(&settings.books)
+            .into_iter()
             .map(|book| Book { id: &book.id, edition: &book.edition, sha256: &book.sha256 })
             .collect(),
         reviewed_at: settings.inspection(crate::acts::ActKind::ReviewedAt),
         acts: acts(&context),
         totals: totals(inspection, findings).into(),
         sources: (0..inspection.sources.len()).filter_map(|at| source(&context, at)).collect(),
-        rules: working::rules(inspection),
+        rules: working::rules(inspection, &settings),
         readings: Readings(&context),
         repeats: working::repeats(inspection, findings),
         materials: materials(&context, &reviewers),
@@ -474,6 +474,7 @@ impl Serialize for ReadingOut<'_> {
             ),
         )?;
         map.serialize_entry("halogens", &Halogens { assessed: &assessed })?;
+        map.serialize_entry("limits", &working::limits(self.reviewer, assessed.class, self.row))?;
         map.serialize_entry("trust", "none")?;
         map.end()
     }

@@ -5,11 +5,12 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use super::json::MgPerKg;
+use crate::acts::Settings;
 use crate::inspection::{Findings, Inspection, MaterialFinding};
-use crate::judging::{GroupAssessed, JUDGED, PooledElement, SourceReview};
+use crate::judging::{GroupAssessed, JUDGED, LimitAssessed, PooledElement, SourceReview};
 use crate::longer::Effort;
 use crate::material::MaterialClass;
-use crate::outcome::{Judgement, SigmaFrom};
+use crate::outcome::{Judgement, Reason, SigmaFrom};
 use crate::outlook;
 use crate::pool::{self, Repeat, SpotsTest};
 use crate::quantity::{Coverage, MassFraction};
@@ -21,20 +22,21 @@ use crate::substance::{Element, Halogen, Substance};
 #[derive(Serialize)]
 pub(super) struct RuleOut<'a> {
     book: &'a str,
-    about: &'static str,
+    about: &'a str,
     class: Option<&'static str>,
     low_mg_kg: Option<MgPerKg>,
     high_mg_kg: Option<MgPerKg>,
     detection_limit_at_most_mg_kg: Option<MgPerKg>,
     limit_mg_kg: Option<MgPerKg>,
+    operator: Option<&'static str>,
     k: String,
     source: &'a str,
     clause: &'a str,
     confidence: &'a str,
 }
 
-/// Every band and halogen limit in force, in a fixed order.
-pub(super) fn rules(inspection: &Inspection) -> Vec<RuleOut<'_>> {
+/// Every band, halogen limit and named limit in force, in a fixed order.
+pub(super) fn rules<'a>(inspection: &'a Inspection, settings: &Settings) -> Vec<RuleOut<'a>> {
     let mut list = Vec::new();
     if let Some((book, rule)) = inspection.books.screening() {
         for (substance, class, band) in rule.bands() {
@@ -51,10 +53,11 @@ pub(super) fn rules(inspection: &Inspection) -> Vec<RuleOut<'_>> {
                 high_mg_kg: band.edges.and_then(|edges| edges.high).map(MgPerKg),
                 detection_limit_at_most_mg_kg: at_most,
                 limit_mg_kg: None,
+                operator: None,
                 k: rule.sigma_factor.to_string(),
                 source: &band.citation.source,
                 clause: &band.citation.clause,
-                confidence: &book.confidence,
+                confidence: &band.citation.confidence,
             });
         }
     }
@@ -69,14 +72,70 @@ pub(super) fn rules(inspection: &Inspection) -> Vec<RuleOut<'_>> {
                 high_mg_kg: None,
                 detection_limit_at_most_mg_kg: None,
                 limit_mg_kg: Some(MgPerKg(rule.limit(of))),
+                operator: Some(operator(rule.equal_is_within)),
                 k: rule.sigma_factor.to_string(),
                 source: &citation.source,
                 clause: &citation.clause,
-                confidence: &book.confidence,
+                confidence: &citation.confidence,
             });
         }
     }
+    for book in &inspection.books.in_force(&settings.books).limits {
+        list.extend(book.limits.iter().map(|row| RuleOut {
+            book: &book.id,
+            about: &row.id,
+            class: None,
+            low_mg_kg: None,
+            high_mg_kg: None,
+            detection_limit_at_most_mg_kg: None,
+            limit_mg_kg: Some(MgPerKg(row.limit)),
+            operator: Some(operator(row.equal_is_within)),
+            k: row.sigma_factor.to_string(),
+            source: &row.citation.source,
+            clause: &row.citation.clause,
+            confidence: &row.citation.confidence,
+        }));
+    }
     list
+}
+
+/// An operator as rule books write it.
+const fn operator(equal_is_within: bool) -> &'static str {
+    if equal_is_within { "at most" } else { "below" }
+}
+
+/// One limit of a named book, judged for a reading.
+#[derive(Serialize)]
+pub(super) struct LimitOut<'a> {
+    book: &'a str,
+    row: &'a str,
+    outcome: &'static str,
+    reason: Option<&'static str>,
+    sigma_from: &'static str,
+    low_mg_kg: Option<MgPerKg>,
+    high_mg_kg: Option<MgPerKg>,
+    sigma_mg_kg: Option<MgPerKg>,
+    sigma_if_together_mg_kg: Option<MgPerKg>,
+}
+
+/// The limits of the named books for one reading.
+pub(super) fn limits<'a>(reviewer: &SourceReview<'a>, class: MaterialClass, row: usize) -> Vec<LimitOut<'a>> {
+    let one = |assessed: &LimitAssessed<'a>| {
+        let judgement = assessed.judged.judgement;
+        let sum = assessed.judged.sum;
+        LimitOut {
+            book: &assessed.book.id,
+            row: &assessed.row.id,
+            outcome: judgement.outcome.code(),
+            reason: judgement.reason.map(Reason::code),
+            sigma_from: judgement.used.from.code(),
+            low_mg_kg: sum.map(|sum| MgPerKg(sum.low)),
+            high_mg_kg: sum.and_then(|sum| sum.high).map(MgPerKg),
+            sigma_mg_kg: sum.map(|sum| MgPerKg(sum.high_sigma.to_mass_fraction())),
+            sigma_if_together_mg_kg: sum.map(|sum| MgPerKg(sum.high_sigma_if_together)),
+        }
+    };
+    reviewer.limits_as(class, row).iter().map(one).collect()
 }
 
 /// The place in [`rules`] of the band a reading was judged by; `None` for an unknown class and a layer.

@@ -44,6 +44,13 @@ pub struct InForce<'a> {
     pub differing: Vec<String>,
 }
 
+impl InForce<'_> {
+    /// The names of all limits, book after book, row after row: `book: row`.
+    pub fn limit_names(&self) -> impl Iterator<Item = String> {
+        self.limits.iter().flat_map(|book| book.limits.iter().map(|row| format!("{}: {}", book.id, row.id)))
+    }
+}
+
 /// The rule books of an inspection: one set of bands, any number of halogen books.
 #[derive(Clone, Debug)]
 pub struct RuleBooks {
@@ -77,6 +84,17 @@ impl RuleBooks {
     /// All books, the screening book first.
     pub fn all(&self) -> &[RuleBook] {
         &self.books
+    }
+
+    /// All books of an inspection: these, and those it names beside them.
+    pub fn used(&self, names: &[String]) -> Vec<&RuleBook> {
+        let mut used: Vec<&RuleBook> = self.books.iter().collect();
+        for book in self.in_force(names).limits {
+            if used.iter().all(|other| other.id != book.id) {
+                used.push(book);
+            }
+        }
+        used
     }
 
     /// The screening bands in force: those added last.
