@@ -7,13 +7,16 @@ use jsonschema::Validator;
 use plumbline_core::acts::ActKind;
 use plumbline_core::column::{ColumnRole, Confidence};
 use plumbline_core::conformity::Statement;
+use plumbline_core::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
 use plumbline_core::judging::PooledHow;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
 use plumbline_core::outcome::{Outcome, Reason, SigmaFrom};
 use plumbline_core::reading::{CellState, EncodingKnownBy, Evidence, Identity, Layout, NoticeCode, SetAside};
-use plumbline_core::report::{csv, phrases};
-use plumbline_core::rules::{HALOGENS_2003, ProblemCode, RuleBook, SCREENING_2013};
+use plumbline_core::report::{csv, exemptions, phrases};
+use plumbline_core::rules::{
+    CR6_AREA_2015, EXEMPTIONS_2025, HALOGENS_2003, ProblemCode, RuleBook, SCREENING_2013,
+};
 use plumbline_core::settings_file::parse_settings;
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
@@ -61,6 +64,21 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
         ("notice", Some("notice"), set(NoticeCode::ALL.iter().map(|code| code.code()))),
         ("problem", Some("problem"), set(ProblemCode::ALL.iter().map(|code| code.code()))),
         ("act kinds", Some("act_kind"), set(ActKind::ALL.iter().map(|code| code.code()))),
+        (
+            "claim state",
+            Some("claim_state"),
+            set(Verdict::CODES.into_iter().chain([exemptions::state(None)])),
+        ),
+        ("claim number", Some("claim_number"), set(Number::ALL.iter().map(|code| code.code()))),
+        ("claim question", Some("claim_question"), set(Question::ALL.iter().map(|code| code.code()))),
+        ("claim refusal", Some("claim_refusal"), set(Refusal::ALL.iter().map(|code| code.code()))),
+        ("group", Some("group"), set(Group::ALL.iter().map(|code| code.code()))),
+        (
+            "renewal",
+            Some("renewal"),
+            set(RenewalState::ALL.iter().map(|code| code.code()).chain(["unknown"])),
+        ),
+        ("Cr(VI) by area", Some("cr6_result"), set(AreaResult::ALL.iter().map(|code| code.code()))),
         // The command line's own tests show each of them.
         ("exit status", None, set(["0", "1", "2", "64", "74"])),
     ]
@@ -287,6 +305,11 @@ fn the_keys_of_the_file_come_in_the_contracts_order() {
         ("### A material, a part, a lot", "/$defs/part/properties"),
         ("### A material, a part, a lot", "/$defs/lot/properties"),
         ("### A material, a part, a lot", "/$defs/reason_entry/properties"),
+        ("### Exemptions", "/$defs/claim/properties"),
+        ("### Exemptions", "/$defs/candidate/properties"),
+        ("### Exemptions", "/$defs/exemption/properties"),
+        ("### Exemptions", "/$defs/expiry/properties"),
+        ("### Exemptions", "/$defs/cr6_area/properties"),
     ] {
         let said = quoted(section(&text, heading));
         let schema = schema();
@@ -330,6 +353,9 @@ fn the_settings_file_has_the_keys_of_the_contract() {
         ("`[[part]]`", "[[part]]\npart = \"a\"\nodd = 1\n"),
         ("`[[material]]`", "[[material]]\nmaterial = \"a\"\nodd = 1\n"),
         ("`[[site_sigma]]`", "[[site_sigma]]\nodd = 1\n"),
+        ("`[[claim]]`", "[[claim]]\nodd = 1\n"),
+        ("`[[renewal]]`", "[[renewal]]\nodd = 1\n"),
+        ("`[[cr6_area]]`", "[[cr6_area]]\nodd = 1\n"),
     ] {
         let problems = parse_settings(&format!("{head}{extra}"), "s").expect_err("an odd key");
         let odd = problems.iter().find(|one| one.code == ProblemCode::UnknownKey).expect("its problem");
@@ -348,6 +374,8 @@ fn the_rule_book_file_has_the_keys_of_the_contract() {
         ("`[[route]]`", SCREENING_2013, "[[route]]\n"),
         ("`[halogens]`", HALOGENS_2003, "[halogens]\n"),
         ("`[[halogens.limit]]`", HALOGENS_2003, "[[halogens.limit]]\n"),
+        ("`[[exemption]]`", EXEMPTIONS_2025, "[[exemption]]\n"),
+        ("`[cr6_area]`", CR6_AREA_2015, "[cr6_area]\n"),
     ] {
         assert!(book.contains(after), "{after}");
         let odd = book.replacen(after, &format!("{after}odd = 1\n"), 1);

@@ -5,6 +5,7 @@
 use crate::column::ColumnRole;
 use crate::date_order::DateOrder;
 use crate::day::Day;
+use crate::exempt::{AreaSaid, Categories, Claim, Mouthing, Renewal};
 use crate::id_template::IdTemplate;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
@@ -77,6 +78,14 @@ codes! {
         Repeats => "repeats",
         /// What the uncertainties hold: repeatability only, or all there is.
         UncertaintyHolds => "uncertainty_holds",
+        /// A claim that an exemption covers a material or part.
+        Claim => "claim",
+        /// Where the renewal of an exemption stands.
+        Renewal => "renewal",
+        /// Whether a child could mouth a part, for the exemptions that ask.
+        Mouthing => "mouthing",
+        /// A laboratory's result for hexavalent chromium by area.
+        Cr6Area => "cr6_area",
         /// Takes back an earlier act (or an earlier undo).
         Undo => "undo",
     }
@@ -268,15 +277,20 @@ impl Settings {
                 ActKind::CheckSamples => settings.check_samples = split_escaped(&act.value),
                 ActKind::Books => settings.books = split_escaped(&act.value),
                 _ => {
-                    // Each column of a header has a role of its own.
-                    let column = |value: &str| match act.kind {
-                        ActKind::ColumnRole => value.split('|').next().map(str::to_owned),
-                        _ => None,
-                    };
-                    let about = column(&act.value);
+                    let about = about_of(act.kind, &act.value);
                     settings.scoped.retain(|(kind, target, value)| {
-                        !(*kind == act.kind && *target == act.target && column(value) == about)
+                        !(*kind == act.kind && *target == act.target && about_of(*kind, value) == about)
                     });
+                    if act.kind == ActKind::Claim
+                        && let Ok(mut claim) = Claim::parse(&act.value)
+                    {
+                        // Who did it is known better than what a file says of it.
+                        if !act.by.is_empty() {
+                            claim.by.clone_from(&act.by);
+                        }
+                        settings.scoped.push((act.kind, act.target.clone(), claim.to_text()));
+                        continue;
+                    }
                     settings.scoped.push((act.kind, act.target.clone(), act.value.clone()));
                 }
             }
@@ -441,9 +455,60 @@ impl Settings {
         self.exact(ActKind::BillOfMaterials, &Target::Part(part.to_owned())).map(split_escaped)
     }
 
+    /// The product's category.
+    pub fn category(&self) -> Option<Categories> {
+        self.inspection(ActKind::Category).and_then(Categories::from_code)
+    }
+
+    /// The day of placing on the market.
+    pub fn placed(&self) -> Option<Day> {
+        self.inspection(ActKind::PlacingDate).and_then(Day::parse)
+    }
+
+    /// Whether a child could mouth a part: the part's own answer, else that for everything.
+    pub fn mouthing(&self, part: &str) -> Option<Mouthing> {
+        self.exact(ActKind::Mouthing, &Target::Part(part.to_owned()))
+            .or_else(|| self.inspection(ActKind::Mouthing))
+            .and_then(Mouthing::from_code)
+    }
+
+    /// What is said of the renewals of entries.
+    pub fn renewals(&self) -> Vec<Renewal> {
+        self.of_kind(ActKind::Renewal).filter_map(|(_, value)| Renewal::parse(value).ok()).collect()
+    }
+
+    /// Every claim with what it is made for.
+    pub fn claims(&self) -> Vec<(&Target, Claim)> {
+        let claims = self.of_kind(ActKind::Claim);
+        claims.filter_map(|(target, value)| Some((target, Claim::parse(value).ok()?))).collect()
+    }
+
+    /// Every result for hexavalent chromium by area with the material it was found on.
+    pub fn cr6_areas(&self) -> Vec<(&Target, AreaSaid)> {
+        let areas = self.of_kind(ActKind::Cr6Area);
+        areas.filter_map(|(target, value)| Some((target, AreaSaid::parse(value).ok()?))).collect()
+    }
+
+    fn of_kind(&self, wanted: ActKind) -> impl Iterator<Item = (&Target, &str)> {
+        self.all().filter(move |(kind, _, _)| *kind == wanted).map(|(_, target, value)| (target, value))
+    }
+
     /// Every setting with its target and value, in the order of the acts.
     pub fn all(&self) -> impl Iterator<Item = (ActKind, &Target, &str)> {
         self.scoped.iter().map(|(kind, target, value)| (*kind, target, value.as_str()))
+    }
+}
+
+/// What a value is about where one target may have several of a kind: each column of a header has a role of its own, a
+/// material a claim for each entry and substance, an inspection a renewal for each entry.
+fn about_of(kind: ActKind, value: &str) -> Option<String> {
+    match kind {
+        ActKind::ColumnRole => value.split('|').next().map(str::to_owned),
+        ActKind::Claim => {
+            Claim::parse(value).ok().map(|claim| format!("{} {}", claim.substance.symbol(), claim.entry))
+        }
+        ActKind::Renewal => Renewal::parse(value).ok().map(|renewal| renewal.entry),
+        _ => None,
     }
 }
 
@@ -556,10 +621,11 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
             Ok(1..=1_000_000_000) => Ok(()),
             _ => Err(ProblemCode::OutOfRange),
         },
-        ActKind::Category => match value.parse::<u8>() {
-            Ok(1..=11) => Ok(()),
-            _ => Err(ProblemCode::OutOfRange),
-        },
+        ActKind::Category => Categories::from_code(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
+        ActKind::Claim => Claim::parse(value).map(|_| ()),
+        ActKind::Renewal => Renewal::parse(value).map(|_| ()),
+        ActKind::Mouthing => Mouthing::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
+        ActKind::Cr6Area => AreaSaid::parse(value).map(|_| ()),
         ActKind::PlacingDate => Day::parse(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
         ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
@@ -598,6 +664,81 @@ mod tests {
         assert_eq!(Settings::from_acts(&acts).class_of_source("x"), None);
         acts.push(act(ActKind::Undo, "2"));
         assert_eq!(Settings::from_acts(&acts).class_of_source("x"), Some(MaterialClass::Polymer));
+    }
+
+    #[test]
+    fn a_material_has_a_claim_for_each_entry_and_substance() {
+        let act = |kind, value: &str, by: &str| Act {
+            kind,
+            target: Target::Material("P-1".into(), "body".into()),
+            value: value.into(),
+            by: by.into(),
+            at: String::new(),
+            note: String::new(),
+        };
+        let claim = |value, by| act(ActKind::Claim, value, by);
+        let acts = [
+            claim("entry=6(c);substance=Pb;evidence=old", ""),
+            claim("entry=6(b);substance=Pb", ""),
+            claim("entry=6(c);substance=Cd", ""),
+            claim("entry=6(c);substance=Pb;evidence=new;by=EF;second=AB", "CD"),
+            act(ActKind::Renewal, "entry=6(c);state=pending", ""),
+            act(ActKind::Renewal, "entry=7(a);state=refused", ""),
+            act(ActKind::Renewal, "entry=6(c);state=not_filed", ""),
+        ];
+        let settings = Settings::from_acts(&acts);
+        let claims: Vec<_> = settings.claims().into_iter().map(|(_, claim)| claim).collect();
+        let said: Vec<_> =
+            claims.iter().map(|one| format!("{} {}", one.entry, one.substance.symbol())).collect();
+        assert_eq!(said, ["6(b) Pb", "6(c) Cd", "6(c) Pb"]);
+        assert_eq!((claims[2].evidence.as_str(), claims[2].by.as_str()), ("new", "CD"));
+        assert_eq!((claims[0].by.as_str(), claims[2].second.as_str()), ("", "AB"));
+        let states: Vec<_> =
+            settings.renewals().iter().map(|one| (one.entry.clone(), one.state.code())).collect();
+        assert_eq!(states, [("7(a)".to_owned(), "refused"), ("6(c)".to_owned(), "not_filed")]);
+    }
+
+    #[test]
+    fn a_parts_own_answer_stands_above_the_one_for_everything() {
+        let act = |kind, target, value: &str| Act {
+            kind,
+            target,
+            value: value.into(),
+            by: String::new(),
+            at: String::new(),
+            note: String::new(),
+        };
+        let part = || Target::Part("P-1".into());
+        let acts = [
+            act(ActKind::Mouthing, Target::Inspection, "cannot"),
+            act(ActKind::Mouthing, part(), "can"),
+            act(ActKind::Category, Target::Inspection, "9i"),
+            act(ActKind::PlacingDate, Target::Inspection, "2026-12-01"),
+            act(ActKind::Cr6Area, part(), "area=0.08 ug/cm2"),
+        ];
+        let settings = Settings::from_acts(&acts);
+        assert_eq!(settings.mouthing("P-1"), Some(Mouthing::Can));
+        assert_eq!(settings.mouthing("P-2"), Some(Mouthing::Cannot));
+        assert_eq!(settings.category(), Categories::from_code("9i"));
+        assert_eq!(settings.placed(), Day::new(2026, 12, 1));
+        assert_eq!(settings.cr6_areas().len(), 1);
+        let none = Settings::from_acts(&[]);
+        assert!(none.mouthing("P-1").is_none() && none.category().is_none() && none.placed().is_none());
+        assert!(none.claims().is_empty() && none.cr6_areas().is_empty() && none.renewals().is_empty());
+    }
+
+    #[test]
+    fn what_is_said_of_exemptions_is_checked_before_it_is_recorded() {
+        for (kind, good, bad) in [
+            (ActKind::Category, "8ivd", "12"),
+            (ActKind::Claim, "entry=6(c);substance=Pb", "entry=6(c)"),
+            (ActKind::Renewal, "entry=6(c);state=refused", "entry=6(c);state=lost"),
+            (ActKind::Mouthing, "release_shown", "perhaps"),
+            (ActKind::Cr6Area, "area=0.08 ug/cm2", "area=0.08 mg/kg"),
+            (ActKind::PlacingDate, "2026-12-01", "2026-12-32"),
+        ] {
+            assert!(check_value(kind, good).is_ok() && check_value(kind, bad).is_err(), "{}", kind.code());
+        }
     }
 
     #[test]

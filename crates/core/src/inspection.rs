@@ -1,15 +1,19 @@
 //! The whole state of an inspection, and the whole program: [`review`].
 
+use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
+use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
+use crate::composition::CompositionReview;
+use crate::exempt::{Group, Seen};
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
 use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
-use crate::reading::{Identity, NoticeCode, Source};
+use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
-use crate::substance::Halogen;
+use crate::substance::{Halogen, Substance};
 use crate::text_pool::TextId;
 
 /// Sources, rule books and acts: everything a review rests on.
@@ -90,6 +94,8 @@ pub struct MaterialFinding {
     pub readings: Vec<u32>,
     /// What they add up to.
     pub tally: MaterialTally,
+    /// What is claimed of it, and what may be.
+    pub claims: MaterialClaims,
     /// The disposition.
     pub disposition: Disposition,
     /// Why, worst first.
@@ -156,6 +162,8 @@ pub struct Findings {
     pub parts: Vec<PartFinding>,
     /// The lots, sorted by supplier, lot and source.
     pub lots: Vec<LotFinding>,
+    /// What falls out of conformity, and when.
+    pub expiries: Vec<Expiry>,
 }
 
 impl Findings {
@@ -251,6 +259,7 @@ struct Gathered {
     tally: MaterialTally,
     /// Per limit of the books in force.
     limits: Vec<LimitTally>,
+    claims: MaterialClaims,
     classes: Vec<MaterialClass>,
     units: BTreeSet<String>,
     without_unit: u64,
@@ -366,10 +375,19 @@ pub fn review(inspection: &Inspection) -> Findings {
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
+    let said = Claims::new(&settings, &inspection.books);
+    let compositions: Vec<OnceCell<CompositionReview<'_>>> =
+        inspection.sources.iter().map(|_| OnceCell::new()).collect();
     for (key, mut group) in gathered {
         if group.classes.len() > 1 {
             group.contest(&findings, &reviewers);
         }
+        group.claim(&said, &key, |reading| {
+            let (index, row) = findings.place(reading as usize)?;
+            let (source, composition) = (inspection.sources.get(index)?, compositions.get(index)?);
+            let composition = composition.get_or_init(|| CompositionReview::new(&source.readings));
+            Some(Place { index, source, reviewer: reviewers.get(index)?, composition, row })
+        });
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
@@ -395,7 +413,38 @@ pub fn review(inspection: &Inspection) -> Findings {
             lot,
         );
     }
+    findings.expiries = claims::expiries(
+        &settings,
+        &inspection.books,
+        findings.materials.iter().map(|material| &material.claims),
+    );
     findings
+}
+
+/// One reading of a material with all that is known of it.
+#[derive(Clone, Copy)]
+struct Place<'r> {
+    index: usize,
+    source: &'r Source,
+    reviewer: &'r SourceReview<'r>,
+    composition: &'r CompositionReview<'r>,
+    row: usize,
+}
+
+impl Place<'_> {
+    /// What the reading shows the material to be, and whether it surely does.
+    fn group(&self) -> (Option<Group>, bool) {
+        let word = self.source.readings.identity(Identity::Class, self.row).unwrap_or("");
+        if let Some(group) = claims::group_of_word(word) {
+            return (Some(group), true);
+        }
+        let sigma = |element, cell: &Cell| self.reviewer.printed_sigma(element, cell, self.row);
+        let found = self.composition.describe(self.row, false, sigma).and_then(|described| described.group);
+        (
+            found.and_then(|found| Group::from_code(found.group.code())),
+            found.is_some_and(|found| found.surely),
+        )
+    }
 }
 
 impl Gathered {
@@ -451,6 +500,75 @@ impl Gathered {
         for (tally, one) in self.limits.iter_mut().zip(&judged) {
             tally.add(one.judged.judgement.outcome, one.judged.firm_over);
         }
+    }
+
+    /// The class its readings agree on; unknown where they differ.
+    fn class(&self) -> MaterialClass {
+        match self.classes[..] {
+            [class] => class,
+            _ => MaterialClass::Unknown,
+        }
+    }
+
+    /// Judges what is claimed of the material by its measurements that are over limit or undecided.
+    fn claim<'r>(
+        &mut self,
+        said: &Claims<'_>,
+        (_, part, name, _): &MaterialKey,
+        at: impl Fn(u32) -> Option<Place<'r>>,
+    ) {
+        if !said.concern(&self.tally) {
+            return;
+        }
+        let places: Vec<_> = self.readings.iter().filter_map(|reading| at(*reading)).collect();
+        let class = self.class();
+        let (mut groups, mut perhaps) = (Vec::new(), Vec::new());
+        for place in &places {
+            let (group, surely) = place.group();
+            let list = if surely { &mut groups } else { &mut perhaps };
+            if let Some(group) = group.filter(|group| !list.contains(group)) {
+                list.push(group);
+            }
+        }
+        let together: BTreeMap<(usize, usize), GroupAssessed> = places
+            .iter()
+            .filter_map(|place| Some(((place.index, place.reviewer.repeats().group_of(place.row)?), place)))
+            .collect::<BTreeMap<_, _>>()
+            .into_iter()
+            .map(|((source, group), place)| {
+                (
+                    (source, group),
+                    place.reviewer.assess_group(group, class, place.reviewer.class(place.row).1),
+                )
+            })
+            .collect();
+        let looks = |substance: Substance| {
+            let at = substance as usize;
+            let look = |&Place { index, reviewer, row, .. }: &Place<'_>| {
+                // Repeats of a spot that are judged together are one measurement, as they are for the outcome.
+                let pooled = reviewer.repeats().group_of(row).and_then(|group| together.get(&(index, group)));
+                let pooled = pooled.filter(|pooled| pooled.substances.get(at).copied().unwrap_or(false));
+                let own = pooled.is_none().then(|| reviewer.assess_as(class, reviewer.class(row).1, row));
+                let judged = own.as_ref().or(pooled.map(|pooled| &pooled.together))?.substances.get(at)?;
+                if !matches!(judged.outcome, Outcome::Over | Outcome::Undecided) {
+                    return None;
+                }
+                let cell = match pooled {
+                    Some(pooled) => pooled.elements.get(at).and_then(|one| one.judged).map(|(cell, _)| cell),
+                    None => Some(reviewer.cell(at, row)),
+                };
+                let number = cell.filter(|cell| cell.state == CellState::Number);
+                Some(Look { value: number.map(|cell| cell.value), sigma: judged.used.sigma })
+            };
+            places.iter().filter_map(look).collect()
+        };
+        let material = Material {
+            part: part.as_deref().unwrap_or(""),
+            name: name.as_deref().unwrap_or(""),
+            seen: Seen { class, groups: &groups, perhaps: &perhaps },
+            tally: &self.tally,
+        };
+        self.claims = said.judge(material, &looks);
     }
 
     fn merge(&mut self, other: Gathered) {
@@ -553,13 +671,10 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     let (mut fewest_units, mut without_unit) = (u64::MAX, 0);
     let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
     for ((_, part, name, _), mut group) in gathered.materials {
-        let class = match group.classes[..] {
-            [class] => class,
-            _ => MaterialClass::Unknown,
-        };
+        let class = group.class();
         let mut reasons = group.tally.reasons(lot.halogens_count);
         LimitTally::reasons(&group.limits, lot.limits, group.tally.readings, &mut reasons);
-        let (disposition, reasons) = reasons.close();
+        let (disposition, reasons) = group.claims.apply(&group.tally, reasons).close();
         readings += group.tally.readings;
         materials += 1;
         fewest_units = fewest_units.min(group.units.len() as u64);
@@ -576,6 +691,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             class,
             readings: group.readings,
             tally: group.tally,
+            claims: group.claims,
             disposition,
             reasons,
         });

@@ -283,7 +283,8 @@ impl<'a> SourceReview<'a> {
         &self.repeats
     }
 
-    fn cell(&self, at: usize, row: usize) -> Cell {
+    /// The cell of a judged element.
+    pub fn cell(&self, at: usize, row: usize) -> Cell {
         self.columns.get(at).copied().flatten().map_or(Cell::NO_COLUMN, |column| column.cell(row))
     }
 

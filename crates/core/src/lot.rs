@@ -55,6 +55,26 @@ codes! {
         HalogenOpen => "halogen_open",
         /// Open under a limit of a book that the inspection goes by.
         LimitOpen => "limit_open",
+        /// A reading lies beyond the number of the exemption that is claimed.
+        ClaimExceeded => "claim_exceeded",
+        /// The exemption that is claimed is past its day.
+        ClaimExpired => "claim_expired",
+        /// The exemption that is claimed does not cover this.
+        ClaimNotCovered => "claim_not_covered",
+        /// Hexavalent chromium is present in the coating, by area.
+        Cr6Present => "cr6_present",
+        /// The result by area is neither negative nor positive.
+        Cr6Inconclusive => "cr6_inconclusive",
+        /// A claimed exemption covers what is over limit or undecided; printed.
+        ClaimCovers => "claim_covers",
+        /// A negative result by area settles the chromium; printed.
+        Cr6Negative => "cr6_negative",
+        /// A claimed exemption may cover this once something is answered.
+        ClaimOpen => "claim_open",
+        /// A negative result by area without its laboratory and report.
+        Cr6NoReport => "cr6_no_report",
+        /// A result by area for a material that is no metal; printed.
+        Cr6OtherClass => "cr6_other_class",
         /// A file of the inspection could not be read, or none of its rows, so something measured may be missing.
         FileNotRead => "file_not_read",
         /// Rows of the source were refused, so something measured may be missing here.
@@ -123,7 +143,14 @@ impl LotReasonCode {
             | LotReasonCode::DetectionTooHigh
             | LotReasonCode::NotCapable
             | LotReasonCode::Undecided
-            | LotReasonCode::HalogenOpen => ReasonKind::Outcome,
+            | LotReasonCode::HalogenOpen
+            | LotReasonCode::ClaimExceeded
+            | LotReasonCode::ClaimExpired
+            | LotReasonCode::ClaimNotCovered
+            | LotReasonCode::Cr6Present
+            | LotReasonCode::Cr6Inconclusive
+            | LotReasonCode::ClaimCovers
+            | LotReasonCode::Cr6Negative => ReasonKind::Outcome,
             _ => ReasonKind::Evidence,
         }
     }
@@ -185,6 +212,18 @@ impl Reasons {
             known.of += reason.of;
         } else {
             self.list.push(reason);
+        }
+    }
+
+    /// Takes away the reasons of these codes about one thing.
+    pub fn remove(&mut self, codes: &[LotReasonCode], about: &str) {
+        self.list.retain(|reason| !(codes.contains(&reason.code) && reason.about == about));
+    }
+
+    /// Lets the reasons of a code about one thing hold and no more.
+    pub fn only_hold(&mut self, code: LotReasonCode, about: &str) {
+        for reason in self.list.iter_mut().filter(|reason| reason.code == code && reason.about == about) {
+            reason.effect = reason.effect.min(Disposition::Hold);
         }
     }
 
@@ -390,6 +429,8 @@ impl LimitTally {
 
 /// Where a substance or halogen stands in the usual order; other names come after.
 fn place_of(about: &str) -> usize {
+    // A claim is about a substance first, then its entry.
+    let about = about.split_once(' ').map_or(about, |(first, _)| first);
     let names = Substance::ALL.iter().map(|substance| substance.symbol()).chain(["Cl", "total"]);
     names.into_iter().position(|name| name == about).unwrap_or(usize::MAX)
 }
@@ -486,6 +527,33 @@ mod tests {
         let only_open = LimitTally { open: 1, ..LimitTally::default() };
         LimitTally::reasons(&[only_open], &["a: Cd".to_owned()], 1, &mut open);
         assert_eq!(open.close().0, Disposition::Hold);
+    }
+
+    #[test]
+    fn reasons_are_taken_away_or_softened_by_code_and_by_what_they_are_about() {
+        let all = || {
+            let mut reasons = tally(Substance::Cd, Outcome::Over, true).reasons(false);
+            reasons.add_all(&tally(Substance::Pb, Outcome::Over, true).reasons(false).list);
+            reasons.add_all(&tally(Substance::Pb, Outcome::Undecided, false).reasons(false).list);
+            reasons
+        };
+        let say = |reasons: &Reasons| {
+            let one = |reason: &LotReason| {
+                format!("{} {} {}", reason.effect.code(), reason.code.code(), reason.about)
+            };
+            reasons.list.iter().map(one).collect::<Vec<_>>()
+        };
+        let mut fewer = all();
+        fewer.remove(&[LotReasonCode::OverLimit], "Pb");
+        assert_eq!(say(&fewer), ["not_accept over_limit Cd", "hold undecided Pb"]);
+        let mut softer = all();
+        softer.only_hold(LotReasonCode::OverLimit, "Pb");
+        assert_eq!(say(&softer), ["not_accept over_limit Cd", "hold over_limit Pb", "hold undecided Pb"]);
+        let mut printed = Reasons::default();
+        let code = LotReasonCode::OverLimit;
+        printed.add(LotReason { code, effect: Disposition::Accept, about: "Pb".into(), count: 1, of: 1 });
+        printed.only_hold(code, "Pb");
+        assert_eq!(say(&printed), ["accept over_limit Pb"]);
     }
 
     #[test]

@@ -5,6 +5,7 @@
 
 use crate::acts::{Act, ActKind, Settings, Target, check_value, escape, split_escaped};
 use crate::data_file::{self, DataTable, Problem, ProblemCode, Reader};
+use crate::exempt;
 use crate::reading::Source;
 
 /// The schema name a settings file must carry.
@@ -44,6 +45,7 @@ const INSPECTION: &[Key] = &[
     ("thickness_mm", ActKind::ThicknessMm),
     ("category", ActKind::Category),
     ("placing_date", ActKind::PlacingDate),
+    ("mouthing", ActKind::Mouthing),
     ("lot_size", ActKind::LotSize),
     ("units_to_take", ActKind::UnitsToTake),
     ("relative_sigma", ActKind::RelativeSigma),
@@ -98,6 +100,7 @@ const PART: Scope = Scope {
         ("materials", ActKind::BillOfMaterials),
         ("class", ActKind::Class),
         ("thickness_mm", ActKind::ThicknessMm),
+        ("mouthing", ActKind::Mouthing),
     ],
 };
 
@@ -111,14 +114,44 @@ const MATERIAL: Scope = Scope {
 struct Row {
     table: &'static str,
     kind: ActKind,
+    /// True where it speaks of a `material` of a `part`, or of a whole part where no material is named.
+    of_material: bool,
     fields: &'static [(&'static str, bool)],
 }
 
-const ROWS: &[Row] = &[Row {
-    table: "site_sigma",
-    kind: ActKind::SiteSigma,
-    fields: &[("element", true), ("class", true), ("s", true), ("seconds", false), ("constant", false)],
-}];
+const ROWS: &[Row] = &[
+    Row {
+        table: "site_sigma",
+        kind: ActKind::SiteSigma,
+        of_material: false,
+        fields: &[("element", true), ("class", true), ("s", true), ("seconds", false), ("constant", false)],
+    },
+    Row {
+        table: "claim",
+        kind: ActKind::Claim,
+        of_material: true,
+        fields: &[
+            ("entry", true),
+            ("substance", true),
+            ("group", false),
+            ("evidence", false),
+            ("by", false),
+            ("second", false),
+        ],
+    },
+    Row {
+        table: "renewal",
+        kind: ActKind::Renewal,
+        of_material: false,
+        fields: &[("entry", true), ("state", true), ("source", false), ("date", false)],
+    },
+    Row {
+        table: "cr6_area",
+        kind: ActKind::Cr6Area,
+        of_material: true,
+        fields: &[("area", true), ("laboratory", false), ("report", false)],
+    },
+];
 
 /// Kinds whose value is a list of texts in the file, and texts with `|` between in the act.
 const fn is_list(kind: ActKind) -> bool {
@@ -213,7 +246,9 @@ impl ActsReader<'_, '_> {
     }
 
     fn row(&mut self, row: &Row, table: DataTable<'_>) {
-        let known: Vec<&str> = row.fields.iter().map(|(name, _)| *name).collect();
+        let names: &[&str] = if row.of_material { &["part", "material"] } else { &[] };
+        let known: Vec<&str> =
+            names.iter().copied().chain(row.fields.iter().map(|(name, _)| *name)).collect();
         self.reader.only(table, &known);
         let (mut value, mut at) = (Vec::new(), table.at);
         for &(field, needed) in row.fields {
@@ -224,11 +259,24 @@ impl ActsReader<'_, '_> {
                 if value.is_empty() {
                     at = text.at;
                 }
-                value.push(format!("{field}={}", text.get()));
+                value.push((field, text.text.into_owned()));
             }
         }
+        let named = |reader: &mut Reader<'_>, name| {
+            reader.optional_text(table, name).map(|text| text.text.into_owned())
+        };
+        let target = if row.of_material {
+            let part = named(self.reader, "part").unwrap_or_default();
+            match named(self.reader, "material") {
+                Some(material) => Target::Material(part, material),
+                None => Target::Part(part),
+            }
+        } else {
+            Target::Inspection
+        };
         if row.fields.iter().all(|&(field, needed)| !needed || table.has(field)) {
-            self.add(row.kind, &Target::Inspection, value.join(";"), at);
+            let value: Vec<_> = value.iter().map(|(field, text)| (*field, text.as_str())).collect();
+            self.add(row.kind, &target, exempt::join(&value), at);
         }
     }
 }
@@ -282,6 +330,24 @@ pub fn settings_text(acts: &[Act]) -> String {
         file.insert("books".into(), list(&settings.books));
     }
     for (kind, target, value) in settings.all() {
+        if let Some(row) = ROWS.iter().find(|row| row.kind == kind) {
+            let mut entry = toml::Table::new();
+            match target {
+                Target::Part(part) => {
+                    entry.insert("part".into(), text(part));
+                }
+                Target::Material(part, material) => {
+                    entry.insert("part".into(), text(part));
+                    entry.insert("material".into(), text(material));
+                }
+                _ => {}
+            }
+            for (field, said) in exempt::split(value) {
+                entry.insert(field, text(&said));
+            }
+            push_row(&mut file, row.table, entry);
+            continue;
+        }
         let (table, names): (&str, Vec<(&str, &str)>) = match target {
             Target::Inspection => {
                 file.insert(kind.code().into(), text(value));

@@ -83,6 +83,7 @@ impl Words {
 mod tests {
     use super::*;
     use crate::acts::ActKind;
+    use crate::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
     use crate::lot::{Disposition, LotReasonCode};
     use crate::material::{ClassFrom, MaterialClass};
     use crate::outcome::{Outcome, Reason, SigmaFrom};
@@ -116,8 +117,11 @@ mod tests {
         for code in LotReasonCode::ALL {
             wanted.push(format!("lot-reason-{}", code.code()));
             wanted.push(format!("lot-reason-{}.remedy", code.code()));
-            if code.kind() == crate::lot::ReasonKind::Evidence {
-                wanted.push(format!("evidence-short-{}", code.code()));
+            match code.kind() {
+                crate::lot::ReasonKind::Evidence => {
+                    wanted.push(format!("evidence-short-{}", code.code()));
+                }
+                crate::lot::ReasonKind::Outcome => wanted.push(format!("summary-{}", code.code())),
             }
         }
         for code in NoticeCode::ALL {
@@ -127,6 +131,20 @@ mod tests {
         for code in ProblemCode::ALL {
             wanted.push(format!("problem-{}", code.code()));
             wanted.push(format!("problem-{}.remedy", code.code()));
+        }
+        let exempt = [
+            ("question", Question::ALL.iter().map(|code| code.code()).collect::<Vec<_>>()),
+            ("refusal", Refusal::ALL.iter().map(|code| code.code()).collect()),
+            ("number", Number::ALL.iter().map(|code| code.code()).collect()),
+            ("group", Group::ALL.iter().map(|code| code.code()).collect()),
+            ("cr6", AreaResult::ALL.iter().map(|code| code.code()).collect()),
+            ("renewal", RenewalState::ALL.iter().map(|code| code.code()).chain(["unknown"]).collect()),
+            ("claim", Verdict::CODES.into_iter().chain(["not_needed"]).collect()),
+            ("direction", vec!["at_most", "at_least", "none"]),
+            ("expiry", vec!["claimed", "candidate"]),
+        ];
+        for (kind, codes) in exempt {
+            wanted.extend(codes.iter().map(|code| format!("{kind}-{code}")));
         }
         let missing: Vec<_> = wanted.iter().filter(|id| !words.has(id)).collect();
         assert!(missing.is_empty(), "{missing:?}");

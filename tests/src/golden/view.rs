@@ -33,6 +33,9 @@ pub struct Expected {
     /// The lots.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub lots: Vec<DisposedView>,
+    /// The days of expiry that claims rest on: `day entry renewal: materials in lots`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub expiries: Vec<String>,
 }
 
 /// One source.
@@ -103,6 +106,9 @@ pub struct DisposedView {
     pub spots: Vec<String>,
     /// The disposition.
     pub disposition: String,
+    /// Claims of a material: `substance entry: state number why...`, and results by area.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub claims: Vec<String>,
     /// Its reasons: `effect kind code about...`, worst first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub reasons: Vec<String>,
@@ -142,6 +148,7 @@ pub fn of_findings(findings: &Value) -> Expected {
                 disposed(of, String::new(), lot)
             })
             .collect(),
+        expiries: list("expiries").iter().filter_map(|one| expiry(one, &list("exemptions"))).collect(),
     }
 }
 
@@ -178,6 +185,40 @@ fn repeats(group: &Value, readings: &[Value]) -> String {
         .collect();
     let together: Vec<String> = all(&group["judged_together"]).iter().map(text).collect();
     format!("lines {}: {}; judged together: {}", lines.join(" "), elements.join("; "), together.join(" "))
+}
+
+/// A day that a claim rests on; entries that nobody claimed are left out.
+fn expiry(expiry: &Value, exemptions: &[Value]) -> Option<String> {
+    let row = exemptions.get(usize::try_from(expiry["exemption"].as_u64()?).ok()?)?;
+    (expiry["kind"] == "claimed").then(|| {
+        format!(
+            "{} {} {}: {} in {}",
+            text(&expiry["date"]),
+            text(&row["entry"]),
+            text(&expiry["renewal"]),
+            expiry["materials"],
+            expiry["lots"]
+        )
+    })
+}
+
+/// What is claimed of a material, and results by area.
+fn claims(material: &Value) -> Vec<String> {
+    let claims = material["exemptions"]["claims"].as_array().into_iter().flatten();
+    let claims = claims.map(|claim| {
+        let mut said = [&claim["substance"], &claim["entry"]].map(text).join(" ");
+        said += &format!(": {} {}", text(&claim["state"]), text(&claim["number"]));
+        for why in claim["why"].as_array().into_iter().flatten() {
+            said += &format!(" {}", text(&why["code"]));
+        }
+        said
+    });
+    let areas = material["cr6_area"].as_array().into_iter().flatten();
+    let areas = areas.map(|area| {
+        let sign = if area["below"] == true { "< " } else { "" };
+        format!("Cr(VI) {sign}{} ug/cm2: {}", area["area_ug_cm2"], or_dash(&area["result"]))
+    });
+    claims.chain(areas).collect()
 }
 
 fn text(value: &Value) -> String {
@@ -412,6 +453,7 @@ fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
         outcomes,
         spots: Vec::new(),
         disposition: text(&value["disposition"]),
+        claims: claims(value),
         reasons: reasons.collect(),
     }
 }

@@ -9,6 +9,7 @@ use serde::ser::{SerializeMap, SerializeSeq};
 use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
+use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
 use super::{PROGRAM, phrases, working};
 use crate::acts::Settings;
 use crate::inspection::{Findings, Inspection, RowCounts};
@@ -38,7 +39,8 @@ pub fn write(
     sink: &mut dyn Write,
 ) -> io::Result<()> {
     let settings = inspection.settings();
-    let context = Context { inspection, findings, words, settings: &settings };
+    let spoken = Spoken::of(findings);
+    let context = Context { inspection, findings, words, settings: &settings, spoken: &spoken };
     let reviewers = reviewers(&context);
     let file = File {
         schema: SCHEMA,
@@ -86,6 +88,8 @@ pub fn write(
                     .collect(),
             })
             .collect(),
+        exemptions: spoken.out(inspection.books.exemptions()),
+        expiries: exemptions::expiries(words, inspection, findings, &settings, &spoken),
     };
     let mut serializer = serde_json::Serializer::with_formatter(&mut *sink, LineForEach::default());
     file.serialize(&mut serializer).map_err(io::Error::from)?;
@@ -104,6 +108,7 @@ struct Context<'a> {
     findings: &'a Findings,
     words: &'a Words,
     settings: &'a Settings,
+    spoken: &'a Spoken,
 }
 
 /// Compact JSON with a line for each key of the file and each item of its lists: small, and still readable by a
@@ -165,6 +170,8 @@ struct File<'a> {
     materials: Vec<MaterialOut<'a>>,
     parts: Vec<PartOut<'a>>,
     lots: Vec<LotOut<'a>>,
+    exemptions: Vec<ExemptionOut<'a>>,
+    expiries: Vec<ExpiryOut>,
 }
 
 #[derive(Serialize)]
@@ -325,6 +332,8 @@ struct MaterialOut<'a> {
     halogens: Pairs<&'a str, &'a str>,
     readings: &'a [u32],
     spots: Vec<working::SpotsOut>,
+    exemptions: MaterialExemptionsOut<'a>,
+    cr6_area: Vec<Cr6Out<'a>>,
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
 }
@@ -348,6 +357,13 @@ struct LotOut<'a> {
     reasons: Vec<ReasonOut<'a>>,
     outlook: working::OutlookOut,
     not_assessed: Vec<NotAssessed<'a>>,
+}
+
+/// A code with its words.
+#[derive(Serialize)]
+pub(super) struct ReasonText {
+    pub(super) code: &'static str,
+    pub(super) text: String,
 }
 
 #[derive(Serialize)]
@@ -813,6 +829,8 @@ fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<M
                 ),
                 readings: &material.readings,
                 spots: working::spots(context.inspection, findings, reviewers, material),
+                exemptions: exemptions::material(context.words, context.spoken, &material.claims),
+                cr6_area: exemptions::cr6(&material.claims),
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

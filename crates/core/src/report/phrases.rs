@@ -27,12 +27,15 @@ pub fn cautions(words: &Words) -> Vec<String> {
 
 /// A reason of a disposition in words, with a remark where it is only advisory.
 pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
+    if let Some(text) = super::exemptions::claim_reason(words, reason) {
+        return text;
+    }
     let (count, of) = (reason.count.to_string(), reason.of.to_string());
     let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen);
     let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
     let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
-    if reason.effect == Disposition::Accept {
+    if reason.effect == Disposition::Accept && reason.code != LotReasonCode::Cr6Negative {
         format!("{text} {}", words.say("reason-advisory"))
     } else {
         text
@@ -77,6 +80,9 @@ pub fn problem_remedy(words: &Words, problem: &Problem, expected: &str) -> Strin
 
 /// An act in words.
 pub fn act(words: &Words, act: &Act) -> String {
+    if let Some(text) = super::exemptions::act(words, act) {
+        return text;
+    }
     words.with(&format!("act-{}", act.kind.code()), &[("value", &act.value)])
 }
 

@@ -1,7 +1,8 @@
 //! Several books side by side, and which of them an inspection goes by.
 
-use super::library::{HALOGENS_2003, SCREENING_2013, library};
+use super::library::{CR6_AREA_2015, EXEMPTIONS_2025, HALOGENS_2003, SCREENING_2013, library};
 use super::{Halogens, Problem, Route, RuleBook, Screening};
+use crate::exempt::{AreaRule, Exemption};
 use crate::material::MaterialClass;
 use crate::substance::Substance;
 
@@ -63,16 +64,22 @@ impl RuleBooks {
     /// # Errors
     /// The problems of a built-in book; a test keeps this from happening.
     pub fn built_in() -> Result<RuleBooks, Vec<Problem>> {
-        Ok(RuleBooks { books: vec![RuleBook::parse(SCREENING_2013)?, RuleBook::parse(HALOGENS_2003)?] })
+        let books = [SCREENING_2013, HALOGENS_2003, EXEMPTIONS_2025, CR6_AREA_2015].map(RuleBook::parse);
+        Ok(RuleBooks { books: books.into_iter().collect::<Result<_, _>>()? })
     }
 
-    /// Adds a book. It stands in for the one of the same id, and for what it holds (bands, halogen limits) of any
-    /// other; a book that nothing is taken from any more is dropped.
+    /// Adds a book. It stands in for the one of the same id, and for what it holds (bands, halogen limits, exemptions, chromium by
+    /// area) of any other; a book that nothing is taken from any more is dropped.
     pub fn add(&mut self, book: RuleBook) {
         self.books.retain(|kept| kept.id != book.id);
         self.books.push(book);
         let last = |holds: fn(&RuleBook) -> bool| self.books.iter().rposition(holds);
-        let used = [last(|book| book.screening.is_some()), last(|book| book.halogens.is_some())];
+        let used = [
+            last(|book| book.screening.is_some()),
+            last(|book| book.halogens.is_some()),
+            last(|book| !book.exemptions.is_empty()),
+            last(|book| book.cr6_area.is_some()),
+        ];
         let mut at = 0;
         self.books.retain(|book| {
             at += 1;
@@ -107,6 +114,24 @@ impl RuleBooks {
         self.books.iter().rev().find_map(|book| book.halogens.as_ref().map(|halogens| (book, halogens)))
     }
 
+    fn exemption_book(&self) -> Option<&RuleBook> {
+        self.books.iter().rev().find(|book| !book.exemptions.is_empty())
+    }
+
+    fn cr6_book(&self) -> Option<&RuleBook> {
+        self.books.iter().rev().find(|book| book.cr6_area.is_some())
+    }
+
+    /// The exemptions in force: those of the book added last.
+    pub fn exemptions(&self) -> &[Exemption] {
+        self.exemption_book().map_or(&[], |book| &book.exemptions)
+    }
+
+    /// The rule in force for hexavalent chromium by area.
+    pub fn cr6_area(&self) -> Option<&AreaRule> {
+        self.cr6_book().and_then(|book| book.cr6_area.as_ref())
+    }
+
     /// A book by its id: one of these, else one that comes with the program.
     pub fn find(&self, id: &str) -> Option<&RuleBook> {
         self.books.iter().chain(library()).find(|book| book.id == id)
@@ -128,7 +153,9 @@ impl RuleBooks {
             }
             let is = |other: Option<&RuleBook>| other.is_some_and(|other| other.id == book.id);
             let stood_in_for = (book.screening.is_some() && !is(self.screening().map(|(book, _)| book)))
-                || (book.halogens.is_some() && !is(self.halogens().map(|(book, _)| book)));
+                || (book.halogens.is_some() && !is(self.halogens().map(|(book, _)| book)))
+                || (!book.exemptions.is_empty() && !is(self.exemption_book()))
+                || (book.cr6_area.is_some() && !is(self.cr6_book()));
             if stood_in_for {
                 found.not_loaded.push(name.clone());
                 continue;

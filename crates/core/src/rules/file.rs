@@ -7,6 +7,7 @@ use super::{
     Band, Citation, Edges, Halogens, LowEdge, Problem, ProblemCode, Route, RuleBook, SCHEMA, Screening,
 };
 use crate::data_file::{self, DataTable, Placed, Reader};
+use crate::exempt::{AreaRule, Exemption};
 use crate::material::MaterialClass;
 use crate::quantity::Coverage;
 use crate::reading::sha256_hexadecimal;
@@ -213,7 +214,7 @@ fn route(reader: &mut Reader<'_>, table: DataTable<'_>, of_book: &str) -> Route 
     }
 }
 /// What a book may be about: these tables hold its rules, and a book has at least one of them.
-const RULES: &[&str] = &["screening", "halogens", "limit"];
+const RULES: &[&str] = &["screening", "halogens", "limit", "exemption", "cr6_area"];
 
 /// The other keys of a book.
 const ABOUT: &[&str] = &[
@@ -262,6 +263,9 @@ fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
     let screening = reader.table(table, "screening").map(|table| screening(reader, table, &confidence));
     let halogens = reader.table(table, "halogens").map(|table| halogens(reader, table, &confidence));
     let limits = limit::rows(reader, table, sigma_factor, validity, &confidence);
+    let exemptions = reader.tables(table, "exemption").into_iter();
+    let exemptions = exemptions.filter_map(|row| Exemption::read(reader, row)).collect();
+    let cr6_area = reader.table(table, "cr6_area").and_then(|table| AreaRule::read(reader, table));
     let routes = reader.tables(table, "route").into_iter();
     let routes = routes.map(|table| route(reader, table, &confidence)).collect();
     RuleBook {
@@ -278,5 +282,7 @@ fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
         halogens,
         limits,
         routes,
+        exemptions,
+        cr6_area,
     }
 }

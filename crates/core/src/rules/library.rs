@@ -11,10 +11,17 @@ pub const SCREENING_2013: &str = include_str!("../../rules/iec-62321-3-1-2013.to
 /// The halogen book every inspection starts with.
 pub const HALOGENS_2003: &str = include_str!("../../rules/iec-61249-2-21-2003.toml");
 
+/// The exemptions every inspection starts with.
+pub const EXEMPTIONS_2025: &str = include_str!("../../rules/rohs-annex-iii-2025.toml");
+/// Hexavalent chromium by area, as every inspection starts with it.
+pub const CR6_AREA_2015: &str = include_str!("../../rules/iec-62321-7-1-2015.toml");
+
 /// The files of all editions, in the order they are listed to a person.
 pub const EDITIONS: &[&str] = &[
     SCREENING_2013,
     HALOGENS_2003,
+    EXEMPTIONS_2025,
+    CR6_AREA_2015,
     include_str!("../../rules/eu-rohs-annex-ii.toml"),
     include_str!("../../rules/uk-rohs-2012.toml"),
     include_str!("../../rules/gb-t-26572-2011.toml"),

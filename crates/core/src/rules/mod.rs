@@ -12,9 +12,12 @@ use std::collections::BTreeMap;
 
 pub use crate::data_file::{Problem, ProblemCode, place_of};
 pub use books::{InForce, Named, RuleBooks};
-pub use library::{EDITIONS, HALOGENS_2003, SCREENING_2013, legal_limit, library};
+pub use library::{
+    CR6_AREA_2015, EDITIONS, EXEMPTIONS_2025, HALOGENS_2003, SCREENING_2013, legal_limit, library,
+};
 pub use limit::{Basis, JUDGED, Limit, Validity};
 
+use crate::exempt::{AreaRule, Exemption};
 use crate::material::MaterialClass;
 use crate::quantity::{Coverage, MassFraction};
 use crate::substance::{Halogen, Substance};
@@ -160,6 +163,10 @@ pub struct RuleBook {
     pub limits: Vec<Limit>,
     /// Its routes to reference methods.
     pub routes: Vec<Route>,
+    /// Its exemptions, in the order of the file.
+    pub exemptions: Vec<Exemption>,
+    /// Its rule for hexavalent chromium by area.
+    pub cr6_area: Option<AreaRule>,
 }
 
 #[cfg(test)]
@@ -243,10 +250,15 @@ mod tests {
                 .chain(book.halogens.iter().flat_map(|rule| Halogen::ALL.map(|of| rule.citation_of(of))))
                 .chain(book.limits.iter().map(|row| &row.citation))
                 .collect();
-            assert!(!cited.is_empty(), "{}", book.id);
-            for row in cited {
-                assert!(!row.source.is_empty() && !row.clause.is_empty(), "{}: {row:?}", book.id);
-                assert!(MARKS.contains(&row.confidence.as_str()), "{}: {row:?}", book.id);
+            let rows = book.exemptions.iter().map(|row| (&row.source, &row.clause, &row.confidence));
+            let rows: Vec<_> = rows
+                .chain(book.cr6_area.iter().map(|rule| (&rule.source, &rule.clause, &book.confidence)))
+                .chain(cited.into_iter().map(|row| (&row.source, &row.clause, &row.confidence)))
+                .collect();
+            assert!(!rows.is_empty(), "{}", book.id);
+            for row @ (source, clause, confidence) in rows {
+                assert!(!source.is_empty() && !clause.is_empty(), "{}: {row:?}", book.id);
+                assert!(MARKS.contains(&confidence.as_str()), "{}: {row:?}", book.id);
             }
         }
     }
@@ -376,7 +388,7 @@ mod tests {
         let mut books = RuleBooks::built_in().unwrap();
         let house = RuleBook::parse(BOOK).unwrap();
         books.add(house.clone());
-        assert_eq!(books.all().len(), 3, "limits take nobody's place");
+        assert_eq!(books.all().len(), 5, "limits take nobody's place");
         let ids = |books: &InForce<'_>| books.limits.iter().map(|book| book.id.clone()).collect::<Vec<_>>();
         assert_eq!(ids(&books.in_force(&[])), ["house"], "a book that was loaded counts");
         let pinned = |digits: &str| format!("house@{digits}");
@@ -400,6 +412,77 @@ mod tests {
         let bands = SCREENING_2013.replace("iec-62321-3-1-2013", "house-bands");
         books.add(RuleBook::parse(&bands).unwrap());
         assert_eq!(books.in_force(&names).not_loaded, ["nowhere", "house@0000000", "iec-62321-3-1-2013"]);
+    }
+
+    /// Numbers, days and conditions beside the law's own entries (Directive 2011/65/EU, Annex III, as amended by
+    /// Delegated Directives (EU) 2025/1802, 2025/2363 and 2025/2364, restated by secondary sources).
+    #[test]
+    fn exemptions_are_the_laws() {
+        let books = RuleBooks::built_in().unwrap();
+        let rows = books.exemptions();
+        assert_eq!(rows.len(), 39);
+        let say = |row: &Exemption| {
+            let limit = row.bound.limit().map_or("-".to_owned(), |limit| limit.to_string());
+            let day = row.expires.map_or("-".to_owned(), |day| day.to_string());
+            let star = if row.starred { "*" } else { "" };
+            let found = if row.found { "" } else { " not found" };
+            let gone = if row.not_filed { " not filed" } else { "" };
+            let group = row.groups[0].code();
+            format!("{}{star} {} {limit} {group} {day}{found}{gone}", row.entry, row.substance.symbol())
+        };
+        let said: Vec<String> = rows.iter().map(say).collect();
+        for expected in [
+            "6(a) Pb 3500 steel 2026-12-11",
+            "6(a)-I* Pb 3500 steel 2027-06-30",
+            "6(a)-II* Pb 2000 steel 2027-06-30",
+            "6(b) Pb 4000 aluminium 2027-06-11",
+            "6(b)-I Pb 4000 aluminium 2026-12-11",
+            "6(b)-I Pb 4000 aluminium 2027-06-30",
+            "6(b)-II* Pb 4000 aluminium 2027-06-11",
+            "6(b)-II* Pb 4000 aluminium 2027-06-30",
+            "6(b)-III* Pb 3000 aluminium 2027-06-30",
+            "6(c)* Pb 40000 copper 2027-06-30",
+            "7(a) Pb 850000 lead 2027-06-30",
+            "7(a)-VII Pb 850000 lead 2027-12-31",
+            "7(b) Pb - tin 2016-07-21 not filed",
+            "7(c)-I Pb - glass_ceramic 2027-06-30",
+            "7(c)-II Pb - glass_ceramic 2027-12-31",
+            "7(c)-IV Pb - glass_ceramic - not found",
+            "7(c)-VI Pb - glass_ceramic 2027-12-31",
+            "8(b)-I Cd - any 2021-07-21",
+            "15(a) Pb - tin 2021-07-21",
+            "34 Pb - glass_ceramic 2024-07-21",
+            "37 Pb - any - not found",
+        ] {
+            assert!(said.iter().any(|one| one == expected), "{expected}: {said:#?}");
+        }
+        let in_force = Day::parse("2025-12-11");
+        for row in rows {
+            let amended = ["2025/1802", "2025/2363", "2025/2364"].iter().any(|act| row.act.ends_with(act));
+            assert_eq!(row.from, if amended { in_force } else { None }, "{}", row.entry);
+            // Only alloys that a person touches carry the condition on what a child could mouth.
+            assert!(!row.starred || row.entry.starts_with('6'), "{}", row.entry);
+        }
+        let area = books.cr6_area().unwrap();
+        assert!((area.negative_below.to_ug_per_cm2() - 0.1).abs() < 1e-9);
+        assert!((area.positive_above.to_ug_per_cm2() - 0.13).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_book_of_exemptions_takes_the_place_of_another() {
+        let mut books = RuleBooks::built_in().unwrap();
+        let house = EXEMPTIONS_2025.replace("rohs-annex-iii-2025", "house-exemptions");
+        books.add(RuleBook::parse(&house).unwrap());
+        let ids: Vec<&str> = books.all().iter().map(|book| book.id.as_str()).collect();
+        assert!(ids.contains(&"house-exemptions") && !ids.contains(&"rohs-annex-iii-2025"), "{ids:?}");
+        assert_eq!(books.exemptions().len(), 39);
+        assert!(books.cr6_area().is_some());
+        let names = ["rohs-annex-iii-2025", "iec-62321-7-1-2015", "house-exemptions"].map(str::to_owned);
+        assert_eq!(books.in_force(&names).not_loaded, ["rohs-annex-iii-2025"]);
+        let area = CR6_AREA_2015.replace("iec-62321-7-1-2015", "house-area");
+        books.add(RuleBook::parse(&area).unwrap());
+        assert_eq!(books.in_force(&names).not_loaded, ["rohs-annex-iii-2025", "iec-62321-7-1-2015"]);
+        assert_eq!(books.all().len(), 4);
     }
 
     #[test]

@@ -200,7 +200,7 @@ reason-advisory = (advisory: printed, does not hold)
 not-assessed-phthalates = Phthalates (DEHP, BBP, DBP, DIBP): XRF gives no answer at all (IEC 62321-8).
 not-assessed-pbb_pbde = PBB and PBDE: ruled out by low bromine only, never measured (IEC 62321-6). Low bromine here does not show the 10 mg/kg limit for PBDE of Regulation (EU) 2019/1021.
 not-assessed-cr6 = Cr(VI): ruled out by low total chromium only, never measured (IEC 62321-7-1, -7-2). On a passivated or plated surface total chromium says nothing.
-not-assessed-exemptions = Exemptions: none is applied in this review.
+not-assessed-exemptions = Exemptions that nobody claimed: none is applied unless a claim names it, with evidence and a second person's initials.
 not-assessed-change = Materials, layers and parts that were not measured.
 
 ## Next steps

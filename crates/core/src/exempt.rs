@@ -1,1 +1,0 @@
-//! Exemptions with their dates, and claims that one covers a material.

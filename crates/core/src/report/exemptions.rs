@@ -1,0 +1,324 @@
+//! Exemptions, claims and days of expiry: as the JSON of findings, and as the sentences a person reads.
+
+use serde::Serialize;
+
+use super::json::{MgPerKg, ReasonText};
+use crate::acts::{Act, ActKind, Settings};
+use crate::claims::{Expiry, MaterialClaims};
+use crate::exempt::{self, Exemption, RenewalState, Verdict};
+use crate::inspection::{Findings, Inspection};
+use crate::lot::{LotReason, LotReasonCode};
+use crate::report::phrases;
+use crate::words::Words;
+
+/// An exemption that a material or a day of expiry of the findings speaks of.
+#[derive(Serialize)]
+pub struct ExemptionOut<'a> {
+    entry: &'a str,
+    scope: &'a str,
+    substance: &'a str,
+    direction: &'a str,
+    limit_mg_kg: Option<MgPerKg>,
+    groups: Vec<&'a str>,
+    from: Option<String>,
+    expires: Option<String>,
+    found: bool,
+    not_filed: bool,
+    starred: bool,
+    act: &'a str,
+    source: &'a str,
+    clause: &'a str,
+    confidence: &'a str,
+    note: &'a str,
+}
+
+/// What is claimed of a material, and what may be.
+#[derive(Serialize)]
+pub struct MaterialExemptionsOut<'a> {
+    claims: Vec<ClaimOut<'a>>,
+    candidates: Vec<CandidateOut>,
+}
+
+#[derive(Serialize)]
+struct ClaimOut<'a> {
+    entry: &'a str,
+    substance: &'a str,
+    exemption: Option<usize>,
+    evidence: Option<&'a str>,
+    by: Option<&'a str>,
+    second: Option<&'a str>,
+    group: Option<&'a str>,
+    number: &'a str,
+    state: &'a str,
+    why: Vec<ReasonText>,
+}
+
+#[derive(Serialize)]
+struct CandidateOut {
+    exemption: usize,
+    number: &'static str,
+    questions: Vec<&'static str>,
+}
+
+/// A result for hexavalent chromium by area.
+#[derive(Serialize)]
+pub struct Cr6Out<'a> {
+    area_ug_cm2: f64,
+    below: bool,
+    result: Option<&'a str>,
+    laboratory: Option<&'a str>,
+    report: Option<&'a str>,
+}
+
+/// A day of expiry.
+#[derive(Serialize)]
+pub struct ExpiryOut {
+    date: String,
+    exemption: usize,
+    kind: &'static str,
+    renewal: &'static str,
+    materials: Vec<usize>,
+    lots: Vec<usize>,
+    text: String,
+}
+
+/// The exemptions that the findings speak of, in the order of the book, and their places by row.
+#[derive(Debug, Default)]
+pub struct Spoken {
+    rows: Vec<usize>,
+}
+
+impl Spoken {
+    /// Gathers them.
+    pub fn of(findings: &Findings) -> Spoken {
+        let of_materials = findings.materials.iter().flat_map(|material| {
+            let claims = material.claims.claims.iter().filter_map(|claim| claim.row);
+            claims.chain(material.claims.candidates.iter().map(|candidate| candidate.row))
+        });
+        let mut rows: Vec<usize> =
+            of_materials.chain(findings.expiries.iter().map(|expiry| expiry.row)).collect();
+        rows.sort_unstable();
+        rows.dedup();
+        Spoken { rows }
+    }
+
+    fn place(&self, row: usize) -> usize {
+        self.rows.partition_point(|one| *one < row)
+    }
+
+    /// Their rows for the findings.
+    pub fn out<'a>(&self, rows: &'a [Exemption]) -> Vec<ExemptionOut<'a>> {
+        self.rows.iter().filter_map(|at| rows.get(*at)).map(row_out).collect()
+    }
+}
+
+fn row_out(row: &Exemption) -> ExemptionOut<'_> {
+    ExemptionOut {
+        entry: &row.entry,
+        scope: &row.scope,
+        substance: row.substance.symbol(),
+        direction: row.bound.code(),
+        limit_mg_kg: row.bound.limit().map(MgPerKg),
+        groups: row.groups.iter().map(|group| group.code()).collect(),
+        from: row.from.map(|day| day.to_string()),
+        expires: row.expires.map(|day| day.to_string()),
+        found: row.found,
+        not_filed: row.not_filed,
+        starred: row.starred,
+        act: &row.act,
+        source: &row.source,
+        clause: &row.clause,
+        confidence: &row.confidence,
+        note: &row.note,
+    }
+}
+
+fn given(text: &str) -> Option<&str> {
+    (!text.is_empty()).then_some(text)
+}
+
+/// What became of a claim: a code of [`Verdict::CODES`], or `not_needed`.
+pub fn state(verdict: Option<&Verdict>) -> &'static str {
+    verdict.map_or("not_needed", Verdict::code)
+}
+
+/// Why a claim does not cover yet, or at all: codes with their words.
+pub fn why(words: &Words, verdict: Option<&Verdict>) -> Vec<(&'static str, String)> {
+    match verdict {
+        Some(Verdict::Open(questions)) => questions
+            .iter()
+            .map(|question| (question.code(), words.say(&format!("question-{}", question.code()))))
+            .collect(),
+        Some(Verdict::NotCovered(refusal)) => {
+            vec![(refusal.code(), words.say(&format!("refusal-{}", refusal.code())))]
+        }
+        _ => Vec::new(),
+    }
+}
+
+/// What is claimed of a material, for the findings.
+pub fn material<'a>(words: &Words, spoken: &Spoken, claims: &'a MaterialClaims) -> MaterialExemptionsOut<'a> {
+    MaterialExemptionsOut {
+        claims: claims
+            .claims
+            .iter()
+            .map(|one| ClaimOut {
+                entry: &one.claim.entry,
+                substance: one.claim.substance.symbol(),
+                exemption: one.row.map(|row| spoken.place(row)),
+                evidence: given(&one.claim.evidence),
+                by: given(&one.claim.by),
+                second: given(&one.claim.second),
+                group: one.claim.group.map(exempt::Group::code),
+                number: one.number.code(),
+                state: state(one.verdict.as_ref()),
+                why: why(words, one.verdict.as_ref())
+                    .into_iter()
+                    .map(|(code, text)| ReasonText { code, text })
+                    .collect(),
+            })
+            .collect(),
+        candidates: claims
+            .candidates
+            .iter()
+            .map(|one| CandidateOut {
+                exemption: spoken.place(one.row),
+                number: one.number.code(),
+                questions: one.questions.iter().map(|question| question.code()).collect(),
+            })
+            .collect(),
+    }
+}
+
+/// Results by area of a material, for the findings.
+pub fn cr6(claims: &MaterialClaims) -> Vec<Cr6Out<'_>> {
+    claims
+        .cr6
+        .iter()
+        .map(|one| Cr6Out {
+            area_ug_cm2: one.said.area.to_ug_per_cm2(),
+            below: one.said.below,
+            result: one.result.map(exempt::AreaResult::code),
+            laboratory: given(&one.said.laboratory),
+            report: given(&one.said.report),
+        })
+        .collect()
+}
+
+/// Where the renewal of an entry stands, by code: what the book knows stands above what a person says.
+pub fn renewal(settings: &Settings, row: &Exemption) -> &'static str {
+    if row.not_filed {
+        return RenewalState::NotFiled.code();
+    }
+    let said = settings.renewals().into_iter().find(|renewal| renewal.entry == row.entry);
+    said.map_or("unknown", |renewal| renewal.state.code())
+}
+
+/// The lots of the materials that rest on a day of expiry, as indices in the findings.
+pub fn lots_of(findings: &Findings, expiry: &Expiry) -> Vec<usize> {
+    let of_materials = expiry.materials.iter().filter_map(|at| findings.materials.get(*at));
+    let mut lots: Vec<usize> = of_materials.map(|material| material.lot).collect();
+    lots.dedup();
+    lots
+}
+
+/// How many lots one sentence names.
+const LOTS_NAMED: usize = 8;
+
+/// A day of expiry in words: what expires, for which lots, and where the renewal stands.
+pub fn expiry(words: &Words, inspection: &Inspection, findings: &Findings, expiry: &Expiry) -> String {
+    let Some(row) = inspection.books.exemptions().get(expiry.row) else { return String::new() };
+    let lots = lots_of(findings, expiry);
+    let named = lots.iter().take(LOTS_NAMED).filter_map(|at| findings.lots.get(*at));
+    let mut names: Vec<String> = named.map(|lot| phrases::lot_name(words, inspection, lot)).collect();
+    if lots.len() > LOTS_NAMED {
+        let more = (lots.len() - LOTS_NAMED).to_string();
+        names.push(words.with("report-also_more", &[("count", &more)]));
+    }
+    let renewal = words.say(&format!("renewal-{}", renewal(&inspection.settings(), row)));
+    words.with(
+        if expiry.claimed { "expiry-claimed" } else { "expiry-candidate" },
+        &[
+            ("day", &expiry.day.to_string()),
+            ("entry", &row.entry),
+            ("about", row.substance.symbol()),
+            ("renewal", &renewal),
+            ("count", &expiry.materials.len().to_string()),
+            ("lots", &lots.len().to_string()),
+            ("names", &names.join(", ")),
+        ],
+    )
+}
+
+/// Every day of expiry, for the findings.
+pub fn expiries(
+    words: &Words,
+    inspection: &Inspection,
+    findings: &Findings,
+    settings: &Settings,
+    spoken: &Spoken,
+) -> Vec<ExpiryOut> {
+    let rows = inspection.books.exemptions();
+    findings
+        .expiries
+        .iter()
+        .map(|one| ExpiryOut {
+            date: one.day.to_string(),
+            exemption: spoken.place(one.row),
+            kind: if one.claimed { "claimed" } else { "candidate" },
+            renewal: rows.get(one.row).map_or("unknown", |row| renewal(settings, row)),
+            materials: one.materials.clone(),
+            lots: lots_of(findings, one),
+            text: expiry(words, inspection, findings, one),
+        })
+        .collect()
+}
+
+/// A reason that a claim gives, in words; `None` for any other.
+pub fn claim_reason(words: &Words, reason: &LotReason) -> Option<String> {
+    let kind = match reason.code {
+        LotReasonCode::ClaimOpen => "question",
+        LotReasonCode::ClaimNotCovered => "refusal",
+        LotReasonCode::ClaimCovers | LotReasonCode::ClaimExceeded | LotReasonCode::ClaimExpired => "",
+        _ => return None,
+    };
+    let mut parts = reason.about.splitn(3, ' ');
+    let (about, entry) = (parts.next().unwrap_or(""), parts.next().unwrap_or(""));
+    let why = parts.next().map(|code| words.say(&format!("{kind}-{code}"))).unwrap_or_default();
+    Some(words.with(
+        &format!("lot-reason-{}", reason.code.code()),
+        &[
+            ("about", about),
+            ("entry", entry),
+            ("why", &why),
+            ("count", &reason.count.to_string()),
+            ("of", &reason.of.to_string()),
+        ],
+    ))
+}
+
+/// An act about exemptions in words; `None` for any other.
+pub fn act(words: &Words, act: &Act) -> Option<String> {
+    if !matches!(act.kind, ActKind::Claim | ActKind::Renewal | ActKind::Cr6Area) {
+        return None;
+    }
+    let fields = exempt::split(&act.value);
+    let value = |name: &str| {
+        let found = fields.iter().find(|(known, _)| known == name).map(|(_, value)| value.as_str());
+        found.filter(|value| !value.is_empty()).unwrap_or("none")
+    };
+    let names = [
+        "entry",
+        "substance",
+        "evidence",
+        "second",
+        "state",
+        "source",
+        "date",
+        "area",
+        "laboratory",
+        "report",
+    ];
+    let arguments: Vec<(&str, &str)> = names.iter().map(|name| (*name, value(name))).collect();
+    Some(words.with(&format!("act-{}", act.kind.code()), &arguments))
+}
