@@ -6,6 +6,9 @@ use std::fs;
 use jsonschema::Validator;
 use plumbline_core::acts::ActKind;
 use plumbline_core::column::{ColumnRole, Confidence};
+use plumbline_core::composition::{
+    AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, RangeFit, SuggestionReason,
+};
 use plumbline_core::conformity::Statement;
 use plumbline_core::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
 use plumbline_core::judging::PooledHow;
@@ -48,6 +51,24 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
         ("state", Some("state"), set(CellState::ALL.iter().map(|code| code.code()))),
         ("class", Some("class"), set(MaterialClass::ALL.iter().map(|code| code.code()))),
         ("class from", Some("class_from"), set(ClassFrom::ALL.iter().map(|code| code.code()))),
+        (
+            "composition reason",
+            Some("composition_reason"),
+            set(SuggestionReason::ALL.iter().map(|code| code.code())),
+        ),
+        ("alloy group", Some("alloy_group"), set(AlloyGroup::ALL.iter().map(|code| code.code()))),
+        ("family fit", Some("family_fit"), set(FamilyFit::ALL.iter().map(|code| code.code()))),
+        ("range fit", Some("range_fit"), set(RangeFit::ALL.iter().map(|code| code.code()))),
+        (
+            "class contradiction",
+            Some("class_contradiction"),
+            set(Contradiction::ALL.iter().map(|code| code.code())),
+        ),
+        (
+            "calibration doubt",
+            Some("calibration_doubt"),
+            set(CalibrationDoubt::ALL.iter().map(|code| code.code())),
+        ),
         ("sigma from", Some("sigma_from"), set(SigmaFrom::ALL.iter().map(|code| code.code()))),
         // The design's four; this version writes one of them.
         ("trust", Some("trust"), set(["none", "ok", "not_bracketed", "failed"])),

@@ -4,6 +4,9 @@
 use std::collections::BTreeSet;
 use std::fs;
 
+use plumbline_core::composition::{
+    AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, RangeFit, SuggestionReason,
+};
 use plumbline_core::lot::LotReasonCode;
 use plumbline_core::outcome::{Outcome, Reason};
 use plumbline_core::reading::{Evidence, NoticeCode};
@@ -99,6 +102,12 @@ fn every_code_stands_in_some_case() {
         .map(|code| code.code())
         .chain(Reason::ALL.iter().map(|code| code.code()))
         .chain(LotReasonCode::ALL.iter().map(|code| code.code()))
+        .chain(SuggestionReason::ALL.iter().map(|code| code.code()))
+        .chain(AlloyGroup::ALL.iter().map(|code| code.code()))
+        .chain(FamilyFit::ALL.iter().map(|code| code.code()))
+        .chain(RangeFit::ALL.iter().map(|code| code.code()))
+        .chain(Contradiction::ALL.iter().map(|code| code.code()))
+        .chain(CalibrationDoubt::ALL.iter().map(|code| code.code()))
         .chain(Evidence::ALL.iter().filter(|code| !PLAIN.contains(code)).map(|code| code.code()))
         .chain(NoticeCode::ALL.iter().map(|code| code.code()))
         .chain(ProblemCode::ALL.iter().map(|code| code.code()));

@@ -462,7 +462,10 @@ impl Gathered {
             tally.halogen_firm_over[of as usize] +=
                 u64::from(outcome == Outcome::Over && assessed.class != MaterialClass::Unknown);
         }
-        tally.class_unknown += u64::from(assessed.class == MaterialClass::Unknown);
+        let contested = assessed.class_from == ClassFrom::Contested;
+        tally.class_contested += u64::from(contested);
+        tally.class_unknown += u64::from(assessed.class == MaterialClass::Unknown && !contested);
+        tally.calibration_doubtful += u64::from(assessed.calibration.is_some());
         tally.thickness_missing += u64::from(assessed.thickness_missing);
         tally.multiple_unknown += u64::from(assessed.multiple_unknown);
         if !self.classes.contains(&assessed.class) {
@@ -587,7 +590,9 @@ impl Gathered {
             }
             tally.halogen_firm_over[at] += more.halogen_firm_over[at];
         }
+        tally.class_contested += more.class_contested;
         tally.class_unknown += more.class_unknown;
+        tally.calibration_doubtful += more.calibration_doubtful;
         tally.thickness_missing += more.thickness_missing;
         tally.multiple_unknown += more.multiple_unknown;
         LimitTally::add_all(&mut self.limits, &other.limits);

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::attenuation::Matrix;
+use crate::composition::{CalibrationDoubt, CompositionReview, Contradiction, Described};
 use crate::conformity::{self, Conformity};
 use crate::day::Day;
 use crate::halogen::{self, Total};
@@ -42,6 +43,8 @@ pub struct Assessed {
     pub thickness_missing: bool,
     /// A printed uncertainty with an unknown multiple was used.
     pub multiple_unknown: bool,
+    /// Why the calibration it was made with is doubtful. Changes no outcome.
+    pub calibration: Option<CalibrationDoubt>,
 }
 
 impl Assessed {
@@ -208,7 +211,10 @@ pub struct SourceReview<'a> {
     /// The books whose limits count.
     limits: Vec<&'a RuleBook>,
     placed: Option<Day>,
+    composition: CompositionReview<'a>,
     repeats: Repeats,
+    /// Per group of repeats: how one of them contradicts the class they share.
+    contradictions: Vec<Option<Contradiction>>,
     /// The extra relative uncertainty in hundredths of a percent.
     relative: u32,
     /// Per group of repeats and judged element: what the repeats show of one reading's sigma.
@@ -266,9 +272,23 @@ impl<'a> SourceReview<'a> {
             limits: books.in_force(&settings.books).limits,
             placed: settings.inspection(ActKind::PlacingDate).and_then(Day::parse),
             relative: settings.relative_sigma(),
+            composition: CompositionReview::new(&source.readings),
             repeats: Repeats::find(source, settings.repeats()),
+            contradictions: Vec::new(),
             shown: Vec::new(),
         };
+        // One spot has one class: what one of its repeats contradicts is contested for all of them.
+        review.contradictions = review
+            .repeats
+            .groups()
+            .iter()
+            .map(|rows| {
+                rows.iter().find_map(|row| {
+                    let row = *row as usize;
+                    review.composition.contradiction(review.stated_class(row).0, row)
+                })
+            })
+            .collect();
         review.shown = review
             .repeats
             .groups()
@@ -342,12 +362,43 @@ impl<'a> SourceReview<'a> {
         self.source.readings.identity(identity, row).unwrap_or("")
     }
 
-    /// The class of a reading and where it came from.
+    /// The class of a reading and where it came from: the one that was stated, unless the composition flatly
+    /// contradicts it.
+    pub fn class(&self, row: usize) -> (MaterialClass, ClassFrom) {
+        match self.contradiction(row) {
+            Some(_) => (MaterialClass::Unknown, ClassFrom::Contested),
+            None => self.stated_class(row),
+        }
+    }
+
+    /// How the composition of a reading contradicts the class that was stated.
+    ///
+    /// # Decision
+    /// Whoever stated it: a contested class is judged as an unknown one, under every class, and holds. It never
+    /// makes an outcome better, and what a composition suggests is never taken for the class.
+    pub fn contradiction(&self, row: usize) -> Option<Contradiction> {
+        match self.repeats.group_of(row) {
+            Some(group) => self.contradictions.get(group).copied().flatten(),
+            None => self.composition.contradiction(self.stated_class(row).0, row),
+        }
+    }
+
+    /// What the composition of a reading suggests; `None` where it says nothing.
+    pub fn composition(&self, row: usize) -> Option<Described> {
+        let anyway = self.contradiction(row).is_some() || self.calibration(row).is_some();
+        self.composition.describe(row, anyway, |element, cell| self.printed_sigma(element, cell, row))
+    }
+
+    fn calibration(&self, row: usize) -> Option<CalibrationDoubt> {
+        self.composition.knows_modes().then(|| self.composition.doubt(self.stated_class(row).0, row))?
+    }
+
+    /// The class that was stated for a reading and who stated it.
     ///
     /// A setting for a part or material stands above the file's word, one for a file above a word that is no class,
     /// one for everything only where the file is silent. A declared layer stays a layer whatever is set: setting it
     /// to a bare class would clear what the beam can't separate.
-    pub fn class(&self, row: usize) -> (MaterialClass, ClassFrom) {
+    fn stated_class(&self, row: usize) -> (MaterialClass, ClassFrom) {
         let word = self.source.readings.identity_id(Identity::Class, row);
         let declared = self.class_words.get(&word).copied();
         if declared == Some(Some(MaterialClass::Plated)) {
@@ -573,11 +624,12 @@ impl<'a> SourceReview<'a> {
         let micrometres = self.thickness_micrometres(row);
         let depth = self.depth(class, row, micrometres);
         let thickness_missing = micrometres.is_none() && self.is_light(class, row);
-        self.assess_measured(class, class_from, thickness_missing, |at, judged_as| {
+        let assessed = self.assess_measured(class, class_from, thickness_missing, |at, judged_as| {
             // An unknown class is judged under each, and each has a depth of its own.
             let depth = if judged_as == class { depth } else { self.depth(judged_as, row, micrometres) };
             self.known(at, judged_as, row, depth)
-        })
+        });
+        Assessed { calibration: self.calibration(row), ..assessed }
     }
 
     fn assess_measured(
@@ -630,6 +682,7 @@ impl<'a> SourceReview<'a> {
                 .iter()
                 .chain(&halogens)
                 .any(|judged| judged.used.from == SigmaFrom::PrintedMultipleUnknown),
+            calibration: None,
         }
     }
 

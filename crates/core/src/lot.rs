@@ -79,10 +79,14 @@ codes! {
         FileNotRead => "file_not_read",
         /// Rows of the source were refused, so something measured may be missing here.
         RowsRefused => "rows_refused",
+        /// The composition flatly contradicts the class that was stated.
+        ClassContested => "class_contested",
         /// The class is not known.
         ClassUnknown => "class_unknown",
         /// Cd or Pb below limit in plastic of unstated thickness.
         ThicknessNotStated => "thickness_not_stated",
+        /// The measuring mode does not fit the material.
+        CalibrationDoubtful => "calibration_doubtful",
         /// A material of the bill was not measured.
         MaterialNotMeasured => "material_not_measured",
         /// No bill of materials.
@@ -160,8 +164,10 @@ impl LotReasonCode {
         matches!(self.kind(), ReasonKind::Outcome)
             || matches!(
                 self,
-                LotReasonCode::ClassUnknown
+                LotReasonCode::ClassContested
+                    | LotReasonCode::ClassUnknown
                     | LotReasonCode::ThicknessNotStated
+                    | LotReasonCode::CalibrationDoubtful
                     | LotReasonCode::MultipleNotStated
             )
     }
@@ -272,10 +278,14 @@ pub struct MaterialTally {
     pub halogen_counts: [[u64; 8]; 3],
     /// Per halogen: how many readings of a known class are OL.
     pub halogen_firm_over: [u64; 3],
+    /// How many readings have a class that their composition contradicts.
+    pub class_contested: u64,
     /// How many readings have an unknown class.
     pub class_unknown: u64,
     /// How many plastic readings have a Cd or Pb BL and no thickness.
     pub thickness_missing: u64,
+    /// How many readings were made in a mode that does not fit them.
+    pub calibration_doubtful: u64,
     /// How many readings used a printed uncertainty whose multiple nobody stated.
     pub multiple_unknown: u64,
 }
@@ -354,6 +364,10 @@ impl MaterialTally {
                 }
             }
         }
+        let contested = self.class_contested;
+        if contested > 0 {
+            add(LotReasonCode::ClassContested, Disposition::Hold, "", contested, self.readings);
+        }
         if self.class_unknown > 0 {
             add(LotReasonCode::ClassUnknown, Disposition::Hold, "", self.class_unknown, self.readings);
         }
@@ -365,6 +379,10 @@ impl MaterialTally {
                 self.thickness_missing,
                 self.readings,
             );
+        }
+        let doubtful = self.calibration_doubtful;
+        if doubtful > 0 {
+            add(LotReasonCode::CalibrationDoubtful, Disposition::Hold, "", doubtful, self.readings);
         }
         if self.multiple_unknown > 0 {
             add(

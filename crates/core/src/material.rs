@@ -112,6 +112,8 @@ pub enum ClassFrom {
     NotUnderstood,
     /// The file says a class the rule book has no bands for.
     NotInBook,
+    /// Stated, and what was measured flatly contradicts it.
+    Contested,
 }
 
 impl ClassFrom {
@@ -123,15 +125,17 @@ impl ClassFrom {
             ClassFrom::NotStated => "not_stated",
             ClassFrom::NotUnderstood => "not_understood",
             ClassFrom::NotInBook => "not_in_book",
+            ClassFrom::Contested => "contested",
         }
     }
 
     /// All of them, for the contract's list.
-    pub const ALL: [ClassFrom; 5] = [
+    pub const ALL: [ClassFrom; 6] = [
         ClassFrom::Declared,
         ClassFrom::Setting,
         ClassFrom::NotStated,
         ClassFrom::NotUnderstood,
         ClassFrom::NotInBook,
+        ClassFrom::Contested,
     ];
 }

@@ -1,5 +1,6 @@
 //! What would settle an open outcome, cheapest first.
 
+use crate::composition::AlloyGroup;
 use crate::longer::{Longer, Never};
 use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Outcome, Reason};
@@ -25,6 +26,13 @@ pub enum NextStep {
     StateDetectionLimit,
     /// State the material class.
     StateClass,
+    /// State the material class, and this is what the composition suggests.
+    StateClassSuggested {
+        /// The class.
+        class: MaterialClass,
+        /// The alloy group of a metal.
+        group: Option<AlloyGroup>,
+    },
     /// Measure about this long for a decision.
     MeasureLonger {
         /// Total seconds for an even chance, beam unknown.
@@ -65,6 +73,7 @@ impl NextStep {
             NextStep::StateUncertainty => "state_uncertainty",
             NextStep::StateDetectionLimit => "state_detection_limit",
             NextStep::StateClass => "state_class",
+            NextStep::StateClassSuggested { .. } => "state_class_suggested",
             NextStep::MeasureLonger { .. } => "measure_longer",
             NextStep::NoTimeCan(_) => "no_time_can",
             NextStep::AnotherSpot => "another_spot",

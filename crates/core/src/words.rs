@@ -83,6 +83,7 @@ impl Words {
 mod tests {
     use super::*;
     use crate::acts::ActKind;
+    use crate::composition::{AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, SuggestionReason};
     use crate::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
     use crate::lot::{Disposition, LotReasonCode};
     use crate::material::{ClassFrom, MaterialClass};
@@ -109,6 +110,13 @@ mod tests {
         wanted.extend(SigmaFrom::ALL.iter().map(|code| format!("sigma-{}", code.code())));
         wanted.extend(MaterialClass::ALL.iter().map(|code| format!("class-{}", code.code())));
         wanted.extend(ClassFrom::ALL.iter().map(|code| format!("class-from-{}", code.code())));
+        wanted.extend(AlloyGroup::ALL.iter().map(|code| format!("family-group-{}", code.code())));
+        wanted.extend(FamilyFit::ALL.iter().map(|code| format!("family-{}", code.code())));
+        wanted.extend(SuggestionReason::ALL.iter().map(|code| format!("composition-reason-{}", code.code())));
+        wanted.extend(Contradiction::ALL.iter().map(|code| format!("composition-contests-{}", code.code())));
+        wanted.extend(
+            CalibrationDoubt::ALL.iter().map(|code| format!("composition-calibration-{}", code.code())),
+        );
         wanted.extend(Disposition::ALL.iter().map(|code| format!("disposition-{}", code.code())));
         wanted.extend(Identity::ALL.iter().map(|code| format!("role-{}", code.code())));
         wanted.extend(Evidence::ALL.iter().map(|code| format!("evidence-{}", code.code())));

@@ -78,6 +78,9 @@ pub struct ReadingView {
     pub says: String,
     /// Outcomes with their reasons.
     pub outcomes: String,
+    /// What the composition says: class, reason, alloy group, family with its ranges, contradiction, calibration.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub composition: String,
     /// Outcomes under each class, where the class is unknown.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub by_class: String,
@@ -333,6 +336,7 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
         class: format!("{} {}", text(&reading["class"]), text(&reading["class_from"])),
         says: says.join("; "),
         outcomes: grouped(SUBSTANCES.map(|key| (key, outcome(&outcomes[key])))),
+        composition: composition(&reading["composition"]),
         by_class: SUBSTANCES
             .iter()
             .filter_map(|key| by_class(key, &outcomes[*key]))
@@ -371,6 +375,41 @@ fn grouped<const N: usize>(said: [(&str, String); N]) -> String {
     let groups: Vec<String> =
         groups.into_iter().map(|(said, keys)| format!("{said}: {}", keys.join(" "))).collect();
     groups.join("; ")
+}
+
+fn composition(of: &Value) -> String {
+    if of.is_null() {
+        return String::new();
+    }
+    let mut said = Vec::new();
+    if !of["class"].is_null() {
+        said.push(format!("{} {}", text(&of["class"]), text(&of["reason"])));
+    }
+    if !of["group"].is_null() {
+        let sure = if of["group_is_sure"] == true { "" } else { " perhaps" };
+        said.push(format!("{}{sure}", text(&of["group"])));
+    }
+    if let Some(family) = of["family"].as_object() {
+        let ranges = family["ranges"].as_array().into_iter().flatten().map(|range| {
+            let by = text(&range["outside_by_mg_kg"]);
+            let by = if by == "0" { String::new() } else { format!(" by {by}") };
+            format!("{} {}{by}", text(&range["element"]), text(&range["fit"]))
+        });
+        let also = family["also"].as_array().into_iter().flatten().map(text).collect::<Vec<_>>().join(" ");
+        said.push(format!(
+            "{} {} ({}; {}){}",
+            text(&family["code"]),
+            text(&family["fit"]),
+            ranges.collect::<Vec<_>>().join(", "),
+            text(&family["confidence"]),
+            if also.is_empty() { String::new() } else { format!(" also {also}") }
+        ));
+    }
+    said.extend(
+        ["contradicts", "calibration"].iter().map(|key| text(&of[*key])).filter(|code| !code.is_empty()),
+    );
+    said.push(text(&of["text"]));
+    said.join("; ")
 }
 
 /// Only where the classes disagree.

@@ -71,7 +71,7 @@ export const EVIDENCE: Evidence[] = [
   },
   { ...NOTHING, id: "materials", reasons: ["bill_of_materials_none", "material_not_measured", "material_not_listed"], acts: [{ kind: "materials", values: WEIGHT }] },
   { ...NOTHING, id: "thickness", reasons: ["thickness_not_stated"], perMaterial: { kind: "thickness_mm", type: "decimal" } },
-  { ...NOTHING, id: "class", reasons: ["class_unknown"], perMaterial: CLASS },
+  { ...NOTHING, id: "class", reasons: ["class_unknown", "class_contested"], perMaterial: CLASS },
   { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE },
   { ...NOTHING, id: "halogens", reasons: ["halogen_book_not_loaded"] },
   { ...NOTHING, id: "files", reasons: ["file_not_read", "rows_refused"] },

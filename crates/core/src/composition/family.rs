@@ -81,7 +81,7 @@ codes! {
         Fits => "fits",
         /// No range: outside, but not every one: inside.
         MayBe => "may_be",
-        /// One range is missed by little; the nearest family.
+        /// Lead alone misses its range, and by little; the nearest family.
         Near => "near",
     }
 }
@@ -219,9 +219,10 @@ pub(super) fn family_found(
     Some(FamilyFound { family, fit, ranges: family.ranges.iter().map(found).collect(), also: Vec::new() })
 }
 
-/// True where a number lies outside by at most this share of the edge it misses.
+/// True where lead lies outside by at most this share of the edge it misses. Another element that misses its range makes
+/// another alloy.
 fn is_near_miss(one: &RangeFound, share: MassFraction) -> bool {
-    let Some(value) = one.value else { return false };
+    let Some(value) = one.value.filter(|_| one.range.element == Element::PB) else { return false };
     let edge = if value < one.range.low { one.range.low } else { one.range.high };
     let whole = i128::from(MassFraction::from_mg_per_kg(1_000_000).units());
     i128::from(one.outside_by.units()) * whole <= i128::from(edge.units()) * i128::from(share.units())

@@ -138,11 +138,13 @@ impl<'a> CompositionReview<'a> {
         }
     }
 
+    /// True where some reading was made in a mode whose kind is known.
+    pub fn knows_modes(&self) -> bool {
+        !self.modes.is_empty()
+    }
+
     /// Why the calibration a reading was made with is doubtful, by the class it was given and what it shows.
     pub fn doubt(&self, class: MaterialClass, row: usize) -> Option<CalibrationDoubt> {
-        if self.modes.is_empty() {
-            return None;
-        }
         let mode = self.modes.get(&self.readings.identity_id(Identity::Mode, row))?;
         // A class alone may tell, and costs no look at the cells.
         if let Some(doubt) = mode.doubt(class, Shows::default()) {
@@ -542,6 +544,7 @@ mod tests {
         // A tenth of 3.5 is 0.35.
         assert_eq!(family("Cu 58 0.1, Zn 38 0.1, Pb 3.85 0.05"), Some("CW614N near".into()));
         assert_eq!(family("Cu 58 0.1, Zn 38 0.1, Pb 3.851 0.05"), None);
+        assert_eq!(family("Cu 56.5 0.1, Zn 40 0.1, Pb 3 0.05"), None, "another alloy");
     }
 
     #[test]
@@ -590,7 +593,7 @@ mod tests {
         assert_eq!(bismuth(">0.21"), None);
         assert_eq!(bismuth("-0.1 0.01"), Some((FamilyFit::Fits, RangeFit::Inside, true)));
         assert_eq!(bismuth("0.1 0.01"), Some((FamilyFit::Fits, RangeFit::Inside, true)));
-        assert_eq!(bismuth("0.21"), Some((FamilyFit::Near, RangeFit::Outside, true)));
+        assert_eq!(bismuth("0.21"), None);
         assert_eq!(bismuth("-0.1"), Some((FamilyFit::MayBe, RangeFit::NearEdge, true)));
         let lead = |cell: &str| {
             let found = describe(&format!("Fe 98 0.2, Pb {cell}")).unwrap().family;

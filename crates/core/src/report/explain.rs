@@ -109,6 +109,7 @@ impl Explainer<'_> {
         let cell = self.source.readings.cell(substance.element(), row);
         let mut told = Explanation { about: about.to_owned(), steps: Vec::new() };
         told.add(StepKind::Class, self.class(row));
+        told.add(StepKind::Caution, phrases::composition(words, self.reviewer, row));
         let Some((book, rule)) = self.inspection.books.screening() else { return told };
         let band = rule.band(substance, class);
         let low = band.and_then(|band| match band.edges?.low {

@@ -12,6 +12,7 @@ use serde_json::ser::Formatter;
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
 use super::{PROGRAM, phrases, working};
 use crate::acts::Settings;
+use crate::composition::{CalibrationDoubt, Contradiction};
 use crate::inspection::{Findings, Inspection, RowCounts};
 use crate::judging::SourceReview;
 use crate::lot::LotReason;
@@ -462,6 +463,7 @@ impl Serialize for ReadingOut<'_> {
         }
         map.serialize_entry("class", assessed.class.code())?;
         map.serialize_entry("class_from", assessed.class_from.code())?;
+        map.serialize_entry("composition", &composition(self))?;
         map.serialize_entry("check", &check)?;
         for identity in
             [Identity::Time, Identity::Seconds, Identity::Instrument, Identity::Mode, Identity::Operator]
@@ -494,6 +496,92 @@ impl Serialize for ReadingOut<'_> {
         map.serialize_entry("trust", "none")?;
         map.end()
     }
+}
+
+#[derive(Serialize)]
+struct CompositionOut {
+    class: Option<&'static str>,
+    reason: Option<&'static str>,
+    group: Option<&'static str>,
+    group_is_sure: bool,
+    metals_mg_kg: MgPerKg,
+    measured_mg_kg: MgPerKg,
+    largest: Vec<Share>,
+    family: Option<FamilyOut>,
+    contradicts: Option<&'static str>,
+    calibration: Option<&'static str>,
+    text: String,
+}
+
+#[derive(Serialize)]
+struct Share {
+    element: &'static str,
+    mg_kg: MgPerKg,
+}
+
+#[derive(Serialize)]
+struct FamilyOut {
+    code: &'static str,
+    name: &'static str,
+    fit: &'static str,
+    ranges: Vec<RangeOut>,
+    also: Vec<&'static str>,
+    source: &'static str,
+    clause: &'static str,
+    confidence: &'static str,
+}
+
+#[derive(Serialize)]
+struct RangeOut {
+    element: &'static str,
+    low_mg_kg: MgPerKg,
+    high_mg_kg: MgPerKg,
+    value_mg_kg: Option<MgPerKg>,
+    fit: &'static str,
+    outside_by_mg_kg: MgPerKg,
+}
+
+fn composition(reading: &ReadingOut<'_>) -> Option<CompositionOut> {
+    let ReadingOut { reviewer, row, .. } = *reading;
+    let found = reviewer.composition(row)?;
+    Some(CompositionOut {
+        class: found.suggestion.map(|(class, _)| class.code()),
+        reason: found.suggestion.map(|(_, reason)| reason.code()),
+        group: found.group.map(|found| found.group.code()),
+        group_is_sure: found.group.is_some_and(|found| found.surely),
+        metals_mg_kg: MgPerKg(found.metals),
+        measured_mg_kg: MgPerKg(found.measured),
+        largest: found
+            .leading
+            .iter()
+            .flatten()
+            .map(|(element, value)| Share { element: element.symbol(), mg_kg: MgPerKg(*value) })
+            .collect(),
+        family: found.family.map(|one| FamilyOut {
+            code: &one.family.code,
+            name: &one.family.name,
+            fit: one.fit.code(),
+            ranges: one
+                .ranges
+                .iter()
+                .map(|found| RangeOut {
+                    element: found.range.element.symbol(),
+                    low_mg_kg: MgPerKg(found.range.low),
+                    high_mg_kg: MgPerKg(found.range.high),
+                    value_mg_kg: found.value.map(MgPerKg),
+                    fit: found.fit.code(),
+                    outside_by_mg_kg: MgPerKg(found.outside_by),
+                })
+                .collect(),
+            also: one.also.iter().map(|family| family.code.as_str()).collect(),
+            source: &one.family.source,
+            clause: &one.family.clause,
+            confidence: &one.family.confidence,
+        }),
+        contradicts: reviewer.contradiction(row).map(Contradiction::code),
+        calibration: reviewer.assess(row).calibration.map(CalibrationDoubt::code),
+        text: phrases::composition(reading.context.words, reviewer, row),
+    })
 }
 
 struct Elements<'a>(&'a ReadingOut<'a>);

@@ -2,9 +2,11 @@
 
 use crate::acts::{Act, ActKind, Target};
 use crate::column::ColumnRole;
+use crate::composition::{AlloyGroup, RangeFit};
 use crate::inspection::{Findings, Inspection, LotFinding};
 use crate::judging::SourceReview;
 use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind, Reasons};
+use crate::material::MaterialClass;
 use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
 use crate::quantity::{Coverage, MassFraction, Sigma};
@@ -310,8 +312,97 @@ pub fn next(words: &Words, step: &NextStep, about: &str) -> String {
         NextStep::ReferenceMethod { method, technique } => {
             words.with(&id, &[("method", method), ("technique", technique)])
         }
+        NextStep::StateClassSuggested { class, group } => {
+            words.with(&id, &[("what", &suggested(words, *class, *group))])
+        }
         _ => words.with(&id, &[("about", about)]),
     }
+}
+
+/// A suggested class or alloy group, with its article.
+fn suggested(words: &Words, class: MaterialClass, group: Option<AlloyGroup>) -> String {
+    match group {
+        Some(group) => words.say(&format!("family-group-{}", group.code())),
+        None => words.say(&format!("composition-class-{}", class.code())),
+    }
+}
+
+/// Puts what the composition suggests into the step that asks for the class.
+pub fn with_suggestion(mut steps: Vec<NextStep>, reviewer: &SourceReview<'_>, row: usize) -> Vec<NextStep> {
+    if let Some(step) = steps.iter_mut().find(|step| **step == NextStep::StateClass)
+        && let Some(found) = reviewer.composition(row)
+        && let Some((class, _)) = found.suggestion
+    {
+        *step = NextStep::StateClassSuggested { class, group: found.group.map(|found| found.group) };
+    }
+    steps
+}
+
+/// What the composition of a reading says, in sentences; empty where it says nothing.
+pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> String {
+    let Some(found) = reviewer.composition(row) else { return String::new() };
+    let numbers: Vec<String> = found
+        .leading
+        .iter()
+        .flatten()
+        .filter(|(_, value)| *value >= WORTH_NAMING)
+        .map(|(element, value)| format!("{element} {}\u{a0}%", percent(*value)))
+        .collect();
+    let numbers = numbers.join(", ");
+    let mut sentences = Vec::new();
+    if let Some(contradiction) = reviewer.contradiction(row) {
+        sentences.push(words.with(
+            &format!("composition-contests-{}", contradiction.code()),
+            &[("sum", &percent(found.metals)), ("numbers", &numbers)],
+        ));
+    }
+    if let Some((class, reason)) = found.suggestion {
+        let what = suggested(words, class, found.group.map(|found| found.group));
+        let id = match found.group {
+            Some(group) if !group.surely => "composition-suggests_perhaps",
+            _ => "composition-suggests",
+        };
+        let because = words.with(
+            &format!("composition-reason-{}", reason.code()),
+            &[("metals", &percent(found.metals)), ("sum", &percent(found.measured))],
+        );
+        sentences.push(words.with(id, &[("what", &what), ("numbers", &numbers), ("because", &because)]));
+    }
+    if let Some(one) = &found.family {
+        let family = one.family;
+        let source = match family.confidence.as_str() {
+            same if same == family.source => family.source.clone(),
+            confidence => format!("{}; {confidence}", family.source),
+        };
+        let outside = one.ranges.iter().find(|range| range.fit == RangeFit::Outside);
+        sentences.push(words.with(
+            &format!("family-{}", one.fit.code()),
+            &[
+                ("name", &family.name),
+                ("source", &source),
+                ("element", outside.map_or("", |range| range.range.element.symbol())),
+                ("by", &outside.map_or_else(String::new, |range| percent(range.outside_by))),
+            ],
+        ));
+        if !one.also.is_empty() {
+            let names: Vec<&str> = one.also.iter().map(|family| family.name.as_str()).collect();
+            sentences.push(words.with("family-also", &[("names", &names.join("; "))]));
+        }
+    }
+    if let Some(doubt) = reviewer.assess(row).calibration {
+        sentences.push(words.say(&format!("composition-calibration-{}", doubt.code())));
+    }
+    sentences.join(" ")
+}
+
+/// Smaller shares say nothing of what a material is: a hundredth of a percent.
+const WORTH_NAMING: MassFraction = MassFraction::from_mg_per_kg(100);
+
+/// A mass fraction in percent with three digits after the point at most: for reading, never for a comparison.
+fn percent(value: MassFraction) -> String {
+    // A thousandth of a percent is 10 mg/kg.
+    let thousandths = (value.units() + 5_000_000).div_euclid(10_000_000);
+    MassFraction::from_units(thousandths * 1000).to_string()
 }
 
 /// The next steps of one substance of one reading.
@@ -324,7 +415,8 @@ pub fn next_of_substance(
 ) -> Vec<NextStep> {
     let (class, _) = reviewer.class(row);
     let longer = reviewer.longer(substance, judged, row);
-    next_step::next_steps(&inspection.books, Some(substance), class, judged, Some(longer))
+    let steps = next_step::next_steps(&inspection.books, Some(substance), class, judged, Some(longer));
+    with_suggestion(steps, reviewer, row)
 }
 
 /// The next steps of a halogen or the total of one reading.
@@ -337,7 +429,8 @@ pub fn next_of_halogen(
 ) -> Vec<NextStep> {
     let (class, _) = reviewer.class(row);
     let longer = reviewer.longer_halogen(of, judged, row);
-    next_step::next_steps(&inspection.books, None, class, judged, Some(longer))
+    let steps = next_step::next_steps(&inspection.books, None, class, judged, Some(longer));
+    with_suggestion(steps, reviewer, row)
 }
 
 /// The arithmetic behind an outcome as one sentence; empty where there is none.

@@ -705,6 +705,7 @@ page-class-from-setting = set by a person
 page-class-from-not-stated = not stated
 page-class-from-not-understood = word not understood
 page-class-from-not-in-book = no limits in the rule book
+page-class-from-contested = contradicted by what was measured
 page-detail-close = Close
 page-detail-next = Next step:
 page-detail-written = As written
