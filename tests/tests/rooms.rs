@@ -145,7 +145,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 40] = [
+const ORDER: [&str; 41] = [
     "quantity",
     "substance",
     "material",
@@ -173,6 +173,7 @@ const ORDER: [&str; 40] = [
     "pool",
     "composition",
     "thickness",
+    "caution",
     "longer",
     "exempt",
     "next_step",
