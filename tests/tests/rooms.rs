@@ -174,6 +174,7 @@ const ORDER: [&str; 41] = [
     "pool",
     "composition",
     "thickness",
+    "caution",
     "longer",
     "next_step",
     "acts",

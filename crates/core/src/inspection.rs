@@ -466,6 +466,12 @@ impl Gathered {
         tally.class_contested += u64::from(contested);
         tally.class_unknown += u64::from(assessed.class == MaterialClass::Unknown && !contested);
         tally.calibration_doubtful += u64::from(assessed.calibration.is_some());
+        for (at, (judged, cautions)) in assessed.substances.iter().zip(&assessed.cautions).enumerate() {
+            tally.doubtful[at].count(judged.outcome, cautions.strong);
+        }
+        for (of, cautions) in Halogen::ALL.into_iter().zip(&assessed.halogen_cautions) {
+            tally.halogen_doubtful[of as usize].count(assessed.halogen(of).outcome, cautions.strong);
+        }
         tally.thickness_missing += u64::from(assessed.thickness_missing);
         tally.multiple_unknown += u64::from(assessed.multiple_unknown);
         if !self.classes.contains(&assessed.class) {
@@ -583,12 +589,14 @@ impl Gathered {
                 tally.counts[at][outcome] += more.counts[at][outcome];
             }
             tally.firm_over[at] += more.firm_over[at];
+            tally.doubtful[at].add(more.doubtful[at]);
         }
         for at in 0..3 {
             for outcome in 0..8 {
                 tally.halogen_counts[at][outcome] += more.halogen_counts[at][outcome];
             }
             tally.halogen_firm_over[at] += more.halogen_firm_over[at];
+            tally.halogen_doubtful[at].add(more.halogen_doubtful[at]);
         }
         tally.class_contested += more.class_contested;
         tally.class_unknown += more.class_unknown;

@@ -4,11 +4,13 @@ use std::collections::BTreeMap;
 
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::attenuation::Matrix;
+use crate::caution::{Cautions, Surroundings};
 use crate::composition::{CalibrationDoubt, CompositionReview, Contradiction, Described};
 use crate::conformity::{self, Conformity};
 use crate::day::Day;
 use crate::halogen::{self, Total};
 use crate::limit;
+use crate::lines::{Caution, Overlap, Overlaps};
 use crate::longer::{self, Longer, Never, Timed};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::next_step;
@@ -45,6 +47,10 @@ pub struct Assessed {
     pub multiple_unknown: bool,
     /// Why the calibration it was made with is doubtful. Changes no outcome.
     pub calibration: Option<CalibrationDoubt>,
+    /// Per substance: what physics makes doubtful.
+    pub cautions: [Cautions; 5],
+    /// The same for chlorine, bromine and their total.
+    pub halogen_cautions: [Cautions; 3],
 }
 
 impl Assessed {
@@ -159,15 +165,18 @@ impl GroupAssessed {
             if self.substances[at] {
                 counted.substances[at] = self.together.substances[at];
                 counted.firm_over[at] = self.together.firm_over[at];
+                counted.cautions[at] = self.together.cautions[at];
             }
         }
         for at in 0..2 {
             if self.halogens[at] {
                 counted.halogens[at] = self.together.halogens[at];
+                counted.halogen_cautions[at] = self.together.halogen_cautions[at];
             }
         }
         if self.halogens[2] {
             counted.total = self.together.total;
+            counted.halogen_cautions[2] = self.together.halogen_cautions[2];
         }
         // A Cd or Pb that only the pooled value clears needs its thickness as any other.
         counted.thickness_missing |= self.together.thickness_missing;
@@ -206,6 +215,11 @@ pub struct SourceReview<'a> {
     matrices: Matrices,
     /// The plastic nothing is known of.
     plastic: Option<Matrix>,
+    /// The anode of the X-ray tube, where somebody named it.
+    tube: Option<Element>,
+    overlaps: Overlaps,
+    /// The column of each overlap's partner.
+    partners: Vec<Option<&'a ElementColumn>>,
     /// Columns of the elements metals are based on.
     bases: Vec<&'a ElementColumn>,
     /// The books whose limits count.
@@ -244,6 +258,7 @@ impl<'a> SourceReview<'a> {
         let has_thickness_column = (0..source.readings.len())
             .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
         let matrices = Matrices::built_in();
+        let overlaps = Overlaps::built_in();
         let mut review = SourceReview {
             source,
             books,
@@ -261,6 +276,9 @@ impl<'a> SourceReview<'a> {
             classes_by_part: settings.all().any(|(kind, target, _)| {
                 kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
             }),
+            partners: overlaps.rows().iter().map(|row| source.readings.column_of(row.partner)).collect(),
+            tube: None,
+            overlaps,
             plastic: matrices.plastic(false, None),
             bases: source
                 .readings
@@ -456,6 +474,25 @@ impl<'a> SourceReview<'a> {
         matrix.map(|matrix| (matrix, micrometres))
     }
 
+    /// How much a reading has of the partner of a row of the overlap table, as the analyser states it.
+    ///
+    /// One that was not detected is no strong partner; above a stated upper end there is at least that much.
+    fn partner(&self, overlap: usize, row: usize) -> Option<MassFraction> {
+        let cell = self.partners.get(overlap).copied().flatten()?.cell(row);
+        matches!(cell.state, CellState::Number | CellState::AboveRange).then_some(cell.value)
+    }
+
+    /// Cautions of a reading written out, each with its row of the overlap table.
+    pub fn cautions(&self, cautions: &Cautions, row: usize) -> Vec<(&Overlap, Caution)> {
+        let rows = self.overlaps.rows().iter().enumerate().filter(|(at, _)| cautions.shown.has(*at));
+        rows.map(|(at, overlap)| {
+            let present = self.partner(at, row).unwrap_or(MassFraction::ZERO);
+            let apparent = overlap.apparent(present);
+            (overlap, Caution { code: overlap.code, partner: overlap.partner, apparent })
+        })
+        .collect()
+    }
+
     fn metal_base(&self, row: usize) -> Option<Base> {
         if self.bases.is_empty() {
             return None;
@@ -624,11 +661,13 @@ impl<'a> SourceReview<'a> {
         let micrometres = self.thickness_micrometres(row);
         let depth = self.depth(class, row, micrometres);
         let thickness_missing = micrometres.is_none() && self.is_light(class, row);
-        let assessed = self.assess_measured(class, class_from, thickness_missing, |at, judged_as| {
+        let known = |at, judged_as| {
             // An unknown class is judged under each, and each has a depth of its own.
             let depth = if judged_as == class { depth } else { self.depth(judged_as, row, micrometres) };
             self.known(at, judged_as, row, depth)
-        });
+        };
+        let partner = |overlap: usize, _: &Overlap| self.partner(overlap, row);
+        let assessed = self.assess_measured(class, class_from, thickness_missing, known, partner);
         Assessed { calibration: self.calibration(row), ..assessed }
     }
 
@@ -638,31 +677,48 @@ impl<'a> SourceReview<'a> {
         class_from: ClassFrom,
         thickness_missing: bool,
         known: impl Fn(usize, MaterialClass) -> Known,
+        partner: impl Fn(usize, &Overlap) -> Option<MassFraction>,
     ) -> Assessed {
+        let surroundings = Surroundings { overlaps: &self.overlaps, partner, tube: self.tube };
+        let mut cautions = [Cautions::default(); 5];
         let mut firm_over = [false; 5];
+        let mut judge = |substance: Substance, class: MaterialClass| {
+            let known = known(substance as usize, class);
+            let judged = self.judge_known(substance, class, &known);
+            if let Some((_, rule)) = self.books.screening() {
+                let more = surroundings.of_substance(rule, substance, class, &known.measured, &judged);
+                cautions[substance as usize] = cautions[substance as usize].or(more);
+            }
+            judged
+        };
         let substances = Substance::ALL.map(|substance| {
             let at = substance as usize;
             if class != MaterialClass::Unknown {
-                let judged = self.judge_known(substance, class, &known(at, class));
+                let judged = judge(substance, class);
                 firm_over[at] = judged.outcome == Outcome::Over;
                 return judged;
             }
-            let each =
-                MaterialClass::BANDED.map(|class| self.judge_known(substance, class, &known(at, class)));
+            let each = MaterialClass::BANDED.map(|class| judge(substance, class));
             firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
             each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
         });
         let chlorine = known(CHLORINE, class).of_any_thickness();
         let bromine = known(BROMINE, class).of_any_thickness();
+        let mut halogen_cautions = [Cautions::default(); 3];
         let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
-            let element = |of, known: &Known| {
+            let judge = |of, element, known: &Known| {
                 let judged = halogen::judge_element(rule, of, class, &known.measured);
-                known.settle(judged, |stated| halogen::judge_element(rule, of, class, stated))
+                let judged = known.settle(judged, |stated| halogen::judge_element(rule, of, class, stated));
+                (judged, surroundings.of_halogen(rule, of, element, &known.measured, &judged))
             };
+            let (of_chlorine, doubt_of_chlorine) = judge(Halogen::Cl, Element::CL, &chlorine);
+            let (of_bromine, doubt_of_bromine) = judge(Halogen::Br, Element::BR, &bromine);
             let total = halogen::judge_total(rule, class, &chlorine.measured, &bromine.measured);
             let stated = halogen::judge_total(rule, class, chlorine.stated(), bromine.stated());
             let total = if stated.judgement.outcome == Outcome::Over { stated } else { total };
-            ([element(Halogen::Cl, &chlorine), element(Halogen::Br, &bromine)], total)
+            let doubts = [doubt_of_chlorine, doubt_of_bromine];
+            halogen_cautions = [doubts[0], doubts[1], surroundings.of_total(rule, &total, doubts)];
+            ([of_chlorine, of_bromine], total)
         } else {
             let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
             ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
@@ -683,6 +739,8 @@ impl<'a> SourceReview<'a> {
                 .chain(&halogens)
                 .any(|judged| judged.used.from == SigmaFrom::PrintedMultipleUnknown),
             calibration: None,
+            cautions,
+            halogen_cautions,
         }
     }
 
@@ -762,14 +820,19 @@ impl<'a> SourceReview<'a> {
             rows.iter().map(|row| self.assess_as(class, class_from, *row as usize)).collect();
         let thickness_missing =
             micrometres.is_none() && rows.iter().any(|row| self.is_light(class, *row as usize));
-        let together = self.assess_measured(class, class_from, thickness_missing, |at, class| {
+        let known = |at, class| {
             let (cell, used) =
                 self.pooled(at, class, rows).judged.unwrap_or((Cell::NO_COLUMN, UsedSigma::NONE));
             // The most transparent of the repeats speaks for all.
             let shares =
                 rows.iter().filter_map(|row| share_at(at, self.depth(class, *row as usize, micrometres)));
             Known::of(Measured { cell, used, thickness_share: shares.min() })
-        });
+        };
+        // The strongest partner of the repeats speaks for all.
+        let partner = |overlap: usize, _: &Overlap| {
+            rows.iter().filter_map(|row| self.partner(overlap, *row as usize)).max()
+        };
+        let together = self.assess_measured(class, class_from, thickness_missing, known, partner);
         let shown_as = if class == MaterialClass::Unknown { MaterialClass::Polymer } else { class };
         let elements: [PooledElement; 6] = std::array::from_fn(|at| self.pooled(at, shown_as, rows));
         let over = |of: &dyn Fn(&Assessed) -> Outcome| own.iter().any(|one| of(one) == Outcome::Over);

@@ -7,6 +7,7 @@
 
 pub mod acts;
 pub mod attenuation;
+pub mod caution;
 pub mod claims;
 pub mod column;
 pub mod composition;

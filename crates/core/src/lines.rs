@@ -24,7 +24,7 @@ const SHOWN_FROM: i64 = 10;
 const RESIDUAL: i64 = 10;
 
 codes! {
-    /// What a partner does to a line.
+    /// What makes an outcome doubtful.
     CautionCode {
         /// A line of the partner lies on the line that is usually measured.
         LineOverlap => "line_overlap",
@@ -36,6 +36,8 @@ codes! {
         EscapePeak => "escape_peak",
         /// A scattered line of the X-ray tube.
         TubeLine => "tube_line",
+        /// No line at all: the piece is thin, and part of its signal is missing.
+        ThinPiece => "thin_piece",
     }
 }
 
@@ -149,6 +151,12 @@ impl Shown {
     /// True where this row of the table is one of them.
     pub const fn has(self, row: usize) -> bool {
         row < 32 && self.rows >> row & 1 == 1
+    }
+
+    /// All rows of both, and the larger contribution: one analyte judged under several classes.
+    #[must_use]
+    pub fn or(self, other: Shown) -> Shown {
+        Shown { rows: self.rows | other.rows, together: self.together.max(other.together) }
     }
 
     /// Both together: the parts of a total.

@@ -83,10 +83,14 @@ codes! {
         ClassContested => "class_contested",
         /// The class is not known.
         ClassUnknown => "class_unknown",
-        /// Cd or Pb below limit in plastic of unstated thickness.
+        /// Cd or Pb below limit in plastic or light alloy of unstated thickness.
         ThicknessNotStated => "thickness_not_stated",
         /// The measuring mode does not fit the material.
         CalibrationDoubtful => "calibration_doubtful",
+        /// Below limit, but what is left of a strong partner's line could lift it over the edge.
+        OverlapUnresolved => "overlap_unresolved",
+        /// Over limit, but perhaps only by a strong partner's line.
+        OverMayBeOverlap => "over_may_be_overlap",
         /// A material of the bill was not measured.
         MaterialNotMeasured => "material_not_measured",
         /// No bill of materials.
@@ -168,6 +172,8 @@ impl LotReasonCode {
                     | LotReasonCode::ClassUnknown
                     | LotReasonCode::ThicknessNotStated
                     | LotReasonCode::CalibrationDoubtful
+                    | LotReasonCode::OverlapUnresolved
+                    | LotReasonCode::OverMayBeOverlap
                     | LotReasonCode::MultipleNotStated
             )
     }
@@ -282,12 +288,39 @@ pub struct MaterialTally {
     pub class_contested: u64,
     /// How many readings have an unknown class.
     pub class_unknown: u64,
-    /// How many plastic readings have a Cd or Pb BL and no thickness.
+    /// How many readings of plastic or light alloy have a Cd or Pb BL and no thickness.
     pub thickness_missing: u64,
     /// How many readings were made in a mode that does not fit them.
     pub calibration_doubtful: u64,
     /// How many readings used a printed uncertainty whose multiple nobody stated.
     pub multiple_unknown: u64,
+    /// Per substance: how many readings are BL or OL under a strong overlap.
+    pub doubtful: [Doubtful; 5],
+    /// Per halogen: the same.
+    pub halogen_doubtful: [Doubtful; 3],
+}
+
+/// How many readings of one substance have an outcome that a strong overlap puts in doubt.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Doubtful {
+    /// BL that may not be.
+    pub below: u64,
+    /// OL that may not be.
+    pub over: u64,
+}
+
+impl Doubtful {
+    /// Counts one outcome.
+    pub fn count(&mut self, outcome: Outcome, in_doubt: bool) {
+        self.below += u64::from(in_doubt && outcome == Outcome::Below);
+        self.over += u64::from(in_doubt && outcome == Outcome::Over);
+    }
+
+    /// Adds those of other readings.
+    pub fn add(&mut self, more: Doubtful) {
+        self.below += more.below;
+        self.over += more.over;
+    }
 }
 
 impl MaterialTally {
@@ -299,6 +332,22 @@ impl MaterialTally {
     /// The worst outcome of a halogen.
     pub fn worst_halogen(&self, halogen: Halogen) -> Outcome {
         worst_of(self.halogen_counts.get(halogen as usize))
+    }
+
+    /// Doubts by name. Bromine has one name as a substance and as a halogen: the larger count speaks for both.
+    fn doubts(&self, halogens_count: bool) -> impl Iterator<Item = (&'static str, Doubtful)> {
+        let [chlorine, bromine, total] =
+            if halogens_count { self.halogen_doubtful } else { [Doubtful::default(); 3] };
+        let mut substances = self.doubtful;
+        if let Some(own) = substances.get_mut(Substance::Br as usize) {
+            own.below = own.below.max(bromine.below);
+            own.over = own.over.max(bromine.over);
+        }
+        Substance::ALL
+            .map(Substance::symbol)
+            .into_iter()
+            .zip(substances)
+            .chain([(Halogen::Cl.name(), chlorine), (Halogen::Total.name(), total)])
     }
 
     /// Reasons that come from the readings of one material.
@@ -383,6 +432,16 @@ impl MaterialTally {
         let doubtful = self.calibration_doubtful;
         if doubtful > 0 {
             add(LotReasonCode::CalibrationDoubtful, Disposition::Hold, "", doubtful, self.readings);
+        }
+        for (about, doubtful) in self.doubts(halogens_count) {
+            for (code, count) in [
+                (LotReasonCode::OverlapUnresolved, doubtful.below),
+                (LotReasonCode::OverMayBeOverlap, doubtful.over),
+            ] {
+                if count > 0 {
+                    add(code, Disposition::Hold, about, count, self.readings);
+                }
+            }
         }
         if self.multiple_unknown > 0 {
             add(
@@ -572,6 +631,39 @@ mod tests {
         printed.add(LotReason { code, effect: Disposition::Accept, about: "Pb".into(), count: 1, of: 1 });
         printed.only_hold(code, "Pb");
         assert_eq!(say(&printed), ["accept over_limit Pb"]);
+    }
+
+    #[test]
+    fn a_below_under_a_strong_overlap_holds_and_an_over_stays_over() {
+        let mut one = tally(Substance::Pb, Outcome::Below, false);
+        one.doubtful[Substance::Pb as usize].count(Outcome::Below, true);
+        one.doubtful[Substance::Hg as usize].count(Outcome::Below, false);
+        one.doubtful[Substance::Cd as usize].count(Outcome::Undecided, true);
+        let (disposition, reasons) = one.reasons(false).close();
+        assert_eq!(disposition, Disposition::Hold);
+        assert_eq!(reasons.len(), 1);
+        assert_eq!((reasons[0].code, reasons[0].about.as_str()), (LotReasonCode::OverlapUnresolved, "Pb"));
+        let mut one = tally(Substance::Pb, Outcome::Over, true);
+        one.doubtful[Substance::Pb as usize].count(Outcome::Over, true);
+        let (disposition, reasons) = one.reasons(false).close();
+        assert_eq!(disposition, Disposition::NotAccept);
+        assert_eq!(reasons[1].code, LotReasonCode::OverMayBeOverlap);
+        assert!(reasons[1].code.counts_readings() && reasons[1].code.kind() == ReasonKind::Evidence);
+    }
+
+    #[test]
+    fn doubts_of_halogens_count_where_the_halogens_do_and_bromine_once() {
+        let mut one = tally(Substance::Pb, Outcome::Below, false);
+        for of in Halogen::ALL {
+            one.halogen_doubtful[of as usize].count(Outcome::Below, true);
+        }
+        one.doubtful[Substance::Br as usize].add(Doubtful { below: 1, over: 0 });
+        let about = |counted: bool| {
+            let (_, reasons) = one.reasons(counted).close();
+            reasons.into_iter().map(|reason| (reason.about, reason.count)).collect::<Vec<_>>()
+        };
+        assert_eq!(about(false), [("Br".to_owned(), 1)]);
+        assert_eq!(about(true), [("Br".to_owned(), 1), ("Cl".to_owned(), 1), ("total".to_owned(), 1)]);
     }
 
     #[test]

@@ -12,12 +12,14 @@ use serde_json::ser::Formatter;
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
 use super::{PROGRAM, phrases, working};
 use crate::acts::Settings;
+use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
 use crate::inspection::{Findings, Inspection, RowCounts};
 use crate::judging::SourceReview;
+use crate::lines::CautionCode;
 use crate::lot::LotReason;
 use crate::material::MaterialClass;
-use crate::outcome::{Judgement, SigmaFrom};
+use crate::outcome::{Judgement, Reason, SigmaFrom};
 use crate::quantity::{MassFraction, Sigma, UNITS_PER_MG_KG};
 use crate::reading::{CellState, ColumnMeaning, ElementColumn, Identity, Notice, Notices, Source};
 use crate::substance::{Halogen, Substance};
@@ -477,7 +479,8 @@ impl Serialize for ReadingOut<'_> {
                 Substance::ALL
                     .iter()
                     .zip(&assessed.substances)
-                    .map(|(substance, judged)| {
+                    .zip(&assessed.cautions)
+                    .map(|((substance, judged), cautions)| {
                         (
                             substance.symbol(),
                             OutcomeOut {
@@ -485,13 +488,14 @@ impl Serialize for ReadingOut<'_> {
                                 substance: *substance,
                                 class: assessed.class,
                                 judged,
+                                cautions,
                             },
                         )
                     })
                     .collect(),
             ),
         )?;
-        map.serialize_entry("halogens", &Halogens { assessed: &assessed })?;
+        map.serialize_entry("halogens", &Halogens { reading: self, assessed: &assessed })?;
         map.serialize_entry("limits", &working::limits(self.reviewer, assessed.class, self.row))?;
         map.serialize_entry("trust", "none")?;
         map.end()
@@ -634,6 +638,7 @@ struct OutcomeOut<'a> {
     substance: Substance,
     class: MaterialClass,
     judged: &'a Judgement,
+    cautions: &'a Cautions,
 }
 
 impl OutcomeOut<'_> {
@@ -689,11 +694,48 @@ impl Serialize for OutcomeOut<'_> {
             )
         });
         map.serialize_entry("by_class", &by_class)?;
+        map.serialize_entry("cautions", &cautions(self.reading, self.cautions, self.judged))?;
         map.end()
     }
 }
 
+/// What physics makes doubtful about one outcome.
+#[derive(Serialize)]
+struct CautionOut {
+    code: &'static str,
+    partner: Option<&'static str>,
+    apparent_mg_kg: Option<MgPerKg>,
+    percent_missing: Option<u8>,
+    strong: bool,
+}
+
+fn cautions(reading: &ReadingOut<'_>, cautions: &Cautions, judged: &Judgement) -> Vec<CautionOut> {
+    if cautions.is_empty() {
+        return Vec::new();
+    }
+    let overlaps = reading.reviewer.cautions(cautions, reading.row);
+    let thin = cautions.percent_missing.map(|percent| CautionOut {
+        code: CautionCode::ThinPiece.code(),
+        partner: None,
+        apparent_mg_kg: None,
+        percent_missing: Some(percent),
+        strong: judged.reason == Some(Reason::ThinSample),
+    });
+    overlaps
+        .into_iter()
+        .map(|(overlap, caution)| CautionOut {
+            code: caution.code.code(),
+            partner: Some(caution.partner.symbol()),
+            apparent_mg_kg: Some(MgPerKg(caution.apparent)),
+            percent_missing: None,
+            strong: cautions.strong && overlap.may_decide(),
+        })
+        .chain(thin)
+        .collect()
+}
+
 struct Halogens<'a> {
+    reading: &'a ReadingOut<'a>,
     assessed: &'a crate::judging::Assessed,
 }
 
@@ -702,6 +744,7 @@ struct HalogenOut {
     outcome: &'static str,
     reason: Option<&'static str>,
     sigma_from: &'static str,
+    cautions: Vec<CautionOut>,
 }
 
 #[derive(Serialize)]
@@ -712,17 +755,23 @@ struct TotalOut {
     low_mg_kg: Option<MgPerKg>,
     high_mg_kg: Option<MgPerKg>,
     sigma_mg_kg: Option<MgPerKg>,
+    cautions: Vec<CautionOut>,
 }
 
 impl Serialize for Halogens<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut map = serializer.serialize_map(Some(3))?;
+        let of_halogen = |of: Halogen, judged: &Judgement| {
+            let one = self.assessed.halogen_cautions.get(of as usize).copied().unwrap_or_default();
+            cautions(self.reading, &one, judged)
+        };
         for of in [Halogen::Cl, Halogen::Br] {
             let judged = self.assessed.halogen(of);
             let out = HalogenOut {
                 outcome: judged.outcome.code(),
                 reason: judged.reason.map(crate::outcome::Reason::code),
                 sigma_from: judged.used.from.code(),
+                cautions: of_halogen(of, &judged),
             };
             map.serialize_entry(of.name(), &out)?;
         }
@@ -736,6 +785,7 @@ impl Serialize for Halogens<'_> {
                 low_mg_kg: total.low.map(MgPerKg),
                 high_mg_kg: total.high.map(MgPerKg),
                 sigma_mg_kg: total.sigma.map(|sigma| MgPerKg(sigma.to_mass_fraction())),
+                cautions: of_halogen(Halogen::Total, &total.judgement),
             },
         )?;
         map.end()
