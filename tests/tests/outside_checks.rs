@@ -188,14 +188,13 @@ fn certified_data_sets_give_their_certified_values() {
         ("NumAcc4", 1e-15, 1e-7),
     ] {
         let document = json(&format!("nist_strd/{name}.json"));
-        let values: Vec<f64> = match document["data"].as_array() {
-            Some(data) => data.iter().map(|x| x.as_f64().expect("a number")).collect(),
-            None => {
-                let base = document["base"].as_f64().expect("a base");
-                let mut values = vec![base + 0.2];
-                (0..500).for_each(|_| values.extend([base + 0.1, base + 0.3]));
-                values
-            }
+        let values: Vec<f64> = if let Some(data) = document["data"].as_array() {
+            data.iter().map(|x| x.as_f64().expect("a number")).collect()
+        } else {
+            let base = document["base"].as_f64().expect("a base");
+            let mut values = vec![base + 0.2];
+            (0..500).for_each(|_| values.extend([base + 0.1, base + 0.3]));
+            values
         };
         assert_eq!(Some(values.len() as u64), document["n"].as_u64(), "{name}");
         let found = moments(&values).expect("moments");
