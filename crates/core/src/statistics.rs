@@ -183,7 +183,8 @@ pub fn moments(values: &[f64]) -> Option<Moments> {
     Some(Moments { n: values.len(), mean: pivot + offset, variance })
 }
 
-/// Mean, and sum of squares about it, of numbers that are near zero.
+/// Mean, and sum of squares about it. Of numbers taken from one of them: their mean is no further off than they scatter,
+/// so its rounding is nothing to the squares.
 fn offset_and_squares(values: impl Iterator<Item = f64> + Clone) -> (f64, f64) {
     let (mut sum, mut count) = (Sum::default(), 0.0);
     for value in values.clone() {
@@ -191,14 +192,11 @@ fn offset_and_squares(values: impl Iterator<Item = f64> + Clone) -> (f64, f64) {
         count += 1.0;
     }
     let mean = sum.total() / count;
-    let (mut squares, mut rest) = (Sum::default(), Sum::default());
+    let mut squares = Sum::default();
     for value in values {
         squares.add((value - mean) * (value - mean));
-        rest.add(value - mean);
     }
-    // What the rounding of the mean left over: it would count n times its square.
-    let rest = rest.total();
-    (mean + rest / count, squares.total() - rest * rest / count)
+    (mean, squares.total())
 }
 
 /// One value held against the others (Grubbs, two-sided, 5 %). It flags and never removes: on a part, a hot spot *is*
