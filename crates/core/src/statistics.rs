@@ -194,7 +194,8 @@ fn offset_and_squares(values: impl Iterator<Item = f64> + Clone) -> (f64, f64) {
     let mean = sum.total() / count;
     let mut squares = Sum::default();
     for value in values {
-        squares.add((value - mean) * (value - mean));
+        let off = value - mean;
+        squares.add(off * off);
     }
     (mean, squares.total())
 }
@@ -307,7 +308,8 @@ pub fn anova(groups: &[&[f64]]) -> Option<Anova> {
     for group in &groups {
         let size = group.len() as f64;
         let (mean, squares) = offset_and_squares(group.iter().map(|x| x - pivot));
-        between.add(size * (mean - grand) * (mean - grand));
+        let off = mean - grand;
+        between.add(size * off * off);
         within.add(squares);
         sizes += size * size;
     }
