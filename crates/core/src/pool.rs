@@ -317,10 +317,12 @@ impl Spread {
         // |d| <= 1.84e13 and n <= 1e5: n sum d² <= 3.4e36, within 128 bits.
         let count = repeats.len() as i128;
         let (mut sum, mut squares) = (0_i128, 0_i128);
+        let mut differences = Vec::with_capacity(repeats.len());
         for repeat in repeats {
             let difference = i128::from(repeat.value.units() - first);
             sum += difference;
             squares += difference * difference;
+            differences.push(difference as f64);
         }
         // Rounded towards plus infinity.
         let offset = -(-sum).div_euclid(count);
@@ -328,7 +330,7 @@ impl Spread {
             mean: MassFraction::from_units(first + i64::try_from(offset).ok()?),
             numerator: u128::try_from(count * squares - sum * sum).ok()?,
             freedom: (repeats.len() - 1) as u128,
-            differences: repeats.iter().map(|repeat| (repeat.value.units() - first) as f64).collect(),
+            differences,
         })
     }
 
@@ -389,7 +391,12 @@ fn about_weighted_mean(values: &[f64], sigmas: &[f64]) -> Option<Agreement> {
     let weighted = || values.iter().zip(sigmas).map(|(value, sigma)| (*value, 1.0 / (sigma * sigma)));
     let weights: f64 = weighted().map(|(_, weight)| weight).sum();
     let mean = weighted().map(|(value, weight)| value * weight).sum::<f64>() / weights;
-    let chi_square = weighted().map(|(value, weight)| (value - mean) * (value - mean) * weight).sum();
+    let chi_square = weighted()
+        .map(|(value, weight)| {
+            let off = value - mean;
+            off * off * weight
+        })
+        .sum();
     Some(Agreement { chi_square, df, p: statistics::chi_square_upper(chi_square, df) })
 }
 

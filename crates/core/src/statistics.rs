@@ -63,7 +63,7 @@ pub fn t_upper(t: f64, nu: u32) -> f64 {
     let nu = f64::from(nu);
     let square = t * t;
     let both = incomplete_beta(nu / (nu + square), square / (nu + square), 0.5 * nu, 0.5);
-    if t < 0.0 { 1.0 - 0.5 * both } else { 0.5 * both }
+    if t.is_sign_negative() { 1.0 - 0.5 * both } else { 0.5 * both }
 }
 
 /// The t with the chance `p` above it, for `nu` degrees of freedom.
@@ -102,13 +102,9 @@ pub fn chi_square_upper(x: f64, nu: u32) -> f64 {
     // only. They are summed outwards from the largest, because the others may be too small for a float.
     let y = 0.5 * x;
     let odd = nu % 2 == 1;
-    let (first, count) = if odd { (0.5, (nu - 1) / 2) } else { (0.0, nu / 2) };
-    let start = if odd { libm::erfc(y.sqrt()) } else { 0.0 };
-    if count == 0 {
-        return start;
-    }
-    let last = f64::from(count - 1);
-    let largest = libm::floor((y - first).clamp(0.0, last));
+    let (first, start) = if odd { (0.5, libm::erfc(y.sqrt())) } else { (0.0, 0.0) };
+    let Some(last) = (nu / 2).checked_sub(1).map(f64::from) else { return start };
+    let largest = libm::floor(y.min(last));
     let peak = poisson_term(first + largest, y);
     let mut sum = Sum::default();
     sum.add(start);
@@ -187,7 +183,8 @@ pub fn moments(values: &[f64]) -> Option<Moments> {
     Some(Moments { n: values.len(), mean: pivot + offset, variance })
 }
 
-/// Mean, and sum of squares about it, of numbers that are near zero.
+/// Mean, and sum of squares about it. Of numbers taken from one of them: their mean is no further off than they scatter,
+/// so its rounding is nothing to the squares.
 fn offset_and_squares(values: impl Iterator<Item = f64> + Clone) -> (f64, f64) {
     let (mut sum, mut count) = (Sum::default(), 0.0);
     for value in values.clone() {
@@ -195,43 +192,53 @@ fn offset_and_squares(values: impl Iterator<Item = f64> + Clone) -> (f64, f64) {
         count += 1.0;
     }
     let mean = sum.total() / count;
-    let (mut squares, mut rest) = (Sum::default(), Sum::default());
+    let mut squares = Sum::default();
     for value in values {
-        squares.add((value - mean) * (value - mean));
-        rest.add(value - mean);
+        let off = value - mean;
+        squares.add(off * off);
     }
-    // What the rounding of the mean left over: it would count n times its square.
-    let rest = rest.total();
-    (mean + rest / count, squares.total() - rest * rest / count)
+    (mean, squares.total())
 }
 
 /// One value held against the others (Grubbs, two-sided, 5 %). It flags and never removes: on a part, a hot spot *is*
 /// the finding.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Grubbs {
+    /// How many values.
+    pub n: usize,
     /// Which value lies furthest from the mean (the first of equals).
     pub index: usize,
     /// Its distance in standard deviations of all values.
     pub g: f64,
-    /// The distance that one value in twenty such sets would pass by chance.
-    pub critical: f64,
+    /// Chance of such a distance or a larger one among so many values of one normal distribution, at most (Bonferroni's
+    /// bound, on which the critical distances rest too).
+    pub p: f64,
 }
 
 impl Grubbs {
-    /// True where the value lies beyond the critical distance.
+    /// True where the value lies beyond the critical distance: p below 5 %.
     pub fn is_flagged(self) -> bool {
-        self.g > self.critical
+        self.p < LEVEL
+    }
+
+    /// The distance that at most one set of values in twenty would pass by chance, for showing.
+    pub fn critical(self) -> Option<f64> {
+        let nu = u32::try_from(self.n).ok()?.checked_sub(2)?;
+        let n = self.n as f64;
+        let t = t_upper_quantile(LEVEL / (2.0 * n), nu)?;
+        Some((n - 1.0) / n.sqrt() * (t * t / (f64::from(nu) + t * t)).sqrt())
     }
 }
 
-/// The value furthest from the mean, with Grubbs' critical distance.
+/// The value furthest from the mean.
 ///
 /// # Errors
 /// `None` below [`FEWEST_FOR_OUTLIERS`] values, and where all are equal.
 ///
 /// # Source
-/// Critical value (n - 1) / sqrt(n) x sqrt(t² / (n - 2 + t²)) with t of level 0.05 / (2 n) and n - 2 degrees of freedom:
-/// as in the R package `outliers`.
+/// G is beyond (n - 1) / sqrt(n) x sqrt(t² / (n - 2 + t²)), with t of level 0.05 / (2 n) and n - 2 degrees of freedom (as in
+/// the R package `outliers`), just where the tail of t² = n (n - 2) G² / ((n - 1)² - n G²) is below that level: one tail
+/// instead of a quantile for every spot.
 pub fn grubbs(values: &[f64]) -> Option<Grubbs> {
     let n = values.len();
     if n < FEWEST_FOR_OUTLIERS {
@@ -248,14 +255,13 @@ pub fn grubbs(values: &[f64]) -> Option<Grubbs> {
             (index, furthest) = (at, distance);
         }
     }
-    Some(Grubbs { index, g: furthest / variance.sqrt(), critical: grubbs_critical(n)? })
-}
-
-fn grubbs_critical(n: usize) -> Option<f64> {
-    let nu = u32::try_from(n).ok()?.checked_sub(2)?;
-    let n = n as f64;
-    let t = t_upper_quantile(LEVEL / (2.0 * n), nu)?;
-    Some((n - 1.0) / n.sqrt() * (t * t / (f64::from(nu) + t * t)).sqrt())
+    let square = furthest * furthest / variance;
+    let nu = u32::try_from(n - 2).ok()?;
+    let count = n as f64;
+    // Nothing is left where all the others are equal; rounding may make it less than nothing.
+    let left = ((count - 1.0) * (count - 1.0) - count * square).max(0.0);
+    let t = (count * f64::from(nu) * square / left).sqrt();
+    Some(Grubbs { n, index, g: square.sqrt(), p: (2.0 * count * t_upper(t, nu)).min(1.0) })
 }
 
 /// One-way analysis of variance.
@@ -302,7 +308,8 @@ pub fn anova(groups: &[&[f64]]) -> Option<Anova> {
     for group in &groups {
         let size = group.len() as f64;
         let (mean, squares) = offset_and_squares(group.iter().map(|x| x - pivot));
-        between.add(size * (mean - grand) * (mean - grand));
+        let off = mean - grand;
+        between.add(size * off * off);
         within.add(squares);
         sizes += size * size;
     }
@@ -350,18 +357,10 @@ fn is_tail(p: f64) -> bool {
     (1e-100..=0.5).contains(&p)
 }
 
-/// Newton's steps from a start above the root, for a function whose steps fall to it: ends where a step no longer
-/// falls, which is where the floats do. Ten steps are many; the bound only promises an end.
+/// Newton's steps from a start above the root, for a function whose steps fall to it. Each doubles the digits; from the
+/// farthest start five give ten digits, so that six give all that a float holds.
 fn fall_to_root(start: f64, step: impl Fn(f64) -> f64) -> f64 {
-    let mut at = start;
-    for _ in 0..100 {
-        let next = step(at);
-        if next >= at {
-            break;
-        }
-        at = next;
-    }
-    at
+    (0..6).fold(start, |at, _| step(at))
 }
 
 /// The density of Student's t.
@@ -631,16 +630,22 @@ mod tests {
         let found = grubbs(&values).unwrap();
         assert_eq!(found.index, 7);
         agrees(found.g, 2.468_764_611_212_45);
-        agrees_to(found.critical, 2.126_645_087_195_468_5, 1e-12);
+        agrees_to(found.critical().unwrap(), 2.126_645_087_195_468_5, 1e-12);
+        agrees_to(found.p, 3.002_638_682_071_362e-7, 1e-9);
         assert!(found.is_flagged());
         let quiet = grubbs(&[98.0, 101.0, 99.5, 100.4, 97.8, 102.2]).unwrap();
         assert_eq!(quiet.index, 5);
         agrees(quiet.g, 1.381_168_762_413_488_5);
         assert!(!quiet.is_flagged());
+        agrees_to(quiet.p, 0.839_662_290_832_337_3, 1e-10);
+        // One apart from equals is as far as can be.
+        let apart = grubbs(&[1.0, 0.0, 0.0, 0.0, 0.0]).unwrap();
+        assert!(apart.p < 1e-20 && apart.is_flagged(), "{apart:?}");
+        assert_eq!(grubbs(&[1.0, 2.0, 1.0, 2.0, 1.5]).unwrap().p, 1.0);
         let low = grubbs(&[50.0, 10.0, 50.0, 50.0, 50.5]).unwrap();
         assert_eq!(low.index, 1);
         assert!(low.is_flagged());
-        assert!(!Grubbs { index: 0, g: 1.7, critical: 1.7 }.is_flagged());
+        assert!(!Grubbs { n: 5, index: 0, g: 1.7, p: 0.05 }.is_flagged());
     }
 
     #[test]
