@@ -544,7 +544,7 @@ mod tests {
         // A tenth of 3.5 is 0.35.
         assert_eq!(family("Cu 58 0.1, Zn 38 0.1, Pb 3.85 0.05"), Some("CW614N near".into()));
         assert_eq!(family("Cu 58 0.1, Zn 38 0.1, Pb 3.851 0.05"), None);
-        assert_eq!(family("Cu 56.5 0.1, Zn 40 0.1, Pb 3 0.05"), None, "another alloy");
+        assert_eq!(family("Cu 56.5 0.1, Zn 40 0.1, Pb 3.2 0.05"), None, "another alloy");
     }
 
     #[test]
