@@ -711,7 +711,7 @@ mod tests {
     fn each_row_has_its_own_sums_however_many_there_are() {
         let mut readings = Readings::default();
         let rows = 2 * ROWS_AT_ONCE + 3;
-        let is_metal = |row: usize| row % 7 == 0 || row == rows - 1;
+        let is_metal = |row: usize| row.is_multiple_of(7) || row == rows - 1;
         for row in 0..rows {
             readings.begin(row as u32 + 1);
             let value = MassFraction::from_mg_per_kg(if is_metal(row) { 300_000 } else { 1_000 });
