@@ -265,6 +265,13 @@ impl ElementColumn {
         }
     }
 
+    /// The state and the value (in millionths of mg/kg) of some rows, for sums down many columns.
+    pub fn states_and_values(&self, rows: std::ops::Range<usize>) -> impl Iterator<Item = (CellState, i64)> {
+        let states = self.states.get(rows.clone()).unwrap_or_default();
+        let values = self.values.get(rows).unwrap_or_default();
+        states.iter().copied().zip(values.iter().copied())
+    }
+
     /// How the cell of one reading was written.
     pub fn written(&self, row: usize) -> Written {
         match self.written.get(row).copied() {

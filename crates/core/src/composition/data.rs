@@ -353,6 +353,12 @@ mod tests {
     }
 
     #[test]
+    fn an_element_named_twice_is_in_a_set_once() {
+        assert_eq!(ElementSet::read("Fe Cu Fe"), ElementSet::read("Cu Fe"));
+        assert_eq!(ElementSet::read("Fe Cu").map(ElementSet::len), Some(2));
+    }
+
+    #[test]
     fn edges_are_exact() {
         let range = read_range(Element::PB, &["0.20", "to", "0.35", "-0.02", "+0.03"]).unwrap();
         let mg = MassFraction::from_mg_per_kg;

@@ -128,7 +128,6 @@ pub(super) fn range_found(range: Range, cell: &Cell, sigma: Option<Sigma>) -> Ra
             if above_low && quantity::upper_end_within(x, k, s, range.high, false) {
                 RangeFit::Inside
             } else if quantity::upper_end_within(x, k, s, range.outer_low, false)
-                && range.outer_low > MassFraction::ZERO
                 || quantity::lower_end_beyond(x, k, s, range.outer_high, false)
             {
                 RangeFit::Outside
@@ -157,14 +156,12 @@ pub(super) fn range_found(range: Range, cell: &Cell, sigma: Option<Sigma>) -> Ra
         (CellState::AboveRange, _) => RangeFit::NearEdge,
         _ => RangeFit::NotMeasured,
     };
-    let outside_by = value.map_or(0, |x| (range.low.units() - x.units()).max(x.units() - range.high.units()));
-    let no_low = range.low == MassFraction::ZERO && x < range.low;
-    RangeFound {
-        range,
-        value,
-        fit,
-        outside_by: MassFraction::from_units(if no_low { 0 } else { outside_by.max(0) }),
-    }
+    let outside_by = value.map_or(0, |x| {
+        // Where no low edge is published nothing lies below it.
+        let below = if range.low > MassFraction::ZERO { range.low.units() - x.units() } else { 0 };
+        below.max(x.units() - range.high.units()).max(0)
+    });
+    RangeFound { range, value, fit, outside_by: MassFraction::from_units(outside_by) }
 }
 
 impl FamilyFound<'_> {
@@ -197,7 +194,7 @@ pub(super) fn family_found(
         let (cell, sigma) = measured(range.element);
         range_found(*range, &cell, sigma)
     };
-    let (mut outside, mut near, mut unsure) = (0, 0, 0);
+    let (mut outside, mut near, mut sure) = (0, 0, true);
     for range in &family.ranges {
         let one = found(range);
         match one.fit {
@@ -207,11 +204,11 @@ pub(super) fn family_found(
                 near += usize::from(is_near_miss(&one, near_miss));
             }
             RangeFit::NotMeasured if range.element == Element::PB => return None,
-            RangeFit::NearEdge | RangeFit::NotMeasured => unsure += 1,
+            RangeFit::NearEdge | RangeFit::NotMeasured => sure = false,
         }
     }
-    let fit = match (outside, near, unsure) {
-        (0, _, 0) => FamilyFit::Fits,
+    let fit = match (outside, near, sure) {
+        (0, _, true) => FamilyFit::Fits,
         (0, ..) => FamilyFit::MayBe,
         (1, 1, _) => FamilyFit::Near,
         _ => return None,

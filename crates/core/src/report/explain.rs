@@ -179,6 +179,7 @@ impl Explainer<'_> {
         let about = words.say(&format!("halogen-{}", of.name()));
         let mut told = Explanation { about: of.name().to_owned(), steps: Vec::new() };
         told.add(StepKind::Class, self.class(row));
+        told.add(StepKind::Caution, phrases::composition(words, self.reviewer, row));
         if let Some((book, rule)) = self.inspection.books.halogens() {
             let citation = rule.citation_of(of);
             let arguments = [
