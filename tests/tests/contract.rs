@@ -7,6 +7,7 @@ use jsonschema::Validator;
 use plumbline_core::acts::ActKind;
 use plumbline_core::column::{ColumnRole, Confidence};
 use plumbline_core::judging::PooledHow;
+use plumbline_core::lines::CautionCode;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
 use plumbline_core::outcome::{Outcome, Reason, SigmaFrom};
@@ -44,6 +45,7 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
         ("class", Some("class"), set(MaterialClass::ALL.iter().map(|code| code.code()))),
         ("class from", Some("class_from"), set(ClassFrom::ALL.iter().map(|code| code.code()))),
         ("sigma from", Some("sigma_from"), set(SigmaFrom::ALL.iter().map(|code| code.code()))),
+        ("caution", Some("caution"), set(CautionCode::ALL.iter().map(|code| code.code()))),
         // The design's four; this version writes one of them.
         ("trust", Some("trust"), set(["none", "ok", "not_bracketed", "failed"])),
         ("role", Some("role"), set(Identity::ALL.iter().map(|code| code.code()).chain(roles))),

@@ -83,6 +83,7 @@ impl Words {
 mod tests {
     use super::*;
     use crate::acts::ActKind;
+    use crate::lines::CautionCode;
     use crate::lot::{Disposition, LotReasonCode};
     use crate::material::{ClassFrom, MaterialClass};
     use crate::outcome::{Outcome, Reason, SigmaFrom};
@@ -112,6 +113,7 @@ mod tests {
         wanted.extend(Identity::ALL.iter().map(|code| format!("role-{}", code.code())));
         wanted.extend(Evidence::ALL.iter().map(|code| format!("evidence-{}", code.code())));
         wanted.extend(SetAside::ALL.iter().map(|code| format!("set-aside-{}", code.code())));
+        wanted.extend(CautionCode::ALL.iter().map(|code| format!("doubt-{}", code.code())));
         wanted.extend(ActKind::ALL.iter().map(|code| format!("act-{}", code.code())));
         for code in LotReasonCode::ALL {
             wanted.push(format!("lot-reason-{}", code.code()));

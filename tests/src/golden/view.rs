@@ -84,6 +84,9 @@ pub struct ReadingView {
     /// Halogens with their reasons and the interval of the total.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub halogens: String,
+    /// What physics makes doubtful: `outcome: code partner apparent`, with `strong` where it is.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cautions: Vec<String>,
 }
 
 /// A material or a lot.
@@ -299,7 +302,28 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
             (key, if from == "none" { String::new() } else { format!("{} {from}", or_dash(sigma)) })
         })),
         halogens: grouped(halogens),
+        cautions: ["outcomes", "halogens"].iter().flat_map(|list| cautions(list, &reading[*list])).collect(),
     }
+}
+
+fn cautions(list: &str, judged: &Value) -> Vec<String> {
+    let of = if list == "halogens" { "halogen " } else { "" };
+    let entries = judged.as_object().into_iter().flatten();
+    entries
+        .flat_map(|(key, judged)| {
+            judged["cautions"].as_array().into_iter().flatten().map(move |one| {
+                let mut said = format!("{of}{key}: {}", text(&one["code"]));
+                for (key, unit) in
+                    [("partner", ""), ("apparent_mg_kg", ""), ("percent_missing", " % missing")]
+                {
+                    if !one[key].is_null() {
+                        said += &format!(" {}{unit}", text(&one[key]));
+                    }
+                }
+                if one["strong"] == true { said + " strong" } else { said }
+            })
+        })
+        .collect()
 }
 
 const SUBSTANCES: [&str; 5] = ["Cd", "Pb", "Hg", "Cr", "Br"];

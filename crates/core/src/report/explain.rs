@@ -163,6 +163,17 @@ impl Explainer<'_> {
         let edge = low.map(|low| (low, rule.sigma_factor, cell.value));
         let reason = phrases::reason(words, &judged, about, edge);
         told.add(StepKind::Outcome, self.outcome(about, judged.outcome, &reason));
+        for said in phrases::doubts(
+            words,
+            self.reviewer,
+            &assessed.cautions[substance as usize],
+            judged.outcome,
+            about,
+            row,
+        ) {
+            told.add(StepKind::Caution, said);
+        }
+        told.add(StepKind::Bound, phrases::bound(words, substance, &cell, &judged, rule.sigma_factor));
         let steps = phrases::next_of_substance(self.inspection, self.reviewer, substance, &judged, row);
         told.add(StepKind::Next, self.next(&steps, about));
         told
@@ -205,6 +216,16 @@ impl Explainer<'_> {
         }
         let reason = phrases::reason(words, &judged, &about, None);
         told.add(StepKind::Outcome, self.outcome(&about, judged.outcome, &reason));
+        for said in phrases::doubts(
+            words,
+            self.reviewer,
+            &assessed.halogen_cautions[of as usize],
+            judged.outcome,
+            &about,
+            row,
+        ) {
+            told.add(StepKind::Caution, said);
+        }
         let steps = next_step::next_steps(&self.inspection.books, None, assessed.class, &judged, None);
         told.add(StepKind::Next, self.next(&steps, &about));
         told
