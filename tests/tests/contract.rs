@@ -12,6 +12,7 @@ use plumbline_core::composition::{
 use plumbline_core::conformity::Statement;
 use plumbline_core::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
 use plumbline_core::judging::PooledHow;
+use plumbline_core::lines::CautionCode;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
 use plumbline_core::outcome::{Outcome, Reason, SigmaFrom};
@@ -70,6 +71,7 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
             set(CalibrationDoubt::ALL.iter().map(|code| code.code())),
         ),
         ("sigma from", Some("sigma_from"), set(SigmaFrom::ALL.iter().map(|code| code.code()))),
+        ("caution", Some("caution"), set(CautionCode::ALL.iter().map(|code| code.code()))),
         // The design's four; this version writes one of them.
         ("trust", Some("trust"), set(["none", "ok", "not_bracketed", "failed"])),
         ("role", Some("role"), set(Identity::ALL.iter().map(|code| code.code()).chain(roles))),

@@ -7,6 +7,7 @@ use std::fs;
 use plumbline_core::composition::{
     AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, RangeFit, SuggestionReason,
 };
+use plumbline_core::lines::CautionCode;
 use plumbline_core::lot::LotReasonCode;
 use plumbline_core::outcome::{Outcome, Reason};
 use plumbline_core::reading::{Evidence, NoticeCode};
@@ -81,7 +82,9 @@ fn words_shown() -> BTreeSet<String> {
 }
 
 /// Codes that cannot come out of a folder of small text files, each with the test that shows it.
-const SHOWN_ELSEWHERE: [(&str, &str); 2] = [
+const SHOWN_ELSEWHERE: [(&str, &str); 3] = [
+    // No setting names the tube's anode.
+    ("tube_line", "crates/core/src/lines.rs: the_tube_speaks_only_where_somebody_named_it"),
     // Only a door that opens files can meet one that it cannot read.
     ("unreadable", "crates/cli/tests/review.rs: a_file_that_is_not_there_is_listed_and_the_rest_is_written"),
     // A line of a mebibyte does not belong among small files.
@@ -108,6 +111,7 @@ fn every_code_stands_in_some_case() {
         .chain(RangeFit::ALL.iter().map(|code| code.code()))
         .chain(Contradiction::ALL.iter().map(|code| code.code()))
         .chain(CalibrationDoubt::ALL.iter().map(|code| code.code()))
+        .chain(CautionCode::ALL.iter().map(|code| code.code()))
         .chain(Evidence::ALL.iter().filter(|code| !PLAIN.contains(code)).map(|code| code.code()))
         .chain(NoticeCode::ALL.iter().map(|code| code.code()))
         .chain(ProblemCode::ALL.iter().map(|code| code.code()));

@@ -437,9 +437,9 @@ mod tests {
         assert!(Shown::default().is_empty() && !shown(1).is_empty());
     }
 
-    /// Zinc die-cast and tin never reach a tenth of the band: rows that are kept to say so.
+    /// Zinc die-cast never reaches a tenth of the band: a row that is kept to say so.
     #[test]
-    fn partners_that_are_too_weak_stay_silent_even_when_pure() {
+    fn partners_that_are_too_weak_stay_silent() {
         assert_eq!(cautions("Hg", 700, "Zn", 1_000_000), []);
         assert_eq!(row("Cd", "Sn").apparent(mg(1_000_000)), mg(25));
         assert_eq!(cautions("Cd", 70, "Sn", 270_000), []);

@@ -85,6 +85,7 @@ mod tests {
     use crate::acts::ActKind;
     use crate::composition::{AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, SuggestionReason};
     use crate::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
+    use crate::lines::CautionCode;
     use crate::lot::{Disposition, LotReasonCode};
     use crate::material::{ClassFrom, MaterialClass};
     use crate::outcome::{Outcome, Reason, SigmaFrom};
@@ -121,6 +122,7 @@ mod tests {
         wanted.extend(Identity::ALL.iter().map(|code| format!("role-{}", code.code())));
         wanted.extend(Evidence::ALL.iter().map(|code| format!("evidence-{}", code.code())));
         wanted.extend(SetAside::ALL.iter().map(|code| format!("set-aside-{}", code.code())));
+        wanted.extend(CautionCode::ALL.iter().map(|code| format!("doubt-{}", code.code())));
         wanted.extend(ActKind::ALL.iter().map(|code| format!("act-{}", code.code())));
         for code in LotReasonCode::ALL {
             wanted.push(format!("lot-reason-{}", code.code()));

@@ -93,6 +93,9 @@ pub struct ReadingView {
     /// Limits of the named books with their reasons, and the interval of what was added up.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub limits: Vec<String>,
+    /// What physics makes doubtful: `outcome: code partner apparent`, with `strong` where it is.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cautions: Vec<String>,
 }
 
 /// A material or a lot.
@@ -348,6 +351,7 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
         })),
         halogens: grouped(halogens),
         limits: reading["limits"].as_array().into_iter().flatten().map(limit).collect(),
+        cautions: ["outcomes", "halogens"].iter().flat_map(|list| cautions(list, &reading[*list])).collect(),
     }
 }
 
@@ -359,6 +363,26 @@ fn limit(judged: &Value) -> String {
         said += &format!(" [{} to {high} ± {sigma}, together {together}]", judged["low_mg_kg"]);
     }
     said
+}
+
+fn cautions(list: &str, judged: &Value) -> Vec<String> {
+    let of = if list == "halogens" { "halogen " } else { "" };
+    let entries = judged.as_object().into_iter().flatten();
+    entries
+        .flat_map(|(key, judged)| {
+            judged["cautions"].as_array().into_iter().flatten().map(move |one| {
+                let mut said = format!("{of}{key}: {}", text(&one["code"]));
+                for (key, unit) in
+                    [("partner", ""), ("apparent_mg_kg", ""), ("percent_missing", " % missing")]
+                {
+                    if !one[key].is_null() {
+                        said += &format!(" {}{unit}", text(&one[key]));
+                    }
+                }
+                if one["strong"] == true { said + " strong" } else { said }
+            })
+        })
+        .collect()
 }
 
 const SUBSTANCES: [&str; 5] = ["Cd", "Pb", "Hg", "Cr", "Br"];

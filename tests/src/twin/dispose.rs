@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::given::Given;
 use super::halogens::{Total, judge_alone, judge_total};
 use super::judge::{judge, judge_unknown};
+use super::overlaps::{halogens_in_doubt, substance_in_doubt};
 use super::table::{Row, Table};
 use super::verdict::{Class, Halogen, Outcome, Substance, Verdict};
 
@@ -50,6 +51,8 @@ pub struct ReadingOut {
     pub halogens: [Verdict; 2],
     /// Their total.
     pub total: Total,
+    /// Verdicts that an overlap puts in doubt: the substances, then chlorine, bromine and the total.
+    pub in_doubt: ([bool; 5], [bool; 3]),
     /// A check.
     pub check: bool,
 }
@@ -133,14 +136,22 @@ fn read_as(class: Class, class_from: &'static str, row: &Row, given: &Given) -> 
         std::array::from_fn(|at| judge(Substance::ALL[at], class, &row.cells[at]))
     };
     let (bromine, chlorine) = (&row.cells[4], &row.cells[5]);
+    let halogens = [judge_alone(Halogen::Cl, class, chlorine), judge_alone(Halogen::Br, class, bromine)];
+    let total = judge_total(class, chlorine, bromine);
+    let substances_in_doubt = std::array::from_fn(|at| {
+        let each = by_class.as_ref().map(|each| &each[at]);
+        substance_in_doubt(Substance::ALL[at], class, substances[at], each, &row.cells)
+    });
+    let in_doubt = (substances_in_doubt, halogens_in_doubt(halogens, &total, &row.cells));
     ReadingOut {
         line: row.line,
         class,
         class_from,
         substances,
         by_class,
-        halogens: [judge_alone(Halogen::Cl, class, chlorine), judge_alone(Halogen::Br, class, bromine)],
-        total: judge_total(class, chlorine, bromine),
+        halogens,
+        total,
+        in_doubt,
         // Naming an id takes no reading away from a lot.
         check: row.lot.is_empty() && given.checks.contains(&row.id),
     }
@@ -193,6 +204,23 @@ fn reasons_of_reading(reading: &ReadingOut, given: &Given) -> BTreeSet<Reason> {
                 }
             }
         }
+    }
+    let (substances, [_, bromine, total]) = reading.in_doubt;
+    let mut doubt = |in_doubt: bool, verdict: Verdict, about: &str| match verdict.outcome {
+        Outcome::Bl if in_doubt => {
+            reasons.insert(("overlap_unresolved", about.to_owned(), Disposition::Hold));
+        }
+        Outcome::Ol if in_doubt => {
+            reasons.insert(("over_may_be_overlap", about.to_owned(), Disposition::Hold));
+        }
+        _ => {}
+    };
+    for (at, substance) in Substance::ALL.into_iter().enumerate() {
+        doubt(substances[at], reading.substances[at], substance.symbol());
+    }
+    if given.halogen_book {
+        doubt(bromine, reading.halogens[1], "Br");
+        doubt(total, reading.total.verdict, "total");
     }
     if reading.class == Class::Unknown {
         reasons.insert(("class_unknown", String::new(), Disposition::Hold));

@@ -165,6 +165,17 @@ impl Explainer<'_> {
         let edge = low.map(|low| (low, rule.sigma_factor, cell.value));
         let reason = phrases::reason(words, &judged, about, edge);
         told.add(StepKind::Outcome, self.outcome(about, judged.outcome, &reason));
+        for said in phrases::doubts(
+            words,
+            self.reviewer,
+            &assessed.cautions[substance as usize],
+            judged.outcome,
+            about,
+            row,
+        ) {
+            told.add(StepKind::Caution, said);
+        }
+        told.add(StepKind::Bound, phrases::bound(words, substance, &cell, &judged, rule.sigma_factor));
         told.add(StepKind::Probability, self.probability(substance, &judged, row));
         let steps = phrases::next_of_substance(self.inspection, self.reviewer, substance, &judged, row);
         told.add(StepKind::Next, self.next(&steps, about));
@@ -209,6 +220,16 @@ impl Explainer<'_> {
         }
         let reason = phrases::reason(words, &judged, &about, None);
         told.add(StepKind::Outcome, self.outcome(&about, judged.outcome, &reason));
+        for said in phrases::doubts(
+            words,
+            self.reviewer,
+            &assessed.halogen_cautions[of as usize],
+            judged.outcome,
+            &about,
+            row,
+        ) {
+            told.add(StepKind::Caution, said);
+        }
         let steps = phrases::next_of_halogen(self.inspection, self.reviewer, of, &judged, row);
         told.add(StepKind::Next, self.next(&steps, &about));
         told

@@ -1,6 +1,7 @@
 //! Codes and numbers as the sentences a person reads; the one place where page, report and JSON get their words.
 
 use crate::acts::{Act, ActKind, Target};
+use crate::caution::Cautions;
 use crate::column::ColumnRole;
 use crate::composition::{AlloyGroup, RangeFit};
 use crate::inspection::{Findings, Inspection, LotFinding};
@@ -13,6 +14,7 @@ use crate::quantity::{Coverage, MassFraction, Sigma};
 use crate::reading::{Cell, CellState, ElementColumn, Notice, NoticeCode, Source, Written};
 use crate::ruler::{self, Mark, Ruler};
 use crate::rules::{LowEdge, Problem, Screening};
+use crate::stoichiometry::{self, Family};
 use crate::substance::{Element, Halogen, Substance};
 use crate::words::Words;
 
@@ -33,7 +35,9 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
         return text;
     }
     let (count, of) = (reason.count.to_string(), reason.of.to_string());
-    let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen);
+    // What is only ever a halogen has its name from the catalogue; bromine is a substance too.
+    let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen)
+        || [Halogen::Cl, Halogen::Total].iter().any(|of| of.name() == reason.about);
     let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
     let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
@@ -41,6 +45,72 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
         format!("{text} {}", words.say("reason-advisory"))
     } else {
         text
+    }
+}
+
+/// What physics makes doubtful about an outcome, a sentence each; after overlaps, what a strong one asks for.
+pub fn doubts(
+    words: &Words,
+    reviewer: &SourceReview<'_>,
+    cautions: &Cautions,
+    outcome: Outcome,
+    about: &str,
+    row: usize,
+) -> Vec<String> {
+    let mut said: Vec<String> = reviewer
+        .cautions(cautions, row)
+        .iter()
+        .map(|(overlap, caution)| {
+            let arguments = [
+                ("about", about),
+                ("line", overlap.line),
+                ("partner", overlap.partner.symbol()),
+                ("partner_line", overlap.partner_line),
+                ("gap", &overlap.gap.abs().to_string()),
+                ("apparent", &rounded(caution.apparent)),
+                ("basis", overlap.basis),
+            ];
+            words.with(&format!("doubt-{}", caution.code.code()), &arguments)
+        })
+        .collect();
+    if cautions.strong {
+        let over = outcome == Outcome::Over;
+        said.push(words.say(if over { "doubt-strong_over" } else { "doubt-strong_below" }));
+    }
+    if let Some(percent) = cautions.percent_missing {
+        said.push(words.with("doubt-thin_piece", &[("about", about), ("percent", &percent.to_string())]));
+    }
+    said
+}
+
+/// What the upper end of a reading allows at most of the substance its element stands for; empty where the element is
+/// the substance, or there is no upper end.
+pub fn bound(words: &Words, substance: Substance, cell: &Cell, judged: &Judgement, k: Coverage) -> String {
+    let x = match cell.state {
+        CellState::Number | CellState::BelowDetection => Some(cell.value),
+        CellState::NotDetected => cell.detection_limit,
+        _ => None,
+    };
+    let (Some(x), Some(sigma)) = (x, judged.used.sigma) else { return String::new() };
+    let most = stoichiometry::upper_end(x, sigma, k);
+    match substance {
+        Substance::Cr => {
+            let most = rounded(stoichiometry::most_hexavalent(most));
+            words.with("bound-hexavalent", &[("most", &most)])
+        }
+        Substance::Br => {
+            let [pbde, pbb] = [Family::Pbde, Family::Pbb]
+                .map(|family| rounded(stoichiometry::most_brominated(family, most)));
+            let deca = rounded(stoichiometry::as_deca(Family::Pbde, most));
+            let mut text = words.with("bound-brominated", &[("pbde", &pbde), ("pbb", &pbb), ("deca", &deca)]);
+            if !stoichiometry::clears_pops(most) {
+                let limit = stoichiometry::POPS_PBDE.to_string();
+                text.push(' ');
+                text.push_str(&words.with("bound-pops", &[("limit", &limit)]));
+            }
+            text
+        }
+        Substance::Cd | Substance::Pb | Substance::Hg => String::new(),
     }
 }
 

@@ -158,7 +158,7 @@ lot-reason-class_unknown = The material class of { $count } of { $of } { $of ->
        *[other] readings
     } is not known; they were judged under every class and the worst counts.
     .remedy = State the material class.
-lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic whose thickness is not stated ({ $count } of { $of } { $of ->
+lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic or light alloy whose thickness is not stated ({ $count } of { $of } { $of ->
         [one] reading
        *[other] readings
     }); a thin piece shows less than it holds.
@@ -684,7 +684,7 @@ report-halogens_moved = Halogens move dispositions by { $book }.
 report-halogens_shown = Halogens are shown for information; no halogen book is named, so they move no disposition.
 report-uncertainty = Uncertainty: s is the printed error divided by its multiple, or the site's repeatability at the action level where given; which one stands beside each result. Other contributions (calibration, matrix, position) are not included.
 report-uncertainty_from = Sigma:
-report-thickness = Thickness: where it is stated, a plastic's BL stands only if it survives the signal that is missing; the plastic is taken as polyethylene, the most transparent, so this is cautious for filled or chlorinated plastics.
+report-thickness = Thickness: where it is stated, a BL of a plastic, or of a metal whose base was measured, stands only if it survives the signal that is missing. A plastic is taken as polyethylene, the most transparent, with the chlorine that was measured as a major element; so this is cautious for filled plastics.
 report-book = Rule book
 report-edition = Edition
 report-confidence = Confidence in its values
