@@ -11,6 +11,8 @@ pub(crate) enum Command {
     Help,
     /// Print name and version.
     Version,
+    /// List the rule books, or explain one by its id or file.
+    Rules(Option<String>),
     /// Review files.
     Review(Review),
 }
@@ -45,6 +47,7 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
     match command.as_str() {
         "help" => return Ok(Command::Help),
         "version" => return Ok(Command::Version),
+        "rules" => return rules(&mut parser, &unknown),
         "review" => {}
         other => return Err(unknown(other)),
     }
@@ -66,6 +69,18 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
         return Err(words.say("cli-missing_path"));
     }
     Ok(Command::Review(Review { out, settings, mappings, rules, paths }))
+}
+
+fn rules(parser: &mut lexopt::Parser, unknown: &dyn Fn(&str) -> String) -> Result<Command, String> {
+    let mut named = None;
+    while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
+        match argument {
+            Value(word) if named.is_none() => named = Some(word.to_string_lossy().into_owned()),
+            Long("help") | Short('h') => return Ok(Command::Help),
+            other => return Err(unknown(&shown(&other))),
+        }
+    }
+    Ok(Command::Rules(named))
 }
 
 fn value(parser: &mut lexopt::Parser, words: &Words, option: &str) -> Result<PathBuf, String> {

@@ -13,7 +13,7 @@ use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{PROGRAM, csv, html, json, phrases};
+use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -30,6 +30,13 @@ fn main() -> ExitCode {
     match arguments::read(&words) {
         Ok(Command::Help) => say(&words.say("cli-help")),
         Ok(Command::Version) => say(&format!("{} {}", PROGRAM.name, PROGRAM.version)),
+        Ok(Command::Rules(None)) => {
+            for book in rules::library() {
+                list_book(&words, book);
+            }
+            ExitCode::SUCCESS
+        }
+        Ok(Command::Rules(Some(named))) => ExitCode::from(explain_book(&words, &named)),
         Ok(Command::Review(review)) => ExitCode::from(run(&words, &review)),
         Err(what) => {
             complain(&words.with("cli-usage", &[("what", &what)]));
@@ -37,6 +44,38 @@ fn main() -> ExitCode {
             ExitCode::from(USAGE)
         }
     }
+}
+
+fn list_book(words: &Words, book: &RuleBook) {
+    say(&book.id);
+    for line in books::listed(words, book) {
+        say(&format!("    {line}"));
+    }
+}
+
+/// Explains a book that comes with the program, else a file.
+fn explain_book(words: &Words, named: &str) -> u8 {
+    let path = Path::new(named);
+    let own = rules::library().iter().find(|book| book.id == named).cloned();
+    let book = match own {
+        Some(book) => book,
+        None if !path.exists() => {
+            complain(
+                &words.with("cli-usage", &[("what", &words.with("cli-rules_unknown", &[("found", named)]))]),
+            );
+            return USAGE;
+        }
+        None => match read_text(words, path).map(|text| RuleBook::parse(&text)) {
+            Ok(Ok(book)) => book,
+            Ok(Err(problems)) => return refuse_file(words, path, &problems, rules::SCHEMA),
+            Err(status) => return status,
+        },
+    };
+    say(&book.id);
+    for line in books::explained(words, &book) {
+        say(&format!("  {line}"));
+    }
+    0
 }
 
 fn say(text: &str) -> ExitCode {

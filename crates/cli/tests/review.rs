@@ -342,3 +342,54 @@ fn every_golden_case_has_its_exit_status_and_the_bytes_of_the_core() {
     }
     assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
 }
+
+#[test]
+fn the_rule_books_that_come_along_are_listed() {
+    let output = plumbline(["rules"]);
+    assert_eq!(status(&output), 0);
+    let said = text(&output.stdout);
+    for id in [
+        "iec-62321-3-1-2013",
+        "iec-61249-2-21-2003",
+        "eu-rohs-annex-ii",
+        "eu-packaging-2025-40",
+        "gb-26572-2025",
+    ] {
+        assert!(said.lines().any(|line| line == id), "{id}\n{said}");
+    }
+    let digest = plumbline_core::rules::library()[0].sha256.as_str();
+    assert!(said.contains(digest));
+    assert!(said.contains("placed on the market until 2026-08-11"));
+    assert!(!said.contains("placed on the market from 2013"));
+    assert!(said.contains("From memory"));
+}
+
+#[test]
+fn a_rule_book_is_explained_by_its_id_or_its_file() {
+    let output = plumbline(["rules", "iec-62321-3-1-2013"]);
+    assert_eq!(status(&output), 0);
+    let said = text(&output.stdout);
+    assert!(said.contains("lead, polymer: below limit when value + 3 s is at or under 700 mg/kg"), "{said}");
+    let folder = folder("rules-explained");
+    let house =
+        plumbline_core::rules::SCREENING_2013.replace("700 mg/kg", "600 mg/kg").replace("iec-", "house-");
+    let path = write(&folder, "house.toml", &house);
+    let output = plumbline([OsStr::new("rules"), path.as_os_str()]);
+    assert_eq!(status(&output), 0);
+    assert!(text(&output.stdout).contains("value + 3 s is at or under 600 mg/kg"));
+}
+
+#[test]
+fn a_rule_book_that_is_not_there_or_is_bad_is_wrong_usage() {
+    let output = plumbline(["rules", "house-9"]);
+    assert_eq!(status(&output), 64);
+    assert!(text(&output.stderr).contains("house-9"));
+    let folder = folder("rules-bad");
+    let path = write(&folder, "bad.toml", "schema = \"plumbline.rules/1\"\nid = \"x\"\n");
+    let output = plumbline([OsStr::new("rules"), path.as_os_str()]);
+    assert_eq!(status(&output), 64);
+    assert!(text(&output.stderr).contains("line 2"), "{}", text(&output.stderr));
+    assert_eq!(status(&plumbline(["rules", "a", "b"])), 64);
+    assert_eq!(status(&plumbline(["rules", "--odd"])), 64);
+    assert_eq!(status(&plumbline(["rules", "--help"])), 0);
+}

@@ -238,7 +238,8 @@ mod tests {
         ];
         keys.retain(|(key, _)| changes.iter().all(|(changed, _)| changed != key));
         keys.extend(changes);
-        let keys: String = keys.iter().map(|(key, value)| format!("{key} = {value}\n")).collect();
+        let keys: Vec<String> = keys.iter().map(|(key, value)| format!("{key} = {value}")).collect();
+        let keys = keys.join("\n");
         let text = format!(
             "schema = \"plumbline.rules/1\"\nid = \"b\"\ntitle = \"t\"\nedition = \"e\"\nsource = \"s\"\n\
              confidence = \"invented\"\n[[limit]]\n{keys}"

@@ -644,6 +644,9 @@ impl Report<'_> {
                         dt { (self.say("report-digest")) } dd class="mono" { (book.sha256) }
                     }
                     @if !book.note.is_empty() { p { (book.note) } }
+                    @if !book.limits.is_empty() {
+                        ul { @for row in &book.limits { li { (super::books::limit(self.words, row)) } } }
+                    }
                     @if let Some(rule) = &book.screening {
                         table {
                             caption { (self.say("report-bands")) }

@@ -1,6 +1,7 @@
 //! Findings written out: JSON and CSV for others to read, HTML for people. All stream to a byte sink, so that a
 //! million readings never stand in memory as one text.
 
+pub mod books;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;

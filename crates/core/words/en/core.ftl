@@ -759,6 +759,7 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
 
     Usage:
       plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... PATH...
+      plumbline rules [ID | FILE]
       plumbline help
       plumbline version
 
@@ -769,7 +770,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
     --out DIR        where to write; made if it is not there
     --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
     --mapping FILE   what the columns under known headings mean, as the page saved it
-    --rules FILE     a rule book in place of the built-in one of the same kind
+    --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
+    rules      lists the rule books that come with the program, or explains one of them, or a file, row by row
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
     2 an input could not be read, or there were no readings (the rest is still written);

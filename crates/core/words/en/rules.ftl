@@ -30,3 +30,77 @@ reason-placing_date_not_stated = The limit holds for certain days of placing on 
 reason-question_open = Over the limit if it applies; whether it applies, a person has to answer.
 reason-source_not_seen = At or above the limit. It counts the element only from certain sources, and X-rays do not show where it comes from.
 reason-mixed_materials = Below the limit in several materials together: one of them may be above it.
+
+## Rule books explained
+
+rules-edition = edition { $edition }
+rules-days-any = placed on the market on any day
+rules-days-from = placed on the market from { $from } on
+rules-days-until = placed on the market until { $until }
+rules-days-both = placed on the market from { $from } until { $until }
+rules-digest = SHA-256 { $digest }
+rules-holds-bands = { $count ->
+        [one] one band
+       *[other] { $count } bands
+    }
+rules-holds-halogens = { $count ->
+        [one] one halogen limit
+       *[other] { $count } halogen limits
+    }
+rules-holds-limits = { $count ->
+        [one] one limit
+       *[other] { $count } limits
+    }
+rules-holds-routes = { $count ->
+        [one] one reference method
+       *[other] { $count } reference methods
+    }
+confidence-confirmed = Confirmed in the text of the law or standard.
+confidence-restated = Restated by a secondary source; the law or standard itself was not seen at this clause.
+confidence-memory = From memory; check it in the law or standard before relying on it.
+confidence-derived = Derived by arithmetic or from the wording, as the row says.
+confidence-own = In the book's own words: { $words }.
+rules-screening = Screening bands; s is one sigma.
+rules-halogens = Halogen limits; s is one sigma.
+rules-cited = { $text } Source: { $source }, { $clause }. { $confidence }
+rules-band = { $about }, { $class }: { $low }; { $high }; undecided between.
+rules-band-none = { $about }, { $class }: does not apply.
+rules-low = below limit when value + { $k } s is { $equal ->
+        [yes] at or under
+       *[no] under
+    } { $limit } mg/kg
+rules-low-detection = below limit when at or under the reading's own detection limit, and that is at most { $limit } mg/kg
+rules-high = over limit when value - { $k } s is { $equal ->
+        [yes] at or over
+       *[no] over
+    } { $limit } mg/kg
+rules-high-none = never over limit, since the element cannot prove the substance
+rules-within = within the limit when value + { $k } s is { $equal ->
+        [yes] at or under
+       *[no] under
+    } { $limit } mg/kg
+rules-over = over it when value - { $k } s is { $equal ->
+        [yes] over
+       *[no] at or over
+    } { $limit } mg/kg
+rules-over-without = over it when { $about } alone - { $k } s is { $equal ->
+        [yes] over
+       *[no] at or over
+    } { $limit } mg/kg
+rules-over-never = never over it by a reading
+rules-halogen = { $about }: { $rule }.
+rules-limit = { $id }: { $about }, as a share of { $basis }: { $rule }. For: { $classes }.
+rules-species = { $about } only stands for { $species }: within the limit it rules out too much of that, and above it shows nothing of it.
+rules-source_unknown = The element counts only from certain sources, which X-rays do not show: at or above the limit is undecided.
+rules-mixed = Within the limit in several materials together is undecided, since one of them may be above it.
+rules-scope = It is about: { $scope }.
+rules-question = A person has to answer: { $question } Until then, over is undecided.
+rules-dated = For what is { $days }.
+rules-route = Undecided { $about } goes to { $method }: { $technique }. For: { $classes }. Source: { $source }. { $confidence }
+rules-route-halogens = chlorine or bromine
+basis-homogeneous_material = one homogeneous material
+basis-plastic = the plastic
+basis-coating_alone = the coating alone, taken off what it lies on (below is undecided too, until it is known to be alone)
+basis-article = the article or the part of it
+basis-packaging_component = the packaging or the component of it
+cli-rules_unknown = no rule book has the id "{ $found }", and there is no such file
