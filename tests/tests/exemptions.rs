@@ -31,38 +31,37 @@ struct Scene {
 
 impl Scene {
     fn settings(&self) -> String {
-        let mut text = String::from("schema = \"plumbline.settings/1\"\ntrust = \"advisory\"\n");
-        text += "sampling = \"advisory\"\n";
-        let mut say = |key: &str, value: Option<&str>| {
-            if let Some(value) = value {
-                text += &format!("{key} = \"{value}\"\n");
-            }
+        let line = |key: &str, value: Option<&str>| {
+            value.map_or(String::new(), |value| format!("{key} = \"{value}\"\n"))
         };
-        say("category", self.category);
-        say("placing_date", self.placed);
-        say("mouthing", self.mouthing);
-        say("\n[[part]]\npart", Some("valve"));
-        text += "materials = [\"body\"]\nthickness_mm = 20\n";
-        let mut say = |key: &str, value: Option<&str>| {
-            if let Some(value) = value {
-                text += &format!("{key} = \"{value}\"\n");
-            }
-        };
+        let mut lines = vec![
+            line("schema", Some("plumbline.settings/1")),
+            line("trust", Some("advisory")),
+            line("sampling", Some("advisory")),
+            line("category", self.category),
+            line("placing_date", self.placed),
+            line("mouthing", self.mouthing),
+            "[[part]]\npart = \"valve\"\nmaterials = [\"body\"]\nthickness_mm = 20\n".to_owned(),
+        ];
         if self.claimed {
-            say("\n[[claim]]\npart", Some("valve"));
-            say("entry", Some(self.entry));
-            say("substance", Some("Pb"));
-            say("group", self.group);
-            say("evidence", self.evidence);
-            say("second", self.second);
+            lines.extend([
+                "[[claim]]\npart = \"valve\"\nsubstance = \"Pb\"\n".to_owned(),
+                line("entry", Some(self.entry)),
+                line("group", self.group),
+                line("evidence", self.evidence),
+                line("second", self.second),
+            ]);
         }
         if let Some((state, sourced)) = self.renewal {
-            say("\n[[renewal]]\nentry", Some(self.entry));
-            say("state", Some(state));
-            say("source", sourced.then_some("a list"));
-            say("date", sourced.then_some("2026-01-10"));
+            lines.extend([
+                "[[renewal]]\n".to_owned(),
+                line("entry", Some(self.entry)),
+                line("state", Some(state)),
+                line("source", sourced.then_some("a list")),
+                line("date", sourced.then_some("2026-01-10")),
+            ]);
         }
-        text
+        lines.concat()
     }
 
     fn table(&self) -> String {

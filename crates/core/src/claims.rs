@@ -103,7 +103,7 @@ pub struct Expiry {
 pub struct Claims<'a> {
     rows: &'a [Exemption],
     books: &'a RuleBooks,
-    claims: Vec<(&'a Target, Claim)>,
+    made: Vec<(&'a Target, Claim)>,
     renewals: Vec<Renewal>,
     areas: Vec<(&'a Target, AreaSaid)>,
     settings: &'a Settings,
@@ -130,7 +130,7 @@ impl<'a> Claims<'a> {
         Claims {
             rows: books.exemptions(),
             books,
-            claims: settings.claims(),
+            made: settings.claims(),
             renewals: settings.renewals(),
             areas: settings.cr6_areas(),
             settings,
@@ -139,7 +139,7 @@ impl<'a> Claims<'a> {
 
     /// False where nothing can come of judging a material: nobody said anything, and nothing could be exempted.
     pub fn concern(&self, tally: &MaterialTally) -> bool {
-        !self.claims.is_empty()
+        !self.made.is_empty()
             || !self.areas.is_empty()
             || EXEMPTED.iter().any(|substance| has_open(tally, *substance))
     }
@@ -169,7 +169,7 @@ impl<'a> Claims<'a> {
     pub fn judge(&self, material: Material<'_>, looks: &dyn Fn(Substance) -> Vec<Look>) -> MaterialClaims {
         let mut found = MaterialClaims { cr6: self.cr6(material), ..MaterialClaims::default() };
         let needs = |substance| has_open(material.tally, substance);
-        for (_, claim) in self.claims.iter().filter(|(target, _)| speaks_of(target, material)) {
+        for (_, claim) in self.made.iter().filter(|(target, _)| speaks_of(target, material)) {
             let seen = if needs(claim.substance) { looks(claim.substance) } else { Vec::new() };
             found.claims.push(self.judge_one(claim, material, &seen));
         }
