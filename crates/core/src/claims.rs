@@ -103,7 +103,7 @@ pub struct Expiry {
 pub struct Claims<'a> {
     rows: &'a [Exemption],
     books: &'a RuleBooks,
-    claims: Vec<(&'a Target, Claim)>,
+    made: Vec<(&'a Target, Claim)>,
     renewals: Vec<Renewal>,
     areas: Vec<(&'a Target, AreaSaid)>,
     settings: &'a Settings,
@@ -130,7 +130,7 @@ impl<'a> Claims<'a> {
         Claims {
             rows: books.exemptions(),
             books,
-            claims: settings.claims(),
+            made: settings.claims(),
             renewals: settings.renewals(),
             areas: settings.cr6_areas(),
             settings,
@@ -139,7 +139,7 @@ impl<'a> Claims<'a> {
 
     /// False where nothing can come of judging a material: nobody said anything, and nothing could be exempted.
     pub fn concern(&self, tally: &MaterialTally) -> bool {
-        !self.claims.is_empty()
+        !self.made.is_empty()
             || !self.areas.is_empty()
             || EXEMPTED.iter().any(|substance| has_open(tally, *substance))
     }
@@ -169,7 +169,7 @@ impl<'a> Claims<'a> {
     pub fn judge(&self, material: Material<'_>, looks: &dyn Fn(Substance) -> Vec<Look>) -> MaterialClaims {
         let mut found = MaterialClaims { cr6: self.cr6(material), ..MaterialClaims::default() };
         let needs = |substance| has_open(material.tally, substance);
-        for (_, claim) in self.claims.iter().filter(|(target, _)| speaks_of(target, material)) {
+        for (_, claim) in self.made.iter().filter(|(target, _)| speaks_of(target, material)) {
             let seen = if needs(claim.substance) { looks(claim.substance) } else { Vec::new() };
             found.claims.push(self.judge_one(claim, material, &seen));
         }
@@ -396,4 +396,363 @@ pub fn group_of_word(word: &str) -> Option<Group> {
     let folded = word.trim().to_lowercase();
     let known = ["glass", "ceramic", "ceramics", "glass/ceramic"];
     known.contains(&folded.as_str()).then_some(Group::GlassCeramic)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::acts::{Act, ActKind};
+    use crate::exempt::Refusal;
+
+    const BRASS: Seen<'_> = Seen { class: MaterialClass::Metal, groups: &[Group::Copper], perhaps: &[] };
+
+    fn act(kind: ActKind, target: Target, value: &str) -> Act {
+        Act { kind, target, value: value.into(), by: String::new(), at: String::new(), note: String::new() }
+    }
+
+    fn body() -> Target {
+        Target::Material("valve".into(), "body".into())
+    }
+
+    /// Category 4, placed on 2026-12-01, no child can mouth it; and more.
+    fn settings(more: &[(ActKind, Target, &str)]) -> Settings {
+        let answers = [
+            (ActKind::Category, Target::Inspection, "4"),
+            (ActKind::PlacingDate, Target::Inspection, "2026-12-01"),
+            (ActKind::Mouthing, Target::Inspection, "cannot"),
+        ];
+        let all = answers.iter().chain(more).map(|(kind, target, value)| act(*kind, target.clone(), value));
+        Settings::from_acts(&all.collect::<Vec<_>>())
+    }
+
+    fn tally(outcomes: &[(Substance, Outcome)]) -> MaterialTally {
+        let mut tally = MaterialTally { readings: 1, ..MaterialTally::default() };
+        for substance in Substance::ALL {
+            let found = outcomes.iter().find(|(one, _)| *one == substance);
+            let outcome = found.map_or(Outcome::Below, |(_, outcome)| *outcome);
+            tally.counts[substance as usize][outcome as usize] = 1;
+            tally.firm_over[substance as usize] = u64::from(outcome == Outcome::Over);
+        }
+        tally
+    }
+
+    fn look(lead: i64) -> Look {
+        let mg = MassFraction::from_mg_per_kg;
+        Look { value: Some(mg(lead)), sigma: Sigma::from_one_sigma(mg(300)) }
+    }
+
+    fn material<'a>(tally: &'a MaterialTally, seen: Seen<'a>) -> Material<'a> {
+        Material { part: "valve", name: "body", seen, tally }
+    }
+
+    fn judged(settings: &Settings, tally: &MaterialTally, seen: Seen<'_>, looks: &[Look]) -> MaterialClaims {
+        let books = RuleBooks::built_in().unwrap();
+        Claims::new(settings, &books).judge(material(tally, seen), &|_| looks.to_vec())
+    }
+
+    /// What the claims leave of the reasons: `effect code about count`.
+    fn reasons(claims: &MaterialClaims, tally: &MaterialTally) -> Vec<String> {
+        let (_, list) = claims.apply(tally, tally.reasons(false)).close();
+        list.iter()
+            .map(|one| {
+                format!("{} {} {} {}/{}", one.effect.code(), one.code.code(), one.about, one.count, one.of)
+            })
+            .collect()
+    }
+
+    fn states(claims: &MaterialClaims) -> Vec<&'static str> {
+        claims.claims.iter().map(|one| one.verdict.as_ref().map_or("not_needed", Verdict::code)).collect()
+    }
+
+    const CLAIM: &str = "entry=6(c);substance=Pb;evidence=EV-1;second=AB";
+
+    #[test]
+    fn a_covering_claim_takes_the_place_of_its_own_substance_alone() {
+        let said = settings(&[(ActKind::Claim, body(), CLAIM)]);
+        for outcome in [Outcome::Over, Outcome::Undecided] {
+            let tally = tally(&[(Substance::Pb, outcome), (Substance::Cd, outcome)]);
+            let claims = judged(&said, &tally, BRASS, &[look(30_000), look(31_000)]);
+            assert_eq!(states(&claims), ["covered"]);
+            assert_eq!((claims.claims[0].number, claims.claims[0].looks), (Number::Within, 2));
+            let found = reasons(&claims, &tally);
+            assert_eq!(found.len(), 2);
+            assert!(found[0].ends_with("Cd 1/1"), "{found:?}");
+            assert_eq!(found[1], "accept claim_covers Pb 6(c) 2/1");
+        }
+        let mut unsure = tally(&[(Substance::Pb, Outcome::Over)]);
+        unsure.firm_over = [0; 5];
+        assert_eq!(
+            reasons(&judged(&said, &unsure, BRASS, &[look(30_000)]), &unsure),
+            ["accept claim_covers Pb 6(c) 1/1"]
+        );
+    }
+
+    #[test]
+    fn an_open_claim_holds_and_lets_over_limit_hold() {
+        let said = settings(&[(ActKind::Claim, body(), "entry=6(c);substance=Pb")]);
+        let over = tally(&[(Substance::Pb, Outcome::Over), (Substance::Cd, Outcome::Over)]);
+        let found = reasons(&judged(&said, &over, BRASS, &[look(30_000)]), &over);
+        assert_eq!(
+            found,
+            [
+                "not_accept over_limit Cd 1/1",
+                "hold over_limit Pb 1/1",
+                "hold claim_open Pb 6(c) evidence_missing 1/1",
+                "hold claim_open Pb 6(c) second_missing 1/1",
+            ]
+        );
+    }
+
+    #[test]
+    fn a_claim_that_fails_stands_beside_what_it_fails_at() {
+        let said = settings(&[
+            (ActKind::Claim, body(), CLAIM),
+            (ActKind::Claim, body(), "entry=6(c);substance=Cd"),
+            (ActKind::Renewal, Target::Inspection, "entry=6(c);state=refused"),
+        ]);
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let open = tally(&[(Substance::Pb, Outcome::Undecided)]);
+        let worst = |lead| [look(30_000), look(lead), look(20_000)];
+        let exceeded = |tally| reasons(&judged(&said, tally, BRASS, &worst(60_000)), tally);
+        assert_eq!(
+            exceeded(&over),
+            ["not_accept over_limit Pb 1/1", "not_accept claim_exceeded Pb 6(c) 3/1"]
+        );
+        assert_eq!(exceeded(&open), ["hold undecided Pb 1/1", "hold claim_exceeded Pb 6(c) 3/1"]);
+        let steel = Seen { groups: &[Group::Steel], ..BRASS };
+        assert_eq!(
+            reasons(&judged(&said, &over, steel, &worst(30_000)), &over)[1],
+            "not_accept claim_not_covered Pb 6(c) other_group 3/1"
+        );
+        let mut late = vec![act(ActKind::Category, Target::Inspection, "4")];
+        late.push(act(ActKind::PlacingDate, Target::Inspection, "2027-07-01"));
+        late.push(act(ActKind::Mouthing, Target::Part("valve".into()), "cannot"));
+        late.push(act(ActKind::Claim, Target::Part("valve".into()), CLAIM));
+        let unknown = Settings::from_acts(&late);
+        late.push(act(ActKind::Renewal, Target::Inspection, "entry=6(b);state=refused"));
+        late.push(act(ActKind::Renewal, Target::Inspection, "entry=6(c);state=refused"));
+        let refused = Settings::from_acts(&late);
+        assert_eq!(states(&judged(&unknown, &over, BRASS, &worst(1))), ["open"]);
+        assert_eq!(
+            reasons(&judged(&refused, &over, BRASS, &worst(1)), &over)[1],
+            "not_accept claim_expired Pb 6(c) 3/1"
+        );
+    }
+
+    #[test]
+    fn a_claim_speaks_of_its_part_or_its_material() {
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let of = |target: Target| {
+            states(&judged(&settings(&[(ActKind::Claim, target, CLAIM)]), &over, BRASS, &[look(30_000)]))
+        };
+        assert_eq!(of(body()), ["covered"]);
+        assert_eq!(of(Target::Part("valve".into())), ["covered"]);
+        for other in [
+            Target::Part("body".into()),
+            Target::Material("valve".into(), "cap".into()),
+            Target::Material("pump".into(), "body".into()),
+            Target::Inspection,
+            Target::Source("valve".into()),
+        ] {
+            assert!(of(other.clone()).is_empty(), "{other:?}");
+        }
+    }
+
+    #[test]
+    fn what_nothing_needs_is_not_judged_and_the_nearest_claim_counts() {
+        let said = settings(&[
+            (ActKind::Claim, body(), "entry=6(b);substance=Pb;evidence=EV-1;second=AB"),
+            (ActKind::Claim, body(), "entry=99;substance=Pb;evidence=EV-1;second=AB"),
+            (ActKind::Claim, body(), CLAIM),
+        ]);
+        let below = tally(&[]);
+        let idle = judged(&said, &below, BRASS, &[look(5)]);
+        assert_eq!(states(&idle), ["not_needed"; 3]);
+        assert_eq!(idle.claims[0].looks, 0);
+        assert!(reasons(&idle, &below).is_empty());
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let busy = judged(&said, &over, BRASS, &[look(30_000)]);
+        assert_eq!(states(&busy), ["not_covered", "not_covered", "covered"]);
+        assert_eq!(busy.claims[1].row, None);
+        assert_eq!(busy.claims[1].verdict, Some(Verdict::NotCovered(Refusal::EntryNotInBook)));
+        assert_eq!(reasons(&busy, &over), ["accept claim_covers Pb 6(c) 1/1"]);
+    }
+
+    #[test]
+    fn an_entry_is_judged_by_the_row_of_the_products_category() {
+        let books = RuleBooks::built_in().unwrap();
+        let aluminium = Seen { groups: &[Group::Aluminium], ..BRASS };
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let of = |category: &str| {
+            let claim = "entry=6(b)-II;substance=Pb;evidence=EV-1;second=AB";
+            let mut said = vec![(ActKind::Claim, body(), claim)];
+            said.push((ActKind::Category, Target::Inspection, category));
+            let claims = judged(&settings(&said), &over, aluminium, &[look(3000)]);
+            let row = &books.exemptions()[claims.claims[0].row.unwrap()];
+            format!("{} {}", states(&claims)[0], row.expires.unwrap())
+        };
+        assert_eq!(of("4"), "covered 2027-06-11");
+        assert_eq!(of("11"), "covered 2027-06-30");
+        assert_eq!(of("9"), "open 2027-06-30");
+        assert_eq!(of("8o"), "not_covered 2027-06-11");
+    }
+
+    #[test]
+    fn nobody_is_asked_where_nothing_can_come_of_it() {
+        let books = RuleBooks::built_in().unwrap();
+        let concern = |more: &[(ActKind, Target, &str)], tally: &MaterialTally| {
+            let said = settings(more);
+            Claims::new(&said, &books).concern(tally)
+        };
+        let below = tally(&[]);
+        assert!(!concern(&[], &below));
+        assert!(!concern(&[], &tally(&[(Substance::Cr, Outcome::Undecided)])));
+        assert!(!concern(&[], &tally(&[(Substance::Pb, Outcome::NotCapable)])));
+        assert!(concern(&[], &tally(&[(Substance::Hg, Outcome::Undecided)])));
+        assert!(concern(&[], &tally(&[(Substance::Cd, Outcome::Over)])));
+        assert!(concern(&[(ActKind::Claim, body(), CLAIM)], &below));
+        assert!(concern(&[(ActKind::Cr6Area, body(), "area=0.05 ug/cm2")], &below));
+    }
+
+    #[test]
+    fn candidates_are_unclaimed_entries_that_may_cover() {
+        let books = RuleBooks::built_in().unwrap();
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let of = |said: &Settings, seen, lead| -> Vec<String> {
+            let claims = judged(said, &over, seen, &[look(lead)]);
+            let one = |one: &Candidate| {
+                format!("{} {} {}", books.exemptions()[one.row].entry, one.number.code(), one.questions.len())
+            };
+            claims.candidates.iter().map(one).collect()
+        };
+        let none = settings(&[]);
+        assert_eq!(of(&none, BRASS, 30_000), ["6(c) within 0", "37 within 2"]);
+        assert_eq!(of(&none, BRASS, 60_000), ["6(c) exceeded 0", "37 within 2"]);
+        assert_eq!(of(&settings(&[(ActKind::Claim, body(), CLAIM)]), BRASS, 30_000), ["37 within 2"]);
+        // A claim for another substance leaves the entry a candidate.
+        let other = settings(&[(ActKind::Claim, body(), "entry=6(c);substance=Cd")]);
+        assert_eq!(of(&other, BRASS, 30_000).len(), 2);
+        let lead = Seen { groups: &[Group::Lead], ..BRASS };
+        let solder = of(&none, lead, 600_000);
+        assert!(solder.iter().all(|one| !one.starts_with("7(a)")), "below 85 %: {solder:?}");
+        assert_eq!(of(&none, lead, 900_000).iter().filter(|one| one.starts_with("7(a)")).count(), 8);
+        let unseen = Seen { groups: &[], ..BRASS };
+        let entries = of(&none, unseen, 3_600);
+        assert!(entries.contains(&"6(b)-I open 1".to_owned()), "{entries:?}");
+        assert!(of(&none, unseen, 60_000).iter().all(|one| !one.starts_with('6')));
+        let cadmium = tally(&[(Substance::Cd, Outcome::Over)]);
+        let claims = judged(&none, &cadmium, BRASS, &[look(30_000)]);
+        let found: Vec<&str> =
+            claims.candidates.iter().map(|one| books.exemptions()[one.row].entry.as_str()).collect();
+        assert_eq!(found, ["8(b)-I"]);
+        // Total chromium is no substance that an entry here is about.
+        let chromium = tally(&[(Substance::Cr, Outcome::Undecided)]);
+        assert!(judged(&none, &chromium, BRASS, &[look(30_000)]).candidates.is_empty());
+    }
+
+    #[test]
+    fn days_of_expiry_rest_on_claims_that_cover_or_may_and_on_candidates_within() {
+        let books = RuleBooks::built_in().unwrap();
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let say = |said: &Settings, materials: &[MaterialClaims]| -> Vec<String> {
+            let found = expiries(said, &books, materials.iter());
+            let one = |one: &Expiry| {
+                let entry = &books.exemptions()[one.row].entry;
+                format!("{} {entry} {} {:?}", one.day, one.claimed, one.materials)
+            };
+            found.iter().map(one).collect()
+        };
+        let said = settings(&[(ActKind::Claim, body(), CLAIM)]);
+        let of = |said: &Settings, seen, lead| judged(said, &over, seen, &[look(lead)]);
+        let (covers, near, beyond) =
+            (of(&said, BRASS, 30_000), of(&said, BRASS, 40_000), of(&said, BRASS, 60_000));
+        assert_eq!(states(&near), ["open"]);
+        let free = settings(&[]);
+        let (may, not) = (of(&free, BRASS, 30_000), of(&free, BRASS, 60_000));
+        assert_eq!(
+            say(&said, &[covers.clone(), beyond, near, may, not]),
+            ["2027-06-30 6(c) true [0, 2]", "2027-06-30 6(c) false [3]"]
+        );
+        // Two claims of one entry on one material are one line; a category that is not stated leaves both rows open.
+        let aluminium = Seen { groups: &[Group::Aluminium], ..BRASS };
+        let claim = "entry=6(b)-I;substance=Pb;evidence=EV-1;second=AB";
+        let without = Settings::from_acts(&[act(ActKind::Claim, body(), claim)]);
+        let two = of(&without, aluminium, 3000);
+        let found = say(&without, std::slice::from_ref(&two));
+        let claimed: Vec<&String> = found.iter().filter(|one| one.contains("true")).collect();
+        assert_eq!(claimed, ["2026-12-11 6(b)-I true [0]", "2027-06-30 6(b)-I true [0]"]);
+        let with =
+            settings(&[(ActKind::Claim, body(), claim), (ActKind::Category, Target::Inspection, "11")]);
+        let found = say(&with, &[of(&with, aluminium, 3000), covers]);
+        let claimed: Vec<&String> = found.iter().filter(|one| one.contains("true")).collect();
+        assert_eq!(claimed, ["2027-06-30 6(b)-I true [0]", "2027-06-30 6(c) true [1]"]);
+        assert!(found.is_sorted_by_key(|one| one.split(' ').next().unwrap_or("").to_owned()));
+    }
+
+    const REPORT: &str = ";laboratory=Fir Works;report=7";
+
+    #[test]
+    fn a_negative_result_by_area_settles_open_chromium_and_nothing_else() {
+        let of = |area: &str, target: Target, class, outcome| {
+            let tally = tally(&[(Substance::Cr, outcome), (Substance::Pb, Outcome::Undecided)]);
+            let said = settings(&[(ActKind::Cr6Area, target, area)]);
+            let claims = judged(&said, &tally, Seen { class, ..BRASS }, &[]);
+            let found = reasons(&claims, &tally);
+            found.into_iter().filter(|one| !one.contains(" Pb ")).collect::<Vec<_>>()
+        };
+        let negative = format!("area=0.05 ug/cm2{REPORT}");
+        let part = || Target::Part("valve".into());
+        for class in [MaterialClass::Metal, MaterialClass::Plated] {
+            for outcome in CHROMIUM_OPEN {
+                assert_eq!(of(&negative, body(), class, outcome), ["accept cr6_negative Cr 1/1"]);
+                assert_eq!(of(&negative, part(), class, outcome), ["accept cr6_negative Cr 1/1"]);
+            }
+            assert_eq!(
+                of(&negative, body(), class, Outcome::NotMeasured),
+                ["hold not_measured Cr 1/1", "accept cr6_negative Cr 0/1"]
+            );
+        }
+        let metal = |area: &str| of(area, body(), MaterialClass::Metal, Outcome::Undecided);
+        let open = "hold undecided Cr 1/1";
+        assert_eq!(metal("area=0.05 ug/cm2"), [open, "hold cr6_no_report Cr 1/1"]);
+        assert_eq!(metal("area=0.05 ug/cm2;report=7"), [open, "hold cr6_no_report Cr 1/1"]);
+        assert_eq!(metal(&format!("area=0.1 ug/cm2{REPORT}")), [open, "hold cr6_inconclusive Cr 1/1"]);
+        assert_eq!(metal(&format!("area=0.2 ug/cm2{REPORT}")), [open, "hold cr6_present Cr 1/1"]);
+        let other = |target| of(&negative, target, MaterialClass::Polymer, Outcome::Undecided);
+        assert_eq!(other(body()), [open, "accept cr6_other_class Cr 1/1"]);
+        assert_eq!(other(part()), [open], "a result for a part speaks of its metals");
+        assert_eq!(other(Target::Part("pump".into())), [open]);
+    }
+
+    #[test]
+    fn the_worst_result_by_area_counts() {
+        let tally = tally(&[(Substance::Cr, Outcome::Undecided)]);
+        let of = |first: &str, second: &str| {
+            let said = settings(&[
+                (ActKind::Cr6Area, body(), &format!("{first}")),
+                (ActKind::Cr6Area, Target::Part("valve".into()), second),
+            ]);
+            let found = reasons(&judged(&said, &tally, BRASS, &[]), &tally);
+            found.last().unwrap().split(' ').nth(1).unwrap().to_owned()
+        };
+        let areas = ["0.05", "0.05", "0.1", "0.2"];
+        let codes = ["cr6_negative", "cr6_no_report", "cr6_inconclusive", "cr6_present"];
+        let text = |at: usize| format!("area={} ug/cm2{}", areas[at], if at == 1 { "" } else { REPORT });
+        for worse in 0..4 {
+            for better in 0..=worse {
+                assert_eq!(of(&text(worse), &text(better)), codes[worse]);
+                assert_eq!(of(&text(better), &text(worse)), codes[worse]);
+            }
+        }
+    }
+
+    #[test]
+    fn a_word_of_the_file_may_show_glass_or_ceramic() {
+        for word in ["glass", "Ceramic", " ceramics ", "GLASS/CERAMIC"] {
+            assert_eq!(group_of_word(word), Some(Group::GlassCeramic), "{word}");
+        }
+        for word in ["", "unknown", "metal", "glassfibre"] {
+            assert_eq!(group_of_word(word), None, "{word}");
+        }
+    }
 }

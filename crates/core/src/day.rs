@@ -7,14 +7,14 @@ use std::fmt;
 pub struct Day {
     year: u16,
     month: u8,
-    day: u8,
+    of_month: u8,
 }
 
 impl Day {
     /// A day by its numbers; `None` for one that is not in the calendar.
     pub const fn new(year: u16, month: u8, day: u8) -> Option<Day> {
         if year >= 1 && year <= 9999 && day >= 1 && day <= days_in(year, month) {
-            Some(Day { year, month, day })
+            Some(Day { year, month, of_month: day })
         } else {
             None
         }
@@ -38,7 +38,7 @@ impl Day {
         let at = (i32::from(self.year) * 12 + i32::from(self.month) - 1).checked_add(months)?;
         let year = u16::try_from(at.div_euclid(12)).ok()?;
         let month = u8::try_from(at.rem_euclid(12) + 1).ok()?;
-        Day::new(year, month, self.day.min(days_in(year, month)))
+        Day::new(year, month, self.of_month.min(days_in(year, month)))
     }
 }
 
@@ -57,7 +57,7 @@ const fn days_in(year: u16, month: u8) -> u8 {
 /// `2026-12-11`.
 impl fmt::Display for Day {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(out, "{:04}-{:02}-{:02}", self.year, self.month, self.day)
+        write!(out, "{:04}-{:02}-{:02}", self.year, self.month, self.of_month)
     }
 }
 
