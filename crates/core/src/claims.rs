@@ -11,7 +11,7 @@ use crate::lot::{Disposition, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::MaterialClass;
 use crate::outcome::Outcome;
 use crate::quantity::{Coverage, MassFraction, Sigma};
-use crate::rules::RuleBooks;
+use crate::rules::{InForce, RuleBooks};
 use crate::substance::Substance;
 
 /// The substances an exemption can be about here: XRF shows them themselves.
@@ -83,6 +83,30 @@ pub struct MaterialClaims {
     pub candidates: Vec<Candidate>,
     /// Results by area.
     pub cr6: Vec<Cr6Finding>,
+}
+
+/// Limits of the books in force that exemptions are from, by substance, under the names that reasons give them.
+#[derive(Clone, Debug, Default)]
+pub struct Lifted([Vec<String>; 5]);
+
+impl Lifted {
+    /// The limits on one substance alone of every book that a book of exemptions is from.
+    pub fn new(books: &RuleBooks, in_force: &InForce<'_>) -> Lifted {
+        let from: Vec<&String> = books.all().iter().flat_map(|book| &book.exempts_from).collect();
+        Lifted(Substance::ALL.map(|substance| {
+            let exempted = in_force.limits.iter().filter(|book| from.contains(&&book.id));
+            exempted
+                .flat_map(|book| {
+                    let alone = book.limits.iter().filter(|row| row.of == [substance.element()]);
+                    alone.map(|row| format!("{}: {}", book.id, row.id))
+                })
+                .collect()
+        }))
+    }
+
+    fn of(&self, substance: Substance) -> &[String] {
+        self.0.get(substance as usize).map_or(&[], Vec::as_slice)
+    }
 }
 
 /// An entry's day of expiry with the materials that rest on it.
@@ -266,10 +290,13 @@ impl MaterialClaims {
     /// A covering claim takes the place of what it covers and is printed. A claim with open questions turns
     /// *not accept* into *hold*. Any other leaves the reasons as they are and stands beside them. A negative result by
     /// area with its report takes the place of open chromium; any other holds.
-    pub fn apply(&self, tally: &MaterialTally, mut reasons: Reasons) -> Reasons {
+    ///
+    /// `lifted` names, per substance, the limits of other books in force that the exemptions are from: what a claim does
+    /// to the screening it does to them. Limits of any other law stay as they are.
+    pub fn apply(&self, tally: &MaterialTally, mut reasons: Reasons, lifted: &Lifted) -> Reasons {
         use LotReasonCode::{
-            ClaimCovers, ClaimExceeded, ClaimExpired, ClaimNotCovered, ClaimOpen, OverInSomeClasses,
-            OverLimit, Undecided,
+            ClaimCovers, ClaimExceeded, ClaimExpired, ClaimNotCovered, ClaimOpen, LimitOpen, LimitOver,
+            OverInSomeClasses, OverLimit, Undecided,
         };
         for substance in Substance::ALL {
             let Some((judged, verdict)) = self.best(substance) else { continue };
@@ -284,12 +311,18 @@ impl MaterialClaims {
                 Verdict::Covered => {
                     add(ClaimCovers, Disposition::Accept, about);
                     reasons.remove(&[OverLimit, OverInSomeClasses, Undecided], symbol);
+                    for limit in lifted.of(substance) {
+                        reasons.remove(&[LimitOver, LimitOpen], limit);
+                    }
                 }
                 Verdict::Open(questions) => {
                     for question in questions {
                         add(ClaimOpen, Disposition::Hold, format!("{about} {}", question.code()));
                     }
                     reasons.only_hold(OverLimit, symbol);
+                    for limit in lifted.of(substance) {
+                        reasons.only_hold(LimitOver, limit);
+                    }
                 }
                 Verdict::Exceeded => add(ClaimExceeded, beside, about),
                 Verdict::Expired => add(ClaimExpired, beside, about),
@@ -452,7 +485,7 @@ mod tests {
 
     /// What the claims leave of the reasons: `effect code about count`.
     fn reasons(claims: &MaterialClaims, tally: &MaterialTally) -> Vec<String> {
-        let (_, list) = claims.apply(tally, tally.reasons(false)).close();
+        let (_, list) = claims.apply(tally, tally.reasons(false), &Lifted::default()).close();
         list.iter()
             .map(|one| {
                 format!("{} {} {} {}/{}", one.effect.code(), one.code.code(), one.about, one.count, one.of)

@@ -4,7 +4,7 @@ use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
-use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
+use crate::claims::{self, Claims, Expiry, Lifted, Look, Material, MaterialClaims};
 use crate::composition::CompositionReview;
 use crate::exempt::{Group, Seen};
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
@@ -371,6 +371,7 @@ pub fn review(inspection: &Inspection) -> Findings {
     let halogens_named = settings.halogen_book(&inspection.books);
     let in_force = inspection.books.in_force(&settings.books);
     let limits: Vec<String> = in_force.limit_names().collect();
+    let lifted = Lifted::new(&inspection.books, &in_force);
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
@@ -408,6 +409,7 @@ pub fn review(inspection: &Inspection) -> Findings {
                 checks,
                 unread: &unread,
                 limits: &limits,
+                lifted: &lifted,
                 in_force: &in_force,
             },
             lot,
@@ -669,6 +671,7 @@ struct LotContext<'a> {
     unread: &'a [String],
     /// The names of the limits in force.
     limits: &'a [String],
+    lifted: &'a Lifted,
     in_force: &'a InForce<'a>,
 }
 
@@ -687,7 +690,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let class = group.class();
         let mut reasons = group.tally.reasons(lot.halogens_count);
         LimitTally::reasons(&group.limits, lot.limits, group.tally.readings, &mut reasons);
-        let (disposition, reasons) = group.claims.apply(&group.tally, reasons).close();
+        let (disposition, reasons) = group.claims.apply(&group.tally, reasons, lot.lifted).close();
         readings += group.tally.readings;
         materials += 1;
         fewest_units = fewest_units.min(group.units.len() as u64);

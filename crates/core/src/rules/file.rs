@@ -228,6 +228,7 @@ const ABOUT: &[&str] = &[
     "source",
     "confidence",
     "note",
+    "exempts_from",
     "sigma_factor",
     "route",
 ];
@@ -277,6 +278,11 @@ fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
         source,
         confidence,
         note: owned(reader.optional_text(table, "note")),
+        exempts_from: reader
+            .one_or_more(table, "exempts_from")
+            .iter()
+            .map(|name| name.get().to_owned())
+            .collect(),
         sha256: String::new(),
         screening,
         halogens,

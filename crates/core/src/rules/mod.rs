@@ -153,6 +153,8 @@ pub struct RuleBook {
     pub confidence: String,
     /// What else to know.
     pub note: String,
+    /// Ids of the books of limits that its exemptions are from.
+    pub exempts_from: Vec<String>,
     /// SHA-256 of the file.
     pub sha256: String,
     /// Its bands.
