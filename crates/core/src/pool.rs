@@ -736,6 +736,16 @@ mod tests {
         near(found.between, 6.0_f64.sqrt());
     }
 
+    /// 3 millionths apart with a sigma of one: 9 / 2.
+    #[test]
+    fn readings_that_agree_in_twelve_digits_lose_none() {
+        let two = repeats(&[("9000000", "0.000001"), ("9000000.000003", "0.000001")]);
+        near(agreement(&two).unwrap().chi_square, 4.5);
+        let found = spots(&[&two[..1], &two[1..]]).unwrap();
+        let SpotsTest::Stated(agreement) = found.test else { panic!("{found:?}") };
+        near(agreement.chi_square, 4.5);
+    }
+
     #[test]
     fn one_spot_or_no_uncertainty_gives_no_answer() {
         assert_eq!(spots(&[bare(&["1", "2"])]), None);
