@@ -314,16 +314,15 @@ impl<'a> CompositionReview<'a> {
     }
 }
 
-/// Puts an element in its place among the largest; of equal ones the lighter element comes first.
+/// Puts an element in its place among the largest. Columns come by atomic number, so of equal ones the lighter stands
+/// first.
 fn put(leading: &mut [Option<(Element, MassFraction)>; LEADING], new: (Element, MassFraction)) {
     let mut moving = Some(new);
     for place in leading {
         let before = match (&*place, moving) {
             (_, None) => false,
             (None, Some(_)) => true,
-            (Some((element, value)), Some((new, of_new))) => {
-                of_new > *value || of_new == *value && new < *element
-            }
+            (Some((_, known)), Some((_, value))) => value > *known,
         };
         if before {
             std::mem::swap(place, &mut moving);
@@ -742,6 +741,7 @@ mod tests {
         }
         readings.close();
         let review = CompositionReview::new(&readings);
+        assert!(review.knows_modes());
         let doubts: Vec<bool> =
             (0..5).map(|row| review.doubt(MaterialClass::Polymer, row).is_some()).collect();
         assert_eq!(doubts, [false, true, false, true, false]);
@@ -752,6 +752,7 @@ mod tests {
         let readings = readings("Fe 30", "");
         let review = CompositionReview::new(&readings);
         assert_eq!(review.describe(0, false, one_sigma), None);
+        assert!(!review.knows_modes());
         let anyway = review.describe(0, true, one_sigma).unwrap();
         assert_eq!((anyway.suggestion, anyway.group, &anyway.family), (None, None, &None));
         assert_eq!(anyway.leading[0].map(|(element, _)| element.symbol()), Some("Fe"));
