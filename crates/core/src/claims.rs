@@ -296,7 +296,7 @@ impl MaterialClaims {
     pub fn apply(&self, tally: &MaterialTally, mut reasons: Reasons, lifted: &Lifted) -> Reasons {
         use LotReasonCode::{
             ClaimCovers, ClaimExceeded, ClaimExpired, ClaimNotCovered, ClaimOpen, LimitOpen, LimitOver,
-            OverInSomeClasses, OverLimit, Undecided,
+            OverInSomeClasses, OverLimit, OverMayBeOverlap, OverlapUnresolved, Undecided,
         };
         for substance in Substance::ALL {
             let Some((judged, verdict)) = self.best(substance) else { continue };
@@ -310,10 +310,13 @@ impl MaterialClaims {
             match verdict {
                 Verdict::Covered => {
                     add(ClaimCovers, Disposition::Accept, about);
+                    let doubts = [OverlapUnresolved, OverMayBeOverlap];
                     reasons.remove(&[OverLimit, OverInSomeClasses, Undecided], symbol);
                     for limit in lifted.of(substance) {
                         reasons.remove(&[LimitOver, LimitOpen], limit);
                     }
+                    // What an overlap adds is no more than was read, and that is covered.
+                    reasons.remove(&doubts, symbol);
                 }
                 Verdict::Open(questions) => {
                     for question in questions {
@@ -339,7 +342,7 @@ impl MaterialClaims {
     fn apply_cr6(&self, tally: &MaterialTally, reasons: &mut Reasons) {
         use LotReasonCode::{
             Cr6Inconclusive, Cr6Negative, Cr6NoReport, Cr6OtherClass, Cr6Present, DetectionTooHigh,
-            NoUncertainty, NotCapable, Undecided,
+            NoUncertainty, NotCapable, OverlapUnresolved, Undecided,
         };
         let code_of = |found: &Cr6Finding| match found.result {
             None => Cr6OtherClass,
@@ -359,16 +362,18 @@ impl MaterialClaims {
         };
         let symbol = Substance::Cr.symbol();
         let counts = tally.counts.get(Substance::Cr as usize);
-        let open = CHROMIUM_OPEN
+        let open: u64 = CHROMIUM_OPEN
             .iter()
             .filter_map(|outcome| counts.and_then(|counts| counts.get(*outcome as usize)))
             .sum();
+        let open = open + tally.doubtful.get(Substance::Cr as usize).map_or(0, |doubtful| doubtful.below);
         let effect = match code {
             Cr6Negative | Cr6OtherClass => Disposition::Accept,
             _ => Disposition::Hold,
         };
         if code == Cr6Negative {
-            reasons.remove(&[Undecided, NotCapable, DetectionTooHigh, NoUncertainty], symbol);
+            reasons
+                .remove(&[Undecided, NotCapable, DetectionTooHigh, NoUncertainty, OverlapUnresolved], symbol);
         }
         reasons.add(LotReason { code, effect, about: symbol.to_owned(), count: open, of: tally.readings });
     }

@@ -153,6 +153,18 @@ impl Shown {
         row < 32 && self.rows >> row & 1 == 1
     }
 
+    /// One row alone, as if it decided.
+    #[must_use]
+    pub const fn alone(row: usize, apparent: MassFraction) -> Shown {
+        Shown { rows: if row < 32 { 1 << row } else { 0 }, together: apparent }
+    }
+
+    /// Without the rows of another set; what decides is the same.
+    #[must_use]
+    pub const fn without(self, other: Shown) -> Shown {
+        Shown { rows: self.rows & !other.rows, together: self.together }
+    }
+
     /// All rows of both, and the larger contribution: one analyte judged under several classes.
     #[must_use]
     pub fn or(self, other: Shown) -> Shown {
@@ -483,6 +495,12 @@ mod tests {
         let with = found.and(Shown { rows: 1, together: mg(10) });
         assert_eq!((with.together, with.rows.count_ones()), (mg(18_500), 4));
         assert!(with.has(0));
+        let alone = Shown::alone(at, mg(108));
+        assert!(alone.has(at) && alone.rows.count_ones() == 1 && alone.together == mg(108));
+        assert!(Shown::alone(32, mg(1)).is_empty());
+        let fewer = found.without(alone);
+        assert_eq!((fewer.together, fewer.rows.count_ones()), (found.together, 2));
+        assert!(!fewer.has(at) && !fewer.without(found).has(at));
         // The same row twice stays one row.
         assert_eq!(found.and(found).rows, found.rows);
     }
