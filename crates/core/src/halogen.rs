@@ -219,6 +219,32 @@ mod tests {
     }
 
     #[test]
+    fn one_above_the_range_is_over_from_its_limit_on() {
+        let above = |limit| chlorine(&measured(CellState::AboveRange, limit, None), MaterialClass::Polymer);
+        assert_eq!(above(900), "OL");
+        assert_eq!(above(899), "X");
+    }
+
+    #[test]
+    fn a_total_says_where_its_sigma_came_from() {
+        let books = RuleBooks::built_in().unwrap();
+        let from = |chlorine: &Measured, bromine: &Measured| {
+            let rule = books.halogens().unwrap().1;
+            judge_total(rule, MaterialClass::Polymer, chlorine, bromine).judgement.used.from
+        };
+        let known = number(10, Some(1));
+        let mut unknown = number(10, Some(1));
+        unknown.used.from = SigmaFrom::PrintedMultipleUnknown;
+        let mut censored = measured(CellState::BelowDetection, 10, None);
+        censored.used.from = SigmaFrom::PrintedMultipleUnknown;
+        let blank = measured(CellState::Blank, 0, None);
+        assert_eq!(from(&known, &known), SigmaFrom::Printed);
+        assert_eq!(from(&known, &unknown), SigmaFrom::PrintedMultipleUnknown);
+        assert_eq!(from(&known, &censored), SigmaFrom::Printed, "only a number has a printed error");
+        assert_eq!(from(&blank, &unknown), SigmaFrom::None);
+    }
+
+    #[test]
     fn the_total_adds_squares() {
         // s = sqrt(40² + 30²) = 50; 1350 + 150 = 1500.
         assert_eq!(total(&number(850, Some(40)), &number(500, Some(30))), ("BL", None));

@@ -1,5 +1,6 @@
 //! Rule books in plain words, row by row: what the command line prints and a page can show.
 
+use crate::exempt::{AreaRule, Exemption};
 use crate::material::MaterialClass;
 use crate::quantity::MassFraction;
 use crate::rules::{Band, Citation, Halogens, Limit, LowEdge, Route, RuleBook, Screening, Validity};
@@ -39,6 +40,8 @@ pub fn explained(words: &Words, book: &RuleBook) -> Vec<String> {
         lines.extend(Halogen::ALL.map(|of| halogen(words, rule, of)));
     }
     lines.extend(book.limits.iter().map(|row| limit(words, row)));
+    lines.extend(book.exemptions.iter().map(|row| exemption(words, row)));
+    lines.extend(book.cr6_area.iter().map(|rule| area(words, rule, &book.confidence)));
     lines.extend(book.routes.iter().map(|row| route(words, row)));
     lines
 }
@@ -75,6 +78,8 @@ fn holds(words: &Words, book: &RuleBook) -> String {
         ("rules-holds-bands", bands),
         ("rules-holds-halogens", halogens),
         ("rules-holds-limits", book.limits.len()),
+        ("rules-holds-exemptions", book.exemptions.len()),
+        ("rules-holds-areas", book.cr6_area.iter().count()),
         ("rules-holds-routes", book.routes.len()),
     ];
     let held = kinds.into_iter().filter(|(_, count)| *count > 0);
@@ -191,6 +196,40 @@ pub fn limit(words: &Words, row: &Limit) -> String {
     cited(words, &text.join(" "), &row.citation)
 }
 
+/// One exemption in words, with its source.
+pub fn exemption(words: &Words, row: &Exemption) -> String {
+    let day = |day: Option<crate::day::Day>| day.map_or_else(|| "none".to_owned(), |day| day.to_string());
+    let number = row.bound.limit().map(|limit| limit.to_string()).unwrap_or_default();
+    let mut text = vec![words.with(
+        "rules-exemption",
+        &[
+            ("entry", &row.entry),
+            ("scope", &row.scope),
+            ("bound", row.bound.code()),
+            ("limit", &number),
+            ("from", &day(row.from)),
+            ("until", &day(row.expires)),
+        ],
+    )];
+    if row.starred {
+        text.push(words.say("rules-exemption-starred"));
+    }
+    if !row.found || row.categories.is_none() {
+        text.push(words.say("rules-exemption-not_found"));
+    }
+    let (source, clause, confidence) = (row.source.clone(), row.clause.clone(), row.confidence.clone());
+    cited(words, &text.join(" "), &Citation { source, clause, confidence })
+}
+
+/// The rule for chromium(VI) by area in words, with its source.
+pub fn area(words: &Words, rule: &AreaRule, confidence: &str) -> String {
+    let [below, above] =
+        [rule.negative_below, rule.positive_above].map(|area| area.to_ug_per_cm2().to_string());
+    let text = words.with("rules-area", &[("below", &below), ("above", &above)]);
+    let (source, clause) = (rule.source.clone(), rule.clause.clone());
+    cited(words, &text, &Citation { source, clause, confidence: confidence.to_owned() })
+}
+
 fn element(words: &Words, of: Element) -> String {
     words.say(&format!("substance-{}", of.symbol()))
 }
@@ -232,6 +271,8 @@ mod tests {
             let lines = explained(&words, book);
             let rows = book.screening.iter().flat_map(Screening::bands).count()
                 + book.limits.len()
+                + book.exemptions.len()
+                + book.cr6_area.iter().count()
                 + book.routes.len()
                 + if book.halogens.is_some() { 3 } else { 0 };
             assert!(lines.len() > rows, "{}", book.id);
@@ -281,6 +322,16 @@ mod tests {
         assert!(said("eu-elv-2000-53").contains("From memory"));
         assert!(said("eu-rohs-annex-ii").contains("placed on the market on any day"));
         assert!(said("eu-rohs-annex-ii").contains("Derived"));
+        let alloys = said("rohs-annex-iii-2025");
+        assert!(
+            alloys.contains(
+                "6(a)-I: lead in steel for machining; up to 3500 mg/kg, the number itself conforms."
+            ),
+            "{alloys}"
+        );
+        assert!(alloys.contains("Expires: 2027-06-30."));
+        assert!(alloys.contains("could put in the mouth"));
+        assert!(said("iec-62321-7-1-2015").contains("negative below 0.1"), "{}", said("iec-62321-7-1-2015"));
         assert_eq!(confidence(&words, "invented"), "In the book's own words: invented.");
     }
 

@@ -51,6 +51,14 @@ rules-holds-limits = { $count ->
         [one] one limit
        *[other] { $count } limits
     }
+rules-holds-exemptions = { $count ->
+        [one] one exemption
+       *[other] { $count } exemptions
+    }
+rules-holds-areas = { $count ->
+        [one] one rule for chromium(VI) by area
+       *[other] { $count } rules for chromium(VI) by area
+    }
 rules-holds-routes = { $count ->
         [one] one reference method
        *[other] { $count } reference methods
@@ -96,6 +104,20 @@ rules-mixed = Within the limit in several materials together is undecided, since
 rules-scope = It is about: { $scope }.
 rules-question = A person has to answer: { $question } Until then, over is undecided.
 rules-dated = For what is { $days }.
+rules-exemption = { $entry }: { $scope }; { $bound ->
+        [at_most] up to { $limit } mg/kg, the number itself conforms.
+        [at_least] from { $limit } mg/kg on, the number itself conforms.
+       *[none] no number.
+    } Its text from: { $from ->
+        [none] not stated
+       *[other] { $from }
+    }. Expires: { $until ->
+        [none] not stated
+       *[other] { $until }
+    }.
+rules-exemption-starred = Not for parts for the general public that a child could put in the mouth, unless a test shows that they release little enough lead.
+rules-exemption-not_found = Whether it still stands, or for which product categories, was not found: a claim holds.
+rules-area = Chromium(VI) on metal, by area: negative below { $below } ug/cm2, positive above { $above } ug/cm2, inconclusive from one to the other.
 rules-route = Undecided { $about } goes to { $method }: { $technique }. For: { $classes }. Source: { $source }. { $confidence }
 rules-route-halogens = chlorine or bromine
 basis-homogeneous_material = one homogeneous material
