@@ -83,6 +83,8 @@ pub struct MaterialClaims {
     pub candidates: Vec<Candidate>,
     /// Results by area.
     pub cr6: Vec<Cr6Finding>,
+    /// The books whose limits a claim is from, by id.
+    pub exempts: Vec<String>,
 }
 
 /// An entry's day of expiry with the materials that rest on it.
@@ -172,6 +174,9 @@ impl<'a> Claims<'a> {
         for (_, claim) in self.made.iter().filter(|(target, _)| speaks_of(target, material)) {
             let seen = if needs(claim.substance) { looks(claim.substance) } else { Vec::new() };
             found.claims.push(self.judge_one(claim, material, &seen));
+        }
+        if !found.claims.is_empty() {
+            found.exempts = self.books.exempts().to_vec();
         }
         for substance in EXEMPTED.into_iter().filter(|substance| needs(*substance)) {
             let looks = looks(substance);
@@ -268,13 +273,15 @@ impl MaterialClaims {
     /// area with its report takes the place of open chromium; any other holds.
     pub fn apply(&self, tally: &MaterialTally, mut reasons: Reasons) -> Reasons {
         use LotReasonCode::{
-            ClaimCovers, ClaimExceeded, ClaimExpired, ClaimNotCovered, ClaimOpen, OverInSomeClasses,
-            OverLimit, Undecided,
+            ClaimCovers, ClaimExceeded, ClaimExpired, ClaimNotCovered, ClaimOpen, LimitOpen, LimitOver,
+            OverInSomeClasses, OverLimit, Undecided,
         };
         for substance in Substance::ALL {
             let Some((judged, verdict)) = self.best(substance) else { continue };
             let symbol = substance.symbol();
             let about = format!("{symbol} {}", judged.claim.entry);
+            // The limits that the exemption is from, where the inspection goes by their book; no other book's.
+            let limits: Vec<String> = self.exempts.iter().map(|book| format!("{book}: {symbol}")).collect();
             let over = tally.firm_over.get(substance as usize).is_some_and(|count| *count > 0);
             let beside = if over { Disposition::NotAccept } else { Disposition::Hold };
             let mut add = |code, effect, about: String| {
@@ -284,12 +291,18 @@ impl MaterialClaims {
                 Verdict::Covered => {
                     add(ClaimCovers, Disposition::Accept, about);
                     reasons.remove(&[OverLimit, OverInSomeClasses, Undecided], symbol);
+                    for limit in &limits {
+                        reasons.remove(&[LimitOver, LimitOpen], limit);
+                    }
                 }
                 Verdict::Open(questions) => {
                     for question in questions {
                         add(ClaimOpen, Disposition::Hold, format!("{about} {}", question.code()));
                     }
                     reasons.only_hold(OverLimit, symbol);
+                    for limit in &limits {
+                        reasons.only_hold(LimitOver, limit);
+                    }
                 }
                 Verdict::Exceeded => add(ClaimExceeded, beside, about),
                 Verdict::Expired => add(ClaimExpired, beside, about),
@@ -336,6 +349,8 @@ impl MaterialClaims {
         };
         if code == Cr6Negative {
             reasons.remove(&[Undecided, NotCapable, DetectionTooHigh, NoUncertainty], symbol);
+            // Limits of hexavalent chromium, whichever books the inspection goes by; sums of metals stay open.
+            reasons.remove_ending(LotReasonCode::LimitOpen, ": Cr(VI)");
         }
         reasons.add(LotReason { code, effect, about: symbol.to_owned(), count: open, of: tally.readings });
     }
@@ -503,6 +518,52 @@ mod tests {
         );
     }
 
+    /// With the books whose limits the inspection goes by.
+    fn with_limits(tally: &MaterialTally) -> Reasons {
+        let mut reasons = tally.reasons(false);
+        for (code, effect, about) in [
+            (LotReasonCode::LimitOver, Disposition::NotAccept, "eu-rohs-annex-ii: Pb"),
+            (LotReasonCode::LimitOpen, Disposition::Hold, "eu-rohs-annex-ii: Pb"),
+            (LotReasonCode::LimitOver, Disposition::NotAccept, "eu-rohs-annex-ii: Cd"),
+            (LotReasonCode::LimitOver, Disposition::NotAccept, "us-cpsia-101: Pb"),
+            (LotReasonCode::LimitOpen, Disposition::Hold, "gb-26572-2025: Cr(VI)"),
+            (LotReasonCode::LimitOpen, Disposition::Hold, "eu-packaging-2025-40: four metals"),
+        ] {
+            reasons.add(LotReason { code, effect, about: about.into(), count: 1, of: 1 });
+        }
+        reasons
+    }
+
+    #[test]
+    fn an_exemption_is_from_the_limits_of_its_law_and_of_no_other() {
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let of = |kind, value: &str| {
+            let said = settings(&[(kind, body(), value)]);
+            let claims = judged(&said, &over, BRASS, &[look(30_000)]);
+            let (_, list) = claims.apply(&over, with_limits(&over)).close();
+            let limits = list.iter().filter(|one| one.about.contains(": "));
+            let say = |one: &LotReason| format!("{} {} {}", one.effect.code(), one.code.code(), one.about);
+            limits.map(say).collect::<Vec<_>>()
+        };
+        let others = [
+            "not_accept limit_over eu-rohs-annex-ii: Cd",
+            "not_accept limit_over us-cpsia-101: Pb",
+            "hold limit_open eu-packaging-2025-40: four metals",
+            "hold limit_open gb-26572-2025: Cr(VI)",
+        ];
+        assert_eq!(of(ActKind::Claim, CLAIM), others);
+        let open = of(ActKind::Claim, "entry=6(c);substance=Pb");
+        assert_eq!(open.len(), 6);
+        assert!(open.contains(&"hold limit_over eu-rohs-annex-ii: Pb".to_owned()), "{open:?}");
+        let refused = of(ActKind::Claim, "entry=99;substance=Pb");
+        assert!(refused.contains(&"not_accept limit_over eu-rohs-annex-ii: Pb".to_owned()), "{refused:?}");
+        let area = of(ActKind::Cr6Area, &format!("area=0.05 ug/cm2{REPORT}"));
+        assert_eq!(area.len(), 5);
+        assert!(area.iter().all(|one| !one.ends_with("Cr(VI)")), "{area:?}");
+        let unclear = of(ActKind::Cr6Area, &format!("area=0.1 ug/cm2{REPORT}"));
+        assert_eq!(unclear.len(), 6);
+    }
+
     #[test]
     fn a_claim_that_fails_stands_beside_what_it_fails_at() {
         let said = settings(&[
@@ -530,6 +591,8 @@ mod tests {
         late.push(act(ActKind::Claim, Target::Part("valve".into()), CLAIM));
         let unknown = Settings::from_acts(&late);
         late.push(act(ActKind::Renewal, Target::Inspection, "entry=6(b);state=refused"));
+        let of_another = Settings::from_acts(&late);
+        assert_eq!(states(&judged(&of_another, &over, BRASS, &worst(1))), ["open"]);
         late.push(act(ActKind::Renewal, Target::Inspection, "entry=6(c);state=refused"));
         let refused = Settings::from_acts(&late);
         assert_eq!(states(&judged(&unknown, &over, BRASS, &worst(1))), ["open"]);
