@@ -179,15 +179,19 @@ impl<'a> Claims<'a> {
             found.exempts = self.books.exempts().to_vec();
         }
         for substance in EXEMPTED.into_iter().filter(|substance| needs(*substance)) {
-            let looks = looks(substance);
             let answers = |row: &Exemption| self.answers(&row.entry, material.part);
+            let mut measured: Option<Vec<Look>> = None;
             for (at, questions) in candidates(self.rows, substance, material.seen, &answers) {
                 let Some(row) = self.rows.get(at) else { continue };
                 let claimed = found
                     .claims
                     .iter()
                     .any(|one| one.claim.substance == substance && one.claim.entry == row.entry);
-                let number = self.number(row.bound, &looks);
+                // Most entries name a number, and few materials need one looked at.
+                let number = match row.bound {
+                    Bound::NoNumber => Number::Within,
+                    bound => self.number(bound, measured.get_or_insert_with(|| looks(substance))),
+                };
                 // Beyond the number of an entry for what the material is, that is worth knowing; beyond that of any
                 // other entry there is no reason to think of it.
                 let beside = number == Number::Exceeded

@@ -539,23 +539,25 @@ impl Gathered {
                 list.push(group);
             }
         }
-        let together: BTreeMap<(usize, usize), GroupAssessed> = places
-            .iter()
-            .filter_map(|place| Some(((place.index, place.reviewer.repeats().group_of(place.row)?), place)))
-            .collect::<BTreeMap<_, _>>()
-            .into_iter()
-            .map(|((source, group), place)| {
-                (
-                    (source, group),
-                    place.reviewer.assess_group(group, class, place.reviewer.class(place.row).1),
-                )
-            })
-            .collect();
+        let together: OnceCell<BTreeMap<(usize, usize), GroupAssessed>> = OnceCell::new();
+        let assess_groups = || {
+            let of_group = |place: &Place<'r>| {
+                Some(((place.index, place.reviewer.repeats().group_of(place.row)?), *place))
+            };
+            let groups: BTreeMap<_, _> = places.iter().filter_map(of_group).collect();
+            let assessed = groups.into_iter().map(|(key, place)| {
+                (key, place.reviewer.assess_group(key.1, class, place.reviewer.class(place.row).1))
+            });
+            assessed.collect()
+        };
         let looks = |substance: Substance| {
             let at = substance as usize;
             let look = |&Place { index, reviewer, row, .. }: &Place<'_>| {
                 // Repeats of a spot that are judged together are one measurement, as they are for the outcome.
-                let pooled = reviewer.repeats().group_of(row).and_then(|group| together.get(&(index, group)));
+                let pooled = reviewer
+                    .repeats()
+                    .group_of(row)
+                    .and_then(|group| together.get_or_init(assess_groups).get(&(index, group)));
                 let pooled = pooled.filter(|pooled| pooled.substances.get(at).copied().unwrap_or(false));
                 let own = pooled.is_none().then(|| reviewer.assess_as(class, reviewer.class(row).1, row));
                 let judged = own.as_ref().or(pooled.map(|pooled| &pooled.together))?.substances.get(at)?;
