@@ -11,7 +11,7 @@ use crate::lot::{Disposition, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::MaterialClass;
 use crate::outcome::Outcome;
 use crate::quantity::{Coverage, MassFraction, Sigma};
-use crate::rules::{InForce, RuleBooks};
+use crate::rules::RuleBooks;
 use crate::substance::Substance;
 
 /// The substances an exemption can be about here: XRF shows them themselves.
@@ -83,30 +83,8 @@ pub struct MaterialClaims {
     pub candidates: Vec<Candidate>,
     /// Results by area.
     pub cr6: Vec<Cr6Finding>,
-}
-
-/// Limits of the books in force that exemptions are from, by substance, under the names that reasons give them.
-#[derive(Clone, Debug, Default)]
-pub struct Lifted([Vec<String>; 5]);
-
-impl Lifted {
-    /// The limits on one substance alone of every book that a book of exemptions is from.
-    pub fn new(books: &RuleBooks, in_force: &InForce<'_>) -> Lifted {
-        let from: Vec<&String> = books.all().iter().flat_map(|book| &book.exempts_from).collect();
-        Lifted(Substance::ALL.map(|substance| {
-            let exempted = in_force.limits.iter().filter(|book| from.contains(&&book.id));
-            exempted
-                .flat_map(|book| {
-                    let alone = book.limits.iter().filter(|row| row.of == [substance.element()]);
-                    alone.map(|row| format!("{}: {}", book.id, row.id))
-                })
-                .collect()
-        }))
-    }
-
-    fn of(&self, substance: Substance) -> &[String] {
-        self.0.get(substance as usize).map_or(&[], Vec::as_slice)
-    }
+    /// The books whose limits a claim is from, by id.
+    pub exempts: Vec<String>,
 }
 
 /// An entry's day of expiry with the materials that rest on it.
@@ -197,16 +175,23 @@ impl<'a> Claims<'a> {
             let seen = if needs(claim.substance) { looks(claim.substance) } else { Vec::new() };
             found.claims.push(self.judge_one(claim, material, &seen));
         }
+        if !found.claims.is_empty() {
+            found.exempts = self.books.exempts().to_vec();
+        }
         for substance in EXEMPTED.into_iter().filter(|substance| needs(*substance)) {
-            let looks = looks(substance);
             let answers = |row: &Exemption| self.answers(&row.entry, material.part);
+            let mut measured: Option<Vec<Look>> = None;
             for (at, questions) in candidates(self.rows, substance, material.seen, &answers) {
                 let Some(row) = self.rows.get(at) else { continue };
                 let claimed = found
                     .claims
                     .iter()
                     .any(|one| one.claim.substance == substance && one.claim.entry == row.entry);
-                let number = self.number(row.bound, &looks);
+                // Most entries name a number, and few materials need one looked at.
+                let number = match row.bound {
+                    Bound::NoNumber => Number::Within,
+                    bound => self.number(bound, measured.get_or_insert_with(|| looks(substance))),
+                };
                 // Beyond the number of an entry for what the material is, that is worth knowing; beyond that of any
                 // other entry there is no reason to think of it.
                 let beside = number == Number::Exceeded
@@ -290,10 +275,7 @@ impl MaterialClaims {
     /// A covering claim takes the place of what it covers and is printed. A claim with open questions turns
     /// *not accept* into *hold*. Any other leaves the reasons as they are and stands beside them. A negative result by
     /// area with its report takes the place of open chromium; any other holds.
-    ///
-    /// `lifted` names, per substance, the limits of other books in force that the exemptions are from: what a claim does
-    /// to the screening it does to them. Limits of any other law stay as they are.
-    pub fn apply(&self, tally: &MaterialTally, mut reasons: Reasons, lifted: &Lifted) -> Reasons {
+    pub fn apply(&self, tally: &MaterialTally, mut reasons: Reasons) -> Reasons {
         use LotReasonCode::{
             ClaimCovers, ClaimExceeded, ClaimExpired, ClaimNotCovered, ClaimOpen, LimitOpen, LimitOver,
             OverInSomeClasses, OverLimit, OverMayBeOverlap, OverlapUnresolved, Undecided,
@@ -302,6 +284,8 @@ impl MaterialClaims {
             let Some((judged, verdict)) = self.best(substance) else { continue };
             let symbol = substance.symbol();
             let about = format!("{symbol} {}", judged.claim.entry);
+            // The limits that the exemption is from, where the inspection goes by their book; no other book's.
+            let limits: Vec<String> = self.exempts.iter().map(|book| format!("{book}: {symbol}")).collect();
             let over = tally.firm_over.get(substance as usize).is_some_and(|count| *count > 0);
             let beside = if over { Disposition::NotAccept } else { Disposition::Hold };
             let mut add = |code, effect, about: String| {
@@ -312,7 +296,7 @@ impl MaterialClaims {
                     add(ClaimCovers, Disposition::Accept, about);
                     let doubts = [OverlapUnresolved, OverMayBeOverlap];
                     reasons.remove(&[OverLimit, OverInSomeClasses, Undecided], symbol);
-                    for limit in lifted.of(substance) {
+                    for limit in &limits {
                         reasons.remove(&[LimitOver, LimitOpen], limit);
                     }
                     // What an overlap adds is no more than was read, and that is covered.
@@ -323,7 +307,7 @@ impl MaterialClaims {
                         add(ClaimOpen, Disposition::Hold, format!("{about} {}", question.code()));
                     }
                     reasons.only_hold(OverLimit, symbol);
-                    for limit in lifted.of(substance) {
+                    for limit in &limits {
                         reasons.only_hold(LimitOver, limit);
                     }
                 }
@@ -374,6 +358,8 @@ impl MaterialClaims {
         if code == Cr6Negative {
             reasons
                 .remove(&[Undecided, NotCapable, DetectionTooHigh, NoUncertainty, OverlapUnresolved], symbol);
+            // Limits of hexavalent chromium, whichever books the inspection goes by; sums of metals stay open.
+            reasons.remove_ending(LotReasonCode::LimitOpen, ": Cr(VI)");
         }
         reasons.add(LotReason { code, effect, about: symbol.to_owned(), count: open, of: tally.readings });
     }
@@ -490,7 +476,7 @@ mod tests {
 
     /// What the claims leave of the reasons: `effect code about count`.
     fn reasons(claims: &MaterialClaims, tally: &MaterialTally) -> Vec<String> {
-        let (_, list) = claims.apply(tally, tally.reasons(false), &Lifted::default()).close();
+        let (_, list) = claims.apply(tally, tally.reasons(false)).close();
         list.iter()
             .map(|one| {
                 format!("{} {} {} {}/{}", one.effect.code(), one.code.code(), one.about, one.count, one.of)
@@ -541,6 +527,52 @@ mod tests {
         );
     }
 
+    /// With the books whose limits the inspection goes by.
+    fn with_limits(tally: &MaterialTally) -> Reasons {
+        let mut reasons = tally.reasons(false);
+        for (code, effect, about) in [
+            (LotReasonCode::LimitOver, Disposition::NotAccept, "eu-rohs-annex-ii: Pb"),
+            (LotReasonCode::LimitOpen, Disposition::Hold, "eu-rohs-annex-ii: Pb"),
+            (LotReasonCode::LimitOver, Disposition::NotAccept, "eu-rohs-annex-ii: Cd"),
+            (LotReasonCode::LimitOver, Disposition::NotAccept, "us-cpsia-101: Pb"),
+            (LotReasonCode::LimitOpen, Disposition::Hold, "gb-26572-2025: Cr(VI)"),
+            (LotReasonCode::LimitOpen, Disposition::Hold, "eu-packaging-2025-40: four metals"),
+        ] {
+            reasons.add(LotReason { code, effect, about: about.into(), count: 1, of: 1 });
+        }
+        reasons
+    }
+
+    #[test]
+    fn an_exemption_is_from_the_limits_of_its_law_and_of_no_other() {
+        let over = tally(&[(Substance::Pb, Outcome::Over)]);
+        let of = |kind, value: &str| {
+            let said = settings(&[(kind, body(), value)]);
+            let claims = judged(&said, &over, BRASS, &[look(30_000)]);
+            let (_, list) = claims.apply(&over, with_limits(&over)).close();
+            let limits = list.iter().filter(|one| one.about.contains(": "));
+            let say = |one: &LotReason| format!("{} {} {}", one.effect.code(), one.code.code(), one.about);
+            limits.map(say).collect::<Vec<_>>()
+        };
+        let others = [
+            "not_accept limit_over eu-rohs-annex-ii: Cd",
+            "not_accept limit_over us-cpsia-101: Pb",
+            "hold limit_open eu-packaging-2025-40: four metals",
+            "hold limit_open gb-26572-2025: Cr(VI)",
+        ];
+        assert_eq!(of(ActKind::Claim, CLAIM), others);
+        let open = of(ActKind::Claim, "entry=6(c);substance=Pb");
+        assert_eq!(open.len(), 6);
+        assert!(open.contains(&"hold limit_over eu-rohs-annex-ii: Pb".to_owned()), "{open:?}");
+        let refused = of(ActKind::Claim, "entry=99;substance=Pb");
+        assert!(refused.contains(&"not_accept limit_over eu-rohs-annex-ii: Pb".to_owned()), "{refused:?}");
+        let area = of(ActKind::Cr6Area, &format!("area=0.05 ug/cm2{REPORT}"));
+        assert_eq!(area.len(), 5);
+        assert!(area.iter().all(|one| !one.ends_with("Cr(VI)")), "{area:?}");
+        let unclear = of(ActKind::Cr6Area, &format!("area=0.1 ug/cm2{REPORT}"));
+        assert_eq!(unclear.len(), 6);
+    }
+
     #[test]
     fn a_claim_that_fails_stands_beside_what_it_fails_at() {
         let said = settings(&[
@@ -568,6 +600,8 @@ mod tests {
         late.push(act(ActKind::Claim, Target::Part("valve".into()), CLAIM));
         let unknown = Settings::from_acts(&late);
         late.push(act(ActKind::Renewal, Target::Inspection, "entry=6(b);state=refused"));
+        let of_another = Settings::from_acts(&late);
+        assert_eq!(states(&judged(&of_another, &over, BRASS, &worst(1))), ["open"]);
         late.push(act(ActKind::Renewal, Target::Inspection, "entry=6(c);state=refused"));
         let refused = Settings::from_acts(&late);
         assert_eq!(states(&judged(&unknown, &over, BRASS, &worst(1))), ["open"]);

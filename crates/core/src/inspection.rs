@@ -4,7 +4,7 @@ use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
-use crate::claims::{self, Claims, Expiry, Lifted, Look, Material, MaterialClaims};
+use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
 use crate::composition::CompositionReview;
 use crate::exempt::{Group, Seen};
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
@@ -371,7 +371,6 @@ pub fn review(inspection: &Inspection) -> Findings {
     let halogens_named = settings.halogen_book(&inspection.books);
     let in_force = inspection.books.in_force(&settings.books);
     let limits: Vec<String> = in_force.limit_names().collect();
-    let lifted = Lifted::new(&inspection.books, &in_force);
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
@@ -409,7 +408,6 @@ pub fn review(inspection: &Inspection) -> Findings {
                 checks,
                 unread: &unread,
                 limits: &limits,
-                lifted: &lifted,
                 in_force: &in_force,
             },
             lot,
@@ -541,23 +539,25 @@ impl Gathered {
                 list.push(group);
             }
         }
-        let together: BTreeMap<(usize, usize), GroupAssessed> = places
-            .iter()
-            .filter_map(|place| Some(((place.index, place.reviewer.repeats().group_of(place.row)?), place)))
-            .collect::<BTreeMap<_, _>>()
-            .into_iter()
-            .map(|((source, group), place)| {
-                (
-                    (source, group),
-                    place.reviewer.assess_group(group, class, place.reviewer.class(place.row).1),
-                )
-            })
-            .collect();
+        let together: OnceCell<BTreeMap<(usize, usize), GroupAssessed>> = OnceCell::new();
+        let assess_groups = || {
+            let of_group = |place: &Place<'r>| {
+                Some(((place.index, place.reviewer.repeats().group_of(place.row)?), *place))
+            };
+            let groups: BTreeMap<_, _> = places.iter().filter_map(of_group).collect();
+            let assessed = groups.into_iter().map(|(key, place)| {
+                (key, place.reviewer.assess_group(key.1, class, place.reviewer.class(place.row).1))
+            });
+            assessed.collect()
+        };
         let looks = |substance: Substance| {
             let at = substance as usize;
             let look = |&Place { index, reviewer, row, .. }: &Place<'_>| {
                 // Repeats of a spot that are judged together are one measurement, as they are for the outcome.
-                let pooled = reviewer.repeats().group_of(row).and_then(|group| together.get(&(index, group)));
+                let pooled = reviewer
+                    .repeats()
+                    .group_of(row)
+                    .and_then(|group| together.get_or_init(assess_groups).get(&(index, group)));
                 let pooled = pooled.filter(|pooled| pooled.substances.get(at).copied().unwrap_or(false));
                 let own = pooled.is_none().then(|| reviewer.assess_as(class, reviewer.class(row).1, row));
                 let judged = own.as_ref().or(pooled.map(|pooled| &pooled.together))?.substances.get(at)?;
@@ -671,7 +671,6 @@ struct LotContext<'a> {
     unread: &'a [String],
     /// The names of the limits in force.
     limits: &'a [String],
-    lifted: &'a Lifted,
     in_force: &'a InForce<'a>,
 }
 
@@ -690,7 +689,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let class = group.class();
         let mut reasons = group.tally.reasons(lot.halogens_count);
         LimitTally::reasons(&group.limits, lot.limits, group.tally.readings, &mut reasons);
-        let (disposition, reasons) = group.claims.apply(&group.tally, reasons, lot.lifted).close();
+        let (disposition, reasons) = group.claims.apply(&group.tally, reasons).close();
         readings += group.tally.readings;
         materials += 1;
         fewest_units = fewest_units.min(group.units.len() as u64);

@@ -232,6 +232,11 @@ impl Reasons {
         self.list.retain(|reason| !(codes.contains(&reason.code) && reason.about == about));
     }
 
+    /// Takes away the reasons of a code whose name ends so.
+    pub fn remove_ending(&mut self, code: LotReasonCode, ending: &str) {
+        self.list.retain(|reason| !(reason.code == code && reason.about.ends_with(ending)));
+    }
+
     /// Lets the reasons of a code about one thing hold and no more.
     pub fn only_hold(&mut self, code: LotReasonCode, about: &str) {
         for reason in self.list.iter_mut().filter(|reason| reason.code == code && reason.about == about) {
@@ -626,6 +631,9 @@ mod tests {
         let mut softer = all();
         softer.only_hold(LotReasonCode::OverLimit, "Pb");
         assert_eq!(say(&softer), ["not_accept over_limit Cd", "hold over_limit Pb", "hold undecided Pb"]);
+        let mut ended = all();
+        ended.remove_ending(LotReasonCode::OverLimit, "d");
+        assert_eq!(say(&ended), ["not_accept over_limit Pb", "hold undecided Pb"]);
         let mut printed = Reasons::default();
         let code = LotReasonCode::OverLimit;
         printed.add(LotReason { code, effect: Disposition::Accept, about: "Pb".into(), count: 1, of: 1 });

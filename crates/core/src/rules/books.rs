@@ -127,6 +127,11 @@ impl RuleBooks {
         self.exemption_book().map_or(&[], |book| &book.exemptions)
     }
 
+    /// The books whose limits the exemptions in force are from, by id.
+    pub fn exempts(&self) -> &[String] {
+        self.exemption_book().map_or(&[], |book| &book.exempts)
+    }
+
     /// The rule in force for hexavalent chromium by area.
     pub fn cr6_area(&self) -> Option<&AreaRule> {
         self.cr6_book().and_then(|book| book.cr6_area.as_ref())

@@ -228,8 +228,8 @@ const ABOUT: &[&str] = &[
     "source",
     "confidence",
     "note",
-    "exempts_from",
     "sigma_factor",
+    "exempts",
     "route",
 ];
 
@@ -266,6 +266,7 @@ fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
     let limits = limit::rows(reader, table, sigma_factor, validity, &confidence);
     let exemptions = reader.tables(table, "exemption").into_iter();
     let exemptions = exemptions.filter_map(|row| Exemption::read(reader, row)).collect();
+    let exempts = reader.texts(table, "exempts").map_or_else(Vec::new, |(_, list)| list);
     let cr6_area = reader.table(table, "cr6_area").and_then(|table| AreaRule::read(reader, table));
     let routes = reader.tables(table, "route").into_iter();
     let routes = routes.map(|table| route(reader, table, &confidence)).collect();
@@ -278,17 +279,13 @@ fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
         source,
         confidence,
         note: owned(reader.optional_text(table, "note")),
-        exempts_from: reader
-            .one_or_more(table, "exempts_from")
-            .iter()
-            .map(|name| name.get().to_owned())
-            .collect(),
         sha256: String::new(),
         screening,
         halogens,
         limits,
         routes,
         exemptions,
+        exempts: exempts.into_iter().map(|book| book.text.into_owned()).collect(),
         cr6_area,
     }
 }

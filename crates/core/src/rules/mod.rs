@@ -153,8 +153,6 @@ pub struct RuleBook {
     pub confidence: String,
     /// What else to know.
     pub note: String,
-    /// Ids of the books of limits that its exemptions are from.
-    pub exempts_from: Vec<String>,
     /// SHA-256 of the file.
     pub sha256: String,
     /// Its bands.
@@ -167,6 +165,8 @@ pub struct RuleBook {
     pub routes: Vec<Route>,
     /// Its exemptions, in the order of the file.
     pub exemptions: Vec<Exemption>,
+    /// The books whose limits its exemptions are from, by id.
+    pub exempts: Vec<String>,
     /// Its rule for hexavalent chromium by area.
     pub cr6_area: Option<AreaRule>,
 }
@@ -465,6 +465,7 @@ mod tests {
             // Only alloys that a person touches carry the condition on what a child could mouth.
             assert!(!row.starred || row.entry.starts_with('6'), "{}", row.entry);
         }
+        assert_eq!(books.exempts(), ["eu-rohs-annex-ii"]);
         let area = books.cr6_area().unwrap();
         assert!((area.negative_below.to_ug_per_cm2() - 0.1).abs() < 1e-9);
         assert!((area.positive_above.to_ug_per_cm2() - 0.13).abs() < 1e-9);
