@@ -496,7 +496,7 @@ mod tests {
         assert_eq!((with.together, with.rows.count_ones()), (mg(18_500), 4));
         assert!(with.has(0));
         let alone = Shown::alone(at, mg(108));
-        assert!(alone.has(at) && alone.rows.count_ones() == 1 && alone.together == mg(108));
+        assert_eq!(alone, Shown { rows: 1 << at, together: mg(108) });
         assert!(Shown::alone(32, mg(1)).is_empty());
         let fewer = found.without(alone);
         assert_eq!((fewer.together, fewer.rows.count_ones()), (found.together, 2));
