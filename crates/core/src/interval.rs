@@ -83,8 +83,11 @@ impl Interval {
     /// part counts as zero.
     ///
     /// # Errors
-    /// The worst reason why there is no sum.
+    /// The worst reason why there is no sum; nothing at all adds up to nothing known, not to zero.
     pub fn of(terms: &[Term]) -> Result<Interval, Gap> {
+        if terms.is_empty() {
+            return Err(Gap::NotMeasured);
+        }
         if let Some(gap) = terms.iter().filter_map(|(part, _)| gap_of(*part)).min() {
             return Err(gap);
         }
@@ -189,7 +192,7 @@ impl Threshold {
             Part::AtLeast(lowest) => !may_be_less && lowest >= self.limit,
             Part::Number(..) => together(&[(part, may_be_less)]),
             _ => false,
-        }) || (!known.is_empty() && together(&known))
+        }) || together(&known)
     }
 }
 
@@ -257,6 +260,7 @@ mod tests {
         let gap = |parts: &[Part]| Interval::of(&whole(parts)).unwrap_err();
         let all = [Part::LimitNotStated, Part::NoUncertainty, number(1, 1), Part::NotMeasured];
         assert_eq!(gap(&all), Gap::NotMeasured);
+        assert_eq!(gap(&[]), Gap::NotMeasured);
         assert_eq!(gap(&all[..3]), Gap::NoUncertainty);
         assert_eq!(gap(&all[..1]), Gap::LimitNotStated);
         let whole_sample = number(1, 1_000_000);

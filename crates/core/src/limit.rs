@@ -100,7 +100,7 @@ fn by_readings(row: &Limit, class: MaterialClass, measured: &[Measured]) -> Judg
         .collect();
     let threshold = threshold(row, row.limit);
     let sum = Interval::of(&terms);
-    let missing = terms.is_empty() || terms.len() < row.of.len() || matches!(sum, Err(Gap::NotMeasured));
+    let missing = terms.len() < row.of.len() || matches!(sum, Err(Gap::NotMeasured));
     if class == MaterialClass::Plated {
         return if missing {
             not_measured(measured)
@@ -345,6 +345,9 @@ mod tests {
         assert_eq!(polymer(&lead, &[cell(CellState::AboveRange, 1000, None)]), "OL one_part_alone");
         assert_eq!(polymer(&lead, &[cell(CellState::AboveRange, 1001, None)]), "OL");
         assert_eq!(polymer(&lead, &[cell(CellState::AboveRange, 999, None)]), "X above_range");
+        let from = |one| judged(&lead, MaterialClass::Polymer, None, &[one]).judgement.used.from;
+        assert_eq!(from(cell(CellState::AboveRange, 999, None)), SigmaFrom::None);
+        assert_eq!(from(number(999, 10)), SigmaFrom::Printed);
     }
 
     #[test]
@@ -393,6 +396,7 @@ mod tests {
         let nothing = cell(CellState::NotDetected, 0, None);
         assert_eq!(polymer(&metals, &[number(1, 1), blank, number(1, 1)]), "not_measured part_not_measured");
         assert_eq!(polymer(&metals, &[number(900, 1), blank, number(1, 1)]), "OL one_part_alone");
+        assert_eq!(polymer(&metals, &[number(1, 1), number(1, 1)]), "not_measured part_not_measured");
         assert_eq!(
             polymer(&metals, &[number(1, 1), blank, number(900, 1)]),
             "not_measured part_not_measured"
