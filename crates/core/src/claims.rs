@@ -339,8 +339,7 @@ impl MaterialClaims {
             Cr6Negative => 0,
             Cr6NoReport => 1,
             Cr6Inconclusive => 2,
-            Cr6Present => 3,
-            _ => 4,
+            _ => 3,
         }) else {
             return;
         };
