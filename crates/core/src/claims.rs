@@ -339,8 +339,7 @@ impl MaterialClaims {
             Cr6Negative => 0,
             Cr6NoReport => 1,
             Cr6Inconclusive => 2,
-            Cr6Present => 3,
-            _ => 4,
+            _ => 3,
         }) else {
             return;
         };
@@ -801,7 +800,7 @@ mod tests {
         let tally = tally(&[(Substance::Cr, Outcome::Undecided)]);
         let of = |first: &str, second: &str| {
             let said = settings(&[
-                (ActKind::Cr6Area, body(), &format!("{first}")),
+                (ActKind::Cr6Area, body(), first),
                 (ActKind::Cr6Area, Target::Part("valve".into()), second),
             ]);
             let found = reasons(&judged(&said, &tally, BRASS, &[]), &tally);
@@ -810,10 +809,10 @@ mod tests {
         let areas = ["0.05", "0.05", "0.1", "0.2"];
         let codes = ["cr6_negative", "cr6_no_report", "cr6_inconclusive", "cr6_present"];
         let text = |at: usize| format!("area={} ug/cm2{}", areas[at], if at == 1 { "" } else { REPORT });
-        for worse in 0..4 {
+        for (worse, code) in codes.iter().enumerate() {
             for better in 0..=worse {
-                assert_eq!(of(&text(worse), &text(better)), codes[worse]);
-                assert_eq!(of(&text(better), &text(worse)), codes[worse]);
+                assert_eq!(of(&text(worse), &text(better)), *code);
+                assert_eq!(of(&text(better), &text(worse)), *code);
             }
         }
     }
