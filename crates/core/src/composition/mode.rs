@@ -86,12 +86,13 @@ impl ModeWords {
                 rest.get(from..).and_then(|text| text.find(word.as_str())).map(|at| from + at)
             {
                 let end = at + word.len();
-                from = end;
                 if !stands_alone(&rest, at, end) {
+                    from = end;
                     continue;
                 }
                 // What was understood is not read again as a shorter word ("non pvc").
-                rest.replace_range(at..end, &" ".repeat(end - at));
+                rest.replace_range(at..end, " ");
+                from = at;
                 match kind {
                     ModeKind::Polymer => polymer = true,
                     ModeKind::Pvc => pvc = true,
@@ -150,6 +151,9 @@ mod tests {
             ("non PVC, metal", None),
             ("speed", None),
             ("apex", None),
+            ("apex, PE", Some(ModeKind::Polymer)),
+            ("metallic metal, PVC-free plastic PVC", None),
+            ("plastic, plastic", Some(ModeKind::Polymer)),
             ("metallic", None),
             ("bimetal", None),
             ("", None),
