@@ -2,10 +2,13 @@
 
 use std::io::{self, Write};
 
-use maud::{PreEscaped, html};
+use maud::{Markup, PreEscaped, html};
 
 use super::{ANNEX_ROWS, Report, write_markup};
-use crate::reading::Identity;
+use crate::caution::Cautions;
+use crate::judging::SourceReview;
+use crate::outcome::Judgement;
+use crate::reading::{Identity, Source};
 use crate::report::phrases;
 use crate::substance::{Element, Substance};
 
@@ -62,18 +65,14 @@ impl Report<'_> {
                 } }
                 tr {
                     td { (self.say(&format!("class-{}", assessed.class.code()))) }
-                    @for (substance, judged) in Substance::ALL.iter().zip(&assessed.substances) {
-                        @let cell = source.readings.cell(substance.element(), row);
-                        @let written = phrases::written_of(source, substance.element(), row);
-                        td { (self.outcome(judged.outcome)) br; (phrases::value_short(&cell, judged, reviewer.printed_sigma(substance.element(), &cell, row), &written)) }
+                    @for (at, (substance, judged)) in Substance::ALL.iter().zip(&assessed.substances).enumerate() {
+                        (self.value(source, reviewer, row, at, substance.element(), judged, &assessed.cautions[at]))
                     }
-                    @let chlorine = source.readings.cell(Element::CL, row);
-                    @let written = phrases::written_of(source, Element::CL, row);
+                    (self.value(source, reviewer, row, CHLORINE, Element::CL, &assessed.halogens[0], &assessed.halogen_cautions[0]))
                     td {
-                        (self.outcome(assessed.halogens[0].outcome)) br;
-                        (phrases::value_short(&chlorine, &assessed.halogens[0], reviewer.printed_sigma(Element::CL, &chlorine, row), &written))
+                        (self.outcome(assessed.total.judgement.outcome)) (doubted(&assessed.halogen_cautions[2])) br;
+                        (phrases::total_short(&assessed.total))
                     }
-                    td { (self.outcome(assessed.total.judgement.outcome)) br; (phrases::total_short(&assessed.total)) }
                 }
                 (PreEscaped("</tbody>"))
             };
@@ -81,4 +80,36 @@ impl Report<'_> {
         }
         sink.write_all(b"</table></div></section>")
     }
+
+    /// Outcome, value and sigma of one element, with the sigma's letter and multiple.
+    #[allow(clippy::too_many_arguments)]
+    fn value(
+        &self,
+        source: &Source,
+        reviewer: &SourceReview<'_>,
+        row: usize,
+        at: usize,
+        element: Element,
+        judged: &Judgement,
+        cautions: &Cautions,
+    ) -> Markup {
+        let cell = source.readings.cell(element, row);
+        let written = phrases::written_of(source, element, row);
+        let printed = reviewer.printed_sigma(element, &cell, row);
+        let multiple = reviewer.multiple(at, row).0;
+        html! {
+            td {
+                (self.outcome(judged.outcome)) (doubted(cautions)) br;
+                (phrases::value_short(&cell, judged, printed, multiple, &written))
+            }
+        }
+    }
+}
+
+/// The place of chlorine among the judged elements.
+const CHLORINE: usize = 5;
+
+/// The sign of an outcome that something puts in doubt; the legend explains it.
+fn doubted(cautions: &Cautions) -> &'static str {
+    if cautions.is_empty() { "" } else { "\u{a0}!" }
 }

@@ -4,8 +4,12 @@ use maud::{Markup, html};
 
 use super::Report;
 use crate::acts::ActKind;
+use crate::conformity::{self, DecisionRule, Statement};
 use crate::inspection::LotFinding;
+use crate::longer::{Effort, Plan};
 use crate::lot::{Disposition, LotReason};
+use crate::outcome::Outcome;
+use crate::outlook::{self, RulesSaid};
 use crate::report::phrases;
 
 impl Report<'_> {
@@ -28,7 +32,7 @@ impl Report<'_> {
         html! {
             section {
                 h2 { (self.say("report-lots")) }
-                @for lot in self.lots_worst_first() {
+                @for (at, lot) in self.lots_worst_first() {
                     div class="lot" {
                         h3 {
                             @if lot.lot.is_some() { (self.say("report-lot")) " " }
@@ -46,6 +50,7 @@ impl Report<'_> {
                             (self.reasons(&lot.reasons))
                         }
                         @if let Some(text) = self.rests_on(lot) { p { (text) } }
+                        (self.ahead(at))
                         @if lot.disposition != Disposition::Accept { p class="sub" { (self.say("report-hold_ends")) } }
                     }
                 }
@@ -53,10 +58,82 @@ impl Report<'_> {
         }
     }
 
-    fn lots_worst_first(&self) -> Vec<&LotFinding> {
-        let mut lots: Vec<&LotFinding> = self.findings.lots.iter().collect();
-        lots.sort_by_key(|lot| std::cmp::Reverse(lot.disposition));
+    fn lots_worst_first(&self) -> Vec<(usize, &LotFinding)> {
+        let mut lots: Vec<(usize, &LotFinding)> = self.findings.lots.iter().enumerate().collect();
+        lots.sort_by_key(|(_, lot)| std::cmp::Reverse(lot.disposition));
         lots
+    }
+
+    /// What measuring longer would settle, and what other decision rules would say.
+    fn ahead(&self, lot: usize) -> Markup {
+        let found = outlook::outlook(self.inspection, self.findings, &self.reviewers, lot);
+        html! {
+            @if found.plan.open > 0 { p { (self.longer(&found.plan)) } }
+            @if found.rules.iter().any(|said| said.bands.iter().sum::<u64>() > 0) { (self.rules_beside(&found.rules)) }
+        }
+    }
+
+    fn longer(&self, plan: &Plan) -> String {
+        let Effort { readings, longest, total, settles } = plan.surely;
+        let id = if settles == 0 { "longer-plan-none" } else { "longer-plan" };
+        self.with(
+            id,
+            &[
+                ("readings", &readings.to_string()),
+                ("longest", &longest.to_string()),
+                ("total", &total.to_string()),
+                ("settles", &settles.to_string()),
+                ("of", &plan.open.to_string()),
+            ],
+        )
+    }
+
+    /// Decision rules side by side: a rule a row, a substance a column, and how many readings get each statement.
+    fn rules_beside(&self, said: &[RulesSaid; 3]) -> Markup {
+        let counted = |counts: &[u64], words: &[String]| {
+            let some = counts.iter().zip(words).filter(|(count, _)| **count > 0);
+            let list: Vec<String> = some.map(|(count, word)| format!("{count}\u{a0}{word}")).collect();
+            if list.is_empty() { "–".to_owned() } else { list.join(" · ") }
+        };
+        let bands = [Outcome::Below, Outcome::Undecided, Outcome::Over];
+        let bands = bands.map(|outcome| phrases::outcome_short(self.words, outcome));
+        let statements: Vec<String> = Statement::ALL
+            .iter()
+            .map(|statement| self.say(&format!("statement-{}", statement.code())).replace(' ', "\u{a0}"))
+            .collect();
+        let k = conformity::GUARD.to_string();
+        html! {
+            table class="tight whole" {
+                caption {
+                    (self.say("report-rules_beside")) " "
+                    @if !self.settings.uncertainty_is_full() { (self.say("report-rules_repeatability")) }
+                }
+                thead { tr {
+                    th { (self.say("report-decision_rule")) }
+                    @for substance in outlook::ON_THE_ELEMENT { th { (substance.symbol()) } }
+                } }
+                tbody {
+                    tr {
+                        td { (self.say("report-rule_bands")) }
+                        @for one in said { td { (counted(&one.bands, &bands)) } }
+                    }
+                    @for (at, rule) in DecisionRule::ALL.iter().enumerate() {
+                        tr {
+                            td { (self.with(&format!("rule-{}", rule.code()), &[("k", &k)])) }
+                            @for one in said {
+                                td { (one.said.get(at).map(|counts| counted(counts, &statements)).unwrap_or_default()) }
+                            }
+                        }
+                    }
+                    @if said.iter().any(|one| one.not_applicable > 0) {
+                        tr {
+                            td { (self.say("report-rule_not_applicable")) }
+                            @for one in said { td { (one.not_applicable) } }
+                        }
+                    }
+                }
+            }
+        }
     }
 
     /// The sampling a lot's disposition rests on, where it is given.

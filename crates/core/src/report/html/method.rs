@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 
 use super::Report;
+use crate::quantity::MassFraction;
 use crate::report::{books, phrases};
 use crate::rules::LowEdge;
 use crate::substance::Halogen;
@@ -23,20 +24,25 @@ impl Report<'_> {
         }
     }
 
+    /// The extra relative uncertainty in percent.
+    fn relative(&self) -> String {
+        MassFraction::from_units(i64::from(self.settings.relative_sigma()) * 10_000).to_string()
+    }
+
     pub(super) fn method(&self) -> Markup {
-        let books = &self.inspection.books;
+        let loaded = &self.inspection.books;
         html! {
             section {
                 h2 { (self.say("report-method")) }
                 p { (self.say("report-method_text")) }
-                @if let Some((_, rule)) = books.screening() {
+                @if let Some((_, rule)) = loaded.screening() {
                     p { (self.words.with("report-rule_text", &[
                         ("k", &rule.sigma_factor.to_string()),
                         ("low_sign", if rule.equal_is_below { "≤" } else { "<" }),
                         ("high_sign", if rule.equal_is_over { "≥" } else { ">" }),
                     ])) }
                 }
-                @if let Some((_, rule)) = books.halogens() {
+                @if let Some((_, rule)) = loaded.halogens() {
                     p { (self.words.with("report-rule_halogens", &[
                         ("k", &rule.sigma_factor.to_string()),
                         ("within_sign", if rule.equal_is_within { "≤" } else { "<" }),
@@ -44,19 +50,27 @@ impl Report<'_> {
                     ])) }
                 }
                 p {
-                    @match self.settings.halogen_book(books) {
+                    @match self.settings.halogen_book(loaded) {
                         Some(book) => (self.words.with("report-halogens_moved", &[("book", book)])),
                         None => (self.say("report-halogens_shown")),
                     }
                 }
                 p { (self.say("report-uncertainty")) }
+                @if self.settings.relative_sigma() > 0 {
+                    p { (self.with("explain-relative", &[("percent", &self.relative())])) }
+                }
+                @if self.settings.uncertainty_is_full() { p { (self.say("report-uncertainty_full")) } }
+                @else { p { (self.say("conformity-repeatability_only")) } }
+                p { (self.say("report-probability")) }
                 p { (self.say("report-thickness")) }
-                @for book in books.used(&self.settings.books) {
+                @for book in loaded.used(&self.settings.books) {
                     h3 { (book.title) }
                     dl class="key" {
                         dt { (self.say("report-book")) } dd { (book.id) }
                         dt { (self.say("report-edition")) } dd { (book.edition) }
-                        dt { (self.say("report-confidence")) } dd { (book.confidence) }
+                        dt { (self.say("report-validity")) } dd { (books::days(self.words, book.validity)) }
+                        @if !book.jurisdiction.is_empty() { dt { (self.say("report-jurisdiction")) } dd { (book.jurisdiction) } }
+                        dt { (self.say("report-confidence")) } dd { (books::confidence(self.words, &book.confidence)) }
                         dt { (self.say("report-digest")) } dd class="mono" { (book.sha256) }
                     }
                     @if !book.note.is_empty() { p { (book.note) } }

@@ -4,11 +4,16 @@
 //! (its own style sheet and the rulers it draws).
 
 mod annex;
+mod claims;
+mod doubts;
 mod heading;
+mod limits;
 mod lots;
 mod materials;
 mod method;
 mod open;
+mod reached;
+mod repeats;
 mod sources;
 
 use std::io::{self, Write};
@@ -17,9 +22,10 @@ use maud::{Markup, PreEscaped, html};
 
 use super::{json, phrases};
 use crate::acts::{ActKind, Settings};
-use crate::inspection::{Findings, Inspection, LotFinding};
+use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::judging::SourceReview;
 use crate::lot::Disposition;
+use crate::material::MaterialClass;
 use crate::outcome::Outcome;
 use crate::reading::{Identity, Source, hexadecimal};
 use crate::substance::Halogen;
@@ -85,13 +91,28 @@ pub fn write(
     };
     write_markup(sink, &head)?;
     sink.write_all(b"<body><main>")?;
-    for section in
-        [report.heading(&number), report.summary(), report.cautions(), report.lots(), report.materials()]
-    {
+    for section in [
+        report.heading(&number),
+        report.summary(),
+        report.cautions(),
+        report.lots(),
+        report.materials(),
+        report.limits(),
+    ] {
         write_markup(sink, &section)?;
     }
     report.open_outcomes(sink)?;
-    for section in [report.trust(), report.not_assessed(), report.method(), report.sources(), report.acts()] {
+    for section in [
+        report.doubts(),
+        report.repeats(),
+        report.exemptions(),
+        report.reached(),
+        report.trust(),
+        report.not_assessed(),
+        report.method(),
+        report.sources(),
+        report.acts(),
+    ] {
         write_markup(sink, &section)?;
     }
     report.annex(sink)?;
@@ -176,6 +197,31 @@ impl Report<'_> {
         let (short, long) =
             (phrases::outcome_short(self.words, outcome), phrases::outcome(self.words, outcome));
         html! { (self.outcome(outcome)) @if short != long { " (" (long) ")" } }
+    }
+
+    fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
+        self.words.with(id, arguments)
+    }
+
+    fn class(&self, class: MaterialClass) -> String {
+        self.say(&format!("class-{}", class.code()))
+    }
+
+    /// A material with its part and lot, in one line.
+    fn material_name(&self, material: &MaterialFinding) -> String {
+        let lot = self.findings.lots.get(material.lot).map(|lot| self.lot_name(lot)).unwrap_or_default();
+        let name = material.name.clone().unwrap_or_else(|| self.class(material.class));
+        let part = self.or_not_stated(material.part.as_deref());
+        format!("{name} · {} {part} · {} {lot}", self.say("report-part"), self.say("report-lot"))
+    }
+
+    /// A line that says that only the first of many are printed; nothing where all are.
+    fn capped(&self, id: &str, shown: usize, total: usize) -> Markup {
+        html! {
+            @if total > shown {
+                p { (self.with(id, &[("shown", &shown.to_string()), ("total", &total.to_string())])) }
+            }
+        }
     }
 
     fn lot_name(&self, lot: &LotFinding) -> String {

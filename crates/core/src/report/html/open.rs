@@ -7,12 +7,11 @@ use maud::{Markup, PreEscaped, html};
 use super::{OPEN_CASES, Report, write_markup};
 use crate::inspection::MaterialFinding;
 use crate::judging::{Assessed, SourceReview};
-use crate::material::MaterialClass;
 use crate::next_step::NextStep;
 use crate::outcome::{Outcome, Reason};
 use crate::reading::{Identity, Source};
+use crate::report::explain::{About, Explainer, StepKind};
 use crate::report::phrases;
-use crate::rules::LowEdge;
 use crate::substance::{Halogen, Substance};
 
 /// Most other readings of a case that are named.
@@ -123,10 +122,7 @@ impl Report<'_> {
         let more = case.readings.len().saturating_sub(1 + OTHERS_NAMED);
         html! {
             div class="case" {
-                @match case.about {
-                    About::Substance(substance) => (self.open_case(source, reviewer, row, &assessed, substance)),
-                    About::Halogen(halogen) => (self.open_halogen(source, row, &assessed, halogen)),
-                }
+                (self.open_case(source, reviewer, row, &assessed, case.about))
                 @if !others.is_empty() {
                     p {
                         (self.say("report-also")) ": " (others.join(", "))
@@ -143,85 +139,65 @@ impl Report<'_> {
         }
     }
 
+    /// What was found, the paragraph that explains it, and beside it what makes it doubtful.
     fn open_case(
         &self,
         source: &Source,
         reviewer: &SourceReview<'_>,
         row: usize,
         assessed: &Assessed,
-        substance: Substance,
+        about: About,
     ) -> Markup {
-        let Some(judged) = assessed.substances.get(substance as usize) else { return html! {} };
-        let cell = source.readings.cell(substance.element(), row);
-        let written = phrases::written_of(source, substance.element(), row);
-        let rule = self.inspection.books.screening();
-        let band = rule.and_then(|(_, rule)| {
-            let edges = rule.band(substance, assessed.class)?.edges?;
-            match edges.low {
-                LowEdge::Fixed(low) => Some((low, rule.sigma_factor, cell.value)),
-                LowEdge::DetectionLimit { .. } => None,
-            }
-        });
-        let (working, ruler) = match rule {
-            Some((_, rule)) => (
-                phrases::working(
-                    self.words,
-                    rule,
-                    substance,
-                    assessed.class,
-                    &cell,
-                    judged,
-                    reviewer.thickness_share(substance, row),
-                ),
-                phrases::ruler(self.words, rule, substance, assessed.class, &cell, judged),
-            ),
-            None => (String::new(), String::new()),
-        };
-        html! {
-                p {
-                    b { (substance.symbol()) ", " (self.say(&format!("substance-{}", substance.symbol()))) ": " }
-                    (self.outcome_twice(judged.outcome)) ". "
-                    (phrases::value(self.words, &cell, judged.used.sigma.or(reviewer.printed_sigma(substance.element(), &cell, row)), &written))
-                }
-                p class="sub" {
-                    (self.reading_name(source, row)) " · "
-                    (self.say(&format!("class-{}", assessed.class.code())))
-                }
-                @if judged.reason.is_some() { p { (phrases::reason(self.words, judged, substance.symbol(), band)) } }
-                @if !working.is_empty() {
-                    p { (working) " " (self.say("report-uncertainty_from")) " " (phrases::sigma_from(self.words, judged.used.from)) "." }
-                }
-                @if !ruler.is_empty() { figure style="margin:1mm 0" { (PreEscaped(ruler)) } }
-                @if assessed.class == MaterialClass::Unknown {
-                    p {
-                        @for class in MaterialClass::BANDED {
-                            (self.say(&format!("class-{}", class.code()))) ": "
-                            (phrases::outcome(self.words, reviewer.judge_as(substance, class, row).outcome)) ". "
-                        }
-                    }
-                }
-        }
-    }
-
-    fn open_halogen(&self, source: &Source, row: usize, assessed: &Assessed, halogen: Halogen) -> Markup {
-        let judged = assessed.halogen(halogen);
-        let value = match phrases::element_of(halogen) {
-            Some(element) => {
-                let cell = source.readings.cell(element, row);
-                phrases::value(
-                    self.words,
-                    &cell,
-                    judged.used.sigma,
-                    &phrases::written_of(source, element, row),
+        let explainer = Explainer { inspection: self.inspection, source, reviewer, words: self.words };
+        let told = explainer.explain(about, row);
+        let (name, outcome, value, ruler) = match about {
+            About::Substance(substance) => {
+                let Some(judged) = assessed.substances.get(substance as usize) else { return html! {} };
+                let cell = source.readings.cell(substance.element(), row);
+                let written = phrases::written_of(source, substance.element(), row);
+                let printed = reviewer.printed_sigma(substance.element(), &cell, row);
+                let rule = self.inspection.books.screening();
+                (
+                    format!(
+                        "{}, {}",
+                        substance.symbol(),
+                        self.say(&format!("substance-{}", substance.symbol()))
+                    ),
+                    judged.outcome,
+                    phrases::value(self.words, &cell, judged.used.sigma.or(printed), &written),
+                    rule.map_or_else(String::new, |(_, rule)| {
+                        phrases::ruler(self.words, rule, substance, assessed.class, &cell, judged)
+                    }),
                 )
             }
-            None => phrases::total(self.words, &assessed.total),
+            About::Halogen(halogen) => {
+                let judged = assessed.halogen(halogen);
+                let value = match phrases::element_of(halogen) {
+                    Some(element) => {
+                        let cell = source.readings.cell(element, row);
+                        let written = phrases::written_of(source, element, row);
+                        phrases::value(self.words, &cell, judged.used.sigma, &written)
+                    }
+                    None => phrases::total(self.words, &assessed.total),
+                };
+                (self.say(&format!("substance-{}", halogen.name())), judged.outcome, value, String::new())
+            }
         };
-        let about = self.say(&format!("substance-{}", halogen.name()));
+        let composition = phrases::composition(self.words, reviewer, row);
+        let beside = |kind| matches!(kind, StepKind::Caution | StepKind::Next);
+        let paragraph: Vec<&str> =
+            told.steps.iter().filter(|step| !beside(step.kind)).map(|step| step.text.as_str()).collect();
         html! {
-                p { b { (about) ": " } (self.outcome_twice(judged.outcome)) ". " (value) }
-                p class="sub" { (self.reading_name(source, row)) }
-                @if judged.reason.is_some() { p { (phrases::reason(self.words, &judged, &about, None)) } }
+            p { b { (name) ": " } (self.outcome_twice(outcome)) ". " (value) }
+            p class="sub" { (self.reading_name(source, row)) " · " (self.class(assessed.class)) }
+            @if !ruler.is_empty() { figure { (PreEscaped(ruler)) } }
+            p class="why" { (paragraph.join(" ")) }
+            @for step in told.steps.iter().filter(|step| step.kind == StepKind::Caution) {
+                p class="doubt" {
+                    b { (self.say(if step.text == composition { "report-composition" } else { "report-caution" })) ": " }
+                    (step.text)
+                }
+            }
         }
     }
 
@@ -238,13 +214,6 @@ impl Report<'_> {
             }
         }
     }
-}
-
-/// What a case is about.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum About {
-    Substance(Substance),
-    Halogen(Halogen),
 }
 
 /// Readings of one material that are open for the same reason with the same next step.
