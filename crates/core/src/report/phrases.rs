@@ -11,7 +11,7 @@ use crate::material::MaterialClass;
 use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
-use crate::reading::{Cell, CellState, ElementColumn, Notice, NoticeCode, Source, Written};
+use crate::reading::{Cell, CellState, ElementColumn, Identity, Notice, NoticeCode, Source, Written};
 use crate::ruler::{self, Mark, Ruler};
 use crate::rules::{LowEdge, Problem, Screening};
 use crate::stoichiometry::{self, Family};
@@ -692,6 +692,18 @@ pub fn lot_name(words: &Words, inspection: &Inspection, lot: &LotFinding) -> Str
             lot.source.and_then(|at| inspection.sources.get(at)).map_or("", |source| source.name.as_str());
         format!("{} ({source})", words.say("no-lot"))
     })
+}
+
+/// A reading by everything that names it, with the place it stands at.
+pub fn reading_name(words: &Words, source: &Source, row: usize) -> String {
+    let mut parts: Vec<String> =
+        [Identity::Id, Identity::Unit, Identity::Spot, Identity::Part, Identity::Material]
+            .iter()
+            .filter_map(|identity| source.readings.identity(*identity, row).map(str::to_owned))
+            .collect();
+    let line = words.say("report-line").to_lowercase();
+    parts.push(format!("{} · {line} {}", source.name, source.readings.line(row)));
+    parts.join(" · ")
 }
 
 /// How many readings and lots there are, and how the lots stand.

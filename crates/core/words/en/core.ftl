@@ -824,6 +824,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
 
     Usage:
       plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... PATH...
+      plumbline explain [--settings FILE] [--mapping FILE]... [--rules FILE]... [--of NAME]...
+                        (--reading ID | --line SOURCE:LINE) PATH...
       plumbline rules [ID | FILE]
       plumbline help
       plumbline version
@@ -836,15 +838,23 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
     --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
     --mapping FILE   what the columns under known headings mean, as the page saved it
     --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
+    explain    prints, for the readings that match, what was found, the rule with its clause and every step to the outcome
+    --reading ID     readings with this sample id, as it stands in the file
+    --line S:LINE    the reading that begins at this line of source S, named as in the report
+    --of NAME        only this outcome: Cd, Pb, Hg, Cr, Br, Cl or total; may be given again
     rules      lists the rule books that come with the program, or explains one of them, or a file, row by row
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
-    2 an input could not be read, or there were no readings (the rest is still written);
+    2 an input could not be read, or there were no readings (the rest is still written), or none to explain;
     64 wrong usage, or a bad settings, mapping or rule file (nothing written); 74 the output could not be written.
 
     Screening is not a declaration of conformity and is not a laboratory result.
 cli-usage = plumbline: { $what }
     .remedy = See "plumbline help".
+cli-missing_reading = say which readings are meant: once --reading ID or --line SOURCE:LINE
+cli-no_line = "{ $found }" is no SOURCE:LINE, as in results.csv:12
+cli-no_outcome = "{ $found }" is no outcome; known are Cd, Pb, Hg, Cr, Br, Cl and total
+cli-no_reading = No reading matches. A reading is named by its sample id as it stands in the file, or by the name of its file and the line it begins at.
 cli-unknown = "{ $found }" is not known here
 cli-missing_out = --out DIR is missing
 cli-missing_value = { $found } needs a value

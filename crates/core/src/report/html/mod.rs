@@ -27,7 +27,7 @@ use crate::judging::SourceReview;
 use crate::lot::Disposition;
 use crate::material::MaterialClass;
 use crate::outcome::Outcome;
-use crate::reading::{Identity, Source, hexadecimal};
+use crate::reading::{Source, hexadecimal};
 use crate::substance::Halogen;
 use crate::words::Words;
 
@@ -242,18 +242,7 @@ impl Report<'_> {
     }
 
     fn reading_name(&self, source: &Source, row: usize) -> String {
-        let mut parts: Vec<String> =
-            [Identity::Id, Identity::Unit, Identity::Spot, Identity::Part, Identity::Material]
-                .iter()
-                .filter_map(|identity| source.readings.identity(*identity, row).map(str::to_owned))
-                .collect();
-        parts.push(format!(
-            "{} · {} {}",
-            source.name,
-            self.say("report-line").to_lowercase(),
-            source.readings.line(row)
-        ));
-        parts.join(" · ")
+        phrases::reading_name(self.words, source, row)
     }
 }
 
