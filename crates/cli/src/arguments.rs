@@ -3,6 +3,8 @@
 use std::path::PathBuf;
 
 use lexopt::prelude::*;
+use plumbline_core::report::explain::About;
+use plumbline_core::substance::{Halogen, Substance};
 use plumbline_core::words::Words;
 
 /// What to do.
@@ -15,12 +17,39 @@ pub(crate) enum Command {
     Rules(Option<String>),
     /// Review files.
     Review(Review),
+    /// Explain the outcomes of readings.
+    Explain(Explain),
 }
 
 /// What to review and where to write.
 pub(crate) struct Review {
     /// The output folder.
     pub(crate) out: PathBuf,
+    /// What is read.
+    pub(crate) given: Given,
+}
+
+/// Which outcomes to explain.
+pub(crate) struct Explain {
+    /// Which readings.
+    pub(crate) which: Which,
+    /// Which outcomes of them; empty: all.
+    pub(crate) of: Vec<About>,
+    /// What is read.
+    pub(crate) given: Given,
+}
+
+/// Which readings are meant.
+pub(crate) enum Which {
+    /// Those with this sample id.
+    Reading(String),
+    /// The one that begins at this line of this source.
+    Line(String, u32),
+}
+
+/// The files that a review or an explanation rests on.
+#[derive(Default)]
+pub(crate) struct Given {
     /// The settings file.
     pub(crate) settings: Option<PathBuf>,
     /// Mapping files.
@@ -45,30 +74,59 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
         Some(other) => return Err(unknown(&shown(&other))),
     };
     match command.as_str() {
-        "help" => return Ok(Command::Help),
-        "version" => return Ok(Command::Version),
-        "rules" => return rules(&mut parser, &unknown),
-        "review" => {}
-        other => return Err(unknown(other)),
+        "help" => Ok(Command::Help),
+        "version" => Ok(Command::Version),
+        "rules" => rules(&mut parser, &unknown),
+        "review" => on_files(&mut parser, words, false),
+        "explain" => on_files(&mut parser, words, true),
+        other => Err(unknown(other)),
     }
-    let (mut out, mut settings) = (None, None);
-    let (mut mappings, mut rules, mut paths) = (Vec::new(), Vec::new(), Vec::new());
+}
+
+/// Reads the arguments of a command on files: a review writes them out, an explanation chooses readings of them.
+fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Result<Command, String> {
+    let mut given = Given::default();
+    let (mut out, mut which, mut of) = (None, Vec::new(), Vec::new());
     while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
         match argument {
-            Long("out") => out = Some(value(&mut parser, words, "--out")?),
-            Long("settings") => settings = Some(value(&mut parser, words, "--settings")?),
-            Long("mapping") => mappings.push(value(&mut parser, words, "--mapping")?),
-            Long("rules") => rules.push(value(&mut parser, words, "--rules")?),
+            Long("out") if !explains => out = Some(value(parser, words, "--out")?),
+            Long("reading") if explains => which.push(Which::Reading(text(parser, words, "--reading")?)),
+            Long("line") if explains => which.push(line(&text(parser, words, "--line")?, words)?),
+            Long("of") if explains => of.extend(about(&text(parser, words, "--of")?, words)?),
+            Long("settings") => given.settings = Some(value(parser, words, "--settings")?),
+            Long("mapping") => given.mappings.push(value(parser, words, "--mapping")?),
+            Long("rules") => given.rules.push(value(parser, words, "--rules")?),
             Long("help") | Short('h') => return Ok(Command::Help),
-            Value(path) => paths.push(PathBuf::from(path)),
-            other => return Err(unknown(&shown(&other))),
+            Value(path) => given.paths.push(PathBuf::from(path)),
+            other => return Err(words.with("cli-unknown", &[("found", &shown(&other))])),
         }
     }
-    let out = out.ok_or_else(|| words.say("cli-missing_out"))?;
-    if paths.is_empty() {
-        return Err(words.say("cli-missing_path"));
-    }
-    Ok(Command::Review(Review { out, settings, mappings, rules, paths }))
+    let no_path = given.paths.is_empty();
+    let command = if explains {
+        let only = which.pop().filter(|_| which.is_empty());
+        let which = only.ok_or_else(|| words.say("cli-missing_reading"))?;
+        Command::Explain(Explain { which, of, given })
+    } else {
+        let out = out.ok_or_else(|| words.say("cli-missing_out"))?;
+        Command::Review(Review { out, given })
+    };
+    if no_path { Err(words.say("cli-missing_path")) } else { Ok(command) }
+}
+
+/// `SOURCE:LINE`, the line after the last colon.
+fn line(text: &str, words: &Words) -> Result<Which, String> {
+    let parts = text.rsplit_once(':').filter(|(name, _)| !name.is_empty());
+    parts
+        .and_then(|(name, line)| Some(Which::Line(name.to_owned(), line.parse().ok()?)))
+        .ok_or_else(|| words.with("cli-no_line", &[("found", text)]))
+}
+
+/// The outcomes of one name; bromine is a substance and a halogen.
+fn about(text: &str, words: &Words) -> Result<Vec<About>, String> {
+    let substances = Substance::ALL.into_iter().filter(|of| of.symbol() == text).map(About::Substance);
+    let halogens = Halogen::ALL.into_iter().filter(|of| of.name() == text).map(About::Halogen);
+    let found: Vec<About> = substances.chain(halogens).collect();
+    if found.is_empty() { Err(words.with("cli-no_outcome", &[("found", text)])) } else { Ok(found) }
 }
 
 fn rules(parser: &mut lexopt::Parser, unknown: &dyn Fn(&str) -> String) -> Result<Command, String> {
@@ -85,6 +143,10 @@ fn rules(parser: &mut lexopt::Parser, unknown: &dyn Fn(&str) -> String) -> Resul
 
 fn value(parser: &mut lexopt::Parser, words: &Words, option: &str) -> Result<PathBuf, String> {
     parser.value().map(PathBuf::from).map_err(|_| words.with("cli-missing_value", &[("found", option)]))
+}
+
+fn text(parser: &mut lexopt::Parser, words: &Words, option: &str) -> Result<String, String> {
+    value(parser, words, option).map(|text| text.to_string_lossy().into_owned())
 }
 
 fn shown(argument: &lexopt::Arg<'_>) -> String {

@@ -1,6 +1,7 @@
 //! The thin door to the shell: files in, the same three files out as the page gives. It decides nothing.
 
 mod arguments;
+mod explain;
 mod files;
 
 use std::fs::{self, File};
@@ -8,7 +9,7 @@ use std::io::{self, BufWriter, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arguments::{Command, Review};
+use arguments::{Command, Given, Review};
 use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
@@ -38,6 +39,7 @@ fn main() -> ExitCode {
         }
         Ok(Command::Rules(Some(named))) => ExitCode::from(explain_book(&words, &named)),
         Ok(Command::Review(review)) => ExitCode::from(run(&words, &review)),
+        Ok(Command::Explain(wanted)) => ExitCode::from(explain::run(&words, &wanted)),
         Err(what) => {
             complain(&words.with("cli-usage", &[("what", &what)]));
             complain(&words.say("cli-usage.remedy"));
@@ -88,36 +90,37 @@ fn complain(text: &str) {
     let _ = writeln!(io::stderr(), "{text}");
 }
 
-fn run(words: &Words, review: &Review) -> u8 {
-    let mut inspection = match Inspection::new() {
-        Ok(inspection) => inspection,
-        Err(problems) => return refuse_file(words, Path::new("built-in"), &problems, rules::SCHEMA),
-    };
-    for path in &review.rules {
-        match read_text(words, path).map(|text| RuleBook::parse(&text)) {
-            Ok(Ok(book)) => inspection.books.add(book),
-            Ok(Err(problems)) => return refuse_file(words, path, &problems, rules::SCHEMA),
-            Err(status) => return status,
-        }
+/// Reads rule books, settings, mappings and files; true beside the inspection where something named could not be read.
+///
+/// # Errors
+/// The exit status, after what is wrong was said.
+fn gather(words: &Words, given: &Given) -> Result<(Inspection, bool), u8> {
+    let mut inspection = Inspection::new()
+        .map_err(|problems| refuse_file(words, Path::new("built-in"), &problems, rules::SCHEMA))?;
+    for path in &given.rules {
+        let book = RuleBook::parse(&read_text(words, path)?)
+            .map_err(|problems| refuse_file(words, path, &problems, rules::SCHEMA))?;
+        inspection.books.add(book);
     }
-    if let Some(path) = &review.settings {
-        let name = files::base_name(path);
-        match read_text(words, path).map(|text| settings_file::parse_settings(&text, &name)) {
-            Ok(Ok(acts)) => inspection.acts = acts,
-            Ok(Err(problems)) => return refuse_file(words, path, &problems, settings_file::SCHEMA),
-            Err(status) => return status,
-        }
+    if let Some(path) = &given.settings {
+        inspection.acts = settings_file::parse_settings(&read_text(words, path)?, &files::base_name(path))
+            .map_err(|problems| refuse_file(words, path, &problems, settings_file::SCHEMA))?;
     }
-    for path in &review.mappings {
-        let name = files::base_name(path);
-        match read_text(words, path).map(|text| settings_file::parse_mapping(&text, &name)) {
-            Ok(Ok(acts)) => inspection.acts.extend(acts),
-            Ok(Err(problems)) => return refuse_file(words, path, &problems, settings_file::MAPPING_SCHEMA),
-            Err(status) => return status,
-        }
+    for path in &given.mappings {
+        let acts = settings_file::parse_mapping(&read_text(words, path)?, &files::base_name(path))
+            .map_err(|problems| refuse_file(words, path, &problems, settings_file::MAPPING_SCHEMA))?;
+        inspection.acts.extend(acts);
     }
-    let unreadable = files::read_all(&review.paths, &mut inspection);
+    let unreadable = files::read_all(&given.paths, &mut inspection);
     duplicates::set_duplicates_aside(&mut inspection.sources);
+    Ok((inspection, unreadable))
+}
+
+fn run(words: &Words, review: &Review) -> u8 {
+    let (inspection, unreadable) = match gather(words, &review.given) {
+        Ok(gathered) => gathered,
+        Err(status) => return status,
+    };
     let findings = inspection::review(&inspection);
     print_summary(words, &inspection, &findings);
     if let Err((path, error)) = write_all(words, &review.out, &inspection, &findings) {

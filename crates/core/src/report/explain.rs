@@ -3,13 +3,13 @@
 
 use crate::conformity;
 use crate::inspection::Inspection;
-use crate::judging::SourceReview;
+use crate::judging::{JUDGED, SourceReview};
 use crate::material::MaterialClass;
 use crate::next_step;
 use crate::outcome::{Judgement, Outcome, SigmaFrom};
 use crate::quantity::MassFraction;
 use crate::reading::{CellState, Source, codes};
-use crate::report::phrases;
+use crate::report::{phrases, repeats};
 use crate::rules::{self, LowEdge};
 use crate::substance::{Halogen, Substance};
 use crate::words::Words;
@@ -40,6 +40,15 @@ codes! {
         /// What would settle it.
         Next => "next",
     }
+}
+
+/// What an outcome is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About {
+    /// A substance.
+    Substance(Substance),
+    /// A halogen or the total.
+    Halogen(Halogen),
 }
 
 /// One step.
@@ -99,6 +108,14 @@ impl std::fmt::Debug for Explainer<'_> {
 }
 
 impl Explainer<'_> {
+    /// Explains an outcome.
+    pub fn explain(&self, about: About, row: usize) -> Explanation {
+        match about {
+            About::Substance(of) => self.substance(of, row),
+            About::Halogen(of) => self.halogen(of, row),
+        }
+    }
+
     /// Explains the outcome of a substance.
     pub fn substance(&self, substance: Substance, row: usize) -> Explanation {
         let words = self.words;
@@ -165,6 +182,7 @@ impl Explainer<'_> {
         let edge = low.map(|low| (low, rule.sigma_factor, cell.value));
         let reason = phrases::reason(words, &judged, about, edge);
         told.add(StepKind::Outcome, self.outcome(about, judged.outcome, &reason));
+        told.add(StepKind::Repeats, self.repeats(About::Substance(substance), row));
         for said in phrases::doubts(
             words,
             self.reviewer,
@@ -220,6 +238,7 @@ impl Explainer<'_> {
         }
         let reason = phrases::reason(words, &judged, &about, None);
         told.add(StepKind::Outcome, self.outcome(&about, judged.outcome, &reason));
+        told.add(StepKind::Repeats, self.repeats(About::Halogen(of), row));
         for said in phrases::doubts(
             words,
             self.reviewer,
@@ -233,6 +252,45 @@ impl Explainer<'_> {
         let steps = phrases::next_of_halogen(self.inspection, self.reviewer, of, &judged, row);
         told.add(StepKind::Next, self.next(&steps, &about));
         told
+    }
+
+    /// What the repeats of the spot say; empty where the reading has none. An outcome made together with them is the one
+    /// that counts for the material.
+    fn repeats(&self, of: About, row: usize) -> String {
+        let Some(group) = self.reviewer.repeats().group_of(row) else { return String::new() };
+        let Some(rows) = self.reviewer.repeats().groups().get(group) else { return String::new() };
+        let (class, class_from) = self.reviewer.class(row);
+        let assessed = self.reviewer.assess_group(group, class, class_from);
+        let (together, outcome, element) = match of {
+            About::Substance(one) => {
+                let judged = assessed.together.substances[one as usize];
+                (assessed.substances[one as usize], judged.outcome, Some(one.element()))
+            }
+            About::Halogen(one) => {
+                let judged = assessed.together.halogen(one);
+                (assessed.halogens[one as usize], judged.outcome, phrases::element_of(one))
+            }
+        };
+        let at = element.and_then(|element| JUDGED.iter().position(|judged| *judged == element));
+        let name = |index: usize| {
+            let line = rows.get(index).map_or(0, |row| self.source.readings.line(*row as usize));
+            with(self.words, "repeats-line", &[("line", line.to_string())])
+        };
+        let said = at
+            .and_then(|at| assessed.elements.get(at))
+            .map(|one| repeats::told(self.words, &self.inspection.books, one, rows.len(), &name));
+        let counts = if together {
+            let outcome = phrases::outcome(self.words, outcome);
+            with(self.words, "repeats-together", &[("outcome", outcome)])
+        } else {
+            self.words.say("repeats-alone")
+        };
+        let n = rows.len().to_string();
+        with(
+            self.words,
+            "explain-repeats",
+            &[("n", n), ("said", said.unwrap_or_default()), ("counts", counts)],
+        )
     }
 
     /// The probability and what other decision rules say, in words; empty where none applies.

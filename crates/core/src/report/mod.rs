@@ -8,6 +8,7 @@ pub mod explain;
 pub mod html;
 pub mod json;
 pub mod phrases;
+pub mod repeats;
 mod working;
 
 /// The program's name and version as findings and report print them.

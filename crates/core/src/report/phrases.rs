@@ -10,8 +10,8 @@ use crate::lot::{Disposition, LotReason, LotReasonCode, ReasonKind, Reasons};
 use crate::material::MaterialClass;
 use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
-use crate::quantity::{Coverage, MassFraction, Sigma};
-use crate::reading::{Cell, CellState, ElementColumn, Notice, NoticeCode, Source, Written};
+use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
+use crate::reading::{Cell, CellState, ElementColumn, Identity, Notice, NoticeCode, Source, Written};
 use crate::ruler::{self, Mark, Ruler};
 use crate::rules::{LowEdge, Problem, Screening};
 use crate::stoichiometry::{self, Family};
@@ -286,16 +286,37 @@ pub fn value(words: &Words, cell: &Cell, sigma: Option<Sigma>, written: &str) ->
 }
 
 /// A cell's value for a table whose head states the unit: signs only, no words, no break inside a number. The letter
-/// says where the sigma came from; the table's legend explains it.
-pub fn value_short(cell: &Cell, judged: &Judgement, printed: Option<Sigma>, written: &str) -> String {
+/// says where the sigma came from, with a printed error's multiple after it; the table's legend explains both.
+pub fn value_short(
+    cell: &Cell,
+    judged: &Judgement,
+    printed: Option<Sigma>,
+    multiple: SigmaMultiple,
+    written: &str,
+) -> String {
     match cell.state {
         CellState::Number => match judged.used.sigma.or(printed) {
             Some(sigma) => {
-                let from = if judged.used.sigma.is_some() { sigma_letter(judged.used.from) } else { "" };
+                let mut from = if judged.used.sigma.is_some() {
+                    sigma_letter(judged.used.from).to_owned()
+                } else {
+                    String::new()
+                };
+                if matches!(judged.used.from, SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet) {
+                    from.push_str(&multiple.to_string());
+                }
                 format!("{}\u{a0}±\u{a0}{}{from}", cell.value, rounded(sigma.to_mass_fraction()))
             }
             None => cell.value.to_string(),
         },
+        _ => cell_short(cell, written),
+    }
+}
+
+/// A cell's value alone, by the same signs.
+pub fn cell_short(cell: &Cell, written: &str) -> String {
+    match cell.state {
+        CellState::Number => cell.value.to_string(),
         CellState::BelowDetection => format!("<\u{a0}{}", cell.value),
         CellState::AboveRange => format!(">\u{a0}{}", cell.value),
         CellState::NotDetected | CellState::Text | CellState::UnitUnknown => format!("\"{written}\""),
@@ -671,6 +692,18 @@ pub fn lot_name(words: &Words, inspection: &Inspection, lot: &LotFinding) -> Str
             lot.source.and_then(|at| inspection.sources.get(at)).map_or("", |source| source.name.as_str());
         format!("{} ({source})", words.say("no-lot"))
     })
+}
+
+/// A reading by everything that names it, with the place it stands at.
+pub fn reading_name(words: &Words, source: &Source, row: usize) -> String {
+    let mut parts: Vec<String> =
+        [Identity::Id, Identity::Unit, Identity::Spot, Identity::Part, Identity::Material]
+            .iter()
+            .filter_map(|identity| source.readings.identity(*identity, row).map(str::to_owned))
+            .collect();
+    let line = words.say("report-line").to_lowercase();
+    parts.push(format!("{} · {line} {}", source.name, source.readings.line(row)));
+    parts.join(" · ")
 }
 
 /// How many readings and lots there are, and how the lots stand.

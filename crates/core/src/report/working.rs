@@ -1,10 +1,9 @@
 //! The working behind the outcomes as data for `findings.json`: the rules once, and what each outcome did with them.
 
-use std::collections::BTreeMap;
-
 use serde::Serialize;
 
 use super::json::MgPerKg;
+use super::repeats;
 use crate::acts::Settings;
 use crate::inspection::{Findings, Inspection, MaterialFinding};
 use crate::judging::{GroupAssessed, JUDGED, LimitAssessed, PooledElement, SourceReview};
@@ -12,9 +11,9 @@ use crate::longer::Effort;
 use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Reason, SigmaFrom};
 use crate::outlook;
-use crate::pool::{self, Repeat, SpotsTest};
+use crate::pool::SpotsTest;
 use crate::quantity::{Coverage, MassFraction};
-use crate::reading::{Cell, CellState, Identity};
+use crate::reading::{Cell, CellState};
 use crate::rules::{self, LowEdge};
 use crate::substance::{Element, Halogen, Substance};
 
@@ -277,44 +276,25 @@ pub(super) fn spots(
     reviewers: &[SourceReview<'_>],
     material: &MaterialFinding,
 ) -> Vec<SpotsOut> {
-    let mut groups: BTreeMap<[String; 3], Vec<(usize, usize)>> = BTreeMap::new();
-    for reading in &material.readings {
-        let Some((at, row)) = findings.place(*reading as usize) else { continue };
-        let Some(source) = inspection.sources.get(at) else { continue };
-        if source.readings.identity_id(Identity::Spot, row).is_some() {
-            let text = |identity| source.readings.identity(identity, row).unwrap_or("").to_owned();
-            let spot = [Identity::Unit, Identity::Id, Identity::Spot].map(text);
-            groups.entry(spot).or_default().push((at, row));
-        }
-    }
-    if groups.len() < 2 {
-        return Vec::new();
-    }
-    let mut list = Vec::new();
-    for element in JUDGED {
-        let repeats: Vec<Vec<Repeat>> = groups
-            .values()
-            .map(|places| {
-                places.iter().filter_map(|(at, row)| reviewers.get(*at)?.repeat(element, *row)).collect()
-            })
-            .collect();
-        let Some(found) = pool::spots(&repeats) else { continue };
-        let (test, statistic) = match found.test {
-            SpotsTest::Scatter(anova) => ("scatter", anova.f),
-            SpotsTest::Stated(agreement) => ("stated", agreement.chi_square),
-        };
-        list.push(SpotsOut {
-            element: element.symbol(),
-            spots: found.spots,
-            readings: found.readings,
-            test,
-            statistic: significant(statistic),
-            p: significant(found.p()),
-            between_mg_kg: significant(found.between),
-            differ: found.differ(),
-        });
-    }
-    list
+    repeats::spots(inspection, findings, reviewers, material)
+        .into_iter()
+        .map(|(element, found)| {
+            let (test, statistic) = match found.test {
+                SpotsTest::Scatter(anova) => ("scatter", anova.f),
+                SpotsTest::Stated(agreement) => ("stated", agreement.chi_square),
+            };
+            SpotsOut {
+                element: element.symbol(),
+                spots: found.spots,
+                readings: found.readings,
+                test,
+                statistic: significant(statistic),
+                p: significant(found.p()),
+                between_mg_kg: significant(found.between),
+                differ: found.differ(),
+            }
+        })
+        .collect()
 }
 
 /// The probability of one outcome and what other decision rules say of it.

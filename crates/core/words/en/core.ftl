@@ -678,12 +678,13 @@ report-rows = Rows in = used + check + duplicate + set aside + refused
 report-digest = SHA-256
 report-method = Method, rules and decision rule
 report-method_text = Screening by X-ray fluorescence; each reading was judged by the bands of the rule book below. Values are mass fractions in mg/kg; s is one sigma.
-report-rule_text = Below limit (BL): x + { $k } s { $low_sign } low edge. Over limit (OL): x − { $k } s { $high_sign } high edge. Undecided (X): between. Cr and Br have no "over". Not detected at D: s = D / 3, BL if D + { $k } s { $low_sign } low edge. Cadmium in a composite: BL only at or under a stated detection limit within the bound below. Plated, coated or passivated items: always X. Class not known: judged under every class, the worst counts. Risks of a wrong decision beyond the bands were not computed.
+report-rule_text = Below limit (BL): x + { $k } s { $low_sign } low edge. Over limit (OL): x − { $k } s { $high_sign } high edge. Undecided (X): between. Cr and Br have no "over". Not detected at D: s = D / 3, BL if D + { $k } s { $low_sign } low edge. Cadmium in a composite: BL only at or under a stated detection limit within the bound below. Plated, coated or passivated items: always X. Class not known: judged under every class, the worst counts. What risk of a wrong decision the bands leave is not computed for a lot; the chance that a single value lies within a legal limit stands with its explanation.
 report-rule_halogens = Halogens: BL if x + { $k } s { $within_sign } limit, OL if x − { $k } s { $over_sign } limit; in a composite or an unknown class a BL is X (copper or glass in the beam); metal is not applicable; the total adds the squares of both sigmas; a part below its detection limit makes the total an interval.
 report-halogens_moved = Halogens move dispositions by { $book }.
 report-halogens_shown = Halogens are shown for information; no halogen book is named, so they move no disposition.
-report-uncertainty = Uncertainty: s is the printed error divided by its multiple, or the site's repeatability at the action level where given; which one stands beside each result. Other contributions (calibration, matrix, position) are not included.
-report-uncertainty_from = Sigma:
+report-uncertainty = Uncertainty: s is the printed error divided by the multiple it stands for, but never less than the site's repeatability at the action level where a table of it is given, and never less than what repeats of the spot show. A multiple that nobody stated is taken as one, which widens the undecided interval. Which s was used, and its multiple, stands beside each result in the annex.
+report-uncertainty_full = The inspector states that the uncertainties given are full ones, calibration, matrix and sampling included.
+report-probability = The chance that a true value lies within a limit is that of a normal distribution about the value (JCGM 106:2012), for Cd, Pb and Hg where the limit is on the element itself in that material. It decides nothing here.
 report-thickness = Thickness: where it is stated, a BL of a plastic, or of a metal whose base was measured, stands only if it survives the signal that is missing. A plastic is taken as polyethylene, the most transparent, with the chlorine that was measured as a major element; so this is cautious for filled plastics.
 report-book = Rule book
 report-edition = Edition
@@ -706,7 +707,7 @@ report-why = Why
 report-next = Next step
 report-material_head = Material, part, lot
 report-annex = Annex: every reading
-report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file. Sigma: p printed, multiple stated in the file; m printed, multiple set by the inspector; u printed, multiple unknown and taken as one; t the site's table.
+report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file. Sigma: p printed, multiple stated in the file; m printed, multiple set by the inspector (the number after p or m is that multiple: p2 is a printed error of two sigma); u printed, multiple unknown and taken as one; t the site's table; r what repeats of the spot show. "!": something makes the outcome doubtful; it stands under doubts beside results, or with the open outcome.
 report-also = The same for
 report-also_more = and { $count } more
 report-annex_capped = The first { $shown } of { $total } readings are printed; findings.csv holds all of them.
@@ -744,6 +745,70 @@ report-sign_inspector = Inspected by (name, date, signature)
 report-sign_second = Checked by a second person (name, date, signature)
 report-findings_digest = SHA-256 of the findings
 report-total_rows = All files
+report-rules_beside = Decision rules side by side, as numbers of readings. For comparison: this decides nothing here.
+report-rules_repeatability = Repeatability only: what calibration, matrix and sampling add is not in it.
+report-decision_rule = Decision rule
+report-rule_bands = screening bands (the rule of this report)
+report-rule_not_applicable = no rule on the limit applies (readings)
+report-composition = Composition
+report-caution = Caution
+report-doubts = Doubts beside results
+report-doubts_none = Nothing that was measured makes a BL doubtful, and no composition speaks against a class.
+report-doubts_below = Below limit, and doubtful
+report-doubts_capped = The first { $shown } of { $total } are printed; findings.json holds all of them.
+report-compositions = Compositions that matter
+report-compositions_text = Where the class is not known or what was measured contradicts it. What a composition suggests is never taken for the class.
+report-repeats = Repeats and spots
+report-repeats_text = Repeats of one spot are judged together where they agree, and none of them is over limit by itself; spots are never averaged. Readings that lie far out are named; none is taken away.
+report-repeats_none = No spot was measured more than once, and no material at two stated spots.
+report-repeats_capped = The first { $shown } of { $total } groups of repeats are printed; findings.json holds all of them.
+report-spot = Spot
+report-element = Element
+report-lines = lines
+report-repeats_values = Readings (mg/kg)
+report-together = Together (± one sigma)
+report-how = How
+report-each_alone = each for itself
+report-one_is_over = not counted: one of them is over limit by itself, and that stands
+report-spots_of = { $about } ({ $n } spots, chance { $p })
+report-spots_alike = No difference between spots was seen in { $list }. That does not prove they are alike; the worst spot governs.
+report-limits = Limits of the rule books named
+report-limits_text = The worst outcome of each material under each limit that applies to it. Only what the lot's reasons name moves its disposition.
+report-limits_none = None of the limits applies to these materials.
+report-limits_capped = The first { $shown } of { $total } are printed; findings.json holds all of them.
+report-worst_reading = Worst reading
+report-exemptions = Exemptions
+report-exemptions_none = No exemption is claimed, and none of the entries loaded may cover what was found.
+report-claims = Claimed
+report-claims_capped = The first { $shown } of { $total } are printed; findings.json holds all of them.
+report-candidates = Not claimed; these entries may cover a result
+report-candidates_text = An entry that may cover is no exemption: somebody has to claim it, with evidence and a second person's initials.
+report-entry = Entry
+report-scope = What the entry covers
+report-text = Text of the law
+report-text_from = In force from { $day }.
+report-number_said = What the readings say
+report-expires = Day of expiry
+report-no_day = none in the book
+report-renewal = Renewal
+report-renewal_said = source: { $source }; of { $date }
+report-group = Alloy or material claimed
+report-evidence = Evidence
+report-initials = Initials / second person
+report-questions = To be answered
+report-expiries = Days of expiry, over all lots
+report-cr6 = Chromium(VI) by area (IEC 62321-7-1)
+report-cr6_area = ug/cm2
+report-cr6_not_judged = not judged: no loaded book tells, or the material is no metal
+report-laboratory = Laboratory, report
+report-reached = How each outcome was reached
+report-reached_text = The rule once for each substance and class, with the number of readings it left below, undecided and over. Which sigma and multiple each reading was judged with stands in the annex; open and over outcomes have their own paragraph above.
+report-rule = Rule
+report-rule_plated = A layer and what lies under it are read together: undecided whatever the number, until thickness and what lies under it are known.
+report-other_outcomes = other
+report-halogens = Halogens
+report-validity = Holds for products
+report-jurisdiction = Where
 report-legend = BL below limit · X undecided · OL over limit · n/a not applicable. Every other word is an outcome that is not a pass.
 
 ## Ruler
@@ -759,6 +824,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
 
     Usage:
       plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... PATH...
+      plumbline explain [--settings FILE] [--mapping FILE]... [--rules FILE]... [--of NAME]...
+                        (--reading ID | --line SOURCE:LINE) PATH...
       plumbline rules [ID | FILE]
       plumbline help
       plumbline version
@@ -771,15 +838,23 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
     --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
     --mapping FILE   what the columns under known headings mean, as the page saved it
     --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
+    explain    prints, for the readings that match, what was found, the rule with its clause and every step to the outcome
+    --reading ID     readings with this sample id, as it stands in the file
+    --line S:LINE    the reading that begins at this line of source S, named as in the report
+    --of NAME        only this outcome: Cd, Pb, Hg, Cr, Br, Cl or total; may be given again
     rules      lists the rule books that come with the program, or explains one of them, or a file, row by row
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
-    2 an input could not be read, or there were no readings (the rest is still written);
+    2 an input could not be read, or there were no readings (the rest is still written), or none to explain;
     64 wrong usage, or a bad settings, mapping or rule file (nothing written); 74 the output could not be written.
 
     Screening is not a declaration of conformity and is not a laboratory result.
 cli-usage = plumbline: { $what }
     .remedy = See "plumbline help".
+cli-missing_reading = say which readings are meant: once --reading ID or --line SOURCE:LINE
+cli-no_line = "{ $found }" is no SOURCE:LINE, as in results.csv:12
+cli-no_outcome = "{ $found }" is no outcome; known are Cd, Pb, Hg, Cr, Br, Cl and total
+cli-no_reading = No reading matches. A reading is named by its sample id as it stands in the file, or by the name of its file and the line it begins at.
 cli-unknown = "{ $found }" is not known here
 cli-missing_out = --out DIR is missing
 cli-missing_value = { $found } needs a value

@@ -20,3 +20,12 @@ explain-outcome_because = { $about }: { $outcome }. { $reason }
 explain-next = Next: { $list }
 explain-rule_says = { $rule }: { $statement } (chance of being wrong { $risk })
 explain-other_rules = Other decision rules, for comparison, would say: { $list }.
+explain-repeats = One of { $n } readings of this spot. { $said } { $counts }
+
+# Repeats of one spot.
+repeats-line = of line { $line }
+repeats-sigma = One sigma of their mean: { $from }.
+repeats-largest_limit = None of the { $n } readings of this spot detects it; the largest detection limit is judged.
+repeats-mixed = Some of the { $n } readings of this spot are numbers with an uncertainty and some are not: they are not averaged, each stands for itself and the worst governs.
+repeats-together = Judged together they are: { $outcome }; that is what counts for the material.
+repeats-alone = They are not judged together: each stands for itself and the worst governs.

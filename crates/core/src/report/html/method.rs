@@ -1,0 +1,134 @@
+//! What was not assessed, how it was decided and by which rule books.
+
+use maud::{Markup, html};
+
+use super::Report;
+use crate::quantity::MassFraction;
+use crate::report::{books, phrases};
+use crate::rules::LowEdge;
+use crate::substance::Halogen;
+
+impl Report<'_> {
+    pub(super) fn trust(&self) -> Markup {
+        html! {
+            section { h2 { (self.say("report-trust")) } p { (self.say("report-trust_text")) } }
+        }
+    }
+
+    pub(super) fn not_assessed(&self) -> Markup {
+        html! {
+            section {
+                h2 { (self.say("report-not_assessed")) }
+                ul { @for code in phrases::NOT_ASSESSED { li { (self.say(&format!("not-assessed-{code}"))) } } }
+            }
+        }
+    }
+
+    /// The extra relative uncertainty in percent.
+    fn relative(&self) -> String {
+        MassFraction::from_units(i64::from(self.settings.relative_sigma()) * 10_000).to_string()
+    }
+
+    pub(super) fn method(&self) -> Markup {
+        let loaded = &self.inspection.books;
+        html! {
+            section {
+                h2 { (self.say("report-method")) }
+                p { (self.say("report-method_text")) }
+                @if let Some((_, rule)) = loaded.screening() {
+                    p { (self.words.with("report-rule_text", &[
+                        ("k", &rule.sigma_factor.to_string()),
+                        ("low_sign", if rule.equal_is_below { "≤" } else { "<" }),
+                        ("high_sign", if rule.equal_is_over { "≥" } else { ">" }),
+                    ])) }
+                }
+                @if let Some((_, rule)) = loaded.halogens() {
+                    p { (self.words.with("report-rule_halogens", &[
+                        ("k", &rule.sigma_factor.to_string()),
+                        ("within_sign", if rule.equal_is_within { "≤" } else { "<" }),
+                        ("over_sign", if rule.equal_is_within { ">" } else { "≥" }),
+                    ])) }
+                }
+                p {
+                    @match self.settings.halogen_book(loaded) {
+                        Some(book) => (self.words.with("report-halogens_moved", &[("book", book)])),
+                        None => (self.say("report-halogens_shown")),
+                    }
+                }
+                p { (self.say("report-uncertainty")) }
+                @if self.settings.relative_sigma() > 0 {
+                    p { (self.with("explain-relative", &[("percent", &self.relative())])) }
+                }
+                @if self.settings.uncertainty_is_full() { p { (self.say("report-uncertainty_full")) } }
+                @else { p { (self.say("conformity-repeatability_only")) } }
+                p { (self.say("report-probability")) }
+                p { (self.say("report-thickness")) }
+                @for book in loaded.used(&self.settings.books) {
+                    h3 { (book.title) }
+                    dl class="key" {
+                        dt { (self.say("report-book")) } dd { (book.id) }
+                        dt { (self.say("report-edition")) } dd { (book.edition) }
+                        dt { (self.say("report-validity")) } dd { (books::days(self.words, book.validity)) }
+                        @if !book.jurisdiction.is_empty() { dt { (self.say("report-jurisdiction")) } dd { (book.jurisdiction) } }
+                        dt { (self.say("report-confidence")) } dd { (books::confidence(self.words, &book.confidence)) }
+                        dt { (self.say("report-digest")) } dd class="mono" { (book.sha256) }
+                    }
+                    @if !book.note.is_empty() { p { (book.note) } }
+                    @if !book.limits.is_empty() {
+                        ul { @for row in &book.limits { li { (books::limit(self.words, row)) } } }
+                    }
+                    @if let Some(rule) = &book.screening {
+                        table {
+                            caption { (self.say("report-bands")) }
+                            thead { tr {
+                                th { (self.say("report-substance")) } th { (self.say("report-class")) }
+                                th class="n" { (self.say("report-low")) } th class="n" { (self.say("report-high")) }
+                                th { (self.say("report-clause")) }
+                            } }
+                            tbody {
+                                @for (substance, class, band) in rule.bands() {
+                                    tr {
+                                        td { (substance.symbol()) }
+                                        td { (self.say(&format!("class-{}", class.code()))) }
+                                        @match band.edges {
+                                            None => { td { (self.say("outcome-not_applicable")) } td {} }
+                                            Some(edges) => {
+                                                td class="n" { @match edges.low {
+                                                    LowEdge::Fixed(low) => (low),
+                                                    LowEdge::DetectionLimit { at_most } => (self.words.with(
+                                                        "report-detection_edge", &[("limit", &at_most.to_string())])),
+                                                } }
+                                                td class="n" { @match edges.high {
+                                                    Some(high) => (high),
+                                                    None => (self.say("report-none")),
+                                                } }
+                                            }
+                                        }
+                                        td { (band.citation.source) ", " (band.citation.clause) }
+                                    }
+                                }
+                            }
+                        }
+                    }
+                    @if let Some(rule) = &book.halogens {
+                        table {
+                            thead { tr {
+                                th { (self.say("report-substance")) } th class="n" { (self.say("report-limit")) }
+                                th { (self.say("report-clause")) }
+                            } }
+                            tbody {
+                                @for halogen in Halogen::ALL {
+                                    tr {
+                                        td { (self.say(&format!("substance-{}", halogen.name()))) }
+                                        td class="n" { (rule.limit(halogen)) " mg/kg" }
+                                        td { (rule.citation_of(halogen).source) ", " (rule.citation_of(halogen).clause) }
+                                    }
+                                }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,254 @@
+//! `report.html`: one self-contained file that prints on A4 and Letter and reads with scripts off.
+//!
+//! Everything shown is text run through one escaping writer; the only markup taken as it is comes from this crate
+//! (its own style sheet and the rulers it draws).
+
+mod annex;
+mod claims;
+mod doubts;
+mod heading;
+mod limits;
+mod lots;
+mod materials;
+mod method;
+mod open;
+mod reached;
+mod repeats;
+mod sources;
+
+use std::io::{self, Write};
+
+use maud::{Markup, PreEscaped, html};
+
+use super::{json, phrases};
+use crate::acts::{ActKind, Settings};
+use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
+use crate::judging::SourceReview;
+use crate::lot::Disposition;
+use crate::material::MaterialClass;
+use crate::outcome::Outcome;
+use crate::reading::{Source, hexadecimal};
+use crate::substance::Halogen;
+use crate::words::Words;
+
+/// Most readings the printed annex holds; the rest stand in the CSV, and the annex says so.
+pub const ANNEX_ROWS: usize = 1000;
+/// Most open outcomes that are printed with their working.
+pub const OPEN_CASES: usize = 200;
+/// Most materials that are printed.
+pub const MATERIAL_ROWS: usize = 1000;
+
+const STYLE: &str = include_str!("../report.css");
+
+struct Report<'a> {
+    inspection: &'a Inspection,
+    findings: &'a Findings,
+    words: &'a Words,
+    settings: Settings,
+    reviewers: Vec<SourceReview<'a>>,
+    digest: String,
+}
+
+/// Writes the report.
+///
+/// # Units
+/// Mass fractions in mg/kg, uncertainties one sigma.
+///
+/// # Errors
+/// Those of the sink.
+pub fn write(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    sink: &mut dyn Write,
+) -> io::Result<()> {
+    let settings = inspection.settings();
+    let digest = findings_digest(inspection, findings, words)?;
+    let for_reviewers = settings.clone();
+    let report = Report {
+        inspection,
+        findings,
+        words,
+        settings,
+        reviewers: inspection
+            .sources
+            .iter()
+            .map(|source| SourceReview::new(source, &inspection.books, &for_reviewers))
+            .collect(),
+        digest,
+    };
+    let number = report.number();
+    let head = html! {
+        (maud::DOCTYPE)
+        (PreEscaped("<html lang=\"en\">"))
+        head {
+            meta charset="utf-8";
+            meta name="viewport" content="width=device-width, initial-scale=1";
+            meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+            title { (report.title()) " · " (number) }
+            style { (PreEscaped(STYLE)) (PreEscaped(format!(":root{{--id:\"{number}\"}}"))) }
+        }
+    };
+    write_markup(sink, &head)?;
+    sink.write_all(b"<body><main>")?;
+    for section in [
+        report.heading(&number),
+        report.summary(),
+        report.cautions(),
+        report.lots(),
+        report.materials(),
+        report.limits(),
+    ] {
+        write_markup(sink, &section)?;
+    }
+    report.open_outcomes(sink)?;
+    for section in [
+        report.doubts(),
+        report.repeats(),
+        report.exemptions(),
+        report.reached(),
+        report.trust(),
+        report.not_assessed(),
+        report.method(),
+        report.sources(),
+        report.acts(),
+    ] {
+        write_markup(sink, &section)?;
+    }
+    report.annex(sink)?;
+    write_markup(sink, &report.signatures(&number))?;
+    sink.write_all(b"</main></body></html>\n")
+}
+
+fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
+    sink.write_all(markup.0.as_bytes())
+}
+
+/// SHA-256 of the findings as JSON, which pins the report to its data.
+fn findings_digest(inspection: &Inspection, findings: &Findings, words: &Words) -> io::Result<String> {
+    struct Hashing(sha2::Sha256);
+    impl Write for Hashing {
+        fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+            sha2::Digest::update(&mut self.0, bytes);
+            Ok(bytes.len())
+        }
+        fn flush(&mut self) -> io::Result<()> {
+            Ok(())
+        }
+    }
+    let mut hashing = Hashing(sha2::Digest::new());
+    {
+        let mut buffered = io::BufWriter::with_capacity(64 * 1024, &mut hashing);
+        json::write(inspection, findings, words, &mut buffered)?;
+        buffered.flush()?;
+    }
+    Ok(hexadecimal(&sha2::Digest::finalize(hashing.0)))
+}
+
+impl Report<'_> {
+    fn say(&self, id: &str) -> String {
+        self.words.say(id)
+    }
+
+    fn set(&self, kind: ActKind) -> Option<&str> {
+        self.settings.inspection(kind)
+    }
+
+    fn title(&self) -> String {
+        self.set(ActKind::Title).map_or_else(|| self.say("report-title"), str::to_owned)
+    }
+
+    /// From date and digest, so that the same findings of the same day have the same number and no other has it.
+    fn number(&self) -> String {
+        let date: String = self
+            .set(ActKind::ReviewedAt)
+            .unwrap_or("")
+            .chars()
+            .filter(char::is_ascii_digit)
+            .take(8)
+            .collect();
+        let digest = self.digest.get(..10).unwrap_or("").to_uppercase();
+        if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
+    }
+
+    fn disposition(&self, disposition: Disposition) -> Markup {
+        html! {
+            span class={ "d d-" (disposition.code()) } {
+                (self.say(&format!("disposition-{}", disposition.code())))
+            }
+        }
+    }
+
+    /// A material is never "accepted": its lot is.
+    fn material_disposition(&self, disposition: Disposition) -> Markup {
+        html! {
+            span class={ "d d-" (disposition.code()) } {
+                (self.say(&format!("material-disposition-{}", disposition.code())))
+            }
+        }
+    }
+
+    fn outcome(&self, outcome: Outcome) -> Markup {
+        html! { span class={ "o o-" (outcome.code()) } { (phrases::outcome_short(self.words, outcome)) } }
+    }
+
+    /// Short and long form; once where they are the same words.
+    fn outcome_twice(&self, outcome: Outcome) -> Markup {
+        let (short, long) =
+            (phrases::outcome_short(self.words, outcome), phrases::outcome(self.words, outcome));
+        html! { (self.outcome(outcome)) @if short != long { " (" (long) ")" } }
+    }
+
+    fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
+        self.words.with(id, arguments)
+    }
+
+    fn class(&self, class: MaterialClass) -> String {
+        self.say(&format!("class-{}", class.code()))
+    }
+
+    /// A material with its part and lot, in one line.
+    fn material_name(&self, material: &MaterialFinding) -> String {
+        let lot = self.findings.lots.get(material.lot).map(|lot| self.lot_name(lot)).unwrap_or_default();
+        let name = material.name.clone().unwrap_or_else(|| self.class(material.class));
+        let part = self.or_not_stated(material.part.as_deref());
+        format!("{name} · {} {part} · {} {lot}", self.say("report-part"), self.say("report-lot"))
+    }
+
+    /// A line that says that only the first of many are printed; nothing where all are.
+    fn capped(&self, id: &str, shown: usize, total: usize) -> Markup {
+        html! {
+            @if total > shown {
+                p { (self.with(id, &[("shown", &shown.to_string()), ("total", &total.to_string())])) }
+            }
+        }
+    }
+
+    fn lot_name(&self, lot: &LotFinding) -> String {
+        phrases::lot_name(self.words, self.inspection, lot)
+    }
+
+    fn or_not_stated(&self, text: Option<&str>) -> String {
+        text.map_or_else(|| self.say("not-stated"), str::to_owned)
+    }
+
+    fn halogens_count(&self) -> bool {
+        self.settings.halogen_book(&self.inspection.books).is_some()
+    }
+
+    fn place(&self, index: usize) -> Option<(&Source, &SourceReview<'_>, usize)> {
+        let (at, row) = self.findings.place(index)?;
+        Some((self.inspection.sources.get(at)?, self.reviewers.get(at)?, row))
+    }
+
+    fn reading_name(&self, source: &Source, row: usize) -> String {
+        phrases::reading_name(self.words, source, row)
+    }
+}
+
+fn halogen_head(halogen: Halogen) -> String {
+    match halogen {
+        Halogen::Total => "Cl+Br".to_owned(),
+        _ => halogen.name().to_owned(),
+    }
+}
