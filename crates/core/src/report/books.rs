@@ -1,5 +1,6 @@
 //! Rule books in plain words, row by row: what the command line prints and a page can show.
 
+use crate::exempt::{AreaMass, Exemption};
 use crate::material::MaterialClass;
 use crate::quantity::MassFraction;
 use crate::rules::{Band, Citation, Halogens, Limit, LowEdge, Route, RuleBook, Screening, Validity};
@@ -40,7 +41,22 @@ pub fn explained(words: &Words, book: &RuleBook) -> Vec<String> {
     }
     lines.extend(book.limits.iter().map(|row| limit(words, row)));
     lines.extend(book.routes.iter().map(|row| route(words, row)));
+    lines.extend(book.exemptions.iter().map(|row| exemption(words, row)));
+    if let Some(rule) = &book.cr6_area {
+        let (below, above) = (area(rule.negative_below), area(rule.positive_above));
+        let text = words.with("rules-cr6_area", &[("below", &below), ("above", &above)]);
+        let citation = Citation {
+            source: rule.source.clone(),
+            clause: rule.clause.clone(),
+            confidence: book.confidence.clone(),
+        };
+        lines.push(cited(words, &text, &citation));
+    }
     lines
+}
+
+fn area(mass: AreaMass) -> String {
+    format!("{:.2}", mass.to_ug_per_cm2())
 }
 
 /// How sure a value is, in words; a book's own words as they stand.
@@ -76,6 +92,7 @@ fn holds(words: &Words, book: &RuleBook) -> String {
         ("rules-holds-halogens", halogens),
         ("rules-holds-limits", book.limits.len()),
         ("rules-holds-routes", book.routes.len()),
+        ("rules-holds-exemptions", book.exemptions.len()),
     ];
     let held = kinds.into_iter().filter(|(_, count)| *count > 0);
     held.map(|(id, count)| words.with(id, &[("count", &count.to_string())])).collect::<Vec<_>>().join(", ")
@@ -216,6 +233,29 @@ pub fn route(words: &Words, row: &Route) -> String {
     )
 }
 
+/// One exemption in words, with its source: what it is for, its number, and the days it holds for.
+pub fn exemption(words: &Words, row: &Exemption) -> String {
+    let limit = row.bound.limit().map(|limit| limit.to_string()).unwrap_or_default();
+    let day = |day: Option<crate::day::Day>| day.map_or_else(|| "none".to_owned(), |day| day.to_string());
+    let text = words.with(
+        "rules-exemption",
+        &[
+            ("entry", &row.entry),
+            ("about", &words.say(&format!("substance-{}", row.substance.symbol()))),
+            ("scope", &row.scope),
+            ("bound", &words.with(&format!("direction-{}", row.bound.code()), &[("limit", &limit)])),
+            ("expires", &day(row.expires)),
+            ("found", equal(row.found)),
+        ],
+    );
+    let citation = Citation {
+        source: row.source.clone(),
+        clause: row.clause.clone(),
+        confidence: row.confidence.clone(),
+    };
+    cited(words, &text, &citation)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -233,6 +273,8 @@ mod tests {
             let rows = book.screening.iter().flat_map(Screening::bands).count()
                 + book.limits.len()
                 + book.routes.len()
+                + book.exemptions.len()
+                + usize::from(book.cr6_area.is_some())
                 + if book.halogens.is_some() { 3 } else { 0 };
             assert!(lines.len() > rows, "{}", book.id);
             for line in lines {

@@ -10,6 +10,8 @@ pub mod json;
 pub mod phrases;
 mod working;
 
+pub use working::spots_found;
+
 /// The program's name and version as findings and report print them.
 #[derive(Clone, Copy, Debug)]
 pub struct Program {

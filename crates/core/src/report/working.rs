@@ -12,7 +12,7 @@ use crate::longer::Effort;
 use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Reason, SigmaFrom};
 use crate::outlook;
-use crate::pool::{self, Repeat, SpotsTest};
+use crate::pool::{self, Repeat, Spots, SpotsTest};
 use crate::quantity::{Coverage, MassFraction};
 use crate::reading::{Cell, CellState, Identity};
 use crate::rules::{self, LowEdge};
@@ -277,6 +277,32 @@ pub(super) fn spots(
     reviewers: &[SourceReview<'_>],
     material: &MaterialFinding,
 ) -> Vec<SpotsOut> {
+    let one = |(element, found): (Element, Spots)| {
+        let (test, statistic) = match found.test {
+            SpotsTest::Scatter(anova) => ("scatter", anova.f),
+            SpotsTest::Stated(agreement) => ("stated", agreement.chi_square),
+        };
+        SpotsOut {
+            element: element.symbol(),
+            spots: found.spots,
+            readings: found.readings,
+            test,
+            statistic: significant(statistic),
+            p: significant(found.p()),
+            between_mg_kg: significant(found.between),
+            differ: found.differ(),
+        }
+    };
+    spots_found(inspection, findings, reviewers, material).into_iter().map(one).collect()
+}
+
+/// The spots of a material held against each other, element by element; empty where it has fewer than two stated spots.
+pub fn spots_found(
+    inspection: &Inspection,
+    findings: &Findings,
+    reviewers: &[SourceReview<'_>],
+    material: &MaterialFinding,
+) -> Vec<(Element, Spots)> {
     let mut groups: BTreeMap<[String; 3], Vec<(usize, usize)>> = BTreeMap::new();
     for reading in &material.readings {
         let Some((at, row)) = findings.place(*reading as usize) else { continue };
@@ -290,31 +316,16 @@ pub(super) fn spots(
     if groups.len() < 2 {
         return Vec::new();
     }
-    let mut list = Vec::new();
-    for element in JUDGED {
+    let spots_of = |element: Element| {
         let repeats: Vec<Vec<Repeat>> = groups
             .values()
             .map(|places| {
                 places.iter().filter_map(|(at, row)| reviewers.get(*at)?.repeat(element, *row)).collect()
             })
             .collect();
-        let Some(found) = pool::spots(&repeats) else { continue };
-        let (test, statistic) = match found.test {
-            SpotsTest::Scatter(anova) => ("scatter", anova.f),
-            SpotsTest::Stated(agreement) => ("stated", agreement.chi_square),
-        };
-        list.push(SpotsOut {
-            element: element.symbol(),
-            spots: found.spots,
-            readings: found.readings,
-            test,
-            statistic: significant(statistic),
-            p: significant(found.p()),
-            between_mg_kg: significant(found.between),
-            differ: found.differ(),
-        });
-    }
-    list
+        Some((element, pool::spots(&repeats)?))
+    };
+    JUDGED.into_iter().filter_map(spots_of).collect()
 }
 
 /// The probability of one outcome and what other decision rules say of it.

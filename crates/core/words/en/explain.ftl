@@ -20,3 +20,6 @@ explain-outcome_because = { $about }: { $outcome }. { $reason }
 explain-next = Next: { $list }
 explain-rule_says = { $rule }: { $statement } (chance of being wrong { $risk })
 explain-other_rules = Other decision rules, for comparison, would say: { $list }.
+explain-limit_sum = What it counts adds up to { $value } mg/kg, one sigma { $sigma } mg/kg.
+explain-limit_sum_between = What it counts adds up to between { $low } and { $value } mg/kg, one sigma { $sigma } mg/kg at the upper end.
+explain-limit_sum_from = What it counts adds up to at least { $low } mg/kg, one sigma { $sigma } mg/kg.

@@ -55,6 +55,10 @@ rules-holds-routes = { $count ->
         [one] one reference method
        *[other] { $count } reference methods
     }
+rules-holds-exemptions = { $count ->
+        [one] one exemption
+       *[other] { $count } exemptions
+    }
 confidence-confirmed = Confirmed in the text of the law or standard.
 confidence-restated = Restated by a secondary source; the law or standard itself was not seen at this clause.
 confidence-memory = From memory; check it in the law or standard before relying on it.
@@ -97,6 +101,14 @@ rules-scope = It is about: { $scope }.
 rules-question = A person has to answer: { $question } Until then, over is undecided.
 rules-dated = For what is { $days }.
 rules-route = Undecided { $about } goes to { $method }: { $technique }. For: { $classes }. Source: { $source }. { $confidence }
+rules-exemption = Exemption { $entry }, { $about }: { $scope }; { $bound }. { $expires ->
+        [none] No day of expiry is known.
+       *[other] Expires on { $expires }.
+    } { $found ->
+        [yes] { "" }
+       *[no] Whether it still stands was not found.
+    }
+rules-cr6_area = Chromium(VI) by area, in a coating on metal: negative below { $below } ug/cm2, positive above { $above } ug/cm2, inconclusive between, both in.
 rules-route-halogens = chlorine or bromine
 basis-homogeneous_material = one homogeneous material
 basis-plastic = the plastic
