@@ -100,6 +100,18 @@ mod tests {
     }
 
     #[test]
+    fn no_text_stands_twice() {
+        let mut seen = std::collections::BTreeSet::new();
+        for line in ENGLISH.iter().flat_map(|text| text.lines()) {
+            let starts = line.chars().next().is_some_and(|first| first.is_ascii_alphabetic());
+            if let Some((id, _)) = line.split_once(" =").filter(|_| starts) {
+                assert!(seen.insert(id.to_owned()), "{id} stands twice: the later one would be read");
+            }
+        }
+        assert!(seen.len() > 500);
+    }
+
+    #[test]
     fn every_code_has_its_words_and_remedy() {
         let words = Words::english();
         let mut wanted: Vec<String> = Vec::new();

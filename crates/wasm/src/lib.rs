@@ -3,8 +3,11 @@
 //! Exported methods take `&self` and keep their state in one cell, so that a panic leaves no borrow behind that would
 //! hide the real fault; after a panic the page starts a new instance and never calls this one again.
 
+mod ahead;
+mod detail;
 mod mapping;
 mod order;
+mod shelf;
 mod sink;
 mod views;
 
@@ -295,9 +298,38 @@ impl Session {
     pub fn detail(&self, index: u32) -> Result<JsValue, JsError> {
         let state = self.state.borrow();
         let lot = state.lots.get(index as usize).copied().unwrap_or(u32::MAX);
-        let detail = views::detail(&state.inspection, &state.findings, &state.words, index as usize, lot)
+        let detail = detail::detail(&state.inspection, &state.findings, &state.words, index as usize, lot)
             .ok_or_else(|| JsError::new("no such reading"))?;
         to_js(&detail)
+    }
+
+    /// What lies ahead of one lot: what measuring longer would settle, what other decision rules say, how the spots of
+    /// its materials differ, and which exemptions may cover them.
+    ///
+    /// # Errors
+    /// There is no such lot.
+    pub fn ahead(&self, lot: usize) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        let ahead = ahead::ahead(&state.inspection, &state.findings, &state.words, lot);
+        to_js(&ahead.ok_or_else(|| JsError::new("no such lot"))?)
+    }
+
+    /// The rule books there are: those in force first.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn shelf(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&shelf::shelf(&state.inspection, &state.words))
+    }
+
+    /// A rule book in plain words, row by row; empty where there is no such book.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn explained(&self, book: &str) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&shelf::explained(&state.inspection, &state.words, book))
     }
 
     /// Writes `findings.json`, `findings.csv` or `report.html` to `sink`, a function that takes pieces of bytes.

@@ -6,11 +6,10 @@ use plumbline_core::inspection::{Findings, Inspection, RowCounts};
 use plumbline_core::judging::SourceReview;
 use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
-use plumbline_core::next_step;
 use plumbline_core::outcome::{Judgement, Outcome, Reason};
-use plumbline_core::reading::{Cell, Identity, Notice, NoticeCode, Notices, SetAside, Source};
-use plumbline_core::report::{PROGRAM, json, phrases};
-use plumbline_core::rules::{self, LowEdge, ProblemCode};
+use plumbline_core::reading::{Identity, Notice, NoticeCode, Notices, SetAside, Source};
+use plumbline_core::report::{PROGRAM, exemptions, json, phrases};
+use plumbline_core::rules::{self, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
 use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
@@ -196,6 +195,15 @@ pub(crate) struct Summary {
     materials_total: usize,
     acts: Vec<ActView>,
     cautions: Vec<String>,
+    expiries: Vec<ExpiryView>,
+}
+
+/// A day on which an exemption expires that something here rests on.
+#[derive(Default, Serialize)]
+pub(crate) struct ExpiryView {
+    day: String,
+    claimed: bool,
+    text: String,
 }
 
 #[derive(Serialize)]
@@ -227,48 +235,6 @@ pub(crate) struct RowView {
     trust_text: String,
     cells: Vec<CellView>,
     halogens: Vec<CellView>,
-}
-
-#[derive(Serialize)]
-pub(crate) struct ByClass {
-    class: String,
-    outcome: &'static str,
-    text: String,
-}
-
-#[derive(Serialize)]
-pub(crate) struct FindingView {
-    substance: &'static str,
-    name: String,
-    book: String,
-    clause: String,
-    outcome: &'static str,
-    short: String,
-    text: String,
-    reason_text: String,
-    working: String,
-    sigma_text: String,
-    as_written: String,
-    next_step: String,
-    ruler: String,
-    by_class: Vec<ByClass>,
-}
-
-#[derive(Serialize)]
-pub(crate) struct OtherElement {
-    symbol: &'static str,
-    text: String,
-}
-
-#[derive(Serialize)]
-pub(crate) struct DetailView {
-    row: RowView,
-    lot_index: i32,
-    instrument: Option<String>,
-    time: Option<String>,
-    seconds: Option<String>,
-    findings: Vec<FindingView>,
-    other_elements: Vec<OtherElement>,
 }
 
 #[derive(Deserialize, Serialize)]
@@ -612,6 +578,15 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
             })
             .collect(),
         cautions: phrases::cautions(words),
+        expiries: findings
+            .expiries
+            .iter()
+            .map(|one| ExpiryView {
+                day: one.day.to_string(),
+                claimed: one.claimed,
+                text: exemptions::expiry(words, inspection, findings, one),
+            })
+            .collect(),
     }
 }
 
@@ -671,7 +646,7 @@ pub(crate) fn rows(
         .collect()
 }
 
-fn row_view(
+pub(crate) fn row_view(
     source: &Source,
     reviewer: &SourceReview<'_>,
     words: &Words,
@@ -731,175 +706,6 @@ fn row_view(
                 cell_view(halogen.name(), &judged, value)
             })
             .collect(),
-    }
-}
-
-/// Everything about one reading.
-pub(crate) fn detail(
-    inspection: &Inspection,
-    findings: &Findings,
-    words: &Words,
-    index: usize,
-    lot: u32,
-) -> Option<DetailView> {
-    let (at, row) = findings.place(index)?;
-    let source = inspection.sources.get(at)?;
-    let settings = inspection.settings();
-    let reviewer = SourceReview::new(source, &inspection.books, &settings);
-    let identity = |identity| source.readings.identity(identity, row).map(str::to_owned);
-    let mut list: Vec<FindingView> = Substance::ALL
-        .iter()
-        .map(|substance| substance_finding(inspection, source, &reviewer, words, *substance, row))
-        .collect();
-    list.extend(
-        Halogen::ALL
-            .iter()
-            .map(|halogen| halogen_finding(inspection, source, &reviewer, words, *halogen, row)),
-    );
-    let judged: Vec<Element> =
-        Substance::ALL.iter().map(|substance| substance.element()).chain([Element::CL]).collect();
-    let others = source
-        .readings
-        .elements()
-        .iter()
-        .filter(|column| !judged.contains(&column.element))
-        .map(|column| {
-            let cell: Cell = column.cell(row);
-            let sigma = reviewer.printed_sigma(column.element, &cell, row);
-            let written = phrases::as_written(source, column, row);
-            OtherElement {
-                symbol: column.element.symbol(),
-                text: phrases::value(words, &cell, sigma, &written),
-            }
-        })
-        .collect();
-    Some(DetailView {
-        row: row_view(source, &reviewer, words, index, row),
-        lot_index: i32::try_from(lot).unwrap_or(-1),
-        instrument: identity(Identity::Instrument),
-        time: identity(Identity::Time),
-        seconds: identity(Identity::Seconds),
-        findings: list,
-        other_elements: others,
-    })
-}
-
-fn steps_text(words: &Words, steps: &[next_step::NextStep], about: &str) -> String {
-    steps.iter().map(|step| phrases::next(words, step, about)).collect::<Vec<_>>().join(" ")
-}
-
-fn substance_finding(
-    inspection: &Inspection,
-    source: &Source,
-    reviewer: &SourceReview<'_>,
-    words: &Words,
-    substance: Substance,
-    row: usize,
-) -> FindingView {
-    let assessed = reviewer.assess(row);
-    let class = assessed.class;
-    let judged = assessed.substances[substance as usize];
-    let cell = source.readings.cell(substance.element(), row);
-    let rule = inspection.books.screening();
-    let band = rule.and_then(|(_, rule)| rule.band(substance, class));
-    let edge = rule.and_then(|(_, rule)| match band?.edges?.low {
-        LowEdge::Fixed(low) => Some((low, rule.sigma_factor, cell.value)),
-        LowEdge::DetectionLimit { .. } => None,
-    });
-    let name = words.say(&format!("substance-{}", substance.symbol()));
-    let stands_for = format!("stands-for-{}", substance.symbol());
-    let name = if words.has(&stands_for) { format!("{name}, {}", words.say(&stands_for)) } else { name };
-    let steps = phrases::next_of_substance(inspection, reviewer, substance, &judged, row);
-    FindingView {
-        substance: substance.symbol(),
-        name,
-        book: rule.map(|(book, _)| book.title.clone()).unwrap_or_default(),
-        clause: band.map_or_else(
-            || rule.map(|(_, rule)| rule.citation.clause.clone()).unwrap_or_default(),
-            |band| format!("{}, {}", band.citation.source, band.citation.clause),
-        ),
-        outcome: judged.outcome.code(),
-        short: phrases::outcome_short(words, judged.outcome),
-        text: phrases::outcome(words, judged.outcome),
-        reason_text: phrases::reason(words, &judged, substance.symbol(), edge),
-        working: rule
-            .map(|(_, rule)| {
-                phrases::working(
-                    words,
-                    rule,
-                    substance,
-                    class,
-                    &cell,
-                    &judged,
-                    reviewer.thickness_share(substance, row),
-                )
-            })
-            .unwrap_or_default(),
-        sigma_text: phrases::sigma_from(words, judged.used.from),
-        as_written: phrases::written_of(source, substance.element(), row),
-        next_step: steps_text(words, &steps, substance.symbol()),
-        ruler: rule
-            .map(|(_, rule)| phrases::ruler(words, rule, substance, class, &cell, &judged))
-            .unwrap_or_default(),
-        by_class: if class == MaterialClass::Unknown {
-            MaterialClass::BANDED
-                .iter()
-                .map(|class| {
-                    let outcome = reviewer.judge_as(substance, *class, row).outcome;
-                    ByClass {
-                        class: words.say(&format!("class-{}", class.code())),
-                        outcome: outcome.code(),
-                        text: phrases::outcome(words, outcome),
-                    }
-                })
-                .collect()
-        } else {
-            Vec::new()
-        },
-    }
-}
-
-fn halogen_finding(
-    inspection: &Inspection,
-    source: &Source,
-    reviewer: &SourceReview<'_>,
-    words: &Words,
-    halogen: Halogen,
-    row: usize,
-) -> FindingView {
-    let assessed = reviewer.assess(row);
-    let judged = assessed.halogen(halogen);
-    let rule = inspection.books.halogens();
-    let name = words.say(&format!("substance-{}", halogen.name()));
-    let value = match phrases::element_of(halogen) {
-        Some(element) => phrases::written_of(source, element, row),
-        None => phrases::total(words, &assessed.total),
-    };
-    let steps = phrases::next_of_halogen(inspection, reviewer, halogen, &judged, row);
-    FindingView {
-        substance: match halogen {
-            Halogen::Cl => "Cl",
-            Halogen::Br => "Br halogen",
-            Halogen::Total => "Cl+Br",
-        },
-        name: name.clone(),
-        book: rule.map(|(book, _)| book.title.clone()).unwrap_or_default(),
-        clause: rule
-            .map(|(_, rule)| {
-                let citation = rule.citation_of(halogen);
-                format!("{}, {}: {} mg/kg", citation.source, citation.clause, rule.limit(halogen))
-            })
-            .unwrap_or_default(),
-        outcome: judged.outcome.code(),
-        short: phrases::outcome_short(words, judged.outcome),
-        text: phrases::outcome(words, judged.outcome),
-        reason_text: phrases::reason(words, &judged, &name, None),
-        working: if halogen == Halogen::Total { value.clone() } else { String::new() },
-        sigma_text: phrases::sigma_from(words, judged.used.from),
-        as_written: if halogen == Halogen::Total { String::new() } else { value },
-        next_step: steps_text(words, &steps, &name),
-        ruler: String::new(),
-        by_class: Vec::new(),
     }
 }
 
@@ -1013,12 +819,95 @@ mod tests {
         let row = serde_json::to_value(rows(&inspection, &findings, &words, &[0])).unwrap();
         same_keys("RowView", &row[0]);
         same_keys("CellView", &row[0]["cells"][0]);
-        let detail = serde_json::to_value(detail(&inspection, &findings, &words, 0, 0)).unwrap();
-        same_keys("DetailView", &detail);
-        same_keys("FindingView", &detail["findings"][0]);
+        same_keys("ExpiryView", &serde_json::to_value(ExpiryView::default()).unwrap());
         let problem = act_problem(&words, ProblemCode::UnknownName, "x");
         same_keys("ActAnswer", &serde_json::to_value(ActAnswer { reread: false, problem: None }).unwrap());
         same_keys("Problem", &serde_json::to_value(problem).unwrap());
+    }
+
+    /// Repeats of one spot, two spots of a material, an alloy, and limits of a named book.
+    fn looked_at_closely() -> (Inspection, Findings) {
+        let mut inspection = Inspection::new().unwrap();
+        inspection.acts = plumbline_core::settings_file::parse_settings(
+            "schema = \"plumbline.settings/1\"\nbooks = [\"eu-rohs-annex-ii\"]\n",
+            "s",
+        )
+        .unwrap();
+        let mut reader = SourceReader::new("two.csv", &inspection.settings());
+        let rows = "Sample,Spot,Part,Material,Pb ppm,Pb err (1s),Cu %,Zn %,Fe %,Al %\n\
+                    S1,a,P1,Brass,20000,200,60,38,0.1,0\n\
+                    S1,a,P1,Brass,20100,200,60,38,0.1,0\n\
+                    S1,b,P1,Brass,30000,200,60,37,0.1,0\n";
+        reader.push(rows.as_bytes());
+        inspection.add_sources(reader.finish());
+        let findings = inspection::review(&inspection);
+        (inspection, findings)
+    }
+
+    #[test]
+    fn the_views_of_one_reading_and_one_lot_have_the_keys_the_page_expects() {
+        let (inspection, findings) = looked_at_closely();
+        let words = Words::english();
+        let view = crate::detail::detail(&inspection, &findings, &words, 0, 0).unwrap();
+        let detail = serde_json::to_value(view).unwrap();
+        same_keys("DetailView", &detail);
+        let lead = &detail["findings"][1];
+        same_keys("FindingView", lead);
+        same_keys("StepView", &lead["steps"][0]);
+        same_keys("CompositionView", &detail["composition"]);
+        assert_eq!(detail["composition"]["suggests"], "metal");
+        same_keys("RepeatsView", &detail["repeats"]);
+        same_keys("RepeatReading", &detail["repeats"]["readings"][0]);
+        same_keys("RepeatedView", &detail["repeats"]["elements"][0]);
+        assert_eq!(detail["repeats"]["elements"][0]["how"], "pooled");
+        let limit = detail["limits"].as_array().unwrap().iter().find(|one| one["substance"] == "Pb").unwrap();
+        same_keys("FindingView", limit);
+        assert_eq!(limit["outcome"], "OL");
+        let view = crate::ahead::ahead(&inspection, &findings, &words, 0).unwrap();
+        let ahead = serde_json::to_value(view).unwrap();
+        same_keys("AheadView", &ahead);
+        same_keys("RulesTable", &ahead["rules"][0]);
+        same_keys("RuleRow", &ahead["rules"][0]["rows"][0]);
+        same_keys("MaterialAhead", &ahead["materials"][0]);
+        same_keys("SpotsView", &ahead["materials"][0]["spots"][0]);
+        assert_eq!(ahead["materials"][0]["spots"][0]["differ"], true);
+        same_keys("CandidateView", &ahead["materials"][0]["candidates"][0]);
+        assert!(crate::ahead::ahead(&inspection, &findings, &words, 9).is_none());
+    }
+
+    #[test]
+    fn chances_and_counts_of_statements_have_the_keys_the_page_expects() {
+        let mut inspection = Inspection::new().unwrap();
+        let mut reader = SourceReader::new("three.csv", &inspection.settings());
+        reader.push(b"Sample,Class,Pb ppm,Pb err (1s)\nS1,polymer,900,80\n");
+        inspection.add_sources(reader.finish());
+        let findings = inspection::review(&inspection);
+        let words = Words::english();
+        let view = crate::detail::detail(&inspection, &findings, &words, 0, 0).unwrap();
+        let chances = &serde_json::to_value(view).unwrap()["findings"][1]["chances"];
+        same_keys("ChancesView", chances);
+        same_keys("RuleSaysView", &chances["rules"][0]);
+        assert_eq!(chances["rules"][0]["statement"], "pass");
+        let ahead =
+            serde_json::to_value(crate::ahead::ahead(&inspection, &findings, &words, 0).unwrap()).unwrap();
+        same_keys("StatementCount", &ahead["rules"][1]["rows"][0]["between"][0]);
+    }
+
+    #[test]
+    fn the_shelf_holds_every_book_once_and_explains_each() {
+        let inspection = looked_at_closely().0;
+        let words = Words::english();
+        let shelf = serde_json::to_value(crate::shelf::shelf(&inspection, &words)).unwrap();
+        let books = shelf.as_array().unwrap();
+        same_keys("ShelfBook", &books[0]);
+        assert_eq!(books.len(), rules::library().len());
+        for book in books {
+            let id = book["id"].as_str().unwrap();
+            assert!(!crate::shelf::explained(&inspection, &words, id).is_empty(), "{id}");
+        }
+        let named = books.iter().find(|book| book["id"] == "eu-rohs-annex-ii").unwrap();
+        assert_eq!(named["in_force"], true);
+        assert!(crate::shelf::explained(&inspection, &words, "no such book").is_empty());
     }
 
     #[test]

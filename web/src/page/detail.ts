@@ -1,17 +1,28 @@
-// One reading in full: each substance with its figure, its outcome in words, the reason, the working, and what comes next.
+// One reading in full: what its composition says, each substance with its figure, its outcome in words, what is doubtful, what
+// comes next and how it was worked out, the limits of named books, and the other readings of the same spot.
 
-import type { DetailView, FindingView } from "../shared/door";
-import { el, type Child } from "./elements";
+import type { ChancesView, CompositionView, DetailView, FindingView, RepeatsView } from "../shared/door";
+import { materialTarget, partTarget } from "./act-kinds";
+import { refusalLine, record, takeBackButton } from "./acts-given";
+import { standing, targetName } from "./acts-in-force";
+import { byId, el, type Child } from "./elements";
 import { figure } from "./figures";
 import { outcomeTone } from "./marks";
-import { outcomeTag, substanceName } from "./outcomes";
+import { cautionTag, outcomeTag, substanceName } from "./outcomes";
 import { count, say } from "./words";
 
 function fact(term: string, value: string | null): Child {
   return value === null || value === "" ? null : [el("dt", {}, term), el("dd", {}, value)];
 }
 
-function finding(of: FindingView): HTMLElement {
+function settled(outcome: string): boolean {
+  return ["below", "apart"].includes(outcomeTone(outcome));
+}
+
+/** Folds a person opened or closed, so that going from reading to reading leaves them as they are. */
+const workings = new Map<string, boolean>();
+
+function finding(of: FindingView, key: string): HTMLElement {
   const drawing = figure(of.ruler);
   return el(
     "section",
@@ -24,25 +35,57 @@ function finding(of: FindingView): HTMLElement {
     ),
     drawing === null ? null : el("div", { class: "figure-frame" }, drawing),
     of.reason_text === "" ? null : el("p", {}, of.reason_text),
+    ...of.cautions.map(caution),
     of.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), " ", of.next_step),
     of.by_class.length === 0
       ? null
       : el("ul", { class: "by-class" }, ...of.by_class.map((one) => el("li", {}, `${one.class}: ${one.text}`))),
+    working(of, key),
+  );
+}
+
+function caution(text: string): HTMLElement {
+  return el("p", { class: "doubt" }, cautionTag(), " ", text);
+}
+
+/** How the outcome came about, step by step; open where it is not settled, since there it will be asked for. */
+function working(of: FindingView, key: string): Child {
+  if (of.steps.length === 0 && of.chances === null) return null;
+  const fold = el(
+    "details",
+    { class: "fold fold-inner working", open: workings.get(key) ?? !settled(of.outcome) },
+    el("summary", {}, say("page-detail-working"), el("span", { class: "heard" }, ` ${of.name}`)),
+    el("dl", { class: "steps-told" }, ...of.steps.map((step) => [el("dt", {}, say(`page-step-${step.kind.replaceAll("_", "-")}`)), el("dd", {}, step.text)])),
+    of.chances === null ? null : chances(of.chances, of.name),
+  );
+  fold.addEventListener("toggle", () => {
+    if (fold.open !== (workings.get(key) ?? !settled(of.outcome))) workings.set(key, fold.open);
+  });
+  return fold;
+}
+
+function chances(of: ChancesView, name: string): HTMLElement {
+  return el(
+    "div",
+    { class: "chances" },
+    el("p", {}, of.within, of.counts === "" ? null : [" ", el("span", { class: "quiet" }, of.counts)]),
     el(
-      "dl",
-      { class: "facts" },
-      fact(say("page-detail-written"), of.as_written),
-      fact(say("page-detail-sigma"), of.sigma_text),
-      fact(say("page-detail-working"), of.working),
-      fact(say("page-detail-rule"), [of.book, of.clause].filter((part) => part !== "").join(", ")),
+      "table",
+      { class: "rules-say" },
+      el("caption", {}, say("page-detail-other-rules"), el("span", { class: "heard" }, ` ${name}`)),
+      el("thead", {}, el("tr", {}, ...["rule", "says", "risk"].map((column) => el("th", { scope: "col" }, say(`page-rules-${column}`))))),
+      el(
+        "tbody",
+        {},
+        ...of.rules.map((one) => el("tr", {}, el("th", { scope: "row" }, one.rule), el("td", {}, el("strong", {}, one.text)), el("td", {}, one.risk))),
+      ),
     ),
   );
 }
 
 /** What is open or over stands before what is settled, each in the order given. */
 function openFirst(findings: FindingView[]): FindingView[] {
-  const settled = (one: FindingView): boolean => ["below", "apart"].includes(outcomeTone(one.outcome));
-  return [...findings.filter((one) => !settled(one)), ...findings.filter(settled)];
+  return [...findings.filter((one) => !settled(one.outcome)), ...findings.filter((one) => settled(one.outcome))];
 }
 
 export function readingTitle(detail: DetailView): string {
@@ -50,8 +93,102 @@ export function readingTitle(detail: DetailView): string {
   return [id ?? say("page-line-name", { line: count(line) }), part, material].filter((name) => name !== null && name !== "").join(" \u00b7 ");
 }
 
-export function detailContent(detail: DetailView): Child[] {
-  const { row } = detail;
+// ---- what it is made of ----
+
+function composition(of: CompositionView, detail: DetailView): HTMLElement {
+  return el(
+    "section",
+    { class: "composition", "aria-labelledby": "composition-heading" },
+    el("h3", { id: "composition-heading" }, say("page-composition-heading")),
+    of.doubtful ? caution(of.text) : el("p", {}, of.text),
+    takeOver(of, detail),
+  );
+}
+
+/** A class holds for a material or a part; a reading that names neither has no place where it could be said. */
+function takeOver(of: CompositionView, detail: DetailView): Child {
+  const { part, material } = detail.row;
+  const target = material !== null ? materialTarget({ part, material }) : part !== null ? partTarget(part) : null;
+  if (target === null) return of.suggests === "" ? null : el("p", { class: "hint" }, say("page-composition-no-place"));
+  const given = standing("class", target);
+  if (given !== null && given.value !== "") {
+    return el("p", { class: "given" }, el("span", {}, say("page-composition-given", { about: targetName(target), class: detail.row.class_text })), takeBackButton(given, "composition-back", "detail-heading"));
+  }
+  if (of.suggests === "") return null;
+  const refusal = refusalLine("composition");
+  const take = async (): Promise<void> => {
+    // The detail is drawn anew with the answer in force; its heading outlives that.
+    if (await record({ kind: "class", target, value: of.suggests }, refusal)) byId("detail-heading").focus({ preventScroll: true });
+  };
+  return el(
+    "div",
+    { class: "take-over" },
+    el("button", { type: "button", id: "composition-take", class: "second", on: { click: () => void take() } }, say("page-composition-take", { class: of.suggests_text, about: targetName(target) })),
+    el("p", { class: "hint" }, say("page-composition-take-hint")),
+    refusal,
+  );
+}
+
+// ---- the other readings of the spot ----
+
+function repeats(of: RepeatsView, detail: DetailView, open: (index: number) => void): HTMLElement {
+  const name = (one: RepeatsView["readings"][number]): string => say("page-at-line", { line: count(one.line) });
+  return el(
+    "section",
+    { class: "finding repeats", "aria-labelledby": "repeats-heading" },
+    el("h3", { id: "repeats-heading" }, say("page-repeats-heading", { n: of.readings.length })),
+    el(
+      "ul",
+      { class: "repeat-readings" },
+      ...of.readings.map((one) =>
+        el(
+          "li",
+          {},
+          one.index === detail.row.index
+            ? el("span", { class: "repeat-this", "aria-current": "true" }, say("page-repeats-this", { name: name(one) }))
+            : el("button", { type: "button", class: "tool", on: { click: () => open(one.index) } }, name(one), el("span", { class: "heard" }, ` ${one.id ?? ""}`)),
+        ),
+      ),
+    ),
+    el(
+      "dl",
+      { class: "facts" },
+      ...of.elements.map((one) => [
+        el("dt", {}, one.element),
+        el("dd", {}, one.value === "" ? null : [el("strong", {}, one.value), ". "], one.how === "disagree" || one.how === "mixed" ? [cautionTag(), " "] : null, one.text),
+      ]),
+    ),
+  );
+}
+
+// ---- limits of named books ----
+
+function limits(list: FindingView[]): Child {
+  if (list.length === 0) return null;
+  const idle = list.filter((one) => outcomeTone(one.outcome) === "apart");
+  const speaking = list.filter((one) => !idle.includes(one));
+  const key = (one: FindingView): string => `${one.name} ${one.substance}`;
+  return el(
+    "section",
+    { class: "limits", "aria-labelledby": "limits-heading" },
+    el("h3", { id: "limits-heading" }, say("page-limits-heading")),
+    ...openFirst(speaking).map((one) => finding(one, key(one))),
+    idle.length === 0
+      ? null
+      : el(
+          "details",
+          { class: "fold fold-inner" },
+          el("summary", {}, say("page-limits-idle", { n: idle.length })),
+          el("ul", { class: "by-class" }, ...idle.map((one) => el("li", {}, el("strong", {}, one.substance), `, ${one.name}. ${one.reason_text}`))),
+        ),
+  );
+}
+
+/** `open` shows another reading in place of this one. */
+export function detailContent(detail: DetailView, open: (index: number) => void): Child[] {
+  const { row, composition: made } = detail;
+  // What it is made of stands first where it puts the class or the numbers in question; else it is for whoever wants to know.
+  const asks = made !== null && (made.doubtful || made.suggests !== "");
   return [
     el(
       "dl",
@@ -69,7 +206,11 @@ export function detailContent(detail: DetailView): Child[] {
       fact(say("page-detail-time"), detail.time),
       fact(say("page-detail-seconds"), detail.seconds),
     ),
-    ...openFirst(detail.findings).map(finding),
+    made !== null && asks ? composition(made, detail) : null,
+    ...openFirst(detail.findings).map((one) => finding(one, one.substance)),
+    limits(detail.limits),
+    detail.repeats === null ? null : repeats(detail.repeats, detail, open),
+    made !== null && !asks ? composition(made, detail) : null,
     detail.other_elements.length === 0
       ? null
       : el(

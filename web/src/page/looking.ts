@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { DetailView, IdTemplateView, PreviewView, Query, RowView, WrittenFile } from "../shared/door";
+import type { AheadView, DetailView, IdTemplateView, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -65,6 +65,22 @@ export async function fetchRows(indices: Uint32Array): Promise<RowView[] | null>
 export async function fetchDetail(index: number): Promise<DetailView | null> {
   const answer = await look(say("page-where-detail"), (machine) => machine.ask("detail", { index }));
   return answer?.detail ?? null;
+}
+
+/** What lies ahead of one lot; only asked for when a person wants to see it. */
+export async function fetchAhead(lot: number): Promise<AheadView | null> {
+  const answer = await look(say("page-where-ahead"), (machine) => machine.ask("ahead", { lot }));
+  return answer?.ahead ?? null;
+}
+
+export async function fetchShelf(): Promise<ShelfBook[] | null> {
+  const answer = await look(say("page-where-books"), (machine) => machine.ask("shelf", {}));
+  return answer?.books ?? null;
+}
+
+export async function fetchExplained(book: string): Promise<string[] | null> {
+  const answer = await look(say("page-where-books"), (machine) => machine.ask("explained", { book }));
+  return answer?.lines ?? null;
 }
 
 export async function fetchPreview(source: number, block: number, rows: number): Promise<PreviewView | null> {

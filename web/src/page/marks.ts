@@ -68,6 +68,11 @@ export function confidenceMark(confidence: string): SVGElement {
   return frame(name, 20, 17, draw("path", { class: "mark-look", d: "M6 6A4 4 0 1 1 10 10V12" }), draw("path", { class: "mark-look", d: "M10 15V16.5" }));
 }
 
+/** A triangle with a stroke: something to look at, which has decided nothing. */
+export function cautionMark(): SVGElement {
+  return frame("mark-caution", 18, 17, draw("path", { class: "mark-rail", d: "M9 1.5L17 15.5H1Z" }), draw("path", { class: "mark-rail", d: "M9 6V11M9 12.5V14" }));
+}
+
 export function dispositionTone(disposition: string): string {
   if (disposition === "accept") return "below";
   return disposition === "not_accept" ? "over" : "undecided";

@@ -2,7 +2,7 @@
 
 import type { CellView, Disposition, LotView, OutcomeMark } from "../shared/door";
 import { el } from "./elements";
-import { dispositionMark, outcomeMark, outcomeTone } from "./marks";
+import { cautionMark, dispositionMark, outcomeMark, outcomeTone } from "./marks";
 import { count, say } from "./words";
 
 /** Drawing, code and words of one outcome. */
@@ -40,6 +40,11 @@ export function outcomeCell(cell: CellView): HTMLElement {
 
 export function dispositionTag(disposition: Disposition, text: string): HTMLElement {
   return el("span", { class: `disposition disposition-${disposition}` }, dispositionMark(disposition), el("strong", {}, text));
+}
+
+/** Sign and word in front of what is doubtful. */
+export function cautionTag(): HTMLElement {
+  return el("strong", { class: "caution-tag" }, cautionMark(), say("page-caution"));
 }
 
 export function inFile(line: number | null, column: number | null, heading: string | null): string {

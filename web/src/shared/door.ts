@@ -281,6 +281,15 @@ export interface Summary {
   materials_total: number;
   acts: ActView[];
   cautions: string[];
+  /** In the order of their days. */
+  expiries: ExpiryView[];
+}
+
+/** A day on which an exemption expires that something here rests on, or may. */
+export interface ExpiryView {
+  day: string;
+  claimed: boolean;
+  text: string;
 }
 
 export interface Query {
@@ -326,22 +335,72 @@ export interface RowView {
   halogens: CellView[];
 }
 
+/** One step of the working: its kind heads it. */
+export interface StepView {
+  kind: string;
+  text: string;
+}
+
+export interface RuleSaysView {
+  rule: string;
+  /** A statement code; `text` says it in words. */
+  statement: string;
+  text: string;
+  risk: string;
+}
+
+/** The chance that the true value lies within the legal limit, and what other decision rules would say. */
+export interface ChancesView {
+  within: string;
+  /** What the chance leaves out; empty where it counts everything. */
+  counts: string;
+  rules: RuleSaysView[];
+}
+
 export interface FindingView {
   substance: string;
   name: string;
-  book: string;
-  clause: string;
   outcome: string;
   short: string;
   text: string;
   reason_text: string;
-  working: string;
-  sigma_text: string;
-  as_written: string;
   next_step: string;
   /** The figure as SVG text, drawn by the core. */
   ruler: string;
   by_class: { class: string; outcome: string; text: string }[];
+  /** What physics makes doubtful. */
+  cautions: string[];
+  steps: StepView[];
+  chances: ChancesView | null;
+}
+
+export interface CompositionView {
+  text: string;
+  /** It contradicts the class that was stated, or the measuring mode. */
+  doubtful: boolean;
+  /** A class code, where the class is open; empty where there is nothing to take over. */
+  suggests: string;
+  suggests_text: string;
+}
+
+export interface RepeatReading {
+  index: number;
+  id: string | null;
+  line: number;
+}
+
+export interface RepeatedView {
+  element: string;
+  /** A code of how the repeats were put together; `text` says it in words. */
+  how: string;
+  /** What is judged; empty where each repeat stands for itself. */
+  value: string;
+  text: string;
+}
+
+export interface RepeatsView {
+  readings: RepeatReading[];
+  elements: RepeatedView[];
 }
 
 export interface DetailView {
@@ -350,8 +409,79 @@ export interface DetailView {
   instrument: string | null;
   time: string | null;
   seconds: string | null;
+  composition: CompositionView | null;
   findings: FindingView[];
+  /** The limits of the books that are named or loaded: `substance` is the row, `name` the book. */
+  limits: FindingView[];
+  repeats: RepeatsView | null;
   other_elements: { symbol: string; text: string }[];
+}
+
+export interface StatementCount {
+  text: string;
+  readings: number;
+}
+
+export interface RuleRow {
+  rule: string;
+  within: number;
+  between: StatementCount[];
+  beyond: number;
+}
+
+export interface RulesTable {
+  substance: string;
+  name: string;
+  /** In mg/kg, as text. */
+  limit: string;
+  rows: RuleRow[];
+  not_applicable: number;
+}
+
+export interface SpotsView {
+  element: string;
+  differ: boolean;
+  text: string;
+}
+
+/** An exemption that may cover a material, and that nobody claimed. */
+export interface CandidateView {
+  substance: string;
+  entry: string;
+  scope: string;
+  bound: string;
+  number: string;
+  confidence: string;
+  questions: string[];
+}
+
+export interface MaterialAhead {
+  part: string | null;
+  material: string | null;
+  class_text: string;
+  spots: SpotsView[];
+  candidates: CandidateView[];
+}
+
+/** What lies ahead of one lot, worked out when asked. */
+export interface AheadView {
+  /** What measuring longer would settle. */
+  plan: string[];
+  rules: RulesTable[];
+  /** Those of which there is something to say; the first 100. */
+  materials: MaterialAhead[];
+  materials_left_out: number;
+}
+
+export interface ShelfBook {
+  id: string;
+  title: string;
+  edition: string;
+  jurisdiction: string;
+  days: string;
+  confidence: string;
+  sha256: string;
+  in_force: boolean;
 }
 
 export interface ActInput {
@@ -417,6 +547,10 @@ export interface Session {
   order(query: Query): Uint32Array;
   rows(indices: Uint32Array): RowView[];
   detail(index: number): DetailView;
+  ahead(lot: number): AheadView;
+  shelf(): ShelfBook[];
+  /** A rule book row by row; empty where there is no such book. */
+  explained(book: string): string[];
   write(kind: WrittenFile, sink: (bytes: Uint8Array) => void): void;
   settings_text(): string;
 }

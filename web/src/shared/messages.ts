@@ -4,6 +4,7 @@
 import type {
   ActAnswer,
   ActInput,
+  AheadView,
   ChoicesView,
   DetailView,
   IdTemplateView,
@@ -12,6 +13,7 @@ import type {
   Problem,
   Query,
   RowView,
+  ShelfBook,
   SourceView,
   Summary,
   WrittenFile,
@@ -39,6 +41,9 @@ export interface Questions {
   order: { query: Query };
   window: { indices: Uint32Array };
   detail: { index: number };
+  ahead: { lot: number };
+  shelf: object;
+  explained: { book: string };
   export: { file: WrittenFile };
   settings_text: object;
   /** Gives up the file being read: the rest of its bytes are not coming. */
@@ -67,6 +72,9 @@ export interface Answers {
   order: { kind: "order"; indices: Uint32Array };
   window: { kind: "window"; rows: RowView[] };
   detail: { kind: "detail"; detail: DetailView };
+  ahead: { kind: "ahead"; ahead: AheadView };
+  shelf: { kind: "shelf"; books: ShelfBook[] };
+  explained: { kind: "explained"; lines: string[] };
   export: { kind: "exported"; file: WrittenFile };
   settings_text: { kind: "settings_text"; text: string };
   cancel: { kind: "ack" };

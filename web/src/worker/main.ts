@@ -103,6 +103,12 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "window", rows: session.rows(asked.indices) });
     case "detail":
       return send({ kind: "detail", detail: session.detail(asked.index) });
+    case "ahead":
+      return send({ kind: "ahead", ahead: session.ahead(asked.lot) });
+    case "shelf":
+      return send({ kind: "shelf", books: session.shelf() });
+    case "explained":
+      return send({ kind: "explained", lines: session.explained(asked.book) });
     case "export": {
       const { file } = asked;
       session.write(file, (bytes) => {

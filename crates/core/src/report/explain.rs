@@ -1,7 +1,7 @@
 //! The working behind one outcome: rule, inputs, arithmetic, clause and what follows, as steps that read as one
 //! paragraph. Page, report and command line show the same steps.
 
-use crate::conformity;
+use crate::conformity::{self, Statement};
 use crate::inspection::Inspection;
 use crate::judging::{JUDGED, SourceReview};
 use crate::material::MaterialClass;
@@ -86,6 +86,30 @@ impl Explanation {
         let texts = self.steps.iter().filter(|step| step.kind == kind).map(|step| step.text.as_str());
         texts.collect::<Vec<_>>().join(" ")
     }
+}
+
+/// What one decision rule says of a value.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RuleSays {
+    /// The rule.
+    pub rule: String,
+    /// Its statement, as a code.
+    pub code: Statement,
+    /// Its statement, in words.
+    pub statement: String,
+    /// The chance that the statement is wrong for this value.
+    pub risk: String,
+}
+
+/// The probability that the true value lies within the legal limit, and what other decision rules say.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Chances {
+    /// The chance, with the limit.
+    pub within: String,
+    /// What the chance does not count; empty where it counts everything.
+    pub counts: String,
+    /// Each rule, in the order of [`conformity::DecisionRule::ALL`].
+    pub rules: Vec<RuleSays>,
 }
 
 /// What explains the readings of one source.
@@ -295,8 +319,24 @@ impl Explainer<'_> {
 
     /// The probability and what other decision rules say, in words; empty where none applies.
     fn probability(&self, substance: Substance, judged: &Judgement, row: usize) -> String {
+        let Some(chances) = self.chances(substance, judged, row) else { return String::new() };
+        let said: Vec<String> = chances
+            .rules
+            .into_iter()
+            .map(|said| {
+                let arguments = [("rule", said.rule), ("statement", said.statement), ("risk", said.risk)];
+                with(self.words, "explain-rule_says", &arguments)
+            })
+            .collect();
+        let rules = with(self.words, "explain-other_rules", &[("list", said.join("; "))]);
+        let texts = [chances.within, chances.counts, rules];
+        texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" ")
+    }
+
+    /// The probability and what other decision rules say, piece by piece; `None` where none applies.
+    pub fn chances(&self, substance: Substance, judged: &Judgement, row: usize) -> Option<Chances> {
         let words = self.words;
-        let Some(found) = self.reviewer.conformity(substance, judged, row) else { return String::new() };
+        let found = self.reviewer.conformity(substance, judged, row)?;
         let limit = rules::legal_limit(substance, self.reviewer.class(row).0);
         let limit = limit.map(|limit| limit.limit.to_string()).unwrap_or_default();
         let chance = |of, rest| {
@@ -304,29 +344,26 @@ impl Explainer<'_> {
             words.with(id, &[("percent", &percent)])
         };
         let within = chance(found.within, found.beyond);
-        let mut texts = vec![with(words, "conformity-within", &[("limit", limit), ("chance", within)])];
-        if !self.inspection.settings().uncertainty_is_full() {
-            texts.push(words.say("conformity-repeatability_only"));
-        }
+        let full = self.inspection.settings().uncertainty_is_full();
         let k = conformity::GUARD.to_string();
-        let said: Vec<String> = found
-            .said
-            .iter()
-            .map(|said| {
-                let rule = words.with(&format!("rule-{}", said.rule.code()), &[("k", &k)]);
-                let statement = words.say(&format!("statement-{}", said.statement.code()));
-                let (right, wrong) = if said.risk == found.beyond {
-                    (found.within, found.beyond)
-                } else {
-                    (found.beyond, found.within)
-                };
-                let risk = chance(wrong, right);
-                let arguments = [("rule", rule), ("statement", statement), ("risk", risk)];
-                with(words, "explain-rule_says", &arguments)
-            })
-            .collect();
-        texts.push(with(words, "explain-other_rules", &[("list", said.join("; "))]));
-        texts.join(" ")
+        let rules = found.said.iter().map(|said| {
+            let (right, wrong) = if said.risk == found.beyond {
+                (found.within, found.beyond)
+            } else {
+                (found.beyond, found.within)
+            };
+            RuleSays {
+                rule: words.with(&format!("rule-{}", said.rule.code()), &[("k", &k)]),
+                code: said.statement,
+                statement: words.say(&format!("statement-{}", said.statement.code())),
+                risk: chance(wrong, right),
+            }
+        });
+        Some(Chances {
+            within: with(words, "conformity-within", &[("limit", limit), ("chance", within)]),
+            counts: if full { String::new() } else { words.say("conformity-repeatability_only") },
+            rules: rules.collect(),
+        })
     }
 
     fn class(&self, row: usize) -> String {

@@ -7,6 +7,10 @@ pooled-from-scatter = the scatter of the readings, over the root of their number
 pooled-from-scatter_of_few = the scatter of { $n } readings, over the root of their number; so few that { $t } stands in for { $k } sigma
 pooled-disagree = The { $n } readings of this spot disagree beyond their uncertainties (chance { $p }): the worst of them governs, not their mean.
 pooled-agree = The { $n } readings of this spot agree within their uncertainties (chance { $p }).
+pooled-not_asked = The { $n } readings of this spot were put together; whether they agree can't be asked.
+pooled-largest_limit = None of the { $n } readings of this spot detected it: the largest detection limit governs.
+pooled-mixed = Detected in some of the { $n } readings of this spot and not in others: each stands for itself, and the worst governs.
+pooled-sigma = One sigma of the mean: { $from }.
 pooled-outlier = Reading { $which } lies { $g } standard deviations from the mean of all, more than the { $critical } that chance would pass once in twenty (Grubbs). It stays in the record.
 
 ## Spots beside each other
@@ -31,6 +35,8 @@ statement-conditional_pass = conditional pass
 statement-conditional_fail = conditional fail
 statement-fail = fail
 
+rule-bands = the screening bands used here
+
 ## Measuring longer
 
 longer-seconds = About { $even } s for an even chance to decide, about { $surely } s for a chance of 90 % (estimate).
@@ -44,3 +50,8 @@ longer-plan = { $readings ->
    *[other] { $readings } readings of at most { $longest } s, { $total } s together,
 } would settle { $settles } of { $of } open outcomes with a chance of 90 % each (estimate).
 longer-plan-none = Measuring longer would settle none of the { $of } open outcomes.
+longer-plan_even = { $readings ->
+    [one] 1 reading of { $longest } s
+   *[other] { $readings } readings of at most { $longest } s, { $total } s together,
+} would settle { $settles } of { $of } open outcomes with an even chance each (estimate).
+longer-plan-nothing_open = No outcome is undecided or not capable, so there is nothing that measuring longer could settle.

@@ -29,3 +29,6 @@ repeats-largest_limit = None of the { $n } readings of this spot detects it; the
 repeats-mixed = Some of the { $n } readings of this spot are numbers with an uncertainty and some are not: they are not averaged, each stands for itself and the worst governs.
 repeats-together = Judged together they are: { $outcome }; that is what counts for the material.
 repeats-alone = They are not judged together: each stands for itself and the worst governs.
+explain-limit_sum = What it counts adds up to { $value } mg/kg, one sigma { $sigma } mg/kg.
+explain-limit_sum_between = What it counts adds up to between { $low } and { $value } mg/kg, one sigma { $sigma } mg/kg at the upper end.
+explain-limit_sum_from = What it counts adds up to at least { $low } mg/kg, one sigma { $sigma } mg/kg.

@@ -708,10 +708,34 @@ page-class-from-not-in-book = no limits in the rule book
 page-class-from-contested = contradicted by what was measured
 page-detail-close = Close
 page-detail-next = Next step:
-page-detail-written = As written
-page-detail-sigma = Sigma used
-page-detail-working = Working
-page-detail-rule = Rule
+page-detail-working = How this was worked out
+page-detail-other-rules = What other decision rules would say, for comparison only
+page-caution = Caution
+page-step-class = Class
+page-step-rule = Rule
+page-step-value = Value
+page-step-sigma = Sigma
+page-step-arithmetic = Comparison
+page-step-repeats = Repeats
+page-step-bound = At most
+page-rules-rule = Decision rule
+page-rules-says = Says
+page-rules-risk = Chance it is wrong
+page-rules-within = Within
+page-rules-between = In between
+page-rules-beyond = Beyond
+page-composition-heading = What it seems to be made of
+page-composition-take = Take over: { $class }, for { $about }
+page-composition-take-hint = A suggestion is no decision. Taken over, it is recorded as your answer, counts for every reading of that material, and can be undone.
+page-composition-given = Class given for { $about }: { $class }.
+page-composition-no-place = This reading names no part and no material, so its class can only be given for the whole file, in What came in.
+page-repeats-heading = { $n } readings of this spot
+page-repeats-this = { $name } (this one)
+page-limits-heading = Limits of the rule books you named
+page-limits-idle = { $n ->
+    [one] { $n } limit that does not apply
+   *[other] { $n } limits that do not apply
+  }
 page-detail-unit = Piece
 page-detail-spot = Spot
 page-detail-part = Part
@@ -726,7 +750,55 @@ page-detail-others = { $n ->
    *[other] { $n } other elements in the file
   }
 
+# What lies ahead of a lot
+page-ahead = What would other rules say, what would measuring longer settle?
+page-ahead-longer = Measuring longer
+page-ahead-rules = Other decision rules
+page-ahead-rules-why = How many readings each rule would put where. They are for comparison: the screening bands decide here.
+page-ahead-limit = { $name }, limit { $limit } mg/kg
+page-ahead-rules-none = { $n ->
+    [one] the one reading has no number with an uncertainty, or its class has no limit on the element.
+   *[other] none of the { $n } readings has a number with an uncertainty in a class with a limit on the element.
+  }
+page-ahead-not-applicable = { $n ->
+    [one] ({ $n } reading without a number, an uncertainty, or a limit on the element)
+   *[other] ({ $n } readings without a number, an uncertainty, or a limit on the element)
+  }
+page-ahead-count = { $n } { $text }
+page-ahead-candidates = { $n ->
+    [one] An exemption that nobody claimed may cover it:
+   *[other] { $n } exemptions that nobody claimed may cover it:
+  }
+page-ahead-candidate = Exemption { $entry }, { $substance }:
+page-ahead-candidate-number = Its number: { $number }.
+page-ahead-left-out = { $n ->
+    [one] { $n } more material is in the report.
+   *[other] { $n } more materials are in the report.
+  }
+page-asked-for = Working it out …
+page-asked-for-nothing = There is no answer. Close and open this again.
+page-where-ahead = What lies ahead of a lot
+page-where-books = Rule books
+
+# The shelf of rule books
+page-shelf = Rule books: what the readings are held against
+page-shelf-used = { $n ->
+    [one] { $n } book in force
+   *[other] { $n } books in force
+  }
+page-shelf-idle = { $n ->
+    [one] { $n } more book on the shelf
+   *[other] { $n } more books on the shelf
+  }
+page-shelf-edition = edition { $edition }
+page-shelf-where = Where
+page-shelf-days = Holds for
+
 # What next?
+page-next-expiries = What falls out of conformity, and when
+page-next-expiries-why = Days on which an exemption expires that something here rests on, or may rest on.
+page-next-expiry-claimed = claimed
+page-next-expiry-candidate = not claimed
 page-next-nothing = Nothing is open.
 page-next-outcomes = { $n ->
     [one] { $n } step because of what the readings say

@@ -2,6 +2,7 @@
 // eighty columns has hundreds of controls.
 
 import { append, el, type Child } from "../elements";
+import { say } from "../words";
 
 // What a person opened or closed; it outlives every drawing.
 const chosen = new Map<string, boolean>();
@@ -25,4 +26,16 @@ export function openFold(id: string): void {
   chosen.set(id, true);
   const fold = document.getElementById(id);
   if (fold instanceof HTMLDetailsElement) fold.open = true;
+}
+
+/** What has to be asked for: a word of waiting stands there until the answer comes. */
+export function askedFor<T>(ask: () => Promise<T | null>, show: (answer: T) => Child[]): HTMLElement {
+  const host = el("div", { class: "asked-for", "aria-busy": "true" }, el("p", { class: "quiet" }, say("page-asked-for")));
+  void ask().then((answer) => {
+    host.replaceChildren();
+    host.removeAttribute("aria-busy");
+    // Nothing comes where the findings were replaced meanwhile (all this is drawn anew then) or the program went down (it says so).
+    append(host, answer === null ? [el("p", { class: "quiet" }, say("page-asked-for-nothing"))] : show(answer));
+  });
+  return host;
 }

@@ -42,6 +42,7 @@ export function drawNext(host: HTMLElement): void {
     outcomes.length + evidence.length === 0 ? el("p", { class: "lead" }, say("page-next-nothing")) : null,
     group("outcomes", say("page-next-outcomes", { n: outcomes.length }), outcomes),
     group("evidence", say("page-next-evidence", { n: evidence.length }), evidence),
+    expiries(summary),
   );
 }
 
@@ -52,6 +53,31 @@ function group(id: string, heading: string, reasons: GatheredReason[]): Child {
     { class: "todo-group", "aria-labelledby": `next-${id}` },
     el("h2", { id: `next-${id}` }, heading),
     el("ol", { class: "todos" }, ...reasons.map(todo)),
+  );
+}
+
+/** Days nobody can move, so they are no steps of anyone: a list of their own, first day first. */
+function expiries(summary: Summary): Child {
+  if (summary.expiries.length === 0) return null;
+  return el(
+    "section",
+    { class: "todo-group", "aria-labelledby": "next-expiries" },
+    el("h2", { id: "next-expiries" }, say("page-next-expiries")),
+    el("p", { class: "quiet" }, say("page-next-expiries-why")),
+    el(
+      "ol",
+      { class: "expiries" },
+      ...summary.expiries.map((one) =>
+        el(
+          "li",
+          {},
+          el("time", { datetime: one.day }, one.day),
+          el("strong", { class: "expiry-kind" }, say(one.claimed ? "page-next-expiry-claimed" : "page-next-expiry-candidate")),
+          // The sentence begins with the day, which stands in front already.
+          el("span", {}, one.text.replace(`${one.day}: `, "")),
+        ),
+      ),
+    ),
   );
 }
 

@@ -9,8 +9,11 @@ import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes"
 import { goTo } from "../place";
 import { ANY_READING, state } from "../state";
 import { count, say } from "../words";
+import { booksFold } from "./books";
+import { lazyFold } from "./lazy-fold";
 import { nothingRead } from "./nothing-read";
 import { worstFirst } from "./reasons";
+import { lotAhead } from "./says-ahead";
 
 const LOTS_AT_ONCE = 4;
 const MOST_LOTS = 60;
@@ -50,6 +53,7 @@ export function drawSaysLots(host: HTMLElement): void {
         ...lots.slice(0, LOTS_AT_ONCE).map((lot) => lotCard(lot, summary)),
         moreLots(lots.slice(LOTS_AT_ONCE), summary),
         el("details", { id: "not-assessed", class: "fold" }, el("summary", {}, say("page-lots-not-assessed")), notAssessed([...new Set(lots.flatMap((lot) => lot.not_assessed))])),
+        booksFold(),
       ),
       matrix(summary),
     ),
@@ -124,9 +128,15 @@ function lotCard(lot: LotView, summary: Summary): HTMLElement {
           ...parts.slice(0, MOST_PARTS).map((part) => partBlock(part, summary)),
           parts.length > MOST_PARTS ? el("p", { class: "quiet" }, say("page-parts-in-report", { n: parts.length - MOST_PARTS })) : null,
         ),
+    lazyFold(controlId("lot-ahead", lotKey(lot)), "fold fold-inner", false, [el("span", {}, say("page-ahead"), el("span", { class: "heard" }, ` ${lotName(lot)}`))], () => [lotAhead(lot.index)]),
     // An accept reaches only as far as what was looked at, so it never stands without this list.
     lot.disposition === "accept" ? notAssessed(lot.not_assessed) : null,
   );
+}
+
+/** A name that stays with the lot when others come in before it. */
+function lotKey(lot: LotView): string {
+  return [lot.supplier, lot.lot, lot.source].map((name) => name ?? "").join("|");
 }
 
 function partBlock(part: PartView, summary: Summary): HTMLElement {

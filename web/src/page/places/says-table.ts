@@ -122,7 +122,7 @@ export function makeSaysTable(host: HTMLElement): void {
     if (detail === null || state.selected !== index) return;
     heading.textContent = readingTitle(detail);
     content.replaceChildren();
-    append(content, detailContent(detail));
+    append(content, detailContent(detail, (other) => look(other, "entered")));
     const opened = panel.hidden;
     panel.hidden = false;
     split.classList.add("split-open");
