@@ -4,6 +4,7 @@
 //! hide the real fault; after a panic the page starts a new instance and never calls this one again.
 
 mod mapping;
+mod offers;
 mod order;
 mod sink;
 mod views;
@@ -265,6 +266,16 @@ impl Session {
         state.lots = findings.lots_of_readings();
         state.findings = findings;
         to_js(&views::summary(&state.inspection, &state.findings, &state.words))
+    }
+
+    /// What the last review lets a person be offered: rule books, exemptions with what became of claims, rows for the
+    /// site's table.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn offers(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&offers::offers(&state.inspection, &state.findings, &state.words))
     }
 
     /// The readings that answer a query, in its order, as indices.
