@@ -6,6 +6,7 @@
 mod ahead;
 mod detail;
 mod mapping;
+mod offers;
 mod order;
 mod shelf;
 mod sink;
@@ -268,6 +269,16 @@ impl Session {
         state.lots = findings.lots_of_readings();
         state.findings = findings;
         to_js(&views::summary(&state.inspection, &state.findings, &state.words))
+    }
+
+    /// What the last review lets a person be offered: rule books, exemptions with what became of claims, rows for the
+    /// site's table.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn offers(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&offers::offers(&state.inspection, &state.findings, &state.words))
     }
 
     /// The readings that answer a query, in its order, as indices.

@@ -3,6 +3,8 @@
 export interface Choosable {
   kind: string;
   values: string[];
+  /** What counts where nobody chose. */
+  now?: string;
 }
 
 export interface Typed {
@@ -44,9 +46,20 @@ export const SETTLES_NOTICE: Record<string, string> = {
 
 const WEIGHT = ["holding", "advisory"];
 
+/** Of 8 and 9 an exemption may cover one half: the halves stand beside the whole. */
+export const CATEGORY: Choosable = { kind: "category", values: ["1", "2", "3", "4", "5", "6", "7", "8ivd", "8o", "8", "9i", "9o", "9", "10", "11"] };
+
+/** The question of starred exemptions. */
+export const MOUTHING: Choosable = { kind: "mouthing", values: ["cannot", "can", "release_shown"] };
+
+export const RENEWALS = ["pending", "refused", "not_filed"];
+
+const REPEATS: Choosable = { kind: "repeats", values: ["same_spot", "same_id", "never"], now: "same_spot" };
+const UNCERTAINTY_HOLDS: Choosable = { kind: "uncertainty_holds", values: ["repeatability", "everything"], now: "repeatability" };
+
 /** One kind of evidence: the reasons that speak of it and the acts that give it. */
 export interface Evidence {
-  id: "trust" | "sampling" | "materials" | "thickness" | "class" | "sigma" | "halogens" | "files";
+  id: "trust" | "sampling" | "materials" | "thickness" | "class" | "sigma" | "claims" | "cr6" | "doubtful" | "books" | "halogens" | "files";
   reasons: string[];
   /** Acts about the whole inspection only. */
   acts: (Choosable | Typed)[];
@@ -72,7 +85,11 @@ export const EVIDENCE: Evidence[] = [
   { ...NOTHING, id: "materials", reasons: ["bill_of_materials_none", "material_not_measured", "material_not_listed"], acts: [{ kind: "materials", values: WEIGHT }] },
   { ...NOTHING, id: "thickness", reasons: ["thickness_not_stated"], perMaterial: { kind: "thickness_mm", type: "decimal" } },
   { ...NOTHING, id: "class", reasons: ["class_unknown", "class_contested"], perMaterial: CLASS },
-  { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE },
+  { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE, acts: [{ kind: "relative_sigma", type: "decimal" }, REPEATS, UNCERTAINTY_HOLDS] },
+  { ...NOTHING, id: "claims", reasons: ["claim_open"] },
+  { ...NOTHING, id: "cr6", reasons: ["cr6_no_report", "cr6_other_class"] },
+  { ...NOTHING, id: "doubtful", reasons: ["calibration_doubtful", "overlap_unresolved", "over_may_be_overlap"] },
+  { ...NOTHING, id: "books", reasons: ["book_not_loaded", "book_differs"] },
   { ...NOTHING, id: "halogens", reasons: ["halogen_book_not_loaded"] },
   { ...NOTHING, id: "files", reasons: ["file_not_read", "rows_refused"] },
 ];
@@ -104,19 +121,45 @@ export function materialTarget(of: { part: string | null; material: string | nul
   return `material:${escaped(of.part ?? "")}|${escaped(of.material ?? "")}`;
 }
 
+/** Takes pieces apart; a mark inside a piece stands behind a `\`. */
+function pieces(text: string, mark: string): string[] {
+  const found = [""];
+  for (let at = 0; at < text.length; at += 1) {
+    const letter = text.charAt(at);
+    if (letter === mark) found.push("");
+    else {
+      if (letter === "\\") at += 1;
+      found[found.length - 1] += text.charAt(at);
+    }
+  }
+  return found;
+}
+
 /** The names in a target, without the marks that keep them apart. */
 export function namesIn(target: string): { kind: string; names: string[] } {
   const colon = target.indexOf(":");
   if (colon < 0) return { kind: "inspection", names: [] };
-  const names = [""];
-  const rest = target.slice(colon + 1);
-  for (let at = 0; at < rest.length; at += 1) {
-    const letter = rest.charAt(at);
-    if (letter === "|") names.push("");
-    else {
-      if (letter === "\\") at += 1;
-      names[names.length - 1] += rest.charAt(at);
-    }
+  return { kind: target.slice(0, colon), names: pieces(target.slice(colon + 1), "|") };
+}
+
+/** The names in a value that is a list of them. */
+export function listedNames(value: string): string[] {
+  return value === "" ? [] : pieces(value, "|");
+}
+
+/** The value of an act that holds several named fields; empty ones are left out. */
+export function joinedFields(fields: Record<string, string>): string {
+  return Object.entries(fields)
+    .filter(([, value]) => value !== "")
+    .map(([name, value]) => `${name}=${value.replaceAll("\\", "\\\\").replaceAll(";", "\\;")}`)
+    .join(";");
+}
+
+export function fieldsIn(value: string): Record<string, string> {
+  const fields: Record<string, string> = {};
+  for (const piece of pieces(value, ";")) {
+    const equals = piece.indexOf("=");
+    if (equals > 0) fields[piece.slice(0, equals).trim()] = piece.slice(equals + 1).trim();
   }
-  return { kind: target.slice(0, colon), names };
+  return fields;
 }

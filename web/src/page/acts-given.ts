@@ -89,6 +89,8 @@ export interface ControlWishes {
   now?: string;
   /** The wider target it may be recorded for instead, so that it counts another day too. */
   remember?: string;
+  /** What a list calls having none; picking that takes the act back. */
+  none?: string;
   /** Where the focus goes after it was recorded; else it stays. */
   after?: () => void;
 }
@@ -189,16 +191,22 @@ export function listed(wishes: ControlWishes, values: string[]): HTMLElement {
   const id = idOf(wishes);
   const refusal = refusalLine(id);
   const now = standing(wishes.kind, target)?.value ?? wishes.now ?? "";
-  const all = values.includes(now) || now === "" ? values : [now, ...values];
+  const known = values.includes(now) || now === "" ? values : [now, ...values];
+  const all = wishes.none === undefined ? known : ["", ...known];
+  const commit = (value: string): void => {
+    const given = standing(wishes.kind, target);
+    if (value !== "") void record({ kind: wishes.kind, target, value }, refusal);
+    else if (given !== null) void undo(given.number);
+  };
   return el(
     "div",
     { id: `${id}-control`, class: "control" },
     el("label", { for: id }, label(wishes)),
     pickList(
       { id, "aria-describedby": `${id}-refusal` },
-      all.map((value) => ({ value, text: wishes.names?.[value] ?? valueName(wishes.kind, value) })),
+      all.map((value) => ({ value, text: value === "" ? (wishes.none ?? "") : (wishes.names?.[value] ?? valueName(wishes.kind, value)) })),
       now,
-      (value) => void record({ kind: wishes.kind, target, value }, refusal),
+      commit,
     ),
     refusal,
     hint(wishes, id),
@@ -257,7 +265,7 @@ export function pickList(traits: Traits, values: Pickable[], now: string, commit
 
 function typedValue(typed: string, type: Typed["type"], kind: string): string | null {
   if (type === "text" || type === "date") return typed;
-  return typedNumber(typed, type, kind === "thickness_mm" ? "mm" : "");
+  return typedNumber(typed, type, kind === "thickness_mm" ? "mm" : kind === "relative_sigma" ? "%" : "");
 }
 
 /** Something typed: Enter, leaving the field or the button records it, once; emptying it takes it back. */

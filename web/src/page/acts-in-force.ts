@@ -35,6 +35,7 @@ export function actWords(kind: string, part: string): string {
 export function valueName(kind: string, value: string): string {
   const key = actWords(kind, `value-${SIGNS[value] ?? value.toLowerCase().replace(/[^a-z0-9]+/g, "-")}`);
   if (hasWords(key)) return say(key);
+  if (kind === "relative_sigma") return say("page-percent", { value });
   if (kind === "thickness_mm") return say("page-millimetres", { value });
   return /^\d{1,12}$/.test(value) ? count(Number(value)) : value;
 }

@@ -96,7 +96,7 @@ function whatWouldBeMissed(host: HTMLElement): Missed {
   const round: string[] = [];
   for (let node = focused; node !== null && node !== host; node = node.parentElement) if (node.id !== "") round.push(node.id);
   const typed = new Map<string, string>();
-  for (const input of host.querySelectorAll<HTMLInputElement | HTMLSelectElement>('input[id][data-dirty="yes"], select[id][data-dirty="yes"]')) typed.set(input.id, input.value);
+  for (const input of host.querySelectorAll<HTMLInputElement | HTMLSelectElement>('input[id][data-dirty="yes"], select[id][data-dirty="yes"]')) typed.set(input.id, input instanceof HTMLInputElement && input.type === "checkbox" ? String(input.checked) : input.value);
   const slid = new Map<string, { left: number; top: number }>();
   for (const box of host.querySelectorAll<HTMLElement>(".table-scroll[id]")) {
     if (box.scrollLeft !== 0 || box.scrollTop !== 0) slid.set(box.id, { left: box.scrollLeft, top: box.scrollTop });
@@ -124,7 +124,8 @@ export function redraw(host: HTMLElement, ...children: Child[]): void {
   for (const [id, value] of missed.typed) {
     const again = document.getElementById(id);
     if (!(again instanceof HTMLInputElement || again instanceof HTMLSelectElement) || !host.contains(again)) continue;
-    if (again.type === "radio") again.checked = true;
+    if (again instanceof HTMLInputElement && again.type === "checkbox") again.checked = value === "true";
+    else if (again instanceof HTMLInputElement && again.type === "radio") again.checked = true;
     else again.value = value;
     again.dataset["dirty"] = "yes";
   }

@@ -20,9 +20,10 @@ async function review(): Promise<void> {
   const summary = await working(say("page-work-reviewing"), async () => (await machine.ask("review", {})).summary);
   const query = { ...state.query };
   if (query.lot >= summary.lots.length) query.lot = -1;
+  const { offers } = await machine.ask("offers", {});
   const { indices } = await machine.ask("order", { query });
   const selected = state.selected !== null && state.selected < summary.readings ? state.selected : null;
-  change({ summary, query, order: indices, selected });
+  change({ summary, offers, query, order: indices, selected });
 }
 
 /** Takes one step; if the program goes down on the way, takes the step back, says so, and stands where it stood before. */
@@ -65,7 +66,7 @@ export async function standAgain(): Promise<void> {
 }
 
 async function reviewOrNothing(): Promise<void> {
-  if (state.files.length === 0) change({ summary: null, order: new Uint32Array(0), selected: null });
+  if (state.files.length === 0) change({ summary: null, offers: null, order: new Uint32Array(0), selected: null });
   else await review();
 }
 
@@ -316,6 +317,7 @@ function forgetEverything(): void {
     door: null,
     lesson: null,
     summary: null,
+    offers: null,
     order: new Uint32Array(0),
     selected: null,
     troubles: [],

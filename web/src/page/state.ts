@@ -1,6 +1,6 @@
 // The one state of the page, and who wants to hear when a piece of it changes.
 
-import type { ChoicesView, Query, Summary } from "../shared/door";
+import type { ChoicesView, OffersView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
@@ -47,6 +47,8 @@ export interface State {
   /** What a person may say a column, a file or a table is; null until the program has started. */
   choices: ChoicesView | null;
   summary: Summary | null;
+  /** What the review lets a person be offered; changes with `summary`. */
+  offers: OffersView | null;
   work: Work | null;
   troubles: Trouble[];
   /** The last thing that happened, for the status region. */
@@ -79,6 +81,7 @@ export const state: State = {
   files: [],
   choices: null,
   summary: null,
+  offers: null,
   work: null,
   troubles: [],
   event: "",

@@ -292,6 +292,129 @@ export interface ExpiryView {
   text: string;
 }
 
+// ---- What a person can be offered (crates/wasm/src/offers.rs) ----
+
+/** A book of limits that the inspection may go by. */
+export interface BookOffer {
+  id: string;
+  title: string;
+  /** Edition and days; how its values are known and what it holds; its digest. Empty for a book that isn't here. */
+  about: string[];
+  /** Something in it is from memory. */
+  from_memory: boolean;
+  note: string;
+  named: boolean;
+  /** Its file was loaded: it counts whether it is named or not. */
+  loaded: boolean;
+  problem: "" | "not_loaded" | "differs";
+}
+
+export interface CodeText {
+  code: string;
+  text: string;
+}
+
+/** One row of the exemptions in force: an entry has one for each set of product categories. */
+export interface ExemptionView {
+  entry: string;
+  substance: string;
+  scope: string;
+  limit: string;
+  /** Codes of the categories it covers, "all", or empty where they were not found. */
+  categories: string;
+  from: string | null;
+  expires: string | null;
+  found: boolean;
+  not_filed: boolean;
+  /** Asks whether a child could mouth the part. */
+  starred: boolean;
+  groups: CodeText[];
+  source: string;
+  confidence: string;
+  from_memory: boolean;
+  note: string;
+}
+
+/** An entry that nobody claimed and that may cover. */
+export interface EntryOffer {
+  /** Index in `exemptions`. */
+  row: number;
+  number: string;
+  exceeded: boolean;
+  questions: string[];
+}
+
+/** A substance that is over limit or undecided, with the entries that may cover it. */
+export interface SubstanceOffer {
+  substance: string;
+  text: string;
+  entries: EntryOffer[];
+}
+
+export interface ClaimView {
+  entry: string;
+  substance: string;
+  /** Index in `exemptions`; null where no book has the entry. */
+  row: number | null;
+  group: string;
+  evidence: string;
+  by: string;
+  second: string;
+  state: "covered" | "open" | "exceeded" | "expired" | "not_covered" | "not_needed";
+  state_text: string;
+  number: string;
+  /** What is still open, or why it can't cover. */
+  why: CodeText[];
+}
+
+/** A result for chromium(VI) by area; empty where no book judges it. */
+export interface Cr6View {
+  result: string;
+  text: string;
+}
+
+/** A material, whatever its lots, with what may be said of it. */
+export interface MaterialOffer {
+  part: string | null;
+  material: string | null;
+  classes: string[];
+  substances: SubstanceOffer[];
+  claims: ClaimView[];
+  /** A metal or a layer whose chromium is open: a result by area may settle it. */
+  cr6_open: boolean;
+  cr6: Cr6View[];
+}
+
+/** A row for the site's table, worked out from repeats of a check sample. */
+export interface SiteOffer {
+  /** The value of the act that takes it over. */
+  value: string;
+  sample: string;
+  instrument: string | null;
+  element: string;
+  class: string;
+  class_text: string;
+  readings: number;
+  mean: string;
+  sigma: string;
+  seconds: string | null;
+  /** The mean lies near the limit. */
+  near: boolean;
+}
+
+export interface OffersView {
+  books: BookOffer[];
+  exemptions: ExemptionView[];
+  /** How the number of an exemption is decided. */
+  guard: string;
+  /** The first 300. */
+  materials: MaterialOffer[];
+  materials_left_out: number;
+  site_rows: SiteOffer[];
+}
+
+// ---- Readings ----
+
 export interface Query {
   text: string;
   /** "" for any, else a symbol or "total". */
@@ -544,6 +667,7 @@ export interface Session {
   preview(source: number, block: number, rows: number): PreviewView;
   act(act: ActInput): ActAnswer;
   review(): Summary;
+  offers(): OffersView;
   order(query: Query): Uint32Array;
   rows(indices: Uint32Array): RowView[];
   detail(index: number): DetailView;

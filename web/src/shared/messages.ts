@@ -9,6 +9,7 @@ import type {
   DetailView,
   IdTemplateView,
   MappingActs,
+  OffersView,
   PreviewView,
   Problem,
   Query,
@@ -38,6 +39,7 @@ export interface Questions {
   preview: { source: number; block: number; rows: number };
   act: { act: ActInput };
   review: object;
+  offers: object;
   order: { query: Query };
   window: { indices: Uint32Array };
   detail: { index: number };
@@ -69,6 +71,7 @@ export interface Answers {
   preview: { kind: "preview"; preview: PreviewView };
   act: { kind: "acted"; answer: ActAnswer };
   review: { kind: "summary"; summary: Summary };
+  offers: { kind: "offers"; offers: OffersView };
   order: { kind: "order"; indices: Uint32Array };
   window: { kind: "window"; rows: RowView[] };
   detail: { kind: "detail"; detail: DetailView };

@@ -95,6 +95,8 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "acted", answer: session.act(asked.act) });
     case "review":
       return send({ kind: "summary", summary: session.review() });
+    case "offers":
+      return send({ kind: "offers", offers: session.offers() });
     case "order": {
       const indices = session.order(asked.query);
       return send({ kind: "order", indices }, [indices.buffer]);

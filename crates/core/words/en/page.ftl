@@ -180,6 +180,7 @@ page-step-preview = showing rows of a file
 page-step-id-template = taking ids apart
 page-step-act = recording an act
 page-step-review = reviewing
+page-step-offers = listing what may be given
 page-step-order = sorting the readings
 page-step-window = showing readings
 page-step-detail = showing one reading
@@ -508,13 +509,50 @@ page-act-place-label = Place
 page-act-place-hint = Where the review was made.
 page-act-reviewed-at-label = Reviewed on
 page-act-reviewed-at-hint = Typed by you: the program reads no clock. Left empty, the report prints a blank line.
-page-act-category-label = Product category (1 to 11)
-page-act-category-hint = Annex I of Directive 2011/65/EU.
+page-act-category-label = Product category
+page-act-category-hint = Annex I of Directive 2011/65/EU. Exemptions divide 8 and 9: say which half it is.
+page-act-category-value-1 = 1: large household appliances
+page-act-category-value-2 = 2: small household appliances
+page-act-category-value-3 = 3: IT and telecommunications
+page-act-category-value-4 = 4: consumer equipment
+page-act-category-value-5 = 5: lighting
+page-act-category-value-6 = 6: electrical and electronic tools
+page-act-category-value-7 = 7: toys, leisure and sports
+page-act-category-value-8 = 8: medical devices, which half not known
+page-act-category-value-8ivd = 8: in vitro diagnostic medical devices
+page-act-category-value-8o = 8: other medical devices
+page-act-category-value-9 = 9: monitoring and control, which half not known
+page-act-category-value-9i = 9: industrial monitoring and control
+page-act-category-value-9o = 9: other monitoring and control
+page-act-category-value-10 = 10: automatic dispensers
+page-act-category-value-11 = 11: other equipment
+page-category-none = Not stated
 page-act-placing-date-label = Placed on the market on
-page-act-placing-date-hint = For exemptions; none is applied in this review yet.
+page-act-placing-date-hint = The day the product is made available for the first time. Exemptions and dated limits go by it.
 page-who-initials = Your initials
 page-who-day = Date of what you record
 page-who-hint = Put on every act you record from now on. A day is only put there if you type it or press Today.
+
+page-percent = { $value } %
+page-act-relative-sigma-label = More uncertainty, in % of the value
+page-act-relative-sigma-hint = One sigma, for what the printed error leaves out. It is added to every uncertainty; it makes none where there is none.
+page-act-repeats-label = Readings that count as repeats
+page-act-repeats-hint = Repeats of one spot are judged together where they agree.
+page-act-repeats-value-same-spot = Same id, same stated spot (usual)
+page-act-repeats-value-same-id = Same id, also where no spot is stated
+page-act-repeats-value-never = None: each stands for itself
+page-act-uncertainty-holds-label = The uncertainties hold
+page-act-uncertainty-holds-hint = Only labels the probabilities; decides nothing.
+page-act-uncertainty-holds-value-repeatability = Repeatability only (usual)
+page-act-uncertainty-holds-value-everything = Everything there is, calibration too
+page-act-mouthing-label = Could a child put it in the mouth?
+page-act-mouthing-hint = The part, or one that comes off it. The exemption asks this.
+page-act-mouthing-value-cannot = No, or not for the general public
+page-act-mouthing-value-can = Yes
+page-act-mouthing-value-release-shown = Yes, and a test shows that it releases little enough
+page-act-renewal-value-pending = Asked for, not decided
+page-act-renewal-value-refused = Refused
+page-act-renewal-value-not-filed = Never asked for
 
 # Can we trust it?
 page-evidence-trust = Check readings
@@ -535,6 +573,14 @@ page-evidence-sigma = Uncertainty
 page-evidence-sigma-why = Analysers print one, two or three sigma and seldom say which. Your own repeatability at the limit is better still.
 page-evidence-halogens = Halogen rules
 page-evidence-halogens-why = Halogens are always computed. They hold a lot only under a rule book that you name here.
+page-evidence-claims = Exemptions claimed
+page-evidence-claims-why = An exemption is never applied by itself. Somebody claims it for a material, names the evidence, and a second person signs.
+page-evidence-cr6 = Chromium(VI) in coatings
+page-evidence-cr6-why = The analyser sees chromium and cannot tell which kind. A laboratory’s test by area (IEC 62321-7-1) can, on metal.
+page-evidence-doubtful = Doubtful readings
+page-evidence-doubtful-why = Another element’s line may have been taken for a restricted one, or the measuring mode did not fit. Only other readings settle that.
+page-evidence-books = Rule books
+page-evidence-books-why = The screening bands always apply. Name here what else this delivery has to keep; its limits then hold lots too.
 page-evidence-missing = missing
 page-evidence-advisory = advisory
 page-evidence-advisory-hint = “Missing” holds lots. “Advisory” is printed and holds nothing: of its nature, or because somebody chose so here or in a settings file.
@@ -587,6 +633,19 @@ page-site-heading = { $n ->
    *[other] Your own repeatability: { $n } rows
   }
 page-site-hint = One sigma of a single reading of a sample near the limit, from your own repeats. Used in place of the printed error where given. The constant part is the share of that sigma which measuring longer does not make smaller.
+page-site-offers = { $n ->
+    [one] { $n } row offered
+   *[other] { $n } rows offered
+  }
+page-site-offers-hint = Worked out from the check readings that came in. Nothing is used until you take a row over.
+page-site-no-offers = No row can be worked out: that needs check readings with at least two numbers of one sample and a stated class.
+page-site-offer = { $element }, { $class }: 1 sigma { $sigma } mg/kg
+page-site-offer-from = from { $n } readings of { $sample }, mean { $mean } mg/kg.
+page-site-offer-seconds = { $seconds } s each.
+page-site-offer-far = The mean is far from the limit: near the limit the scatter may be another one.
+page-site-offer-few = { $n } readings are few: sigma is made larger for that, and is still a rough figure. Ten or more are better.
+page-site-offer-take = Take over this row
+page-site-offer-taken = taken over
 page-site-element = Element
 page-site-class = Class
 page-site-sigma = 1 sigma, mg/kg
@@ -601,6 +660,81 @@ page-book-source = Source
 page-book-confidence = How its values are known
 page-book-id = Id
 
+page-books-named = { $n } of { $of } rule books count here
+page-books-send = Set the books
+page-event-books-none = No rule book is named any more.
+page-book-not-here = This copy of the page does not have it.
+page-book-loaded = Counts, since its file was loaded.
+page-book-differs = was named by its digest, and the book here is another file.
+page-book-missing = is named and not here, or another book stands in its place. Load its file under “Rule book file”, or strike it.
+page-book-take-this = Go by the book that is here
+page-book-strike = Strike it
+page-doubtful-bring = Add other readings
+page-form-no-initials = Put in your initials first.
+page-claims-none = Nothing here needs an exemption: no cadmium, lead or mercury is over limit or undecided.
+page-claims-materials = { $n ->
+    [one] { $n } material that an exemption might cover
+   *[other] { $n } materials that an exemption might cover
+  }
+page-claim-of = { $entry } for { $substance }
+page-claim-number = Readings: { $number }.
+page-claim-by = Evidence: { $evidence }. Claimed by { $by }, second person { $second }.
+page-claim-nothing = not named
+page-claim-nobody = nobody
+page-claim-missing = Still missing
+page-claim-refused = Why not
+page-claim-change = Complete or change this claim
+page-claim-change-send = Change the claim
+page-claim-take-back = Take the claim back
+page-claim-new = Claim an exemption for { $substance }
+page-claim-some = { $n ->
+    [0] No entry seems to fit.
+    [one] { $n } entry may fit.
+   *[other] { $n } entries may fit.
+  }
+page-claim-none-fits = No entry of the rule book seems to fit this material. One that is claimed all the same is judged and shown with what is against it.
+page-claim-entry = Entry
+page-claim-pick = Pick an entry
+page-claim-pick-first = Pick the entry first.
+page-claim-fitting = May cover this
+page-claim-others = Others, not for this as far as is known
+page-claim-group = What the material is
+page-claim-group-hint = Only where the readings do not show it.
+page-claim-group-none = As the readings show
+page-claim-evidence = Evidence
+page-claim-evidence-hint = The document that shows it, such as a certificate’s number.
+page-claim-second = Second person’s initials
+page-claim-second-hint = Somebody else who has seen the evidence.
+page-claim-same-person = The second person must be somebody else.
+page-claim-make = Claim
+page-exemption-number = Number
+page-exemption-reading = Readings
+page-exemption-categories = Categories
+page-exemption-categories-all = all
+page-exemption-categories-unknown = not found
+page-exemption-days = Placed on the market
+page-exemption-from-until = from { $from } to before { $until }
+page-exemption-note = Note
+page-exemption-expires = Expires { $day }.
+page-exemption-not-found = Whether it still stands was not found.
+page-exemption-from-memory = from memory
+page-exemption-not-filed = renewal never asked for
+page-exemption-starred = asks whether a child could mouth it
+page-exemption-asks = It would ask:
+page-renewal-heading = Renewal of { $entry }
+page-renewal-state = Where it stands
+page-renewal-none = Nobody said
+page-renewal-pick = Pick where the renewal stands.
+page-renewal-source = Where that is written
+page-renewal-source-hint = A renewal counts as pending only with source and date.
+page-renewal-day = Date of that
+page-cr6-none = No metal here has open chromium.
+page-cr6-area = Chromium(VI) in µg/cm²
+page-cr6-area-hint = As the laboratory reports it, such as 0.08, or <0.10 where nothing was found.
+page-cr6-no-area = “{ $typed }” is no amount by area. Write it as 0.08 or <0.10.
+page-cr6-laboratory = Laboratory
+page-cr6-report = Its report
+page-cr6-not-judged = Not judged: the test by area is for metal.
 # What does it say?
 page-lots-heading = { $n ->
     [one] { $n } lot

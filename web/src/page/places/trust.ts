@@ -1,14 +1,18 @@
 // Can we trust it? What was not given, what that does to the lots, and the control that gives it.
 
-import type { LotView, Summary } from "../../shared/door";
+import type { LotView, OffersView, Summary } from "../../shared/door";
 import { choice, controlId, entry, type ControlWishes } from "../acts-given";
 import { EVIDENCE, lotTarget, materialTarget, partTarget, sourceTarget, type Choosable, type Evidence, type Typed } from "../act-kinds";
 import { inForce, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { lotName, namesOf } from "../outcomes";
+import { showOrder } from "../looking";
 import { goTo } from "../place";
-import { state } from "../state";
+import { ANY_READING, state } from "../state";
 import { say } from "../words";
+import { booksGiven } from "./books-given";
+import { claimsGiven } from "./claims";
+import { cr6Given } from "./cr6";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
 import { nothingRead } from "./nothing-read";
 import { partsGiven } from "./parts-given";
@@ -24,8 +28,8 @@ export function trustNeeds(summary: Summary): string {
 }
 
 export function drawTrust(host: HTMLElement): void {
-  const { summary } = state;
-  if (summary === null) {
+  const { summary, offers } = state;
+  if (summary === null || offers === null) {
     redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
     return;
   }
@@ -39,7 +43,7 @@ export function drawTrust(host: HTMLElement): void {
   const cards = EVIDENCE.map((evidence) => {
     const reasons = missing.filter((reason) => evidence.reasons.includes(reason.code));
     for (const reason of reasons) told.add(reason.code);
-    return card(evidence, reasons, summary);
+    return card(evidence, reasons, summary, offers);
   });
   const others = missing.filter((reason) => !told.has(reason.code));
   redraw(
@@ -60,7 +64,7 @@ function effect(reason: GatheredReason): HTMLElement {
   );
 }
 
-function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary): HTMLElement {
+function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, offers: OffersView): HTMLElement {
   const open = reasons.some(isOpen);
   const id = `evidence-${evidence.id}`;
   return el(
@@ -78,9 +82,13 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary): 
     evidence.id === "thickness" && summary.sources.some((source) => source.blocks.some((block) => block.columns.some((column) => column.role === "thickness"))) ? el("p", { class: "hint" }, say("page-thickness-column")) : null,
     evidence.perMaterial === null ? null : perMaterial(evidence.perMaterial, evidence, summary),
     evidence.perFile === null ? null : perFile(evidence.perFile, summary),
-    evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, { kind: act.kind }))),
+    evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, "now" in act ? { kind: act.kind, now: act.now } : { kind: act.kind }))),
     evidence.id === "materials" ? partsGiven(summary) : null,
-    evidence.id === "sigma" ? siteTable(summary) : null,
+    evidence.id === "sigma" ? siteTable(summary, offers) : null,
+    evidence.id === "claims" ? claimsGiven(offers) : null,
+    evidence.id === "cr6" ? cr6Given(offers) : null,
+    evidence.id === "doubtful" && reasons.length > 0 ? measureAgain(reasons) : null,
+    evidence.id === "books" ? booksGiven(offers) : null,
     evidence.id === "halogens" ? halogenBook(summary) : null,
     evidence.id === "files" && reasons.length > 0 ? el("div", {}, el("button", { type: "button", class: "second", on: { click: () => goTo("came-in") } }, say("page-next-files"))) : null,
   );
@@ -88,6 +96,21 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary): 
 
 function control(act: Choosable | Typed, wishes: ControlWishes): HTMLElement {
   return "values" in act ? choice(wishes, act.values) : entry(wishes, act.type);
+}
+
+/** No answer settles what physics makes doubtful: other readings do. */
+function measureAgain(reasons: GatheredReason[]): HTMLElement {
+  const lots = [...new Set(reasons.flatMap((reason) => reason.lots))].slice(0, FEW);
+  const show = (lot: LotView): void => {
+    void showOrder({ ...ANY_READING, lot: lot.index });
+    goTo("says", "readings-heading");
+  };
+  return el(
+    "div",
+    { class: "form-send" },
+    el("button", { type: "button", id: "doubtful-bring", class: "second", on: { click: () => goTo("came-in", "result-files") } }, say("page-doubtful-bring")),
+    ...lots.map((lot) => el("button", { type: "button", class: "tool", on: { click: () => show(lot) } }, say("page-next-show", { lot: lotName(lot) }))),
+  );
 }
 
 function halogenBook(summary: Summary): HTMLElement {

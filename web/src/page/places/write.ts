@@ -1,7 +1,8 @@
 // Write it down: who reviewed what and where, the acts so far, and the files to take away.
 
 import type { Summary, WrittenFile } from "../../shared/door";
-import { controlId, entry } from "../acts-given";
+import { CATEGORY } from "../act-kinds";
+import { controlId, entry, listed } from "../acts-given";
 import { actText, signature, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { doAct, undo } from "../inspection";
@@ -45,7 +46,7 @@ export function drawWrite(host: HTMLElement): void {
           entry({ kind: "reviewed_at" }, "date"),
           el("button", { type: "button", id: "reviewed-today", class: "tool", on: { click: () => void doAct({ kind: "reviewed_at", value: today() }) } }, say("page-write-reviewed-today")),
         ),
-        entry({ kind: "category" }, "whole"),
+        listed({ kind: "category", none: say("page-category-none") }, CATEGORY.values),
         entry({ kind: "placing_date" }, "date"),
       ),
     ),
