@@ -281,6 +281,12 @@ fn floats_that_differ_between_targets_come_from_libm() {
 fn imports(text: &str) -> Vec<String> {
     let mut found = Vec::new();
     for (at, word) in text.match_indices("from").chain(text.match_indices("import")) {
+        // A word of a text (`page-offer-from`) imports nothing.
+        let inside =
+            text[..at].chars().next_back().is_some_and(|c| c.is_alphanumeric() || "-_.\"'".contains(c));
+        if inside {
+            continue;
+        }
         let rest = text[at + word.len()..].trim_start().trim_start_matches('(').trim_start();
         let Some(quote) = rest.chars().next().filter(|c| matches!(c, '"' | '\'' | '`')) else { continue };
         if let Some(end) = rest[1..].find(quote) {
