@@ -19,8 +19,8 @@ use crate::pool::{self, Pooled, PooledFrom, Repeat};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
 use crate::repeats::Repeats;
-pub use crate::rules::JUDGED;
 use crate::rules::{self, Edges, Limit, LowEdge, RuleBook, RuleBooks};
+pub use crate::rules::JUDGED;
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
 use crate::text_pool::TextId;
@@ -218,6 +218,10 @@ pub struct SourceReview<'a> {
     /// The anode of the X-ray tube, where somebody named it.
     tube: Option<Element>,
     overlaps: Overlaps,
+    /// Per judged element: a line of the named tube may lie on its line.
+    by_tube: [bool; 6],
+    /// What the source has that may lie on the line of a judged element.
+    watched: Vec<Watched<'a>>,
     /// The column of each overlap's partner.
     partners: Vec<Option<&'a ElementColumn>>,
     /// Columns of the elements metals are based on.
@@ -259,6 +263,7 @@ impl<'a> SourceReview<'a> {
             .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
         let matrices = Matrices::built_in();
         let overlaps = Overlaps::built_in();
+        let tube = None;
         let mut review = SourceReview {
             source,
             books,
@@ -277,7 +282,12 @@ impl<'a> SourceReview<'a> {
                 kind == ActKind::Class && matches!(target, Target::Part(_) | Target::Material(..))
             }),
             partners: overlaps.rows().iter().map(|row| source.readings.column_of(row.partner)).collect(),
-            tube: None,
+            tube,
+            watched: watched(source, books, &overlaps),
+            by_tube: JUDGED.map(|analyte| {
+                let mut rows = overlaps.rows().iter().filter(|row| row.analyte == analyte);
+                rows.any(|row| tube.is_some() && tube == Some(row.partner))
+            }),
             overlaps,
             plastic: matrices.plastic(false, None),
             bases: source
@@ -482,6 +492,19 @@ impl<'a> SourceReview<'a> {
         matches!(cell.state, CellState::Number | CellState::AboveRange).then_some(cell.value)
     }
 
+    /// Per judged element: the reading has so much of some partner, or such a tube, that a full look may find a caution.
+    fn strong_partners(&self, row: usize) -> [bool; 6] {
+        let mut strong = self.by_tube;
+        for one in &self.watched {
+            if let Some(strong) = strong.get_mut(one.analyte)
+                && !*strong
+            {
+                *strong = one.column.cell(row).value >= one.least;
+            }
+        }
+        strong
+    }
+
     /// Cautions of a reading written out, each with its row of the overlap table.
     pub fn cautions(&self, cautions: &Cautions, row: usize) -> Vec<(&Overlap, Caution)> {
         let rows = self.overlaps.rows().iter().enumerate().filter(|(at, _)| cautions.shown.has(*at));
@@ -667,7 +690,8 @@ impl<'a> SourceReview<'a> {
             self.known(at, judged_as, row, depth)
         };
         let partner = |overlap: usize, _: &Overlap| self.partner(overlap, row);
-        let assessed = self.assess_measured(class, class_from, thickness_missing, known, partner);
+        let near = Near { strong: self.strong_partners(row), partner };
+        let assessed = self.assess_measured(class, class_from, thickness_missing, known, near);
         Assessed { calibration: self.calibration(row), ..assessed }
     }
 
@@ -677,15 +701,18 @@ impl<'a> SourceReview<'a> {
         class_from: ClassFrom,
         thickness_missing: bool,
         known: impl Fn(usize, MaterialClass) -> Known,
-        partner: impl Fn(usize, &Overlap) -> Option<MassFraction>,
+        near: Near<impl Fn(usize, &Overlap) -> Option<MassFraction>>,
     ) -> Assessed {
+        let Near { strong, partner } = near;
         let surroundings = Surroundings { overlaps: &self.overlaps, partner, tube: self.tube };
         let mut cautions = [Cautions::default(); 5];
         let mut firm_over = [false; 5];
         let mut judge = |substance: Substance, class: MaterialClass| {
             let known = known(substance as usize, class);
             let judged = self.judge_known(substance, class, &known);
-            if let Some((_, rule)) = self.books.screening() {
+            let look = strong.get(substance as usize).is_none_or(|strong| *strong)
+                || known.measured.thickness_share.is_some();
+            if look && let Some((_, rule)) = self.books.screening() {
                 let more = surroundings.of_substance(rule, substance, class, &known.measured, &judged);
                 cautions[substance as usize] = cautions[substance as usize].or(more);
             }
@@ -706,19 +733,25 @@ impl<'a> SourceReview<'a> {
         let bromine = known(BROMINE, class).of_any_thickness();
         let mut halogen_cautions = [Cautions::default(); 3];
         let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
-            let judge = |of, element, known: &Known| {
+            let judge = |of, known: &Known| {
                 let judged = halogen::judge_element(rule, of, class, &known.measured);
-                let judged = known.settle(judged, |stated| halogen::judge_element(rule, of, class, stated));
-                (judged, surroundings.of_halogen(rule, of, element, &known.measured, &judged))
+                known.settle(judged, |stated| halogen::judge_element(rule, of, class, stated))
             };
-            let (of_chlorine, doubt_of_chlorine) = judge(Halogen::Cl, Element::CL, &chlorine);
-            let (of_bromine, doubt_of_bromine) = judge(Halogen::Br, Element::BR, &bromine);
+            let alone = [judge(Halogen::Cl, &chlorine), judge(Halogen::Br, &bromine)];
             let total = halogen::judge_total(rule, class, &chlorine.measured, &bromine.measured);
             let stated = halogen::judge_total(rule, class, chlorine.stated(), bromine.stated());
             let total = if stated.judgement.outcome == Outcome::Over { stated } else { total };
-            let doubts = [doubt_of_chlorine, doubt_of_bromine];
-            halogen_cautions = [doubts[0], doubts[1], surroundings.of_total(rule, &total, doubts)];
-            ([of_chlorine, of_bromine], total)
+            if strong[CHLORINE] || strong[BROMINE] {
+                let doubt = |of, element, known: &Known, judged| {
+                    surroundings.of_halogen(rule, of, element, &known.measured, judged)
+                };
+                let doubts = [
+                    doubt(Halogen::Cl, Element::CL, &chlorine, &alone[0]),
+                    doubt(Halogen::Br, Element::BR, &bromine, &alone[1]),
+                ];
+                halogen_cautions = [doubts[0], doubts[1], surroundings.of_total(rule, &total, doubts)];
+            }
+            (alone, total)
         } else {
             let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
             ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
@@ -832,7 +865,14 @@ impl<'a> SourceReview<'a> {
         let partner = |overlap: usize, _: &Overlap| {
             rows.iter().filter_map(|row| self.partner(overlap, *row as usize)).max()
         };
-        let together = self.assess_measured(class, class_from, thickness_missing, known, partner);
+        let mut strong = [false; 6];
+        for row in rows {
+            for (any, one) in strong.iter_mut().zip(self.strong_partners(*row as usize)) {
+                *any |= one;
+            }
+        }
+        let near = Near { strong, partner };
+        let together = self.assess_measured(class, class_from, thickness_missing, known, near);
         let shown_as = if class == MaterialClass::Unknown { MaterialClass::Polymer } else { class };
         let elements: [PooledElement; 6] = std::array::from_fn(|at| self.pooled(at, shown_as, rows));
         let over = |of: &dyn Fn(&Assessed) -> Outcome| own.iter().any(|one| of(one) == Outcome::Over);
@@ -948,6 +988,52 @@ impl<'a> SourceReview<'a> {
 fn share_at(at: usize, depth: Option<(Matrix, u32)>) -> Option<u32> {
     let (matrix, micrometres) = depth?;
     Substance::ALL.get(at).map(|substance| thickness::share(&matrix, substance.element(), micrometres))
+}
+
+/// A partner that a source has a column of.
+#[derive(Clone, Copy, Debug)]
+struct Watched<'a> {
+    /// The place of the analyte among the judged elements.
+    analyte: usize,
+    column: &'a ElementColumn,
+    /// Less of it is never worth a caution, whatever the class.
+    least: MassFraction,
+}
+
+/// What lies near the lines of a reading.
+struct Near<P> {
+    /// Per judged element: whether a full look is worth it.
+    strong: [bool; 6],
+    /// How much there is of the partner of a row of the overlap table.
+    partner: P,
+}
+
+fn watched<'a>(source: &'a Source, books: &RuleBooks, overlaps: &Overlaps) -> Vec<Watched<'a>> {
+    let lows = JUDGED.map(|analyte| lowest_edge(books, analyte));
+    let rows = overlaps.rows().iter().filter_map(|row| {
+        let analyte = JUDGED.iter().position(|judged| *judged == row.analyte)?;
+        let least = row.least((*lows.get(analyte)?)?);
+        Some(Watched { analyte, column: source.readings.column_of(row.partner)?, least })
+    });
+    rows.collect()
+}
+
+/// The lowest edge or limit of an element over all classes of the books.
+fn lowest_edge(books: &RuleBooks, element: Element) -> Option<MassFraction> {
+    let bands = books.screening().into_iter().flat_map(|(_, rule)| rule.bands());
+    let lows = bands.filter(|(substance, ..)| substance.element() == element).filter_map(|(_, _, band)| {
+        Some(match band.edges?.low {
+            LowEdge::Fixed(low) => low,
+            LowEdge::DetectionLimit { at_most } => at_most,
+        })
+    });
+    let limits = books.halogens().into_iter().flat_map(|(_, rule)| {
+        [(Element::CL, Halogen::Cl), (Element::BR, Halogen::Br)]
+            .into_iter()
+            .filter(|(of, _)| *of == element)
+            .flat_map(|(_, of)| [rule.limit(of), rule.limit(Halogen::Total)])
+    });
+    lows.chain(limits).min()
 }
 
 fn multiple_of(block: &Block, element: Element, set: Option<SigmaMultiple>) -> (SigmaMultiple, SigmaFrom) {

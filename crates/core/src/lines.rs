@@ -116,6 +116,19 @@ impl Overlap {
         }
     }
 
+    /// The least of the partner that could be worth a caution under a band that begins at `low`, rounded down: less of
+    /// it never is. Nothing is too little for a tube's line.
+    pub fn least(&self, low: MassFraction) -> MassFraction {
+        match self.looks_like {
+            LooksLike::Fixed(_) => MassFraction::from_units(i64::MIN),
+            LooksLike::PerMillion(part) => {
+                let worth = i128::from(low.units().max(0)) / i128::from(SHOWN_FROM);
+                let least = (worth - 1).max(0) * 1_000_000 / i128::from(part.max(1));
+                MassFraction::from_units(i64::try_from(least).unwrap_or(i64::MAX))
+            }
+        }
+    }
+
     /// True where the analyser's own correction is all that stands between partner and outcome: a row for a line
     /// that only some analysers measure warns and decides nothing.
     pub const fn may_decide(&self) -> bool {
@@ -439,6 +452,22 @@ mod tests {
         assert_eq!(cautions("Hg", 541, "Zn", 1_000_000), []);
         assert_eq!(cautions("Cr", 700, "V", 20_000)[0].apparent, mg(2200));
         assert_eq!(cautions("Cr", 700, "Bi", 1_000_000), [], "no row");
+    }
+
+    /// A quick look at the partner alone must never hide what the full rule would show.
+    #[test]
+    fn less_than_the_least_of_a_partner_is_never_worth_a_caution() {
+        for row in Overlaps::built_in().rows().iter().filter(|row| row.code != CautionCode::TubeLine) {
+            for low in [0, 50, 70, 250, 300, 541, 700, 900] {
+                let least = row.least(mg(low));
+                let less = row.apparent(MassFraction::from_units(least.units() - 1));
+                assert!(!matters(less, mg(low)), "{row:?} {low}: {less}");
+                // And it is not idle: a little more than the least is worth one.
+                let more = row.apparent(MassFraction::from_units(least.units() + 40_000));
+                assert!(matters(more, mg(low)), "{row:?} {low}: {more}");
+            }
+        }
+        assert!(row("Cl", "Rh").least(mg(900)) < MassFraction::ZERO);
     }
 
     #[test]
