@@ -3,10 +3,13 @@
 //! One small walker for every kind of file the program reads: rule books, settings, mappings. It is written by hand
 //! over the parsed tree, because a deserializer derived for each table costs the page more bytes than all the books.
 
+mod written;
+
 use std::borrow::Cow;
 
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
+pub use written::{Written, WrittenTable, parse, rows, write};
 
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, UnreadQuantity};

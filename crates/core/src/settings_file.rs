@@ -4,7 +4,7 @@
 //! needs no work; it names no lot, no part and no file.
 
 use crate::acts::{Act, ActKind, Settings, Target, check_value, escape, split_escaped};
-use crate::data_file::{self, DataTable, Problem, ProblemCode, Reader};
+use crate::data_file::{self, DataTable, Problem, ProblemCode, Reader, Written, WrittenTable};
 use crate::exempt;
 use crate::reading::Source;
 
@@ -318,10 +318,14 @@ pub fn parse_settings(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> 
 
 /// Writes what the acts add up to as a settings file, so that the same review can be made again.
 pub fn settings_text(acts: &[Act]) -> String {
+    data_file::write(&settings_table(acts))
+}
+
+fn settings_table(acts: &[Act]) -> WrittenTable {
     let settings = Settings::from_acts(acts);
-    let mut file = toml::Table::new();
-    let text = |value: &str| toml::Value::String(value.to_owned());
-    let list = |values: &[String]| toml::Value::Array(values.iter().map(|value| text(value)).collect());
+    let mut file = WrittenTable::new();
+    let text = |value: &str| Written::from(value);
+    let list = |values: &[String]| Written::List(values.to_vec());
     file.insert("schema".into(), text(SCHEMA));
     if !settings.check_samples.is_empty() {
         file.insert("check_samples".into(), list(&settings.check_samples));
@@ -331,7 +335,7 @@ pub fn settings_text(acts: &[Act]) -> String {
     }
     for (kind, target, value) in settings.all() {
         if let Some(row) = ROWS.iter().find(|row| row.kind == kind) {
-            let mut entry = toml::Table::new();
+            let mut entry = WrittenTable::new();
             match target {
                 Target::Part(part) => {
                     entry.insert("part".into(), text(part));
@@ -370,7 +374,7 @@ pub fn settings_text(acts: &[Act]) -> String {
         add_row(&mut file, table, &names, key, value);
     }
     for row in &settings.site_sigmas {
-        let mut entry = toml::Table::new();
+        let mut entry = WrittenTable::new();
         entry.insert("element".into(), text(row.element.symbol()));
         entry.insert("class".into(), text(row.class.code()));
         entry.insert("s".into(), text(&format!("{} mg/kg", row.sigma)));
@@ -380,18 +384,18 @@ pub fn settings_text(acts: &[Act]) -> String {
         entry.insert("constant".into(), text(&format!("{} mg/kg", row.constant)));
         push_row(&mut file, "site_sigma", entry);
     }
-    toml::to_string(&file).unwrap_or_default()
+    file
 }
 
-fn add_column(file: &mut toml::Table, target: &Target, value: &str) {
+fn add_column(file: &mut WrittenTable, target: &Target, value: &str) {
     let Target::Header(fingerprint) = target else { return };
     let Some((column, role)) = value.split_once('|') else { return };
-    let names = [("fingerprint", fingerprint.as_str())];
-    let mut columns = row_of(file, "header", &names)
-        .and_then(|row| row.get("columns").and_then(toml::Value::as_table).cloned())
-        .unwrap_or_default();
-    columns.insert(column.to_owned(), toml::Value::String(role.to_owned()));
-    add_row(file, "header", &names, "columns", toml::Value::Table(columns));
+    change_row(file, "header", &[("fingerprint", fingerprint)], |row| {
+        let columns = row.entry("columns".to_owned()).or_insert_with(|| Written::Table(WrittenTable::new()));
+        if let Written::Table(columns) = columns {
+            columns.insert(column.to_owned(), role.into());
+        }
+    });
 }
 
 /// Reads a mapping file into acts.
@@ -409,48 +413,70 @@ pub fn parse_mapping(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> {
 
 /// Writes what the acts say of tables by their headings, as a mapping file; the headings come from the sources.
 pub fn mapping_text(acts: &[Act], sources: &[Source]) -> String {
+    mapping_of_rows(mapping_rows(acts, sources))
+}
+
+/// What the acts say of tables by their headings: the rows of a mapping file.
+pub fn mapping_rows(acts: &[Act], sources: &[Source]) -> Vec<WrittenTable> {
     let of_headers: Vec<Act> =
         crate::acts::in_force(acts).filter(|act| matches!(act.target, Target::Header(_))).cloned().collect();
-    let mut file: toml::Table = settings_text(&of_headers).parse().unwrap_or_default();
-    file.insert("schema".into(), toml::Value::String(MAPPING_SCHEMA.to_owned()));
+    let mut rows = data_file::rows(&settings_table(&of_headers), HEADER.table);
     let blocks = || sources.iter().flat_map(|source| &source.blocks);
-    if let Some(toml::Value::Array(rows)) = file.get_mut("header") {
-        for row in rows.iter_mut().filter_map(toml::Value::as_table_mut) {
-            let fingerprint = row.get("fingerprint").and_then(toml::Value::as_str).unwrap_or("").to_owned();
-            if let Some(block) = blocks().find(|block| block.fingerprint == fingerprint) {
-                let headings =
-                    block.columns.iter().map(|column| toml::Value::String(column.heading.clone())).collect();
-                row.insert("headings".into(), toml::Value::Array(headings));
-            }
+    for row in &mut rows {
+        let fingerprint = row.get("fingerprint").map_or("", Written::text).to_owned();
+        if let Some(block) = blocks().find(|block| block.fingerprint == fingerprint) {
+            let headings = block.columns.iter().map(|column| column.heading.clone()).collect();
+            row.insert("headings".into(), Written::List(headings));
         }
     }
-    toml::to_string(&file).unwrap_or_default()
+    rows
 }
 
-fn row_of<'a>(file: &'a mut toml::Table, table: &str, names: &[(&str, &str)]) -> Option<&'a mut toml::Table> {
-    let Some(toml::Value::Array(rows)) = file.get_mut(table) else { return None };
-    rows.iter_mut().filter_map(toml::Value::as_table_mut).find(|row| {
-        names.iter().all(|(name, expected)| row.get(*name).and_then(toml::Value::as_str) == Some(expected))
-    })
+/// A mapping file of these rows.
+pub fn mapping_of_rows(rows: Vec<WrittenTable>) -> String {
+    let mut file = WrittenTable::new();
+    file.insert("schema".into(), MAPPING_SCHEMA.into());
+    if !rows.is_empty() {
+        file.insert(HEADER.table.into(), Written::Tables(rows));
+    }
+    data_file::write(&file)
 }
 
-fn add_row(file: &mut toml::Table, table: &str, names: &[(&str, &str)], key: &str, value: toml::Value) {
-    if let Some(row) = row_of(file, table, names) {
+/// Changes the row of a table that speaks of what these names name; it is added where it is not there yet.
+fn change_row(
+    file: &mut WrittenTable,
+    table: &str,
+    names: &[(&str, &str)],
+    change: impl FnOnce(&mut WrittenTable),
+) {
+    change_rows(file, table, |rows| {
+        let named = |row: &&mut WrittenTable| {
+            names.iter().all(|(name, expected)| row.get(*name).map(Written::text) == Some(expected))
+        };
+        if let Some(row) = rows.iter_mut().find(named) {
+            change(row);
+            return;
+        }
+        let mut row = names.iter().map(|(name, text)| ((*name).to_owned(), (*text).into())).collect();
+        change(&mut row);
+        rows.push(row);
+    });
+}
+
+fn add_row(file: &mut WrittenTable, table: &str, names: &[(&str, &str)], key: &str, value: Written) {
+    change_row(file, table, names, |row| {
         row.insert(key.into(), value);
-        return;
-    }
-    let mut row = toml::Table::new();
-    for (name, text) in names {
-        row.insert((*name).into(), toml::Value::String((*text).to_owned()));
-    }
-    row.insert(key.into(), value);
-    push_row(file, table, row);
+    });
 }
 
-fn push_row(file: &mut toml::Table, table: &str, row: toml::Table) {
-    let rows = file.entry(table).or_insert_with(|| toml::Value::Array(Vec::new()));
-    if let toml::Value::Array(rows) = rows {
-        rows.push(toml::Value::Table(row));
+fn push_row(file: &mut WrittenTable, table: &str, row: WrittenTable) {
+    change_rows(file, table, |rows| rows.push(row));
+}
+
+fn change_rows(file: &mut WrittenTable, table: &str, change: impl FnOnce(&mut Vec<WrittenTable>)) {
+    let rows = file.entry(table.to_owned()).or_insert_with(|| Written::Tables(Vec::new()));
+    if let Written::Tables(rows) = rows {
+        change(rows);
     }
 }
 

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use plumbline_core::acts::Target;
+use plumbline_core::data_file::{self, Written, WrittenTable};
 use plumbline_core::id_template::{self, IdTemplate};
 use plumbline_core::inspection::Inspection;
 use plumbline_core::quantity::{DecimalMark, Rounding, SigmaMultiple, Unit};
@@ -435,15 +436,7 @@ pub(crate) fn acts_of(words: &Words, name: &str, text: &str) -> MappingActs {
 /// What a browser keeps for another day: what it kept before, with what is said here in place of what was said of the
 /// same headings. Empty where nothing is left.
 pub(crate) fn kept(inspection: &Inspection, before: &str) -> String {
-    let rows = |text: &str| -> Vec<toml::Table> {
-        let file: toml::Table = text.parse().unwrap_or_default();
-        let list = file.get("header").and_then(toml::Value::as_array).cloned().unwrap_or_default();
-        list.into_iter().filter_map(|row| row.try_into().ok()).collect()
-    };
-    let named = |row: &toml::Table| {
-        row.get("fingerprint").and_then(toml::Value::as_str).map(str::to_owned).unwrap_or_default()
-    };
-    let now = rows(&settings_file::mapping_text(&inspection.acts, &inspection.sources));
+    let now = settings_file::mapping_rows(&inspection.acts, &inspection.sources);
     // Headings that were only read here and never spoken of keep what was said of them another day.
     let here: BTreeSet<&str> = inspection
         .acts
@@ -454,19 +447,19 @@ pub(crate) fn kept(inspection: &Inspection, before: &str) -> String {
         })
         .collect();
     // What can't be read any more is of no use to anybody.
-    let before = if settings_file::parse_mapping(before, "").is_ok() { rows(before) } else { Vec::new() };
-    let mut all: Vec<toml::Table> =
-        before.into_iter().filter(|row| !here.contains(named(row).as_str())).collect();
+    let before = match settings_file::parse_mapping(before, "") {
+        Ok(_) => data_file::rows(&data_file::parse(before), "header"),
+        Err(_) => Vec::new(),
+    };
+    let of_other_headings =
+        |row: &WrittenTable| !here.contains(row.get("fingerprint").map_or("", Written::text));
+    let mut all: Vec<WrittenTable> = before.into_iter().filter(of_other_headings).collect();
     all.extend(now);
     if all.is_empty() {
         return String::new();
     }
     let first = all.len().saturating_sub(HEADERS_KEPT);
-    let list = all.into_iter().skip(first).map(toml::Value::Table).collect();
-    let mut file = toml::Table::new();
-    file.insert("schema".into(), toml::Value::String(settings_file::MAPPING_SCHEMA.to_owned()));
-    file.insert("header".into(), toml::Value::Array(list));
-    toml::to_string(&file).unwrap_or_default()
+    settings_file::mapping_of_rows(all.split_off(first))
 }
 
 #[cfg(test)]
