@@ -666,6 +666,11 @@ mod tests {
         assert_eq!(of("11"), "covered 2027-06-30");
         assert_eq!(of("9"), "open 2027-06-30");
         assert_eq!(of("8o"), "not_covered 2027-06-11");
+        // Another row's category says less than what stands in the way under the row that fits.
+        let claim = "entry=6(b)-II;substance=Pb;evidence=EV-1;second=AB";
+        let said = [(ActKind::Claim, body(), claim), (ActKind::Category, Target::Inspection, "11")];
+        let brass = judged(&settings(&said), &over, BRASS, &[look(3000)]);
+        assert_eq!(brass.claims[0].verdict, Some(Verdict::NotCovered(Refusal::OtherGroup)));
     }
 
     #[test]
