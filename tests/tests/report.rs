@@ -281,6 +281,234 @@ fn a_report_prints_every_open_outcome_with_what_would_settle_it() {
     assert!(with_steps > 60, "{with_steps}");
 }
 
+/// The invented delivery that shows every section.
+fn everything() -> (Inspection, Findings, String) {
+    let case = cases(&in_tests("golden"))
+        .into_iter()
+        .find(|case| case.name == "report/a-delivery-with-everything")
+        .expect("the delivery is a golden case");
+    let inspection = run::inspection_of(&case).expect("its settings are right");
+    let findings = review(&inspection);
+    let report = report_html(&inspection, &findings);
+    (inspection, findings, report)
+}
+
+/// The text of markup, with tags out of the way.
+fn plain(html: &str) -> String {
+    let mut text = String::new();
+    for (at, part) in html.split('<').enumerate() {
+        text.push_str(if at == 0 { part } else { part.split_once('>').map_or("", |(_, text)| text) });
+        text.push(' ');
+    }
+    let text = text.replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"").replace("&amp;", "&");
+    text.replace('\u{a0}', " ").split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+#[test]
+fn no_report_leaves_a_word_out_of_the_catalogue() {
+    for (name, _, _, report) in reports() {
+        for key in
+            ["report-", "explain-", "repeats-", "pooled-", "statement-", "number-", "question-", "renewal-"]
+        {
+            assert!(!report.contains(&format!("[{key}")), "{name}: a text of {key} is missing");
+        }
+    }
+}
+
+#[test]
+fn an_open_outcome_is_printed_with_the_whole_working() {
+    let (inspection, _, report) = everything();
+    let open = section(&report, "report-open");
+    let case = open
+        .split("<div class=\"case\">")
+        .find(|case| plain(case).starts_with("Cd, cadmium: X") && case.contains("line 12"))
+        .expect("the cadmium of the second spot");
+    let case = plain(case);
+    for said in [
+        "Judged as polymer (stated in the file).",
+        "Cd is below limit where the value plus 3 sigma is at or under 70 mg/kg",
+        "The file states \"56\" for Cd, which is 56 mg/kg.",
+        "One sigma is 6 mg/kg: printed error, multiple stated in the file (printed errors stand for 2 sigma).",
+        "56 ± 3 × 6 mg/kg runs from 38 to 74; the undecided band is 70 to 130 mg/kg.",
+        "Chance that the true value lies within the limit of 100 mg/kg",
+        "Next step:",
+    ] {
+        assert!(case.contains(said), "{said}\n{case}");
+    }
+    let (book, rule) = inspection.books.screening().expect("a screening book");
+    let (_, _, band) = rule
+        .bands()
+        .find(|(of, class, _)| (of.symbol(), class.code()) == ("Cd", "polymer"))
+        .expect("the band of cadmium in plastic");
+    assert!(case.contains(&format!("{}, {}", book.title, band.citation.clause)), "{case}");
+}
+
+#[test]
+fn each_substance_and_class_has_its_rule_once_with_its_counts() {
+    for (name, _, findings, report) in reports() {
+        let reached = section(&report, "report-reached");
+        let mut classes: Vec<&str> =
+            findings.verdicts.iter().filter(|one| !one.check).map(|one| one.class.code()).collect();
+        classes.sort_unstable();
+        classes.dedup();
+        for class in classes {
+            let head = format!("<b>{}</b>", say(&format!("class-{class}")));
+            assert_eq!(reached.matches(&head).count(), 1, "{name}: {class}");
+        }
+    }
+    let (_, _, report) = everything();
+    let metal = plain(between(section(&report, "report-reached"), "<b>metal</b>", "</tbody>"));
+    let sentence = "Pb lead, metal: below limit when value + 3 s is at or under 700 mg/kg; over limit when value - 3 s \
+                    is at or over 1300 mg/kg; undecided between. Source: IEC 62321-3-1:2013, table of screening limits, \
+                    Pb, metal. Confirmed in the text of the law or standard. 1 3";
+    assert!(metal.contains(sentence), "{metal}");
+}
+
+#[test]
+fn a_lot_says_what_time_would_settle_and_what_other_rules_would_say() {
+    let (inspection, findings, report) = everything();
+    let lot =
+        section(&report, "report-lots").split("<div class=\"lot\">").nth(1).expect("one lot").to_owned();
+    let settings = inspection.settings();
+    let reviewers: Vec<_> = inspection
+        .sources
+        .iter()
+        .map(|source| SourceReview::new(source, &inspection.books, &settings))
+        .collect();
+    let ahead = plumbline_core::outlook::outlook(&inspection, &findings, &reviewers, 0);
+    assert!(ahead.plan.surely.settles > 0, "{ahead:?}");
+    let text = plain(&lot);
+    let longer = format!("would settle {} of {} open outcomes", ahead.plan.surely.settles, ahead.plan.open);
+    assert!(text.contains(&longer), "{longer}\n{text}");
+    assert!(text.contains("For comparison: this decides nothing here. Repeatability only"), "{text}");
+    let lead = ahead.rules[1];
+    assert_eq!(lead.said[0], [8, 0, 0, 3], "simple acceptance of lead");
+    for cells in [
+        "screening bands (the rule of this report)",
+        "simple acceptance (up to the limit)",
+        "guarded acceptance (up to the limit less 2 sigma)",
+        "with conditional statements (2 sigma on both sides of the limit)",
+    ] {
+        assert!(text.contains(cells), "{cells}\n{text}");
+    }
+    assert!(text.contains("8 pass · 3 fail"), "{text}");
+}
+
+#[test]
+fn repeats_and_spots_stand_with_what_lies_far_out_and_nothing_is_left_out() {
+    let (_, _, report) = everything();
+    let text = plain(section(&report, "report-repeats"));
+    assert!(text.contains("20; 20.5; 19.5; 20.2; 19.8; 38"), "every repeat is printed: {text}");
+    assert!(
+        text.contains("Reading of line 11 lies") && text.contains("(Grubbs). It stays in the record."),
+        "{text}"
+    );
+    assert!(text.contains("Cd: The 2 spots differ beyond what chance would show"), "{text}");
+    assert!(text.contains("No difference between spots was seen in Pb (2 spots, chance"), "{text}");
+}
+
+#[test]
+fn doubts_are_printed_beside_the_outcome_they_are_about() {
+    let (_, _, report) = everything();
+    let doubts = plain(section(&report, "report-doubts"));
+    assert!(doubts.contains("Pb, lead: BL (below limit)"), "{doubts}");
+    assert!(doubts.contains("Caution: As ( Ka") || doubts.contains("Caution: As (Ka"), "{doubts}");
+    assert!(doubts.contains("The BL does not settle it"), "{doubts}");
+    assert!(doubts.contains("The class stated is a plastic, and metals add up to 97"), "{doubts}");
+    let annex = plain(section(&report, "report-annex"));
+    assert!(
+        annex.contains("BL ! 431 ± 30 p2"),
+        "the sigma's multiple and the doubt stand in the annex: {annex}"
+    );
+}
+
+#[test]
+fn exemptions_stand_with_claim_evidence_renewal_and_days() {
+    let (inspection, findings, report) = everything();
+    let text = plain(section(&report, "report-exemptions"));
+    let row = inspection.books.exemptions().iter().find(|row| row.entry == "6(c)").expect("6(c)");
+    let expires = row.expires.expect("6(c) expires").to_string();
+    for said in [
+        "6(c), Pb: covers . body · Part valve · Lot D-7",
+        "at most 40000 mg/kg",
+        "renewal pending; source: list of requests; of 2026-01-10",
+        "EV-12, certificate of the bar",
+        "CD / AB",
+        "Product category (Directive 2011/65/EU) 4",
+        "Placing on the market 2027-07-01",
+        "No screening band is published for exempt limits",
+        row.scope.as_str(),
+        row.source.as_str(),
+        row.clause.as_str(),
+        expires.as_str(),
+    ] {
+        assert!(text.contains(said), "{said}\n{text}");
+    }
+    let candidates =
+        text.split_once(&with_words(|words| words.say("report-candidates"))).expect("candidates").1;
+    assert!(candidates.contains("6(c), Pb") && candidates.contains("nut · Part valve"), "{candidates}");
+    assert!(!findings.expiries.is_empty());
+    let days = text.split_once("Days of expiry, over all lots").expect("days").1;
+    for expiry in &findings.expiries {
+        assert!(days.contains(&expiry.day.to_string()), "{days}");
+    }
+}
+
+#[test]
+fn limits_of_named_books_show_the_worst_of_each_material() {
+    let (_, _, report) = everything();
+    let text = plain(section(&report, "report-limits"));
+    assert!(text.contains("body · Part valve · Lot D-7"), "{text}");
+    assert!(text.contains("OL 2 B1") || text.contains("OL 2 B2"), "{text}");
+    for (name, inspection, _, report) in reports() {
+        let named = inspection.books.in_force(&inspection.settings().books).limits.is_empty();
+        let heading = format!("<h2>{}</h2>", say("report-limits"));
+        assert_eq!(report.contains(&heading), !named && !inspection.sources.is_empty(), "{name}");
+    }
+}
+
+#[test]
+fn the_method_says_edition_days_and_how_sure_each_book_is() {
+    for (name, inspection, _, report) in reports() {
+        let method = plain(section(&report, "report-method"));
+        for book in inspection.books.used(&inspection.settings().books) {
+            let sure = with_words(|words| plumbline_core::report::books::confidence(words, &book.confidence));
+            for text in [book.edition.as_str(), sure.as_str(), book.sha256.as_str()] {
+                assert!(method.contains(&plain(&escaped(text))), "{name}: {text} of {}", book.id);
+            }
+        }
+    }
+}
+
+/// "Accept" is the word of a lot's disposition. What is only printed beside it (halogens, other decision rules, claims) is
+/// never called so, and nothing is called conforming.
+#[test]
+fn nothing_that_is_only_printed_reads_as_accepted_or_conforming() {
+    for (name, inspection, _, report) in reports() {
+        // The method quotes the rule books.
+        let own = ["report-lots", "report-summary", "report-method"]
+            .map(|heading| section(&report, heading).to_owned());
+        let body = own
+            .iter()
+            .fold(between(&report, "<body>", "</body>").to_owned(), |body, own| body.replace(own, ""));
+        let rest = plain(&body).to_lowercase();
+        // A person may not ship what was not accepted, and a material may be the one that is not.
+        let rest = rest.replace("not accept ", " ").replace("not accepted lot", " ");
+        // A steel bar may conform to its standard, in the words of an exemption.
+        let rest = rest.replace("a bar that conforms to its steel", " ");
+        // What a file or a person wrote is theirs.
+        if inspection.acts.iter().any(|act| act.value.to_lowercase().contains("accept")) {
+            continue;
+        }
+        let words: Vec<&str> = rest.split(|letter: char| !letter.is_alphabetic()).collect();
+        for (at, word) in words.iter().enumerate() {
+            let banned =
+                ["accept", "accepts", "accepted", "conforms", "conforming", "compliant"].contains(word);
+            assert!(!banned, "{name}: {:?}", &words[at.saturating_sub(8)..(at + 4).min(words.len())]);
+        }
+    }
+}
+
 /// A tag's name and attributes, with quoted values skipped over.
 fn tags(html: &str) -> Vec<(String, Vec<String>)> {
     let mut tags = Vec::new();

@@ -393,3 +393,99 @@ fn a_rule_book_that_is_not_there_or_is_bad_is_wrong_usage() {
     assert_eq!(status(&plumbline(["rules", "--odd"])), 64);
     assert_eq!(status(&plumbline(["rules", "--help"])), 0);
 }
+
+/// Explains with the given arguments, the files last.
+fn explained(arguments: &[&str], paths: &[&Path]) -> Output {
+    let all = ["explain"].into_iter().chain(arguments.iter().copied()).map(OsStr::new);
+    plumbline(all.chain(paths.iter().map(|path| path.as_os_str())))
+}
+
+#[test]
+fn a_reading_is_explained_with_what_was_found_the_steps_and_the_clause() {
+    let folder = folder("explain");
+    let over = write(&folder, "over.csv", OVER);
+    let output = explained(&["--reading", "S1", "--of", "Pb"], &[&over]);
+    assert_eq!(status(&output), 0, "{}", text(&output.stderr));
+    let said = text(&output.stdout);
+    let lines: Vec<&str> = said.lines().collect();
+    assert_eq!(lines[0], "S1 · over.csv · line 2");
+    assert_eq!(lines[1], "  lead: over limit");
+    for wanted in [
+        "Judged as metal (stated in the file).",
+        "table of screening limits, Pb, metal (confirmed): Pb is below limit",
+        "The file states \"1360\" for Pb, which is 1360 mg/kg.",
+        "One sigma is 20 mg/kg",
+        "1360 − 3 × 20 = 1300 mg/kg, at or over the high edge 1300 mg/kg.",
+        "Next: ",
+    ] {
+        assert!(said.contains(wanted), "{wanted}\n{said}");
+    }
+    assert!(lines[2..].iter().all(|line| line.starts_with("    ")), "one block: {said}");
+    let by_line = explained(&["--line", "over.csv:2", "--of", "Pb"], &[&over]);
+    assert_eq!(text(&by_line.stdout), said, "the same reading by its line");
+}
+
+#[test]
+fn every_outcome_of_every_reading_that_matches_is_explained() {
+    let folder = folder("explain_all");
+    let table = write(
+        &folder,
+        "two.csv",
+        "Sample,Class,Pb mg/kg,Pb u (1s)\nS1,metal,1360,20\nS2,metal,5,1\nS1,polymer,1000,20\n",
+    );
+    let output = explained(&["--reading", "S1"], &[&table]);
+    assert_eq!(status(&output), 0);
+    let said = text(&output.stdout);
+    assert_eq!(said.split("\n\n").count(), 2, "a block for each reading: {said}");
+    assert!(said.contains("line 2") && said.contains("line 4") && !said.contains("line 3"), "{said}");
+    for name in ["lead", "cadmium", "mercury", "chromium (total)", "bromine (total)", "Cl + Br"] {
+        assert_eq!(said.matches(&format!("\n  {name}: ")).count(), 2, "{name}\n{said}");
+    }
+    assert!(said.contains("The file states nothing for Cd."), "{said}");
+}
+
+#[test]
+fn an_explanation_goes_by_settings_and_rule_books() {
+    let folder = folder("explain_given");
+    let table = write(&folder, "plain.csv", "Sample,Pb mg/kg,Pb u (1s)\nS1,900,20\n");
+    let without = explained(&["--reading", "S1", "--of", "Pb"], &[&table]);
+    assert!(text(&without.stdout).contains("judged under every class"), "{}", text(&without.stdout));
+    let settings = write(&folder, "settings.toml", "schema = \"plumbline.settings/1\"\nclass = \"metal\"\n");
+    let with = explained(
+        &["--settings", settings.to_str().expect("a path"), "--reading", "S1", "--of", "Pb"],
+        &[&table],
+    );
+    assert!(text(&with.stdout).contains("Judged as metal (set by the inspector)."), "{}", text(&with.stdout));
+}
+
+#[test]
+fn nothing_to_explain_is_exit_2_and_a_wrong_question_is_exit_64() {
+    let folder = folder("explain_nothing");
+    let over = write(&folder, "over.csv", OVER);
+    let paths: &[&Path] = &[&over];
+    for arguments in [&["--reading", "S9"][..], &["--line", "over.csv:3"], &["--line", "other.csv:2"]] {
+        let output = explained(arguments, paths);
+        assert_eq!(status(&output), 2, "{arguments:?}");
+        assert!(text(&output.stdout).is_empty() && text(&output.stderr).contains("No reading matches"));
+    }
+    let missing = folder.join("missing.csv");
+    let output = explained(&["--reading", "S1"], &[&over, &missing]);
+    assert_eq!(status(&output), 2, "what could be read is explained, what could not is said");
+    assert!(text(&output.stdout).contains("over limit") && text(&output.stderr).contains("missing.csv"));
+    for arguments in [
+        &[][..],
+        &["--reading", "S1", "--line", "over.csv:2"],
+        &["--line", "over.csv"],
+        &["--line", "over.csv:two"],
+        &["--reading", "S1", "--of", "lead"],
+        &["--reading", "S1", "--out", "x"],
+        &["--reading"],
+    ] {
+        let output = explained(arguments, paths);
+        assert_eq!(status(&output), 64, "{arguments:?}: {}", text(&output.stdout));
+    }
+    assert_eq!(status(&explained(&["--reading", "S1"], &[])), 64, "no file is named");
+    let bad = write(&folder, "bad.toml", "schema = \"plumbline.settings/1\"\nclass = 7\n");
+    let output = explained(&["--settings", bad.to_str().expect("a path"), "--reading", "S1"], paths);
+    assert_eq!(status(&output), 64);
+}

@@ -344,7 +344,14 @@ impl Explainer<'_> {
             words.with(id, &[("percent", &percent)])
         };
         let within = chance(found.within, found.beyond);
-        let full = self.inspection.settings().uncertainty_is_full();
+        let mut counts = Vec::new();
+        if !self.inspection.settings().uncertainty_is_full() {
+            counts.push(words.say("conformity-repeatability_only"));
+        }
+        // A value that is read too low or too high is the wrong one to ask about.
+        if !self.reviewer.assess(row).cautions[substance as usize].is_empty() {
+            counts.push(words.say("explain-not_the_cautions"));
+        }
         let k = conformity::GUARD.to_string();
         let rules = found.said.iter().map(|said| {
             let (right, wrong) = if said.risk == found.beyond {
@@ -361,7 +368,7 @@ impl Explainer<'_> {
         });
         Some(Chances {
             within: with(words, "conformity-within", &[("limit", limit), ("chance", within)]),
-            counts: if full { String::new() } else { words.say("conformity-repeatability_only") },
+            counts: counts.join(" "),
             rules: rules.collect(),
         })
     }
@@ -381,11 +388,12 @@ impl Explainer<'_> {
             CellState::Text | CellState::UnitUnknown => "explain-value_text",
             _ => "explain-value",
         };
-        let arguments = [
-            ("about", about.to_owned()),
-            ("written", written.to_owned()),
-            ("value", phrases::value(self.words, cell, None, written)),
-        ];
+        // The uncertainty has its own sentence.
+        let value = match cell.state {
+            CellState::Number => format!("{} mg/kg", phrases::cell_short(cell, written)),
+            _ => phrases::value(self.words, cell, None, written),
+        };
+        let arguments = [("about", about.to_owned()), ("written", written.to_owned()), ("value", value)];
         with(self.words, id, &arguments)
     }
 

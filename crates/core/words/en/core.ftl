@@ -808,6 +808,8 @@ report-rule_plated = A layer and what lies under it are read together: undecided
 report-other_outcomes = other
 report-halogens = Halogens
 report-validity = Holds for products
+report-in_use = In use
+report-open_day = open
 report-jurisdiction = Where
 report-legend = BL below limit · X undecided · OL over limit · n/a not applicable. Every other word is an outcome that is not a pass.
 

@@ -3,9 +3,10 @@
 use maud::{Markup, html};
 
 use super::Report;
+use crate::day::Day;
 use crate::quantity::MassFraction;
 use crate::report::{books, phrases};
-use crate::rules::LowEdge;
+use crate::rules::{LowEdge, RuleBook};
 use crate::substance::Halogen;
 
 impl Report<'_> {
@@ -20,6 +21,19 @@ impl Report<'_> {
             section {
                 h2 { (self.say("report-not_assessed")) }
                 ul { @for code in phrases::NOT_ASSESSED { li { (self.say(&format!("not-assessed-{code}"))) } } }
+            }
+        }
+    }
+
+    /// The days a book holds for. Laws are asked for the day of placing on the market, standards for their own day.
+    fn validity(&self, book: &RuleBook) -> Markup {
+        let law = !book.limits.is_empty() || !book.exemptions.is_empty();
+        let day = |day: Option<Day>| day.map_or_else(|| self.say("report-open_day"), |day| day.to_string());
+        html! {
+            @if law {
+                dt { (self.say("report-validity")) } dd { (books::days(self.words, book.validity)) }
+            } @else {
+                dt { (self.say("report-in_use")) } dd { (day(book.validity.from)) " – " (day(book.validity.until)) }
             }
         }
     }
@@ -68,7 +82,7 @@ impl Report<'_> {
                     dl class="key" {
                         dt { (self.say("report-book")) } dd { (book.id) }
                         dt { (self.say("report-edition")) } dd { (book.edition) }
-                        dt { (self.say("report-validity")) } dd { (books::days(self.words, book.validity)) }
+                        (self.validity(book))
                         @if !book.jurisdiction.is_empty() { dt { (self.say("report-jurisdiction")) } dd { (book.jurisdiction) } }
                         dt { (self.say("report-confidence")) } dd { (books::confidence(self.words, &book.confidence)) }
                         dt { (self.say("report-digest")) } dd class="mono" { (book.sha256) }
@@ -78,11 +92,11 @@ impl Report<'_> {
                         ul { @for row in &book.limits { li { (books::limit(self.words, row)) } } }
                     }
                     @if let Some(rule) = &book.screening {
-                        table {
+                        table class="tight" {
                             caption { (self.say("report-bands")) }
                             thead { tr {
                                 th { (self.say("report-substance")) } th { (self.say("report-class")) }
-                                th class="n" { (self.say("report-low")) } th class="n" { (self.say("report-high")) }
+                                th { (self.say("report-low")) } th class="n" { (self.say("report-high")) }
                                 th { (self.say("report-clause")) }
                             } }
                             tbody {
@@ -93,7 +107,7 @@ impl Report<'_> {
                                         @match band.edges {
                                             None => { td { (self.say("outcome-not_applicable")) } td {} }
                                             Some(edges) => {
-                                                td class="n" { @match edges.low {
+                                                td { @match edges.low {
                                                     LowEdge::Fixed(low) => (low),
                                                     LowEdge::DetectionLimit { at_most } => (self.words.with(
                                                         "report-detection_edge", &[("limit", &at_most.to_string())])),
