@@ -900,8 +900,8 @@ page-ahead-not-applicable = { $n ->
   }
 page-ahead-count = { $n } { $text }
 page-ahead-candidates = { $n ->
-    [one] An exemption that nobody claimed may cover it:
-   *[other] { $n } exemptions that nobody claimed may cover it:
+    [one] An exemption that nobody claimed may cover it
+   *[other] { $n } exemptions that nobody claimed may cover it
   }
 page-ahead-candidate = Exemption { $entry }, { $substance }:
 page-ahead-candidate-number = Its number: { $number }.
