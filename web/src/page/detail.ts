@@ -56,8 +56,15 @@ function working(of: FindingView, key: string): Child {
     "details",
     { class: "fold fold-inner working", open: opened },
     el("summary", {}, say("page-detail-working"), el("span", { class: "heard" }, ` ${of.name}`)),
-    el("dl", { class: "steps-told" }, ...of.steps.map((step) => [el("dt", {}, say(`page-step-${step.kind.replaceAll("_", "-")}`)), el("dd", {}, step.text)])),
-    of.chances === null ? null : chances(of.chances, of.name),
+    el(
+      "dl",
+      { class: "steps-told" },
+      ...of.steps.map((step) => [el("dt", {}, say(`page-step-${step.kind.replaceAll("_", "-")}`)), el("dd", {}, step.text)]),
+      of.chances === null
+        ? null
+        : [el("dt", {}, say("page-step-probability")), el("dd", {}, of.chances.within, of.chances.counts === "" ? null : [" ", el("span", { class: "quiet" }, of.chances.counts)])],
+    ),
+    of.chances === null ? null : otherRules(of.chances, of.name),
   );
   fold.addEventListener("toggle", () => {
     if (fold.open !== opened || workings.has(key)) workings.set(key, fold.open);
@@ -65,21 +72,16 @@ function working(of: FindingView, key: string): Child {
   return fold;
 }
 
-function chances(of: ChancesView, name: string): HTMLElement {
+function otherRules(of: ChancesView, name: string): HTMLElement {
   return el(
-    "div",
-    { class: "chances" },
-    el("p", {}, of.within, of.counts === "" ? null : [" ", el("span", { class: "quiet" }, of.counts)]),
+    "table",
+    { class: "rules-say" },
+    el("caption", {}, say("page-detail-other-rules"), el("span", { class: "heard" }, ` ${name}`)),
+    el("thead", {}, el("tr", {}, ...["rule", "says", "risk"].map((column) => el("th", { scope: "col" }, say(`page-rules-${column}`))))),
     el(
-      "table",
-      { class: "rules-say" },
-      el("caption", {}, say("page-detail-other-rules"), el("span", { class: "heard" }, ` ${name}`)),
-      el("thead", {}, el("tr", {}, ...["rule", "says", "risk"].map((column) => el("th", { scope: "col" }, say(`page-rules-${column}`))))),
-      el(
-        "tbody",
-        {},
-        ...of.rules.map((one) => el("tr", {}, el("th", { scope: "row" }, one.rule), el("td", {}, el("strong", {}, one.text)), el("td", {}, one.risk))),
-      ),
+      "tbody",
+      {},
+      ...of.rules.map((one) => el("tr", {}, el("th", { scope: "row" }, one.rule), el("td", {}, el("strong", {}, one.text)), el("td", {}, one.risk))),
     ),
   );
 }

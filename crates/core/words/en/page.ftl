@@ -852,6 +852,7 @@ page-step-sigma = Sigma
 page-step-arithmetic = Comparison
 page-step-repeats = Repeats
 page-step-bound = At most
+page-step-probability = Chance
 page-rules-rule = Decision rule
 page-rules-says = Says
 page-rules-risk = Chance it is wrong
