@@ -19,13 +19,6 @@ use serde::Serialize;
 use crate::views::{RowView, row_view};
 
 #[derive(Serialize)]
-pub(crate) struct ByClass {
-    class: String,
-    outcome: &'static str,
-    text: String,
-}
-
-#[derive(Serialize)]
 pub(crate) struct StepView {
     kind: &'static str,
     text: String,
@@ -56,7 +49,6 @@ pub(crate) struct FindingView {
     reason_text: String,
     next_step: String,
     ruler: String,
-    by_class: Vec<ByClass>,
     cautions: Vec<String>,
     steps: Vec<StepView>,
     chances: Option<ChancesView>,
@@ -219,8 +211,6 @@ impl Detail<'_> {
         let name = if words.has(&stands_for) { format!("{name}, {}", words.say(&stands_for)) } else { name };
         let told = self.explainer.substance(substance, row);
         let next = phrases::next_of_substance(inspection, reviewer, substance, &judged, row);
-        let under_every_class =
-            if class == MaterialClass::Unknown { MaterialClass::BANDED.as_slice() } else { &[] };
         FindingView {
             substance: substance.symbol().to_owned(),
             name,
@@ -232,17 +222,6 @@ impl Detail<'_> {
             ruler: rule
                 .map(|rule| phrases::ruler(words, rule, substance, class, &cell, &judged))
                 .unwrap_or_default(),
-            by_class: under_every_class
-                .iter()
-                .map(|class| {
-                    let outcome = reviewer.judge_as(substance, *class, row).outcome;
-                    ByClass {
-                        class: self.class_text(*class),
-                        outcome: outcome.code(),
-                        text: phrases::outcome(words, outcome),
-                    }
-                })
-                .collect(),
             cautions: Detail::cautions(&told, said),
             steps: Detail::steps(&told),
             chances: self.explainer.chances(substance, &judged, row).map(chances),
@@ -268,7 +247,6 @@ impl Detail<'_> {
             reason_text: phrases::reason(words, &judged, &name, None),
             next_step: self.steps_text(&next, &name),
             ruler: String::new(),
-            by_class: Vec::new(),
             cautions: Detail::cautions(&told, said),
             steps: Detail::steps(&told),
             chances: None,
@@ -309,7 +287,6 @@ impl Detail<'_> {
             reason_text: phrases::reason(words, &judged, &limit.row.id, None),
             next_step: limit.row.question.clone(),
             ruler: String::new(),
-            by_class: Vec::new(),
             cautions: Vec::new(),
             steps,
             chances: None,

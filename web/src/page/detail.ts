@@ -37,9 +37,6 @@ function finding(of: FindingView, key: string): HTMLElement {
     of.reason_text === "" ? null : el("p", {}, of.reason_text),
     ...of.cautions.map(caution),
     of.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), " ", of.next_step),
-    of.by_class.length === 0
-      ? null
-      : el("ul", { class: "by-class" }, ...of.by_class.map((one) => el("li", {}, `${one.class}: ${one.text}`))),
     working(of, key),
   );
 }
@@ -48,37 +45,43 @@ function caution(text: string): HTMLElement {
   return el("p", { class: "doubt" }, cautionTag(), " ", text);
 }
 
-/** How the outcome came about, step by step; open where it is not settled, since there it will be asked for. */
+/**
+ * How the outcome came about, step by step; open where a number is not settled, since there it will be asked for. Of what was
+ * not measured there is nothing to work out.
+ */
 function working(of: FindingView, key: string): Child {
   if (of.steps.length === 0 && of.chances === null) return null;
+  const opened = workings.get(key) ?? !(settled(of.outcome) || outcomeTone(of.outcome) === "absent");
   const fold = el(
     "details",
-    { class: "fold fold-inner working", open: workings.get(key) ?? !settled(of.outcome) },
+    { class: "fold fold-inner working", open: opened },
     el("summary", {}, say("page-detail-working"), el("span", { class: "heard" }, ` ${of.name}`)),
-    el("dl", { class: "steps-told" }, ...of.steps.map((step) => [el("dt", {}, say(`page-step-${step.kind.replaceAll("_", "-")}`)), el("dd", {}, step.text)])),
-    of.chances === null ? null : chances(of.chances, of.name),
+    el(
+      "dl",
+      { class: "steps-told" },
+      ...of.steps.map((step) => [el("dt", {}, say(`page-step-${step.kind.replaceAll("_", "-")}`)), el("dd", {}, step.text)]),
+      of.chances === null
+        ? null
+        : [el("dt", {}, say("page-step-probability")), el("dd", {}, of.chances.within, of.chances.counts === "" ? null : [" ", el("span", { class: "quiet" }, of.chances.counts)])],
+    ),
+    of.chances === null ? null : otherRules(of.chances, of.name),
   );
   fold.addEventListener("toggle", () => {
-    if (fold.open !== (workings.get(key) ?? !settled(of.outcome))) workings.set(key, fold.open);
+    if (fold.open !== opened || workings.has(key)) workings.set(key, fold.open);
   });
   return fold;
 }
 
-function chances(of: ChancesView, name: string): HTMLElement {
+function otherRules(of: ChancesView, name: string): HTMLElement {
   return el(
-    "div",
-    { class: "chances" },
-    el("p", {}, of.within, of.counts === "" ? null : [" ", el("span", { class: "quiet" }, of.counts)]),
+    "table",
+    { class: "rules-say" },
+    el("caption", {}, say("page-detail-other-rules"), el("span", { class: "heard" }, ` ${name}`)),
+    el("thead", {}, el("tr", {}, ...["rule", "says", "risk"].map((column) => el("th", { scope: "col" }, say(`page-rules-${column}`))))),
     el(
-      "table",
-      { class: "rules-say" },
-      el("caption", {}, say("page-detail-other-rules"), el("span", { class: "heard" }, ` ${name}`)),
-      el("thead", {}, el("tr", {}, ...["rule", "says", "risk"].map((column) => el("th", { scope: "col" }, say(`page-rules-${column}`))))),
-      el(
-        "tbody",
-        {},
-        ...of.rules.map((one) => el("tr", {}, el("th", { scope: "row" }, one.rule), el("td", {}, el("strong", {}, one.text)), el("td", {}, one.risk))),
-      ),
+      "tbody",
+      {},
+      ...of.rules.map((one) => el("tr", {}, el("th", { scope: "row" }, one.rule), el("td", {}, el("strong", {}, one.text)), el("td", {}, one.risk))),
     ),
   );
 }

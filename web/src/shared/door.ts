@@ -490,7 +490,6 @@ export interface FindingView {
   next_step: string;
   /** The figure as SVG text, drawn by the core. */
   ruler: string;
-  by_class: { class: string; outcome: string; text: string }[];
   /** What physics makes doubtful. */
   cautions: string[];
   steps: StepView[];

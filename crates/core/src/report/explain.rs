@@ -388,9 +388,11 @@ impl Explainer<'_> {
             CellState::Text | CellState::UnitUnknown => "explain-value_text",
             _ => "explain-value",
         };
-        // The uncertainty has its own sentence.
+        // The sigma is a step of its own; the value must not be said to have none.
         let value = match cell.state {
-            CellState::Number => format!("{} mg/kg", phrases::cell_short(cell, written)),
+            CellState::Number => {
+                with(self.words, "explain-value_plain", &[("value", cell.value.to_string())])
+            }
             _ => phrases::value(self.words, cell, None, written),
         };
         let arguments = [("about", about.to_owned()), ("written", written.to_owned()), ("value", value)];

@@ -8,6 +8,7 @@ explain-rule_every_class = { $book }: the class is not known, so the reading is 
 explain-halogen_at_most = { $book }, { $clause } ({ $confidence }): { $about } is within the limit where the value plus { $k } sigma is at most { $limit } mg/kg, over where the value minus { $k } sigma is above it.
 explain-halogen_below = { $book }, { $clause } ({ $confidence }): { $about } is within the limit where the value plus { $k } sigma is below { $limit } mg/kg, over where the value minus { $k } sigma is at or above it.
 explain-value = The file states "{ $written }" for { $about }, which is { $value }.
+explain-value_plain = { $value } mg/kg
 explain-value_none = The file states nothing for { $about }.
 explain-value_text = The file states "{ $written }" for { $about }, which is no usable measurement.
 explain-total = The total of chlorine and bromine: { $value }.

@@ -852,6 +852,7 @@ page-step-sigma = Sigma
 page-step-arithmetic = Comparison
 page-step-repeats = Repeats
 page-step-bound = At most
+page-step-probability = Chance
 page-rules-rule = Decision rule
 page-rules-says = Says
 page-rules-risk = Chance it is wrong
@@ -900,8 +901,8 @@ page-ahead-not-applicable = { $n ->
   }
 page-ahead-count = { $n } { $text }
 page-ahead-candidates = { $n ->
-    [one] An exemption that nobody claimed may cover it:
-   *[other] { $n } exemptions that nobody claimed may cover it:
+    [one] An exemption that nobody claimed may cover it
+   *[other] { $n } exemptions that nobody claimed may cover it
   }
 page-ahead-candidate = Exemption { $entry }, { $substance }:
 page-ahead-candidate-number = Its number: { $number }.

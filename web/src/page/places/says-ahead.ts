@@ -62,7 +62,9 @@ function material(of: MaterialAhead): HTMLElement {
           { class: "facts" },
           ...of.spots.map((one) => [el("dt", {}, one.element), el("dd", {}, one.differ ? [cautionTag(), " "] : null, one.text)]),
         ),
-    of.candidates.length === 0 ? null : [el("p", {}, say("page-ahead-candidates", { n: of.candidates.length })), el("ul", { class: "reasons" }, ...of.candidates.map(candidate))],
+    of.candidates.length === 0
+      ? null
+      : el("details", { class: "fold fold-inner" }, el("summary", {}, say("page-ahead-candidates", { n: of.candidates.length }), el("span", { class: "heard" }, ` ${name}`)), el("ul", { class: "reasons" }, ...of.candidates.map(candidate))),
   );
 }
 
