@@ -688,7 +688,10 @@ page-claim-book = What the rule book says of it
 page-claim-change = Complete or change this claim
 page-claim-change-send = Change the claim
 page-claim-take-back = Take the claim back
-page-claim-new = Claim an exemption for { $substance }
+page-claim-new = { $n ->
+    [0] Claim an exemption for { $substance }
+   *[other] Claim another exemption for { $substance }
+  }
 page-claim-some = { $n ->
     [0] No entry seems to fit.
     [one] { $n } entry may fit.

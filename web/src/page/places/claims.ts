@@ -180,7 +180,7 @@ function claimable(of: MaterialOffer, substance: SubstanceOffer, offers: OffersV
     `${id}-fold`,
     "fold fold-inner",
     false,
-    [el("span", {}, say("page-claim-new", { substance: substance.substance }), " ", el("span", { class: "quiet" }, `${substance.text}. ${say("page-claim-some", { n: some })}`))],
+    [el("span", {}, say("page-claim-new", { substance: substance.substance, n: of.claims.filter((one) => one.substance === substance.substance).length }), " ", el("span", { class: "quiet" }, `${substance.text}. ${say("page-claim-some", { n: some })}`))],
     () => [some === 0 ? el("p", { class: "hint" }, say("page-claim-none-fits")) : null, claimForm(`${id}-form`, of, substance.substance, null, offers)],
   );
 }
