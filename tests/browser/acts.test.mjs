@@ -401,3 +401,130 @@ test("a column whose heading is not known is named beside its file, and a step c
     await visit.close();
   }
 });
+
+const CHECKS = `Sample,Part,Material,Lot,Supplier,Class,Seconds,Instrument,Pb mg/kg,Pb u (1s)
+${[1016, 1002, 1040, 991, 1012].map((lead) => `CHK-1,,,,,polymer,60,XRF-A,${lead},11`).join("\n")}
+${[20011, 20230].map((lead) => `CHK-2,,,,,metal,60,XRF-A,${lead},90`).join("\n")}
+S-1,P-1,housing,A-1,Alder Works,polymer,60,XRF-A,990,20
+`;
+
+test("a row of the site's table is worked out from check readings, said honestly, taken over and taken back", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": CHECKS }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    assert.equal(await visit.count(".site-offer"), 0, "nobody said which samples are checks");
+    await visit.type("#act-check_samples--", "CHK-1|CHK-2");
+    await visit.press("Enter");
+    await visit.until("the rows", () => document.querySelectorAll(".site-offer").length === 2);
+    await visit.evaluate(() => (document.getElementById("site-table").open = true));
+    const rows = await visit.evaluate(() => [...document.querySelectorAll(".site-offer")].map((row) => row.innerText));
+    assert.match(rows[0], /Pb, polymer: 1 sigma [\d.]+ mg\/kg[\s\S]*from 5 readings of CHK-1, mean 1012[\s\S]*5 readings are few/);
+    assert.doesNotMatch(rows[0], /far from the limit/);
+    assert.match(rows[1], /Pb, metal[\s\S]*far from the limit/);
+    await visit.click(".site-offer button");
+    await visit.event(/^Taken: .*element=Pb;class=polymer;s=/);
+    assert.match(await visit.text(".site-offer"), /taken over/);
+    assert.match(await visit.text("#site-table"), /1 row/);
+    await visit.click("#undo");
+    await visit.event(/^Undone/);
+    assert.equal(await visit.count(".site-offer button"), 2);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("rule books are named with what is known of them, and named no more", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    await visit.evaluate(() => (document.getElementById("books-to-name").open = true));
+    assert.match(await visit.text("#evidence-books"), /0 of \d+ rule books count here/);
+    const elv = await visit.evaluate(() => document.getElementById("act-book-named-eu-elv-2000-53--about").innerText);
+    assert.match(elv, /European Union[\s\S]*from memory/i);
+    await visit.click("#act-book-named-eu-rohs-annex-ii-");
+    await visit.click("#act-book-named-eu-elv-2000-53-");
+    await visit.click("#books-send");
+    await visit.event(/^Taken: rule books: eu-rohs-annex-ii\|eu-elv-2000-53/);
+    assert.match(await visit.text("#evidence-books"), /2 of \d+ rule books count here/);
+    await visit.click("#act-book-named-eu-rohs-annex-ii-");
+    await visit.click("#books-send");
+    await visit.event(/^Taken: rule books: eu-elv-2000-53/);
+    await visit.click("#act-book-named-eu-elv-2000-53-");
+    await visit.click("#books-send");
+    await visit.event(/No rule book is named/);
+    assert.match(await visit.text("#evidence-books"), /0 of \d+ rule books count here/);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a book that is named and not here, or another file than the one named, is settled with one press each", async () => {
+  const visit = await visitChromium();
+  try {
+    const settings = 'schema = "plumbline.settings/1"\nbooks = ["gone", "eu-elv-2000-53@0123456789ab"]\n';
+    await visit.choose("Settings file", writtenFiles({ "settings.toml": settings }));
+    await visit.event(/settings/i);
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    assert.match(await visit.text("#evidence-books"), /missing[\s\S]*named by its digest, and the book here is another file[\s\S]*gone is named and not here/);
+    await visit.click("#act-book-take-eu-elv-2000-53-");
+    await visit.event(/^Taken: rule books: gone\|eu-elv-2000-53$/);
+    await visit.click("#act-book-strike-gone-");
+    await visit.event(/^Taken: rule books: eu-elv-2000-53$/);
+    assert.match(await visit.text("#evidence-books"), /nothing missing/);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("more uncertainty, what is a repeat and what the uncertainties hold are set where the uncertainties are", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": THIN }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    await visit.type("#act-relative_sigma--", "5 %");
+    await visit.press("Enter");
+    await visit.event(/^Taken: .*5/);
+    assert.match(await visit.text("#act-relative_sigma---control"), /Counts now: 5 %/);
+    await visit.type("#act-relative_sigma--", "80");
+    await visit.press("Enter");
+    await visit.until("the refusal", () => document.getElementById("act-relative_sigma---refusal").checkVisibility());
+    await visit.click("#act-repeats--never");
+    assert.doesNotMatch(await visit.text("#act-repeats---control"), /Counts now/, "picking alone records nothing");
+    await visit.click("#act-repeats---set");
+    await visit.until("the act", () => document.getElementById("act-repeats---back") !== null);
+    await visit.click("#act-uncertainty_holds--everything");
+    await visit.click("#act-uncertainty_holds---set");
+    await visit.until("the act", () => document.getElementById("act-uncertainty_holds---back") !== null);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+// A plastic measured in a mode for metals: nothing but other readings settles that.
+const WRONG_MODE = "Sample,Part,Material,Lot,Supplier,Class,Mode,Pb mg/kg,Pb u (1s),Cl %,Cl u (1s)\nS-1,P-1,hose,A-1,Alder Works,polymer,Alloy,20,2,1,0.1\n";
+
+test("doubtful readings are answered with other readings, one press away", async () => {
+  const visit = await visitChromium();
+  try {
+    await visit.choose("Result files", writtenFiles({ "r.csv": WRONG_MODE }));
+    await visit.reviewed();
+    await visit.goTo("trust");
+    assert.match(await visit.text("#evidence-doubtful"), /missing[\s\S]*mode that does not fit/);
+    await visit.click("#doubtful-bring");
+    await visit.until("the files", () => location.hash === "#came-in" && document.activeElement?.id === "result-files");
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});

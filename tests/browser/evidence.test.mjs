@@ -1,7 +1,7 @@
 // Every reason that speaks of missing evidence has a place where it can be given.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
 import { top } from "./drive.mjs";
@@ -23,4 +23,25 @@ test("every evidence reason of the core belongs to one card", () => {
 
 test("no card waits for a reason that the core doesn't give", () => {
   assert.deepEqual(placed.filter((code) => !evidence.includes(code)), []);
+});
+
+const cards = [...kinds.slice(kinds.indexOf("export const EVIDENCE")).split("\n];")[0].matchAll(/id: "([a-z0-9]+)",([^]*?)(?=id: "|$)/g)].map((match) => ({ id: match[1], gives: /acts: \[\{|acts: \[[A-Z]|per(?:Lot|Material|File): [[{A-Z]/.test(match[2]) }));
+const page = readFileSync(join(top, "web/src/page/places/trust.ts"), "utf8");
+const words = readFileSync(join(top, "crates/core/words/en/page.ftl"), "utf8");
+
+test("every card says what it is about and has a control of its own", () => {
+  assert.ok(cards.length >= 10, cards.map((card) => card.id).join(" "));
+  assert.deepEqual(cards.filter(({ id }) => !words.includes(`\npage-evidence-${id} = `) || !words.includes(`\npage-evidence-${id}-why = `)), []);
+  assert.deepEqual(cards.filter(({ id, gives }) => !gives && !page.includes(`evidence.id === "${id}"`)), []);
+});
+
+test("every act that a person can do has its control on the page", () => {
+  const acts = readFileSync(join(top, "crates/core/src/acts.rs"), "utf8");
+  const all = [...acts.slice(acts.indexOf("ActKind {")).split("\n    }\n")[0].matchAll(/^\s+\w+ => "([a-z0-9_]+)",/gm)].map((match) => match[1]);
+  const code = readdirSync(join(top, "web/src/page"), { recursive: true })
+    .filter((name) => name.endsWith(".ts"))
+    .map((name) => readFileSync(join(top, "web/src/page", name), "utf8"))
+    .join("\n");
+  assert.ok(all.length >= 30);
+  assert.deepEqual(all.filter((one) => !code.includes(`kind: "${one}"`)), []);
 });

@@ -80,6 +80,7 @@ pub(crate) struct MaterialOffer {
 #[derive(Serialize)]
 pub(crate) struct SubstanceOffer {
     substance: &'static str,
+    over: bool,
     text: String,
     entries: Vec<EntryOffer>,
 }
@@ -139,6 +140,8 @@ pub(crate) fn offers(inspection: &Inspection, findings: &Findings, words: &Words
     let factor = inspection.books.screening().map_or(3.0, |(_, rule)| rule.sigma_factor.to_f64());
     let mut materials = materials(rows, findings, words);
     let left_out = materials.len().saturating_sub(LISTED);
+    // Claimed first, then what is over limit: what is left out is what matters least.
+    materials.sort_by_key(|one| (one.claims.is_empty(), one.substances.iter().all(|of| !of.over)));
     materials.truncate(LISTED);
     OffersView {
         books: book_offers(inspection, words),
@@ -297,9 +300,15 @@ fn add_substance(
     of: Substance,
 ) {
     let symbol = of.symbol();
-    if offer.substances.iter().all(|one| one.substance != symbol) {
-        let text = phrases::outcome(words, material.tally.worst(of));
-        offer.substances.push(SubstanceOffer { substance: symbol, text, entries: Vec::new() });
+    let over = count_of(material, of, Outcome::Over) > 0;
+    // What an exemption would have to cover, not the worst that stands beside it.
+    let text = phrases::outcome(words, if over { Outcome::Over } else { Outcome::Undecided });
+    match offer.substances.iter_mut().find(|one| one.substance == symbol) {
+        None => {
+            offer.substances.push(SubstanceOffer { substance: symbol, over, text, entries: Vec::new() });
+        }
+        Some(known) if over && !known.over => (known.over, known.text) = (over, text),
+        Some(_) => {}
     }
     let Some(into) = offer.substances.iter_mut().find(|one| one.substance == symbol) else { return };
     for candidate in &material.claims.candidates {
@@ -382,5 +391,101 @@ fn site_row(words: &Words, row: &site_table::Offer) -> SiteOffer {
         sigma: phrases::rounded(row.sigma),
         seconds: row.deciseconds.map(|tenths| (f64::from(tenths) / 10.0).to_string()),
         near: row.near_the_limit,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use plumbline_core::inspection;
+    use plumbline_core::settings_file::parse_settings;
+    use plumbline_intake::SourceReader;
+    use serde_json::Value;
+
+    const DOOR: &str = include_str!("../../../web/src/shared/door.ts");
+
+    /// The page's interface names exactly the keys that cross.
+    fn same_keys(interface: &str, value: &Value) {
+        let body = DOOR.split_once(&format!("export interface {interface} {{\n")).expect(interface).1;
+        let fields = body.split("\n}").next().unwrap_or_default().lines().map(str::trim);
+        let mut named: Vec<&str> = fields
+            .filter(|line| !line.starts_with("/**"))
+            .filter_map(|line| line.split_once(": "))
+            .map(|(key, _)| key)
+            .collect();
+        let mut keys: Vec<&String> = value.as_object().expect(interface).keys().collect();
+        named.sort_unstable();
+        keys.sort_unstable();
+        assert_eq!(keys, named, "{interface}");
+    }
+
+    fn offered(settings: &str, table: &[u8]) -> Value {
+        let mut inspection = Inspection::new().unwrap();
+        let settings = format!("schema = \"plumbline.settings/1\"\n{settings}");
+        inspection.acts = parse_settings(&settings, "s").unwrap();
+        let mut reader = SourceReader::new("one.csv", &inspection.settings());
+        reader.push(table);
+        inspection.add_sources(reader.finish());
+        let findings = inspection::review(&inspection);
+        serde_json::to_value(offers(&inspection, &findings, &Words::english())).unwrap()
+    }
+
+    const TABLE: &[u8] =
+        b"Sample,Part,Material,Lot,Class,Pb mg/kg,Pb u (1s),Cr mg/kg,Cr u (1s),Cu %,Cu u (1s)\n\
+        S1,P1,brass,A,metal,28000,200,2000,20,58,0.1\n\
+        S2,P1,brass,B,metal,50000,200,2000,20,58,0.1\n\
+        CHK,,,,metal,28000,200,,,,\nCHK,,,,metal,28100,200,,,,\n";
+
+    const SETTINGS: &str = "books = [\"eu-rohs-annex-ii\", \"eu-elv-2000-53@00000000\", \"gone\"]\n\
+        check_samples = [\"CHK\"]\n\
+        [[claim]]\npart = \"P1\"\nmaterial = \"brass\"\nentry = \"6(c)\"\nsubstance = \"Pb\"\n\
+        [[cr6_area]]\npart = \"P1\"\nmaterial = \"brass\"\narea = \"0.2 ug/cm2\"\n";
+
+    #[test]
+    fn every_view_has_the_keys_that_the_page_reads() {
+        let offers = offered(SETTINGS, TABLE);
+        same_keys("OffersView", &offers);
+        same_keys("BookOffer", &offers["books"][0]);
+        same_keys("ExemptionView", &offers["exemptions"][0]);
+        same_keys("CodeText", &offers["exemptions"][0]["groups"][0]);
+        same_keys("MaterialOffer", &offers["materials"][0]);
+        same_keys("SubstanceOffer", &offers["materials"][0]["substances"][0]);
+        same_keys("EntryOffer", &offers["materials"][0]["substances"][0]["entries"][0]);
+        same_keys("ClaimView", &offers["materials"][0]["claims"][0]);
+        same_keys("Cr6View", &offers["materials"][0]["cr6"][0]);
+        same_keys("SiteOffer", &offers["site_rows"][0]);
+    }
+
+    #[test]
+    fn a_claim_that_is_exceeded_in_one_lot_and_open_in_another_is_shown_as_exceeded() {
+        let offers = offered(SETTINGS, TABLE);
+        let materials = offers["materials"].as_array().unwrap();
+        assert_eq!(materials.len(), 1, "one part and name is one target");
+        let claims = materials[0]["claims"].as_array().unwrap();
+        assert_eq!(claims.len(), 1);
+        assert_eq!(claims[0]["state"], "exceeded");
+        assert!(claims[0]["why"].as_array().unwrap().iter().any(|one| one["code"] == "evidence_missing"));
+        assert_eq!(materials[0]["substances"][0]["text"], "over limit");
+    }
+
+    #[test]
+    fn books_say_whether_they_are_named_and_what_is_wrong_with_that() {
+        let offers = offered(SETTINGS, TABLE);
+        let books = offers["books"].as_array().unwrap();
+        let of = |id: &str| books.iter().find(|book| book["id"] == id).unwrap();
+        let told = |id: &str| (of(id)["named"].as_bool().unwrap(), of(id)["problem"].as_str().unwrap());
+        assert_eq!(told("eu-rohs-annex-ii"), (true, ""));
+        assert_eq!(told("eu-elv-2000-53"), (true, "differs"));
+        assert_eq!(told("gone"), (true, "not_loaded"));
+        assert_eq!(told("js709b-2015"), (false, ""));
+        assert!(of("eu-elv-2000-53")["from_memory"].as_bool().unwrap());
+    }
+
+    #[test]
+    fn rows_for_the_sites_table_come_with_the_act_that_takes_them_over() {
+        let offers = offered(SETTINGS, TABLE);
+        let row = &offers["site_rows"][0];
+        assert!(row["value"].as_str().unwrap().starts_with("element=Pb;class=metal;s="));
+        assert_eq!((row["readings"].as_u64(), row["near"].as_bool()), (Some(2), Some(false)));
     }
 }

@@ -71,7 +71,7 @@ function firstField(root: ParentNode): HTMLElement | null {
 export function focusIn(id: string): boolean {
   const root = document.getElementById(id);
   if (root === null) return false;
-  const field = root.matches(`${FIELDS}, [tabindex]`) ? root : firstField(root);
+  const field = root.matches(`${FIELDS}, input, [tabindex]`) ? root : firstField(root);
   if (field === null) return false;
   for (let fold = field.parentElement?.closest("details"); fold != null; fold = fold.parentElement?.closest("details")) fold.open = true;
   field.focus({ preventScroll: true });

@@ -347,6 +347,8 @@ export interface EntryOffer {
 /** A substance that is over limit or undecided, with the entries that may cover it. */
 export interface SubstanceOffer {
   substance: string;
+  /** A reading is over limit; else one is undecided. */
+  over: boolean;
   text: string;
   entries: EntryOffer[];
 }

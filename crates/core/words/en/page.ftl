@@ -664,6 +664,7 @@ page-books-named = { $n } of { $of } rule books count here
 page-books-send = Set the books
 page-event-books-none = No rule book is named any more.
 page-book-not-here = This copy of the page does not have it.
+page-book-note = What to know of it
 page-book-loaded = Counts, since its file was loaded.
 page-book-differs = was named by its digest, and the book here is another file.
 page-book-missing = is named and not here, or another book stands in its place. Load its file under “Rule book file”, or strike it.
@@ -683,10 +684,14 @@ page-claim-nothing = not named
 page-claim-nobody = nobody
 page-claim-missing = Still missing
 page-claim-refused = Why not
+page-claim-book = What the rule book says of it
 page-claim-change = Complete or change this claim
 page-claim-change-send = Change the claim
 page-claim-take-back = Take the claim back
-page-claim-new = Claim an exemption for { $substance }
+page-claim-new = { $n ->
+    [0] Claim an exemption for { $substance }
+   *[other] Claim another exemption for { $substance }
+  }
 page-claim-some = { $n ->
     [0] No entry seems to fit.
     [one] { $n } entry may fit.

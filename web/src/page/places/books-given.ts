@@ -8,6 +8,7 @@ import { el, focusIn, type Child } from "../elements";
 import { undoAll } from "../inspection";
 import { change, state } from "../state";
 import { say } from "../words";
+import { lazyFold } from "./lazy-fold";
 
 const REFUSAL = "books-given";
 
@@ -90,8 +91,8 @@ function row(book: BookOffer, box: HTMLInputElement): HTMLElement {
       book.about.length === 0 ? el("p", { class: "quiet" }, say("page-book-not-here")) : el("p", { class: "quiet" }, book.about[0] ?? ""),
       rest.length === 0 ? null : el("p", { class: "quiet" }, rest[0] ?? "", " ", book.from_memory ? el("span", { class: "flag" }, say("page-exemption-from-memory")) : null),
       book.loaded ? el("p", { class: "quiet" }, say("page-book-loaded")) : null,
-      book.note === "" ? null : el("p", { class: "hint" }, book.note),
     ),
+    book.note === "" ? null : lazyFold(`${box.id}-note`, "fold fold-inner", false, [el("span", { class: "quiet" }, say("page-book-note"), el("span", { class: "heard" }, ` ${book.title}`))], () => [el("p", { class: "hint" }, book.note)]),
   );
 }
 

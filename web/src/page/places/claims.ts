@@ -9,7 +9,7 @@ import { actForm, field, initialsInput, noInitials, textInput } from "../forms";
 import { undoAll } from "../inspection";
 import { change, state } from "../state";
 import { say } from "../words";
-import { lazyFold, openFold } from "./lazy-fold";
+import { closeFold, lazyFold, openFold } from "./lazy-fold";
 
 const FEW = 4;
 
@@ -91,7 +91,7 @@ function claimed(of: MaterialOffer, claim: ClaimView, offers: OffersView): HTMLE
     "div",
     { id, class: `claimed claimed-${claim.state}`, tabindex: "-1" },
     el("h4", {}, el("span", {}, say("page-claim-of", { entry: claim.entry, substance: claim.substance })), el("span", { class: LOOKS[claim.state] }, claim.state_text)),
-    row === null ? null : el("p", {}, `${row.scope}: ${row.limit}. `, el("span", { class: "quiet" }, lastDay(row))),
+    row === null ? null : el("p", {}, `${row.scope}: ${row.limit}. ${lastDay(row)}`),
     claim.number === "" ? null : el("p", { class: "quiet" }, say("page-claim-number", { number: claim.number })),
     el(
       "p",
@@ -105,6 +105,7 @@ function claimed(of: MaterialOffer, claim: ClaimView, offers: OffersView): HTMLE
       ? choice({ kind: "mouthing", target: of.part === null ? "" : partTarget(of.part), wider: of.part === null ? [] : [""], about: of.part ?? "", where: id }, MOUTHING.values)
       : null,
     renewalSaid.length > 0 || asks("renewal_unknown", "renewal_not_sourced", "day_of_expiry") || claim.state === "expired" ? renewalForm(id, claim.entry, renewalSaid) : null,
+    row === null ? null : lazyFold(`${id}-book`, "fold fold-inner", false, [say("page-claim-book")], () => rowsOf(claim.entry, claim.substance, offers).map((one) => exemptionFacts(one, of, offers))),
     lazyFold(`${id}-change`, "fold fold-inner", incomplete, [say("page-claim-change")], () => [claimForm(`${id}-form`, of, claim.substance, claim, offers, act?.target)]),
     act === null
       ? null
@@ -174,12 +175,12 @@ function renewalForm(within: string, of: string, said: ActView[]): HTMLElement {
 
 function claimable(of: MaterialOffer, substance: SubstanceOffer, offers: OffersView): HTMLElement {
   const id = controlId("claim", materialTarget(of), substance.substance);
-  const some = substance.entries.filter((one) => !one.exceeded).length;
+  const some = new Set(substance.entries.filter((one) => !one.exceeded).map((one) => offers.exemptions[one.row]?.entry)).size;
   return lazyFold(
     `${id}-fold`,
     "fold fold-inner",
     false,
-    [el("span", {}, say("page-claim-new", { substance: substance.substance })), el("span", { class: "quiet" }, `${substance.text}. ${say("page-claim-some", { n: new Set(substance.entries.filter((one) => !one.exceeded).map((one) => offers.exemptions[one.row]?.entry)).size })}`)],
+    [el("span", {}, say("page-claim-new", { substance: substance.substance, n: of.claims.filter((one) => one.substance === substance.substance).length }), " ", el("span", { class: "quiet" }, `${substance.text}. ${say("page-claim-some", { n: some })}`))],
     () => [some === 0 ? el("p", { class: "hint" }, say("page-claim-none-fits")) : null, claimForm(`${id}-form`, of, substance.substance, null, offers)],
   );
 }
@@ -255,13 +256,13 @@ function claimForm(id: string, of: MaterialOffer, substance: string, claim: Clai
       after: () => {
         const name = claim?.entry ?? picked.get(id) ?? "";
         picked.delete(id);
+        closeFold(id.replace(/-form$/, claim === null ? "-fold" : "-change"));
         const box = controlId("claimed", materialTarget(of), `${substance} ${name}`);
         openFold("claims-materials");
         focusIn(box);
       },
     },
-    claim === null ? field(say("page-claim-entry"), list) : null,
-    about,
+    claim === null ? [field(say("page-claim-entry"), list), about] : null,
     el(
       "div",
       { class: "form-fields" },

@@ -3,7 +3,7 @@
 import type { MaterialOffer, OffersView } from "../../shared/door";
 import { controlId, takeBackButton } from "../acts-given";
 import { fieldsIn, joinedFields, materialTarget, partTarget } from "../act-kinds";
-import { givenBy, inForce } from "../acts-in-force";
+import { actText, givenBy, inForce } from "../acts-in-force";
 import { el, type Child } from "../elements";
 import { actForm, field, textInput } from "../forms";
 import { typedNumber } from "../numbers";
@@ -60,6 +60,6 @@ function block(of: MaterialOffer): HTMLElement {
       },
       el("div", { class: "form-fields" }, field(say("page-cr6-area"), area, say("page-cr6-area-hint")), field(say("page-cr6-laboratory"), laboratory), field(say("page-cr6-report"), report)),
     ),
-    act === null ? null : el("p", { class: "given" }, el("span", {}, act.text, " ", givenBy(act)), act.target === target ? takeBackButton(act, `${id}-back`, `${id}-area`) : null),
+    act === null ? null : el("p", { class: "given" }, el("span", {}, actText(act), " ", givenBy(act)), takeBackButton(act, `${id}-back`, `${id}-area`)),
   );
 }

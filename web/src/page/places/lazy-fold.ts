@@ -21,11 +21,20 @@ export function lazyFold(id: string, look: string, open: boolean, summary: Child
   return fold;
 }
 
+function turnFold(id: string, open: boolean): void {
+  chosen.set(id, open);
+  const fold = document.getElementById(id);
+  if (fold instanceof HTMLDetailsElement) fold.open = open;
+}
+
 /** Opens a fold for whoever is led into it. */
 export function openFold(id: string): void {
-  chosen.set(id, true);
-  const fold = document.getElementById(id);
-  if (fold instanceof HTMLDetailsElement) fold.open = true;
+  turnFold(id, true);
+}
+
+/** Closes a fold whose form has done its work. */
+export function closeFold(id: string): void {
+  turnFold(id, false);
 }
 
 /** What has to be asked for: a word of waiting stands there until the answer comes. */
