@@ -320,15 +320,26 @@ impl Explainer<'_> {
     /// The probability and what other decision rules say, in words; empty where none applies.
     fn probability(&self, substance: Substance, judged: &Judgement, row: usize) -> String {
         let Some(chances) = self.chances(substance, judged, row) else { return String::new() };
-        let said: Vec<String> = chances
-            .rules
-            .into_iter()
-            .map(|said| {
-                let arguments = [("rule", said.rule), ("statement", said.statement), ("risk", said.risk)];
-                with(self.words, "explain-rule_says", &arguments)
-            })
-            .collect();
-        let rules = with(self.words, "explain-other_rules", &[("list", said.join("; "))]);
+        let same = chances.rules.first().filter(|first| {
+            chances.rules.iter().all(|one| one.statement == first.statement && one.risk == first.risk)
+        });
+        let rules = match same {
+            Some(RuleSays { statement, risk, .. }) => {
+                self.words.with("explain-other_rules_agree", &[("statement", statement), ("risk", risk)])
+            }
+            None => {
+                let said = chances.rules.iter().map(|said| {
+                    let arguments = [
+                        ("rule", said.rule.clone()),
+                        ("statement", said.statement.clone()),
+                        ("risk", said.risk.clone()),
+                    ];
+                    with(self.words, "explain-rule_says", &arguments)
+                });
+                let list = said.collect::<Vec<_>>().join("; ");
+                with(self.words, "explain-other_rules", &[("list", list)])
+            }
+        };
         let texts = [chances.within, chances.counts, rules];
         texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" ")
     }

@@ -21,6 +21,7 @@ explain-outcome_because = { $about }: { $outcome }. { $reason }
 explain-next = Next: { $list }
 explain-not_the_cautions = Nor does it count what the cautions say: a value that is read too low or too high makes it wrong.
 explain-rule_says = { $rule }: { $statement } (chance of being wrong { $risk })
+explain-other_rules_agree = Other decision rules (simple, guarded, with conditional statements), for comparison, would all say: { $statement } (chance of being wrong { $risk }).
 explain-other_rules = Other decision rules, for comparison, would say: { $list }.
 explain-repeats = One of { $n } readings of this spot. { $said } { $counts }
 

@@ -193,10 +193,8 @@ impl Report<'_> {
             @if !ruler.is_empty() { figure { (PreEscaped(ruler)) } }
             p class="why" { (paragraph.join(" ")) }
             @for step in told.steps.iter().filter(|step| step.kind == StepKind::Caution) {
-                p class="doubt" {
-                    b { (self.say(if step.text == composition { "report-composition" } else { "report-caution" })) ": " }
-                    (step.text)
-                }
+                @if step.text == composition { p { b { (self.say("report-composition")) ": " } (step.text) } }
+                @else { p class="doubt" { b { (self.say("report-caution")) ": " } (step.text) } }
             }
         }
     }
