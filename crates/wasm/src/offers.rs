@@ -48,6 +48,7 @@ pub(crate) struct BookOffer {
 }
 
 #[derive(Serialize)]
+#[allow(clippy::struct_excessive_bools, reason = "each is a mark of its own beside the entry")]
 pub(crate) struct ExemptionView {
     entry: String,
     substance: &'static str,
