@@ -530,6 +530,9 @@ mod tests {
         let fewer = found.without(alone);
         assert_eq!((fewer.together, fewer.rows.count_ones()), (found.together, 2));
         assert!(!fewer.has(at) && !fewer.without(found).has(at));
+        let either = found.or(Shown { rows: 1, together: mg(10) });
+        assert_eq!((either.together, either.rows), (found.together, with.rows), "the larger, not the sum");
+        assert_eq!(found.or(found), found);
         // The same row twice stays one row.
         assert_eq!(found.and(found).rows, found.rows);
     }
