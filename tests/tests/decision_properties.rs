@@ -1,6 +1,9 @@
 //! What must hold of decisions whatever was measured, with repeats of a spot, thicknesses, an extra relative term and rule
 //! books in play: worse evidence never makes anything better.
 
+// Tables are written out here for people to read, and elements are places in several lists at once.
+#![allow(clippy::format_push_string, clippy::needless_range_loop)]
+
 use std::collections::BTreeMap;
 
 use plumbline_core::inspection::{Findings, Inspection, review};
@@ -203,7 +206,7 @@ fn readings(seed: u64, tame: bool) -> Readings {
     let mut chance = Chance::new(seed);
     let mut rows: Vec<Row> = Vec::new();
     let thick = ["9", "1", "0.2", ""];
-    for id in 0..1 + chance.below(3) {
+    for id in 0..=chance.below(3) {
         let class = *chance.pick(&CLASSES);
         let thickness = if tame { "9" } else { *chance.pick(&thick) };
         let tight = chance.once_in(2);
@@ -215,7 +218,7 @@ fn readings(seed: u64, tame: bool) -> Readings {
                 Cell::Number(x, Some(*chance.pick(&[MG, MG, 3 * MG, 8 * MG])))
             });
         }
-        for _ in 0..1 + chance.below(4) {
+        for _ in 0..=chance.below(4) {
             let cells = std::array::from_fn(|at| match first[at] {
                 Cell::Number(x, sigma) if tight || tame => {
                     let off = sigma.unwrap_or(2 * MG) / 2 * (chance.below(3) as i64 - 1);
@@ -298,8 +301,7 @@ fn a_higher_value_never_improves_an_outcome_of_its_element() {
         let after = before.with(|after| {
             for row in &mut after.rows {
                 match &mut row.cells[element] {
-                    Cell::Number(x, _) => *x += more,
-                    Cell::Below(x) | Cell::Above(x) => *x += more,
+                    Cell::Number(x, _) | Cell::Below(x) | Cell::Above(x) => *x += more,
                     Cell::Blank => {}
                 }
             }
@@ -393,7 +395,7 @@ fn more_repeats_of_a_spot_leave_over_what_was_over() {
         let after = before.with(|after| {
             let mut chance = Chance::new(seed);
             let of = chance.below(before.rows.len());
-            for _ in 0..1 + chance.below(5) {
+            for _ in 0..=chance.below(5) {
                 let mut more = before.rows[of].clone();
                 more.mark = after.rows.len();
                 more.cells = std::array::from_fn(|at| cell(&mut chance, at));
@@ -423,9 +425,7 @@ fn without_places(reviewed: &Reviewed) -> Vec<String> {
     fn clean(value: &mut Json) {
         match value {
             Json::Object(map) => {
-                for key in ["outlier"] {
-                    map.remove(key);
-                }
+                map.remove("outlier");
                 if map.get("readings").is_some_and(Json::is_array) {
                     map.remove("readings");
                 }
@@ -480,7 +480,8 @@ fn the_order_of_rows_changes_nothing_that_is_found() {
         let (first, second) = (before.reviewed(), after.reviewed());
         let said = |looked: &Looked| -> Vec<_> {
             let both = looked.own.iter().chain(&looked.counted);
-            both.map(|judged| (judged.outcome, judged.reason.map(|reason| reason.code()))).collect()
+            both.map(|judged| (judged.outcome, judged.reason.map(plumbline_core::outcome::Reason::code)))
+                .collect()
         };
         let (old, new) = (first.look(), second.look());
         for (at, from) in order.iter().enumerate() {
