@@ -136,6 +136,9 @@ impl Pooled {
 /// they state and the scatter is the larger by chance, it counts with k itself, since the stated errors bring their own
 /// degrees of freedom; otherwise two agreeing readings would be worth less than one. Our reading of the rule.
 ///
+/// # Readings without uncertainty
+/// Where only some state one, the largest of those counts undivided beside the scatter; without scatter there is none.
+///
 /// # Errors
 /// `None` without readings, with more than [`MOST_REPEATS`], or with a value that no reading can have.
 pub fn pool(repeats: &[Repeat], constant: MassFraction, k: Coverage) -> Option<Pooled> {
@@ -144,10 +147,16 @@ pub fn pool(repeats: &[Repeat], constant: MassFraction, k: Coverage) -> Option<P
     let agreement = agreement(repeats);
     let (stated, complete) = sum_of_squares(repeats);
     let count = n as u128;
-    let internal = root_rounded_up(stated, count * count);
     let external = spread.root_over(count * count);
     let few = few(k, n, agreement);
     let shown = few.map_or(external, |few| few.enlarge(external));
+    // A reading that states nothing is not one without error: it makes no mean of the others surer, and where no scatter
+    // speaks for it nothing does.
+    let internal = match (complete, shown) {
+        (true, _) => root_rounded_up(stated, count * count),
+        (false, 0) => 0,
+        (false, _) => largest_stated(repeats),
+    };
     let from = match few {
         _ if shown <= internal => PooledFrom::Stated,
         Some(_) => PooledFrom::ScatterOfFew,
@@ -360,6 +369,11 @@ fn sum_of_squares(repeats: &[Repeat]) -> (u128, bool) {
     (sum, complete)
 }
 
+/// The largest stated sigma, rounded up.
+fn largest_stated(repeats: &[Repeat]) -> u128 {
+    repeats.iter().filter_map(|repeat| stated(repeat.sigma)).max().unwrap_or(0)
+}
+
 /// A stated sigma in units, rounded up; a zero is none.
 fn stated(sigma: Option<Sigma>) -> Option<u128> {
     let sigma = sigma.filter(|sigma| !sigma.is_zero())?;
@@ -551,14 +565,16 @@ mod tests {
         assert!(pool(&[], MassFraction::ZERO, Coverage::THREE).is_none());
     }
 
-    /// 40 / 2 = 20 is more than 0.25 x 78.6005.
+    /// 40 is more than 0.25 x 78.6005 and less than 1 x 78.6005.
     #[test]
-    fn a_reading_without_uncertainty_does_not_take_the_others_away() {
+    fn a_reading_without_uncertainty_leaves_the_largest_stated_one_whole() {
         let found = pooled(&repeats(&[("100", "40"), ("100.5", "")]));
         assert_eq!((found.internal, found.agree()), (None, None));
-        assert_eq!((found.from, sigma_of(&found)), (PooledFrom::Stated, mg("20")));
-        let scattered = pooled(&repeats(&[("100", "40"), ("101", "")]));
-        assert_eq!((scattered.from, sigma_of(&scattered)), (PooledFrom::ScatterOfFew, mg("39.30025")));
+        assert_eq!((found.from, sigma_of(&found)), (PooledFrom::Stated, mg("40")));
+        let scattered = pooled(&repeats(&[("100", "40"), ("102", "")]));
+        assert_eq!((scattered.from, sigma_of(&scattered)), (PooledFrom::ScatterOfFew, mg("78.6005")));
+        // Equal readings show no scatter: nothing stands for the one that states none.
+        assert!(pooled(&repeats(&[("54", "8"), ("54", "")])).sigma.is_none());
     }
 
     /// 106 - 100 with sigma 3 each: chi-square 2; with sigma 1 each: 18.
