@@ -365,11 +365,9 @@ impl Explainer<'_> {
         }
         let k = conformity::GUARD.to_string();
         let rules = found.said.iter().map(|said| {
-            let (right, wrong) = if said.risk == found.beyond {
-                (found.within, found.beyond)
-            } else {
-                (found.beyond, found.within)
-            };
+            let passes = matches!(said.statement, Statement::Pass | Statement::ConditionalPass);
+            let (right, wrong) =
+                if passes { (found.within, found.beyond) } else { (found.beyond, found.within) };
             RuleSays {
                 rule: words.with(&format!("rule-{}", said.rule.code()), &[("k", &k)]),
                 code: said.statement,
