@@ -48,6 +48,7 @@ pub(crate) struct BookOffer {
 }
 
 #[derive(Serialize)]
+#[allow(clippy::struct_excessive_bools, reason = "each says another thing of the row")]
 pub(crate) struct ExemptionView {
     entry: String,
     substance: &'static str,

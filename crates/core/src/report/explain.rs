@@ -323,22 +323,19 @@ impl Explainer<'_> {
         let same = chances.rules.first().filter(|first| {
             chances.rules.iter().all(|one| one.statement == first.statement && one.risk == first.risk)
         });
-        let rules = match same {
-            Some(RuleSays { statement, risk, .. }) => {
-                self.words.with("explain-other_rules_agree", &[("statement", statement), ("risk", risk)])
-            }
-            None => {
-                let said = chances.rules.iter().map(|said| {
-                    let arguments = [
-                        ("rule", said.rule.clone()),
-                        ("statement", said.statement.clone()),
-                        ("risk", said.risk.clone()),
-                    ];
-                    with(self.words, "explain-rule_says", &arguments)
-                });
-                let list = said.collect::<Vec<_>>().join("; ");
-                with(self.words, "explain-other_rules", &[("list", list)])
-            }
+        let rules = if let Some(RuleSays { statement, risk, .. }) = same {
+            self.words.with("explain-other_rules_agree", &[("statement", statement), ("risk", risk)])
+        } else {
+            let said = chances.rules.iter().map(|said| {
+                let arguments = [
+                    ("rule", said.rule.clone()),
+                    ("statement", said.statement.clone()),
+                    ("risk", said.risk.clone()),
+                ];
+                with(self.words, "explain-rule_says", &arguments)
+            });
+            let list = said.collect::<Vec<_>>().join("; ");
+            with(self.words, "explain-other_rules", &[("list", list)])
         };
         let texts = [chances.within, chances.counts, rules];
         texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" ")
