@@ -11,13 +11,30 @@ const whole = readFileSync(join(brass.folder, "cedar-brass-valve.csv"), "utf8");
 // Without the analyser that only says "more than": its readings are no numbers, so a number of an exemption stays open.
 const NUMBERS = whole.split("\n").filter((line) => !line.includes("XRF-B")).join("\n");
 
+// All the evidence but what an exemption asks for.
+const SETTINGS = `schema = "plumbline.settings/1"
+trust = "advisory"
+[[lot]]
+supplier = "Cedar Works"
+lot = "CE-0917"
+lot_size = 90
+units_to_take = 5
+[[part]]
+part = "BV-20 valve"
+materials = ["leaded brass", "EPDM black"]
+[[material]]
+part = "BV-20 valve"
+material = "EPDM black"
+thickness_mm = 4
+`;
+
 const TARGET = "material_3a_BV-20_20_valve_7c_leaded_20_brass";
 const NEW = `act-claim-${TARGET}-Pb`;
 const CLAIMED = `act-claimed-${TARGET}-Pb_20_6_28_c_29_`;
 
 async function opened(text, options = {}) {
   const visit = await visitChromium(options);
-  await visit.choose("Settings file", [brass.settings]);
+  await visit.choose("Settings file", writtenFiles({ "settings.toml": SETTINGS }));
   await visit.event(/settings/i);
   await visit.choose("Result files", writtenFiles({ "brass.csv": text }));
   await visit.reviewed();
