@@ -21,6 +21,7 @@ struct Scene {
     entry: &'static str,
     group: Option<&'static str>,
     evidence: Option<&'static str>,
+    by: Option<&'static str>,
     second: Option<&'static str>,
     category: Option<&'static str>,
     placed: Option<&'static str>,
@@ -49,6 +50,7 @@ impl Scene {
                 line("entry", Some(self.entry)),
                 line("group", self.group),
                 line("evidence", self.evidence),
+                line("by", self.by),
                 line("second", self.second),
             ]);
         }
@@ -136,6 +138,7 @@ fn scene() -> impl Strategy<Value = Scene> {
             entry,
             group,
             evidence,
+            by: second.map(|_| "CD"),
             second,
             category,
             placed,
@@ -157,6 +160,7 @@ fn covered() -> Scene {
         entry: "6(c)",
         group: None,
         evidence: Some("EV-1"),
+        by: Some("CD"),
         second: Some("AB"),
         category: Some("4"),
         placed: Some("2026-12-01"),
@@ -176,6 +180,7 @@ fn less(scene: &Scene) -> Vec<(&'static str, Scene)> {
     vec![
         one("evidence", |scene| scene.evidence = None),
         one("initials", |scene| scene.second = None),
+        one("the first initials", |scene| scene.by = None),
         one("category", |scene| scene.category = None),
         one("day of placing", |scene| scene.placed = None),
         one("mouthing", |scene| scene.mouthing = None),
@@ -323,7 +328,7 @@ proptest! {
                 prop_assert!(material.disposition >= Disposition::Hold);
             }
             Some(Verdict::Covered) => {
-                prop_assert!(scene.evidence.is_some() && scene.second.is_some());
+                prop_assert!(scene.evidence.is_some() && scene.by.is_some() && scene.second.is_some());
                 prop_assert!(scene.category.is_some() && scene.placed.is_some());
                 prop_assert_eq!(material.claims.claims[0].number, Number::Within);
                 prop_assert!(material.reasons.iter().any(|one| one.code == LotReasonCode::ClaimCovers));

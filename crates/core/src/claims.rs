@@ -487,7 +487,7 @@ mod tests {
         claims.claims.iter().map(|one| one.verdict.as_ref().map_or("not_needed", Verdict::code)).collect()
     }
 
-    const CLAIM: &str = "entry=6(c);substance=Pb;evidence=EV-1;second=AB";
+    const CLAIM: &str = "entry=6(c);substance=Pb;evidence=EV-1;by=CD;second=AB";
 
     #[test]
     fn a_covering_claim_takes_the_place_of_its_own_substance_alone() {
@@ -632,8 +632,8 @@ mod tests {
     #[test]
     fn what_nothing_needs_is_not_judged_and_the_nearest_claim_counts() {
         let said = settings(&[
-            (ActKind::Claim, body(), "entry=6(b);substance=Pb;evidence=EV-1;second=AB"),
-            (ActKind::Claim, body(), "entry=99;substance=Pb;evidence=EV-1;second=AB"),
+            (ActKind::Claim, body(), "entry=6(b);substance=Pb;evidence=EV-1;by=CD;second=AB"),
+            (ActKind::Claim, body(), "entry=99;substance=Pb;evidence=EV-1;by=CD;second=AB"),
             (ActKind::Claim, body(), CLAIM),
         ]);
         let below = tally(&[]);
@@ -655,7 +655,7 @@ mod tests {
         let aluminium = Seen { groups: &[Group::Aluminium], ..BRASS };
         let over = tally(&[(Substance::Pb, Outcome::Over)]);
         let of = |category: &str| {
-            let claim = "entry=6(b)-II;substance=Pb;evidence=EV-1;second=AB";
+            let claim = "entry=6(b)-II;substance=Pb;evidence=EV-1;by=CD;second=AB";
             let mut said = vec![(ActKind::Claim, body(), claim)];
             said.push((ActKind::Category, Target::Inspection, category));
             let claims = judged(&settings(&said), &over, aluminium, &[look(3000)]);
@@ -751,7 +751,7 @@ mod tests {
         );
         // Two claims of one entry on one material are one line; a category that is not stated leaves both rows open.
         let aluminium = Seen { groups: &[Group::Aluminium], ..BRASS };
-        let claim = "entry=6(b)-I;substance=Pb;evidence=EV-1;second=AB";
+        let claim = "entry=6(b)-I;substance=Pb;evidence=EV-1;by=CD;second=AB";
         let without = Settings::from_acts(&[act(ActKind::Claim, body(), claim)]);
         let two = of(&without, aluminium, 3000);
         let found = say(&without, std::slice::from_ref(&two));

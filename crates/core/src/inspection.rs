@@ -303,9 +303,11 @@ pub fn review(inspection: &Inspection) -> Findings {
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
             let id = |identity| source.readings.identity_id(identity, row);
-            // A named id that belongs to a lot is product all the same: naming it must not take a lot's reading away.
+            // A named id that belongs to a lot or a part is product all the same: naming it must not take a lot's reading
+            // away, also where the file states no lots.
             let check = !check_ids.is_empty()
                 && source.readings.identity(Identity::Lot, row).is_none()
+                && source.readings.identity(Identity::Part, row).is_none()
                 && source.readings.identity(Identity::Id, row).is_some_and(|name| check_ids.contains(&name));
             findings.verdicts.push(Verdicts {
                 substances: assessed.substances.map(|judged| judged.outcome),
@@ -341,7 +343,8 @@ pub fn review(inspection: &Inspection) -> Findings {
             if counts_units {
                 match source.readings.identity(Identity::Unit, row) {
                     Some(unit) => {
-                        group.units.insert(unit.to_owned());
+                        // One piece written two ways is one piece: counting it twice would fill a plan.
+                        group.units.insert(unit.to_lowercase());
                     }
                     None => group.without_unit += 1,
                 }

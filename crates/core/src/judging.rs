@@ -70,6 +70,8 @@ struct ShownByRepeats {
     sigma: Sigma,
     /// They scatter beyond what they state.
     disagree: bool,
+    /// Some were not detected: then the numbers among them are no uncertainty for one that states none.
+    mixed: bool,
 }
 
 /// What is known of a cell: as it is judged, and, where repeats raised its sigma, as it is stated.
@@ -343,12 +345,45 @@ impl<'a> SourceReview<'a> {
         self.repeats_of(at, &[row], |cell, row| self.printed(at, cell, row))?.pop()
     }
 
-    /// What repeats show of the sigma of one of them; `None` where they are not all numbers.
+    /// What repeats show of the sigma of one of them; `None` where fewer than two are numbers.
+    ///
+    /// A repeat that was not detected takes nothing away from what the numbers beside it show: with it the spot must not
+    /// look better than without.
     fn shown_by_repeats(&self, at: usize, rows: &[u32]) -> Option<ShownByRepeats> {
-        let repeats = self.repeats_of(at, rows, |cell, row| self.printed(at, cell, row))?;
+        let rows = self.counted_once(rows);
+        let is_number = |row: &u32| self.cell(at, *row as usize).state == CellState::Number;
+        let numbers: Vec<u32> = rows.iter().copied().filter(is_number).collect();
+        let mixed = numbers.len() < rows.len();
+        let repeats = self.repeats_of(at, &numbers, |cell, row| self.printed(at, cell, row))?;
         let disagree = pool::agreement(&repeats).is_some_and(|agreement| !agreement.agrees());
-        pool::repeatability(&repeats, self.factor())
-            .map(|shown| ShownByRepeats { sigma: shown.sigma, disagree })
+        pool::repeatability(&repeats, self.factor()).map(|shown| ShownByRepeats {
+            sigma: shown.sigma,
+            disagree,
+            mixed,
+        })
+    }
+
+    /// Repeats without those that say the same as an earlier one in every element and state no other time.
+    ///
+    /// The same row once more (with another remark, or written 655.0 for 655) is no second measurement, and must not make
+    /// a mean surer.
+    fn counted_once(&self, rows: &[u32]) -> Vec<u32> {
+        let same = |one: usize, other: usize| {
+            // No time, or 08:01 beside 08:01:00, is no other time.
+            let (one_time, other_time) = (self.text(Identity::Time, one), self.text(Identity::Time, other));
+            let same_time = one_time.starts_with(other_time) || other_time.starts_with(one_time);
+            let mut elements = self.source.readings.elements().iter();
+            same_time && elements.all(|column| column.cell(one) == column.cell(other))
+        };
+        let mut kept: Vec<u32> = Vec::with_capacity(rows.len());
+        for &row in rows {
+            // Only what is near can be a copy of many: a spot measured thousands of times must not take a square of looks.
+            let recent = kept.iter().rev().take(64);
+            if !recent.into_iter().any(|known| same(*known as usize, row as usize)) {
+                kept.push(row);
+            }
+        }
+        kept
     }
 
     /// The repeats of an element with a sigma each; `None` where they are not all numbers.
@@ -590,7 +625,11 @@ impl<'a> SourceReview<'a> {
     fn raised_by_repeats(&self, at: usize, row: usize, stated: UsedSigma) -> Option<ShownByRepeats> {
         let group = self.repeats.group_of(row)?;
         let shown = (*self.shown.get(group)?.get(at)?)?;
-        stated.sigma.is_none_or(|stated| shown.sigma.compare(stated).is_gt()).then_some(shown)
+        let raises = match stated.sigma {
+            Some(stated) => shown.sigma.compare(stated).is_gt(),
+            None => !shown.mixed,
+        };
+        raises.then_some(shown)
     }
 
     /// The extra relative uncertainty of a value, rounded up; `None` where it is larger than any sigma can be.
@@ -784,6 +823,7 @@ impl<'a> SourceReview<'a> {
 
     /// How the repeats of a group are put together for one element, judged in a class.
     fn pooled(&self, at: usize, class: MaterialClass, rows: &[u32]) -> PooledElement {
+        let rows = &self.counted_once(rows)[..];
         let cells: Vec<Cell> = rows.iter().map(|row| self.cell(at, *row as usize)).collect();
         let limits = cells.iter().map(|cell| match cell.state {
             CellState::BelowDetection => Some(cell.value),

@@ -177,7 +177,11 @@ fn by_sum(
     if !sum.censored && sum.high_sigma.compare_times(row.sigma_factor, row.limit).is_ge() {
         return open(Outcome::NotCapable, Reason::ThreeSigmaReachesBand);
     }
+    // A part over the limit by itself is not cleared by another far below zero: no material holds less than nothing.
     if threshold.has_within(sum) {
+        if over_anyway {
+            return open(Outcome::Undecided, Reason::AroundLimit);
+        }
         Judgement::new(Outcome::Below, None, used)
     } else if one_not_detected {
         open(Outcome::DetectionTooHigh, Reason::DetectionLimitAboveBand)

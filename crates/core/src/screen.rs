@@ -125,7 +125,10 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
             (clears, open)
         }
         LowEdge::DetectionLimit { at_most } => {
-            let clears = measured.cell.detection_limit.is_some_and(|limit| limit <= at_most && x <= limit);
+            // A stated limit that the reading's own sigma belies clears nothing: k s is what such a limit stands for.
+            let credible = sigma.compare_times(rule.sigma_factor, at_most).is_le();
+            let stated = measured.cell.detection_limit;
+            let clears = credible && stated.is_some_and(|limit| limit <= at_most && x <= limit);
             (clears, Reason::CompositeNeedsDetectionLimit)
         }
     };

@@ -180,6 +180,12 @@ impl Table {
                 let above = matches!(cell::read(raw, self.plan.mark), CellText::Above(..));
                 written = self.keep(last_kept, raw);
                 self.bound(&mut cell, number, own_unit, above, record, sight);
+                // Two limits for one cell: the larger one holds, whatever the other would clear.
+                if cell.state == CellState::BelowDetection
+                    && let Some(stated) = self.limit_column(record, sight)
+                {
+                    cell.value = cell.value.max(stated);
+                }
             }
             CellText::NotDetected => {
                 written = self.keep(last_kept, raw);

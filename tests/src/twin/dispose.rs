@@ -153,7 +153,7 @@ fn read_as(class: Class, class_from: &'static str, row: &Row, given: &Given) -> 
         total,
         in_doubt,
         // Naming an id takes no reading away from a lot.
-        check: row.lot.is_empty() && given.checks.contains(&row.id),
+        check: row.lot.is_empty() && row.part.is_empty() && given.checks.contains(&row.id),
     }
 }
 
@@ -276,8 +276,11 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         }
         material.disposition = worst(&material.reasons);
         // Item 15: physical units, not readings, and only what the file itself calls one.
-        let units: BTreeSet<&str> =
-            rows.iter().map(|at| table.rows[*at].unit.as_str()).filter(|unit| !unit.is_empty()).collect();
+        let units: BTreeSet<String> = rows
+            .iter()
+            .map(|at| table.rows[*at].unit.to_lowercase())
+            .filter(|unit| !unit.is_empty())
+            .collect();
         let nameless = rows.iter().any(|at| table.rows[*at].unit.is_empty());
         let of_lot = sampled.entry(key.0.clone()).or_insert((usize::MAX, false));
         *of_lot = (of_lot.0.min(units.len()), of_lot.1 || nameless);

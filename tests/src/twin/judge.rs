@@ -111,9 +111,12 @@ pub fn judge(substance: Substance, class: Class, measured: &Measured) -> Verdict
                     }
                 }
                 LowEdge::DetectionLimit => {
-                    let clears = measured.detection_limit.as_ref().is_some_and(|limit| {
-                        *limit <= whole(limits::COMPOSITE_CADMIUM_LIMIT_AT_MOST) && x <= limit
-                    });
+                    let most = whole(limits::COMPOSITE_CADMIUM_LIMIT_AT_MOST);
+                    let clears = guard <= most
+                        && measured
+                            .detection_limit
+                            .as_ref()
+                            .is_some_and(|limit| *limit <= most && x <= limit);
                     if clears {
                         Verdict::new(Outcome::Bl, "")
                     } else {

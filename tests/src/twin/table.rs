@@ -247,6 +247,11 @@ fn measured(record: &csv::StringRecord, columns: Columns, row_unit: RowUnit, giv
             (None, None) => Said::NotDetected,
         },
     };
+    // Two limits for one cell: the larger one holds.
+    let said = match (said, &stated) {
+        (Said::Below(limit), Some(stated)) => Said::Below(limit.max(stated.clone())),
+        (said, _) => said,
+    };
     let is_number = matches!(said, Said::Number(_));
     Measured {
         sigma: printed

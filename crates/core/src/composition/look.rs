@@ -130,6 +130,7 @@ pub struct CompositionReview<'a> {
     /// By row; empty where no row shows anything.
     metals: Vec<u8>,
     chlorine: Option<&'a ElementColumn>,
+    bromine: Option<&'a ElementColumn>,
     modes: BTreeMap<TextId, ModeKind>,
 }
 
@@ -153,6 +154,7 @@ impl<'a> CompositionReview<'a> {
             readings,
             metals: metals_of_rows(rules, readings),
             chlorine: readings.column_of(Element::CL),
+            bromine: readings.column_of(Element::BR),
             modes: modes.into_iter().filter_map(|(id, kind)| Some((id, kind?))).collect(),
         }
     }
@@ -161,12 +163,13 @@ impl<'a> CompositionReview<'a> {
     ///
     /// # Decision
     /// A plastic whose metals add up to the share of a metal; a metal whose main metals were all measured, and all metals
-    /// add up to almost nothing, detection limits counted twice. No uncertainty counts: a wider one must not make a class
-    /// sure.
+    /// add up to almost nothing, detection limits counted twice; or a metal with the bromine or chlorine of a plastic, which
+    /// "not applicable in metal" must not hide. No uncertainty counts: a wider one must not make a class sure.
     pub fn contradiction(&self, class: MaterialClass, row: usize) -> Option<Contradiction> {
         match class {
             MaterialClass::Polymer => self.shows(METAL, row).then_some(Contradiction::MetalsInPolymer),
-            MaterialClass::Metal => self.shows(NO_METAL, row).then_some(Contradiction::NoMetalInMetal),
+            MaterialClass::Metal if self.shows(NO_METAL, row) => Some(Contradiction::NoMetalInMetal),
+            MaterialClass::Metal => self.holds_halogen(row).then_some(Contradiction::HalogenInMetal),
             MaterialClass::Composite | MaterialClass::Plated | MaterialClass::Unknown => None,
         }
     }
@@ -247,6 +250,18 @@ impl<'a> CompositionReview<'a> {
             leading,
             group,
             family,
+        })
+    }
+
+    /// True where a reading has the bromine of a flame-retarded plastic or the chlorine of a chlorinated one.
+    fn holds_halogen(&self, row: usize) -> bool {
+        let shares = &self.rules.shares;
+        let from = [(self.bromine, shares.retardant_bromine_from), (self.chlorine, shares.chlorine_from)];
+        from.into_iter().any(|(column, from)| {
+            column.is_some_and(|column| {
+                let cell = column.cell(row);
+                at_least(cell.state, cell.value.units()) >= from.units()
+            })
         })
     }
 

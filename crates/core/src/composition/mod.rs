@@ -65,6 +65,8 @@ codes! {
         MetalsInPolymer => "metals_in_polymer",
         /// Taken for a metal, and almost nothing of the main metals is there although each was measured.
         NoMetalInMetal => "no_metal_in_metal",
+        /// Taken for a metal, and holds as much bromine as a flame-retarded plastic or as much chlorine as a chlorinated one.
+        HalogenInMetal => "halogen_in_metal",
     }
 }
 

@@ -58,10 +58,14 @@ impl Claim {
         fields::join(&Claim::FIELDS.into_iter().zip(values).collect::<Vec<_>>())
     }
 
-    /// True where a second person put initials to it, and not the first person twice.
+    /// True where two persons put initials to it, and not the first person twice (`AB`, `A.B.`). Where nobody says who
+    /// claims, nobody knows that the second is another.
     pub fn is_countersigned(&self) -> bool {
-        let second = self.second.to_lowercase();
-        !second.is_empty() && second != self.by.to_lowercase()
+        let letters = |initials: &str| -> String {
+            initials.chars().filter(|one| one.is_alphanumeric()).flat_map(char::to_lowercase).collect()
+        };
+        let (first, second) = (letters(&self.by), letters(&self.second));
+        !first.is_empty() && !second.is_empty() && first != second
     }
 }
 
@@ -183,9 +187,11 @@ mod tests {
     fn nobody_signs_for_a_second_person() {
         let signed =
             |text: &str| Claim::parse(&format!("entry=6(c);substance=Pb{text}")).unwrap().is_countersigned();
-        assert!(signed(";second=AB"));
         assert!(signed(";by=CD;second=AB"));
+        assert!(!signed(";second=AB"));
         assert!(!signed(";by=AB;second=ab"));
+        assert!(!signed(";by=A.B.;second=AB"));
+        assert!(!signed(";by=AB;second=-"));
         assert!(!signed(";by=AB"));
         assert!(!signed(""));
     }

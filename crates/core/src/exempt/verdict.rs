@@ -387,7 +387,7 @@ mod tests {
     }
 
     fn signed() -> Claim {
-        claim("evidence=EV-1;second=AB")
+        claim("evidence=EV-1;by=CD;second=AB")
     }
 
     const BRASS: Seen<'_> = Seen { class: MaterialClass::Metal, groups: &[Group::Copper], perhaps: &[] };
@@ -425,7 +425,7 @@ mod tests {
         assert_eq!(plain(Answers { placed: None, ..all }), open(&[Question::PlacingDateNotStated]));
         assert_eq!(plain(Answers { mouthing: None, ..all }), open(&[Question::MouthingNotAnswered]));
         let told = |more| judge_claim(&row(), &claim(more), Number::Within, BRASS, all);
-        assert_eq!(told("second=AB"), open(&[Question::EvidenceMissing]));
+        assert_eq!(told("by=CD;second=AB"), open(&[Question::EvidenceMissing]));
         assert_eq!(told("evidence=EV-1"), open(&[Question::SecondMissing]));
         assert_eq!(told("evidence=EV-1;by=AB;second=AB"), open(&[Question::SecondMissing]));
         assert_eq!(told(""), open(&[Question::EvidenceMissing, Question::SecondMissing]));
@@ -567,7 +567,7 @@ mod tests {
     #[test]
     fn the_claims_own_word_never_overrules_the_readings() {
         let says = |group: &str, shown: Option<Group>| {
-            let claim = claim(&format!("group={group};evidence=EV-1;second=AB"));
+            let claim = claim(&format!("group={group};evidence=EV-1;by=CD;second=AB"));
             judge_claim(
                 &row(),
                 &claim,

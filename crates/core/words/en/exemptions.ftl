@@ -106,7 +106,7 @@ question-group_not_known = what alloy (or glass, ceramic) is it? The readings do
 question-number_not_stated = a reading is no number with an uncertainty
 question-bound_within_sigma = the entry's number lies within k sigma of a reading; measure longer or have it confirmed
 question-evidence_missing = which document shows that the entry applies?
-question-second_missing = a second person's initials are missing
+question-second_missing = the initials of two different persons are not both there
 
 refusal-entry_not_in_book = no loaded rule book has this entry
 refusal-other_substance = the entry is about another substance

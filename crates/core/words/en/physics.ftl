@@ -12,6 +12,7 @@ composition-reason-much_chlorine = chlorine is a main element and metals are not
 composition-reason-conductor_in_laminate = conductors beside at least two of bromine, silicon and calcium, as in a printed board
 composition-contests-metals_in_polymer = The class stated is a plastic, and metals add up to { $sum } % ({ $numbers }).
 composition-contests-no_metal_in_metal = The class stated is a metal, and next to nothing of any metal was found, although every main metal was measured.
+composition-contests-halogen_in_metal = The class stated is a metal, and there is as much bromine or chlorine as in a flame-retarded or chlorinated plastic.
 composition-calibration-pvc_in_polymer_mode = Chlorine is a main element, and the mode is one for plastics without chlorine: its numbers may be far off.
 composition-calibration-metal_in_polymer_mode = A metal was measured in a mode for plastics: its numbers may be far off.
 composition-calibration-metal_in_soil_mode = A metal was measured in a mode for soil or ore: its numbers may be far off.
