@@ -22,13 +22,16 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     write(&web.join("generated/plumbline_wasm.d.ts"), bound.types.as_bytes())?;
     let optimised = optimise::optimise(&web, &bound.wasm)?;
     paths::none_of_this_machine(&optimised, &paths::of_this_machine(workspace))?;
-    let wasm_text = packing::deflated_base64(&optimised);
+    let wasm_text = packing::deflated(&optimised);
 
     let glue_text = assets::minified_script(&web, &bound.script)?;
     let worker_script = format!("{glue_text}\n{}", assets::script(&web, "src/worker/main.ts")?);
     let deliveries = demo::deliveries(&workspace.join("demo-data"))?;
-    let demo_text = packing::deflated_base64(&demo::as_json(&deliveries)?);
+    let demo_text = packing::deflated(&demo::as_json(&deliveries)?);
+    let worker_text = packing::deflated(worker_script.as_bytes());
     let page_script = assets::script(&web, "src/page/main.ts")?;
+    let page_text = packing::deflated(page_script.as_bytes());
+    let unpacker = assets::script(&web, "src/page/unpack.ts")?;
     let style = assets::style(&web, "src/styles.css")?;
 
     let html = template::fill(
@@ -36,9 +39,10 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
         &[
             ("style", template::style(&style)?),
             ("wasm", template::inert("plumbline-wasm", &wasm_text)),
-            ("worker", template::inert("plumbline-worker", &packing::base64(worker_script.as_bytes()))),
+            ("worker", template::inert("plumbline-worker", &worker_text)),
             ("demo", template::inert("plumbline-demo", &demo_text)),
-            ("page", template::script(&page_script)),
+            ("page", template::inert("plumbline-page", &page_text)),
+            ("unpack", template::script(&unpacker)),
         ],
     )?;
     write(out, html.as_bytes())?;
@@ -46,9 +50,10 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     let line = |what: &str, bytes: usize| println!("{bytes:>9} bytes  {what}");
     line("wasm from the glue maker", bound.wasm.len());
     line("wasm optimised", optimised.len());
-    line("wasm in the page (deflated, base64)", wasm_text.len());
+    line("wasm in the page (deflated, seven bits a character)", wasm_text.len());
     line("worker script", worker_script.len());
     line("page script", page_script.len());
+    line("page script in the page", page_text.len());
     line("style", style.len());
     line(&format!("demo deliveries in the page ({})", deliveries.len()), demo_text.len());
     line(&format!("{}, of {BUDGET_BYTES} allowed", out.display()), html.len());

@@ -1,27 +1,35 @@
-// Reads what the build put into the page as inert text: base64, partly deflated.
+// Reads what the build put into the page as inert text: deflated bytes, seven bits a character.
+
+/** The values of seven bits that do not stand for themselves: U+0080 to U+0082 stand for them, as HTML would change them. */
+const NOT_THEMSELVES = [0x00, 0x0d, 0x3c];
 
 function inert(id: string): string {
   return document.getElementById(id)?.textContent ?? "";
 }
 
-function fromBase64(text: string): Uint8Array<ArrayBuffer> {
-  const native = (Uint8Array as unknown as { fromBase64?: (text: string) => Uint8Array<ArrayBuffer> }).fromBase64;
-  if (native !== undefined) return native.call(Uint8Array, text);
-  const binary = atob(text);
-  const bytes = new Uint8Array(binary.length);
-  for (let i = 0; i < binary.length; i += 1) bytes[i] = binary.charCodeAt(i);
+function bytesOf(text: string): Uint8Array<ArrayBuffer> {
+  const bytes = new Uint8Array(Math.floor((text.length * 7) / 8));
+  let held = 0;
+  let bits = 0;
+  let at = 0;
+  for (let i = 0; i < text.length; i += 1) {
+    const code = text.charCodeAt(i);
+    held = ((held << 7) | (code < 0x80 ? code : (NOT_THEMSELVES[code - 0x80] ?? 0))) & 0x7fff;
+    bits += 7;
+    if (bits >= 8) {
+      bits -= 8;
+      bytes[at] = (held >> bits) & 0xff;
+      at += 1;
+    }
+  }
   return bytes;
 }
 
 export async function inflatedBytes(id: string): Promise<Uint8Array<ArrayBuffer>> {
-  const stream = new Blob([fromBase64(inert(id))]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+  const stream = new Blob([bytesOf(inert(id))]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
   return new Uint8Array(await new Response(stream).arrayBuffer());
 }
 
 export async function inflatedText(id: string): Promise<string> {
   return new TextDecoder().decode(await inflatedBytes(id));
-}
-
-export function plainText(id: string): string {
-  return new TextDecoder().decode(fromBase64(inert(id)));
 }

@@ -3,7 +3,7 @@
 import { beginBringing } from "./bring";
 import { byId } from "./elements";
 import { Engine } from "./engine";
-import { inflatedBytes, plainText } from "./inert";
+import { inflatedBytes, inflatedText } from "./inert";
 import { begin } from "./instance";
 import { tellTrouble } from "./troubles";
 import { beginPlaces } from "./place";
@@ -69,7 +69,8 @@ function start(): void {
   if (document.documentElement.dataset["cannotRun"] === "yes") return;
   sayMarkup(document);
   byId("page").hidden = false;
-  void begin(inflatedBytes("plumbline-wasm").then((wasm) => Engine.prepare(plainText("plumbline-worker"), wasm)));
+  const parts = Promise.all([inflatedText("plumbline-worker"), inflatedBytes("plumbline-wasm")]);
+  void begin(parts.then(([worker, wasm]) => Engine.prepare(worker, wasm)));
   beginShell();
   tellOwnFaults();
   beginBringing();

@@ -37,7 +37,7 @@ fn mark_name(line: &str) -> Option<&str> {
     line.trim().strip_prefix(MARK_START)?.strip_suffix(MARK_END)
 }
 
-/// Data that the page reads from an element and no browser runs. `text` is base64, so nothing needs escaping.
+/// Data that the page reads from an element and no browser runs. `text` is seven bits a character, so nothing needs escaping.
 pub(crate) fn inert(id: &str, text: &str) -> String {
     format!("<script type=\"text/plain\" id=\"{id}\">{text}</script>")
 }
