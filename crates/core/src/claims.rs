@@ -178,6 +178,11 @@ impl<'a> Claims<'a> {
         if !found.claims.is_empty() {
             found.exempts = self.books.exempts().to_vec();
         }
+        // Of a material that nobody and nothing says anything of, every entry would be one: that is no help to anyone.
+        let seen = material.seen;
+        if seen.class == MaterialClass::Unknown && seen.groups.is_empty() && seen.perhaps.is_empty() {
+            return found;
+        }
         for substance in EXEMPTED.into_iter().filter(|substance| needs(*substance)) {
             let answers = |row: &Exemption| self.answers(&row.entry, material.part);
             let mut measured: Option<Vec<Look>> = None;

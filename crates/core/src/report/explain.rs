@@ -295,6 +295,15 @@ impl Explainer<'_> {
                 (assessed.halogens[one as usize], judged.outcome, phrases::element_of(one))
             }
         };
+        let missing = |element| {
+            rows.iter().all(|row| {
+                let state = self.source.readings.cell(element, *row as usize).state;
+                matches!(state, CellState::NoColumn | CellState::Blank)
+            })
+        };
+        if element.is_some_and(missing) {
+            return String::new();
+        }
         let at = element.and_then(|element| JUDGED.iter().position(|judged| *judged == element));
         let name = |index: usize| {
             let line = rows.get(index).map_or(0, |row| self.source.readings.line(*row as usize));
@@ -303,9 +312,13 @@ impl Explainer<'_> {
         let said = at
             .and_then(|at| assessed.elements.get(at))
             .map(|one| repeats::told(self.words, &self.inspection.books, one, rows.len(), &name));
+        // Mixed and disagreeing repeats have said so already.
+        let says_alone = at.and_then(|at| assessed.elements.get(at)).is_some_and(|one| one.judged.is_none());
         let counts = if together {
             let outcome = phrases::outcome(self.words, outcome);
             with(self.words, "repeats-together", &[("outcome", outcome)])
+        } else if says_alone {
+            String::new()
         } else {
             self.words.say("repeats-alone")
         };
@@ -315,6 +328,8 @@ impl Explainer<'_> {
             "explain-repeats",
             &[("n", n), ("said", said.unwrap_or_default()), ("counts", counts)],
         )
+        .trim_end()
+        .to_owned()
     }
 
     /// The probability and what other decision rules say, in words; empty where none applies.

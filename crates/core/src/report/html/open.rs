@@ -111,12 +111,24 @@ impl Report<'_> {
             .filter(|reading| **reading != highest)
             .take(OTHERS_NAMED)
             .filter_map(|reading| {
-                let (source, _, row) = self.place(*reading as usize)?;
+                let (source, reviewer, row) = self.place(*reading as usize)?;
+                let element = match case.about {
+                    About::Substance(substance) => Some(substance.element()),
+                    About::Halogen(halogen) => phrases::element_of(halogen),
+                };
+                // As its state is: what was not measured is no zero, and a limit is no value.
+                let value = match element {
+                    Some(element) => phrases::cell_short(
+                        &source.readings.cell(element, row),
+                        &phrases::written_of(source, element, row),
+                    ),
+                    None => phrases::total_short(&reviewer.assess(row).total),
+                };
                 let name = source.readings.identity(Identity::Id, row).map_or_else(
                     || format!("{} {}", self.say("report-line").to_lowercase(), source.readings.line(row)),
                     str::to_owned,
                 );
-                Some(format!("{name} ({})", value_of(*reading)))
+                Some(format!("{name} ({value})"))
             })
             .collect();
         let more = case.readings.len().saturating_sub(1 + OTHERS_NAMED);
