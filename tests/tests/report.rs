@@ -546,6 +546,23 @@ fn the_tags_of_a_text_are_found() {
 
 /// Whatever a file, a person or a rule book is called, the report is made of the same kinds of tags as without it.
 #[test]
+fn what_was_not_measured_is_no_zero_and_no_repeat() {
+    let table = "Sample,Spot,Part,Material,Lot,Class,Pb mg/kg,Pb u (1s),Br mg/kg,Br u (1s),Hg mg/kg\n\
+                 S-1,a,P,M,L,polymer,12,2,,,< 300\nS-1,a,P,M,L,polymer,13,2,,,< 400\nS-2,b,P,M,L,polymer,12,2,,,< 360\n";
+    let inspection = inspect("schema = \"plumbline.settings/1\"\n", &[("a.csv", table.as_bytes())]);
+    let report = plain(&report_html(&inspection, &review(&inspection)));
+    assert!(report.contains("S-1 (\u{2013}), S-2 (\u{2013})"), "blank cells are shown as blank");
+    assert!(!report.contains("(0)"), "and never as zero");
+    let mut also = report.match_indices("S-2 (").map(|(at, _)| &report[at..]);
+    let limit = also.find(|text| text.split(')').next().is_some_and(|inside| inside.contains("360")));
+    let limit = limit.expect("mercury of the second spot");
+    assert!(limit.starts_with("S-2 (<") || limit.starts_with("S-2 (&lt;"), "a limit is no value");
+    let (_, bromine) = report.split_once("The file states nothing for Br.").expect("the working of bromine");
+    let (bromine, _) = bromine.split_once("Next step").expect("what comes next");
+    assert!(!bromine.contains("readings of this spot"), "empty cells are no repeats: {bromine}");
+}
+
+#[test]
 fn hostile_names_add_no_markup_to_a_report() {
     let hostile =
         "\"'><script>alert(1)</script><img src=x onerror=alert(2)></style><svg onload=alert(3)>&lt;b&gt;";
