@@ -54,6 +54,8 @@ pub(super) struct Sets {
 pub(super) struct Shares {
     /// Metals at or above this: a metal.
     pub(super) metal_from: MassFraction,
+    /// With the silicon of a glass, a sum below this is an ore or a slag and no metal.
+    pub(super) metal_whole_from: MassFraction,
     /// A sum above this is no composition.
     pub(super) whole_up_to: MassFraction,
     /// Main metals at or below this, with their detection limits: no metal.
@@ -180,6 +182,7 @@ impl Rules {
         }
         let share = match code {
             "metal_from" => &mut shares.metal_from,
+            "metal_whole_from" => &mut shares.metal_whole_from,
             "whole_up_to" => &mut shares.whole_up_to,
             "nothing_up_to" => &mut shares.nothing_up_to,
             "plastic_sum_up_to" => &mut shares.plastic_sum_up_to,
@@ -210,13 +213,14 @@ impl Rules {
 }
 
 /// Every set and share a file must have.
-const NAMES: [&str; 18] = [
+const NAMES: [&str; 19] = [
     "metals",
     "fillers",
     "main_metals",
     "plastic_needs",
     "conductors",
     "metal_from",
+    "metal_whole_from",
     "whole_up_to",
     "nothing_up_to",
     "plastic_sum_up_to",

@@ -313,9 +313,11 @@ impl<'a> CompositionReview<'a> {
             return Some((MaterialClass::Composite, SuggestionReason::ConductorInLaminate));
         }
         if sums.metals >= shares.metal_from.units() {
-            // Bromine is in no metal: what shows it is a mixture of some kind.
-            let [bromine, ..] = signs;
-            return (!bromine).then_some((MaterialClass::Metal, SuggestionReason::MostlyMetal));
+            // Bromine is in no metal: what shows it is a mixture of some kind. So is what shows the silicon of a glass
+            // and less of all together than a metal: an ore or a slag, whose rest is oxygen.
+            let [bromine, silicon, ..] = signs;
+            let oxide = silicon && sums.all < shares.metal_whole_from.units();
+            return (!bromine && !oxide).then_some((MaterialClass::Metal, SuggestionReason::MostlyMetal));
         }
         if sums.chlorine >= shares.chlorine_from.units() {
             return (sums.structural <= shares.chlorinated_metals_up_to.units())
@@ -436,6 +438,16 @@ mod tests {
         assert_eq!(suggested("Fe 120"), metal);
         assert_eq!(suggested("Fe 120, Si 0.000001"), None);
         assert_eq!(suggested(""), None);
+    }
+
+    #[test]
+    fn a_slag_is_no_metal() {
+        let metal = Some((MaterialClass::Metal, "mostly_metal"));
+        assert_eq!(suggested("Fe 60, Si 5"), None);
+        assert_eq!(suggested("Fe 60, Si 4.999999"), metal);
+        assert_eq!(suggested("Fe 74.999999, Si 5"), None);
+        // A silicon cast iron is seen whole.
+        assert_eq!(suggested("Fe 75, Si 5"), metal);
     }
 
     #[test]
