@@ -4,6 +4,7 @@ use std::sync::OnceLock;
 
 use plumbline_core::acts::{Act, Settings};
 use plumbline_core::duplicates::set_duplicates_aside;
+use plumbline_core::history::History;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{csv, html, json};
@@ -57,7 +58,8 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
 /// The same, with every file cut into pieces of this many bytes.
 pub fn inspect_pieces(settings: &str, files: &[(&str, &[u8])], size: usize) -> Inspection {
     let acts = if settings.is_empty() { Vec::new() } else { acts_of(settings) };
-    let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts };
+    let mut inspection =
+        Inspection { sources: Vec::new(), books: built_in_books(), acts, history: History::default() };
     let settings = inspection.settings();
     for (name, bytes) in files {
         inspection.add_sources(read_pieces(name, &settings, bytes.chunks(size.max(1))));

@@ -2,16 +2,20 @@
 //!
 //! Undo is an act; the list only grows.
 
+use crate::certificate::Certificate;
 use crate::column::ColumnRole;
 use crate::date_order::DateOrder;
 use crate::day::Day;
 use crate::exempt::{AreaSaid, Categories, Claim, Mouthing, Renewal};
 use crate::id_template::IdTemplate;
+use crate::laboratory::LabResult;
 use crate::material::MaterialClass;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
 use crate::reading::{TEXT_ENCODINGS, codes};
 use crate::rules::{Named, ProblemCode, RuleBooks};
+use crate::sampling::PlanSaid;
 use crate::substance::Element;
+use crate::undertaking::{HoldEnds, Lift};
 
 codes! {
     /// Kinds of act.
@@ -86,6 +90,28 @@ codes! {
         Mouthing => "mouthing",
         /// A laboratory's result for hexavalent chromium by area.
         Cr6Area => "cr6_area",
+        /// A certified value of a check standard.
+        Certificate => "certificate",
+        /// Sample ids that are blanks, separated by `|`.
+        BlankSamples => "blank_samples",
+        /// Which checks a reading must lie between.
+        Bracket => "bracket",
+        /// When shifts start, separated by `|`: `06:00|14:00|22:00`.
+        ShiftStarts => "shift_starts",
+        /// By which score a check reading is good.
+        CheckRule => "check_rule",
+        /// The sampling plan of a lot, or of all.
+        SamplingPlan => "sampling_plan",
+        /// What a reading is: check, blank or product.
+        Mark => "mark",
+        /// Sets one reading aside, with the reason; an open or over one leaves its lot on hold.
+        SetAside => "set_aside",
+        /// A laboratory's confirmatory result.
+        Laboratory => "laboratory",
+        /// Two people lift a hold.
+        Lift => "lift",
+        /// Who ends a hold, by when, and how much waits.
+        HoldEnds => "hold_ends",
         /// Takes back an earlier act (or an earlier undo).
         Undo => "undo",
     }
@@ -130,18 +156,27 @@ pub enum Target {
     Part(String),
     /// One material of a part.
     Material(String, String),
+    /// One material of a part in one lot: supplier, lot, part, material.
+    LotMaterial([String; 4]),
+    /// One reading: source and the line it stands on.
+    Reading(String, u32),
 }
 
 impl Target {
     /// Reads a target as findings write it: empty, `source:NAME`, `header:FINGERPRINT`,
     /// `lot:SUPPLIER|LOT`, `part:PART`,
-    /// `material:PART|MATERIAL`. A `|` or `\` in a name stands behind a `\`.
+    /// `material:PART|MATERIAL`, `lot_material:SUPPLIER|LOT|PART|MATERIAL`, `reading:SOURCE|LINE`. A `|` or `\` in a name
+    /// stands behind a `\`.
     pub fn parse(text: &str) -> Option<Target> {
         if text.is_empty() {
             return Some(Target::Inspection);
         }
         let (kind, rest) = text.split_once(':')?;
-        let mut parts = split_escaped(rest).into_iter();
+        let all = split_escaped(rest);
+        if kind == "lot_material" {
+            return all.try_into().ok().map(Target::LotMaterial);
+        }
+        let mut parts = all.into_iter();
         let (first, second) = (parts.next()?, parts.next());
         match (kind, second, parts.next()) {
             ("source", None, None) => Some(Target::Source(first)),
@@ -149,6 +184,7 @@ impl Target {
             ("part", None, None) => Some(Target::Part(first)),
             ("lot", Some(lot), None) => Some(Target::Lot(first, lot)),
             ("material", Some(material), None) => Some(Target::Material(first, material)),
+            ("reading", Some(line), None) => Some(Target::Reading(first, line.parse().ok()?)),
             _ => None,
         }
     }
@@ -162,6 +198,10 @@ impl Target {
             Target::Lot(supplier, lot) => format!("lot:{}|{}", escape(supplier), escape(lot)),
             Target::Part(part) => format!("part:{}", escape(part)),
             Target::Material(part, material) => format!("material:{}|{}", escape(part), escape(material)),
+            Target::LotMaterial(names) => {
+                format!("lot_material:{}", names.each_ref().map(|name| escape(name)).join("|"))
+            }
+            Target::Reading(source, line) => format!("reading:{}|{line}", escape(source)),
         }
     }
 }
@@ -240,6 +280,28 @@ pub enum RepeatsRule {
     Never,
 }
 
+/// Which checks a reading must lie between to be trusted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Bracket {
+    /// A good check before it and a good one after it.
+    #[default]
+    BeforeAndAfter,
+    /// A good check before it.
+    Before,
+    /// A good check in the same shift, and no bad one.
+    PerShift,
+}
+
+/// By which score a check reading of a certified value is good (ISO 13528).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum CheckRule {
+    /// |zeta| at most 3, the action signal; above 2 warns.
+    #[default]
+    Zeta,
+    /// |E_n| at most 1.
+    En,
+}
+
 /// A row of the site's table: one sigma at the action level.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SiteSigma {
@@ -263,6 +325,8 @@ pub struct Settings {
     pub site_sigmas: Vec<SiteSigma>,
     /// Sample ids that are checks.
     pub check_samples: Vec<String>,
+    /// Sample ids that are blanks.
+    pub blank_samples: Vec<String>,
     /// The rule books named, each by its id or by `id@` and digits of its digest.
     pub books: Vec<String>,
 }
@@ -275,6 +339,7 @@ impl Settings {
             match act.kind {
                 ActKind::SiteSigma => settings.site_sigmas.extend(parse_site_sigma(&act.value).ok()),
                 ActKind::CheckSamples => settings.check_samples = split_escaped(&act.value),
+                ActKind::BlankSamples => settings.blank_samples = split_escaped(&act.value),
                 ActKind::Books => settings.books = split_escaped(&act.value),
                 _ => {
                     let about = about_of(act.kind, &act.value);
@@ -289,6 +354,15 @@ impl Settings {
                             claim.by.clone_from(&act.by);
                         }
                         settings.scoped.push((act.kind, act.target.clone(), claim.to_text()));
+                        continue;
+                    }
+                    if act.kind == ActKind::Lift
+                        && let Ok(mut lift) = Lift::parse(&act.value)
+                    {
+                        if !act.by.is_empty() {
+                            lift.by.clone_from(&act.by);
+                        }
+                        settings.scoped.push((act.kind, act.target.clone(), lift.to_text()));
                         continue;
                     }
                     settings.scoped.push((act.kind, act.target.clone(), act.value.clone()));
@@ -489,6 +563,79 @@ impl Settings {
         areas.filter_map(|(target, value)| Some((target, AreaSaid::parse(value).ok()?))).collect()
     }
 
+    /// Every certified value.
+    pub fn certificates(&self) -> Vec<Certificate> {
+        self.of_kind(ActKind::Certificate).filter_map(|(_, value)| Certificate::parse(value).ok()).collect()
+    }
+
+    /// Which checks a reading must lie between.
+    pub fn bracket(&self) -> Bracket {
+        match self.inspection(ActKind::Bracket) {
+            Some("before") => Bracket::Before,
+            Some("per_shift") => Bracket::PerShift,
+            _ => Bracket::BeforeAndAfter,
+        }
+    }
+
+    /// By which score a check reading is good.
+    pub fn check_rule(&self) -> CheckRule {
+        match self.inspection(ActKind::CheckRule) {
+            Some("en") => CheckRule::En,
+            _ => CheckRule::Zeta,
+        }
+    }
+
+    /// When shifts start, in minutes after midnight, in order; one shift a day where nobody said.
+    pub fn shift_starts(&self) -> Vec<u16> {
+        let said = self.inspection(ActKind::ShiftStarts).map(split_escaped).unwrap_or_default();
+        let mut starts: Vec<u16> = said.iter().filter_map(|text| parse_time_of_day(text)).collect();
+        starts.sort_unstable();
+        starts.dedup();
+        if starts.is_empty() { vec![0] } else { starts }
+    }
+
+    /// The sampling plan of a lot: its own, else that for everything.
+    pub fn sampling_plan(&self, supplier: &str, lot: &str) -> Option<PlanSaid> {
+        self.exact(ActKind::SamplingPlan, &Target::Lot(supplier.to_owned(), lot.to_owned()))
+            .or_else(|| self.inspection(ActKind::SamplingPlan))
+            .and_then(|value| PlanSaid::parse(value).ok())
+    }
+
+    /// What single readings were marked as: source, line, `check`, `blank` or `product`.
+    pub fn marks(&self) -> impl Iterator<Item = (&str, u32, &str)> {
+        self.of_readings(ActKind::Mark)
+    }
+
+    /// The readings a person set aside: source, line, why.
+    pub fn set_aside(&self) -> impl Iterator<Item = (&str, u32, &str)> {
+        self.of_readings(ActKind::SetAside)
+    }
+
+    fn of_readings(&self, kind: ActKind) -> impl Iterator<Item = (&str, u32, &str)> {
+        self.of_kind(kind).filter_map(|(target, value)| match target {
+            Target::Reading(source, line) if !value.is_empty() => Some((source.as_str(), *line, value)),
+            _ => None,
+        })
+    }
+
+    /// Every laboratory result with the material of the lot it was found in.
+    pub fn laboratory(&self) -> Vec<(&Target, LabResult)> {
+        let results = self.of_kind(ActKind::Laboratory);
+        results.filter_map(|(target, value)| Some((target, LabResult::parse(value).ok()?))).collect()
+    }
+
+    /// Every lift with the lot, or the material of a lot, it is for.
+    pub fn lifts(&self) -> Vec<(&Target, Lift)> {
+        let lifts = self.of_kind(ActKind::Lift);
+        lifts.filter_map(|(target, value)| Some((target, Lift::parse(value).ok()?))).collect()
+    }
+
+    /// Who ends the hold of a lot, by when, and how much waits.
+    pub fn hold_ends(&self, supplier: &str, lot: &str) -> Option<HoldEnds> {
+        self.exact(ActKind::HoldEnds, &Target::Lot(supplier.to_owned(), lot.to_owned()))
+            .and_then(|value| HoldEnds::parse(value).ok())
+    }
+
     fn of_kind(&self, wanted: ActKind) -> impl Iterator<Item = (&Target, &str)> {
         self.all().filter(move |(kind, _, _)| *kind == wanted).map(|(_, target, value)| (target, value))
     }
@@ -508,6 +655,13 @@ fn about_of(kind: ActKind, value: &str) -> Option<String> {
             Claim::parse(value).ok().map(|claim| format!("{} {}", claim.substance.symbol(), claim.entry))
         }
         ActKind::Renewal => Renewal::parse(value).ok().map(|renewal| renewal.entry),
+        ActKind::Certificate => Certificate::parse(value)
+            .ok()
+            .map(|certified| format!("{} {}", certified.element.symbol(), certified.sample)),
+        ActKind::Laboratory => {
+            LabResult::parse(value).ok().map(|result| format!("{} {}", result.analyte.code(), result.report))
+        }
+        ActKind::Lift => Lift::parse(value).ok().map(|lift| format!("{} {}", lift.reason, lift.about)),
         _ => None,
     }
 }
@@ -550,6 +704,13 @@ pub fn parse_seconds(text: &str) -> Option<u16> {
     let number = quantity::Number::parse(text.trim().trim_end_matches('s').as_bytes(), mark).ok()?;
     let tenths = number.scaled(1, quantity::Rounding::Nearest)?;
     u16::try_from(tenths).ok().filter(|tenths| (1..=36_000).contains(tenths))
+}
+
+/// A time of day as text (`06:00`), in minutes after midnight.
+pub fn parse_time_of_day(text: &str) -> Option<u16> {
+    let (hours, minutes) = text.trim().split_once(':')?;
+    let (hours, minutes): (u16, u16) = (hours.parse().ok()?, minutes.parse().ok()?);
+    (hours < 24 && minutes < 60).then_some(hours * 60 + minutes)
 }
 
 /// Percent as text (`2`, `2.5 %`), in hundredths of a percent; above 0 and up to 50 %.
@@ -630,13 +791,26 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
         ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
+        ActKind::Certificate => Certificate::parse(value).map(|_| ()),
+        ActKind::Bracket => one_of(&["before_and_after", "before", "per_shift"]),
+        ActKind::ShiftStarts => {
+            let read = split_escaped(value).iter().all(|text| parse_time_of_day(text).is_some());
+            read.then_some(()).ok_or(ProblemCode::OutOfRange)
+        }
+        ActKind::CheckRule => one_of(&["zeta", "en"]),
+        ActKind::SamplingPlan => PlanSaid::parse(value).map(|_| ()),
+        ActKind::Mark => one_of(&["check", "blank", "product"]),
+        ActKind::SetAside => (!value.trim().is_empty()).then_some(()).ok_or(ProblemCode::Missing),
+        ActKind::Laboratory => LabResult::parse(value).map(|_| ()),
+        ActKind::Lift => Lift::parse(value).map(|_| ()),
+        ActKind::HoldEnds => HoldEnds::parse(value).map(|_| ()),
         ActKind::UncertaintyHolds => one_of(&["repeatability", "everything"]),
         ActKind::Undo => value.parse::<usize>().map(|_| ()).map_err(|_| ProblemCode::OutOfRange),
         ActKind::Books => {
             let sound = split_escaped(value).iter().all(|name| Named::parse(name).is_some());
             if sound { Ok(()) } else { Err(ProblemCode::UnknownName) }
         }
-        ActKind::BillOfMaterials | ActKind::CheckSamples => {
+        ActKind::BillOfMaterials | ActKind::CheckSamples | ActKind::BlankSamples => {
             let named = split_escaped(value).iter().all(|name| !name.trim().is_empty());
             if named { Ok(()) } else { Err(ProblemCode::Missing) }
         }

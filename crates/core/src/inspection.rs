@@ -7,6 +7,7 @@ use crate::acts::{Act, ActKind, Settings, Target, Weight};
 use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
 use crate::composition::CompositionReview;
 use crate::exempt::{Group, Seen};
+use crate::history::History;
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
 use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::{ClassFrom, MaterialClass};
@@ -25,6 +26,8 @@ pub struct Inspection {
     pub books: RuleBooks,
     /// What people did, in order.
     pub acts: Vec<Act>,
+    /// What earlier inspections found.
+    pub history: History,
 }
 
 impl Inspection {
@@ -33,7 +36,12 @@ impl Inspection {
     /// # Errors
     /// The problems of a built-in book; a test keeps this from happening.
     pub fn new() -> Result<Inspection, Vec<Problem>> {
-        Ok(Inspection { sources: Vec::new(), books: RuleBooks::built_in()?, acts: Vec::new() })
+        Ok(Inspection {
+            sources: Vec::new(),
+            books: RuleBooks::built_in()?,
+            acts: Vec::new(),
+            history: History::default(),
+        })
     }
 
     /// Adds a source in its place, whatever order sources arrive in.

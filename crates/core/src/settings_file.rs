@@ -5,7 +5,7 @@
 
 use crate::acts::{Act, ActKind, Settings, Target, check_value, escape, split_escaped};
 use crate::data_file::{self, DataTable, Problem, ProblemCode, Reader, Written, WrittenTable};
-use crate::exempt;
+use crate::fields;
 use crate::reading::Source;
 
 /// The schema name a settings file must carry.
@@ -52,6 +52,10 @@ const INSPECTION: &[Key] = &[
     ("repeats", ActKind::Repeats),
     ("uncertainty_holds", ActKind::UncertaintyHolds),
     ("check_samples", ActKind::CheckSamples),
+    ("blank_samples", ActKind::BlankSamples),
+    ("bracket", ActKind::Bracket),
+    ("shift_starts", ActKind::ShiftStarts),
+    ("check_rule", ActKind::CheckRule),
     ("books", ActKind::Books),
 ];
 
@@ -110,12 +114,43 @@ const MATERIAL: Scope = Scope {
     keys: &[("class", ActKind::Class), ("thickness_mm", ActKind::ThicknessMm)],
 };
 
-/// A repeated table whose every row is one act, `field=value` joined by `;`: the fields (true: must be there).
+/// What a row that is one act speaks of.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum RowOf {
+    /// The whole inspection.
+    Inspection,
+    /// A `material` of a `part`, or a whole part where no material is named.
+    Material,
+    /// A `lot` of a `supplier`, or the whole inspection where neither is named.
+    LotOrAll,
+    /// A `lot` of a `supplier`.
+    Lot,
+    /// A `material` of a `part` in a `lot` of a `supplier`.
+    LotMaterial,
+    /// A `lot` of a `supplier`, or one `material` of a `part` in it.
+    LotOrMaterial,
+    /// The reading on a `line` of a `source`.
+    Reading,
+}
+
+impl RowOf {
+    const fn names(self) -> &'static [&'static str] {
+        match self {
+            RowOf::Inspection => &[],
+            RowOf::Material => &["part", "material"],
+            RowOf::LotOrAll | RowOf::Lot => &["supplier", "lot"],
+            RowOf::LotMaterial | RowOf::LotOrMaterial => &["supplier", "lot", "part", "material"],
+            RowOf::Reading => &["source", "line"],
+        }
+    }
+}
+
+/// A repeated table whose every row is one act, `field=value` joined by `;`: the fields (true: must be there). A row of
+/// one field that has no name in the act is that field's text.
 struct Row {
     table: &'static str,
     kind: ActKind,
-    /// True where it speaks of a `material` of a `part`, or of a whole part where no material is named.
-    of_material: bool,
+    of: RowOf,
     fields: &'static [(&'static str, bool)],
 }
 
@@ -123,13 +158,13 @@ const ROWS: &[Row] = &[
     Row {
         table: "site_sigma",
         kind: ActKind::SiteSigma,
-        of_material: false,
+        of: RowOf::Inspection,
         fields: &[("element", true), ("class", true), ("s", true), ("seconds", false), ("constant", false)],
     },
     Row {
         table: "claim",
         kind: ActKind::Claim,
-        of_material: true,
+        of: RowOf::Material,
         fields: &[
             ("entry", true),
             ("substance", true),
@@ -142,20 +177,101 @@ const ROWS: &[Row] = &[
     Row {
         table: "renewal",
         kind: ActKind::Renewal,
-        of_material: false,
+        of: RowOf::Inspection,
         fields: &[("entry", true), ("state", true), ("source", false), ("date", false)],
     },
     Row {
         table: "cr6_area",
         kind: ActKind::Cr6Area,
-        of_material: true,
+        of: RowOf::Material,
         fields: &[("area", true), ("laboratory", false), ("report", false)],
+    },
+    Row {
+        table: "certificate",
+        kind: ActKind::Certificate,
+        of: RowOf::Inspection,
+        fields: &[
+            ("sample", true),
+            ("element", true),
+            ("value", true),
+            ("u", true),
+            ("k", true),
+            ("id", true),
+            ("expires", false),
+            ("class", false),
+        ],
+    },
+    Row {
+        table: "sampling_plan",
+        kind: ActKind::SamplingPlan,
+        of: RowOf::LotOrAll,
+        fields: &[
+            ("rule", true),
+            ("level", false),
+            ("severity", false),
+            ("aql", false),
+            ("confidence", false),
+            ("share", false),
+            ("seed", false),
+        ],
+    },
+    Row { table: "mark", kind: ActKind::Mark, of: RowOf::Reading, fields: &[("as", true)] },
+    Row { table: "set_aside", kind: ActKind::SetAside, of: RowOf::Reading, fields: &[("why", true)] },
+    Row {
+        table: "laboratory",
+        kind: ActKind::Laboratory,
+        of: RowOf::LotMaterial,
+        fields: &[
+            ("analyte", true),
+            ("value", true),
+            ("u", false),
+            ("k", false),
+            ("method", false),
+            ("laboratory", false),
+            ("report", false),
+            ("date", false),
+        ],
+    },
+    Row {
+        table: "lift",
+        kind: ActKind::Lift,
+        of: RowOf::LotOrMaterial,
+        fields: &[("reason", true), ("about", false), ("why", true), ("by", false), ("second", false)],
+    },
+    Row {
+        table: "hold_ends",
+        kind: ActKind::HoldEnds,
+        of: RowOf::Lot,
+        fields: &[("who", false), ("until", false), ("quarantined", false), ("place", false)],
     },
 ];
 
+/// The fields of an act whose value holds several (true: must be there); none for any other.
+pub fn fields_of(kind: ActKind) -> &'static [(&'static str, bool)] {
+    let row = ROWS.iter().find(|row| row.kind == kind && plain_field(kind).is_none());
+    // The site's table has been said as it is written from the start.
+    row.filter(|row| row.kind != ActKind::SiteSigma).map_or(&[], |row| row.fields)
+}
+
+/// Acts whose value is one plain text stand in a row under this field.
+const fn plain_field(kind: ActKind) -> Option<&'static str> {
+    match kind {
+        ActKind::Mark => Some("as"),
+        ActKind::SetAside => Some("why"),
+        _ => None,
+    }
+}
+
 /// Kinds whose value is a list of texts in the file, and texts with `|` between in the act.
 const fn is_list(kind: ActKind) -> bool {
-    matches!(kind, ActKind::CheckSamples | ActKind::BillOfMaterials | ActKind::Books)
+    matches!(
+        kind,
+        ActKind::CheckSamples
+            | ActKind::BlankSamples
+            | ActKind::BillOfMaterials
+            | ActKind::Books
+            | ActKind::ShiftStarts
+    )
 }
 
 struct ActsReader<'r, 't> {
@@ -246,9 +362,8 @@ impl ActsReader<'_, '_> {
     }
 
     fn row(&mut self, row: &Row, table: DataTable<'_>) {
-        let names: &[&str] = if row.of_material { &["part", "material"] } else { &[] };
         let known: Vec<&str> =
-            names.iter().copied().chain(row.fields.iter().map(|(name, _)| *name)).collect();
+            row.of.names().iter().copied().chain(row.fields.iter().map(|(name, _)| *name)).collect();
         self.reader.only(table, &known);
         let (mut value, mut at) = (Vec::new(), table.at);
         for &(field, needed) in row.fields {
@@ -262,22 +377,64 @@ impl ActsReader<'_, '_> {
                 value.push((field, text.text.into_owned()));
             }
         }
-        let named = |reader: &mut Reader<'_>, name| {
-            reader.optional_text(table, name).map(|text| text.text.into_owned())
-        };
-        let target = if row.of_material {
-            let part = named(self.reader, "part").unwrap_or_default();
-            match named(self.reader, "material") {
-                Some(material) => Target::Material(part, material),
-                None => Target::Part(part),
-            }
-        } else {
-            Target::Inspection
-        };
+        let Some(target) = self.row_target(row.of, table) else { return };
         if row.fields.iter().all(|&(field, needed)| !needed || table.has(field)) {
-            let value: Vec<_> = value.iter().map(|(field, text)| (*field, text.as_str())).collect();
-            self.add(row.kind, &target, exempt::join(&value), at);
+            let value = match (plain_field(row.kind), &value[..]) {
+                (Some(_), [(_, text)]) => text.clone(),
+                _ => {
+                    let value: Vec<_> = value.iter().map(|(field, text)| (*field, text.as_str())).collect();
+                    fields::join(&value)
+                }
+            };
+            self.add(row.kind, &target, value, at);
         }
+    }
+
+    /// What a row speaks of; `None` where it doesn't say, which is refused.
+    fn row_target(&mut self, of: RowOf, table: DataTable<'_>) -> Option<Target> {
+        let [first, second, third, fourth] = [0, 1, 2, 3].map(|at| {
+            let name = of.names().get(at)?;
+            // A line is a number.
+            self.reader.scalar(table, name).map(|text| text.text.into_owned())
+        });
+        let lot_missing = first.is_none() && second.is_none();
+        let names = [&first, &second, &third, &fourth].map(|name| name.clone().unwrap_or_default());
+        let [one, two, ..] = names.clone();
+        let refused = |reader: &mut Reader<'_>, code, name| {
+            reader.refuse(table.at, code, name);
+            None
+        };
+        match of {
+            RowOf::Inspection => Some(Target::Inspection),
+            RowOf::Material if second.is_none() => Some(Target::Part(one)),
+            RowOf::Material => Some(Target::Material(one, two)),
+            RowOf::LotOrAll if lot_missing => Some(Target::Inspection),
+            RowOf::Lot | RowOf::LotMaterial | RowOf::LotOrMaterial if lot_missing => {
+                refused(self.reader, ProblemCode::Missing, "lot")
+            }
+            RowOf::LotMaterial if third.is_none() && fourth.is_none() => {
+                refused(self.reader, ProblemCode::Missing, "material")
+            }
+            RowOf::LotOrMaterial if third.is_none() && fourth.is_none() => Some(Target::Lot(one, two)),
+            RowOf::LotOrAll | RowOf::Lot => Some(Target::Lot(one, two)),
+            RowOf::LotMaterial | RowOf::LotOrMaterial => Some(Target::LotMaterial(names)),
+            RowOf::Reading if one.is_empty() => refused(self.reader, ProblemCode::Missing, "source"),
+            RowOf::Reading => match two.parse() {
+                Ok(line) => Some(Target::Reading(one, line)),
+                Err(_) => refused(self.reader, ProblemCode::OutOfRange, "line"),
+            },
+        }
+    }
+}
+
+/// The names in a target, in the order of [`RowOf::names`].
+fn names_of(target: &Target) -> Vec<String> {
+    match target {
+        Target::Inspection => Vec::new(),
+        Target::Source(one) | Target::Header(one) | Target::Part(one) => vec![one.clone()],
+        Target::Lot(one, two) | Target::Material(one, two) => vec![one.clone(), two.clone()],
+        Target::LotMaterial(names) => names.to_vec(),
+        Target::Reading(source, line) => vec![source.clone(), line.to_string()],
     }
 }
 
@@ -333,20 +490,21 @@ fn settings_table(acts: &[Act]) -> WrittenTable {
     if !settings.books.is_empty() {
         file.insert("books".into(), list(&settings.books));
     }
+    if !settings.blank_samples.is_empty() {
+        file.insert("blank_samples".into(), list(&settings.blank_samples));
+    }
     for (kind, target, value) in settings.all() {
         if let Some(row) = ROWS.iter().find(|row| row.kind == kind) {
             let mut entry = WrittenTable::new();
-            match target {
-                Target::Part(part) => {
-                    entry.insert("part".into(), text(part));
-                }
-                Target::Material(part, material) => {
-                    entry.insert("part".into(), text(part));
-                    entry.insert("material".into(), text(material));
-                }
-                _ => {}
+            for (name, value) in row.of.names().iter().copied().zip(names_of(target)) {
+                entry.insert(name.to_owned(), text(&value));
             }
-            for (field, said) in exempt::split(value) {
+            if let Some(field) = plain_field(kind) {
+                entry.insert(field.to_owned(), text(value));
+                push_row(&mut file, row.table, entry);
+                continue;
+            }
+            for (field, said) in fields::split(value) {
                 entry.insert(field, text(&said));
             }
             push_row(&mut file, row.table, entry);
@@ -354,7 +512,8 @@ fn settings_table(acts: &[Act]) -> WrittenTable {
         }
         let (table, names): (&str, Vec<(&str, &str)>) = match target {
             Target::Inspection => {
-                file.insert(kind.code().into(), text(value));
+                let value = if is_list(kind) { list(&split_escaped(value)) } else { text(value) };
+                file.insert(kind.code().into(), value);
                 continue;
             }
             Target::Source(name) => ("source", vec![("name", name)]),
@@ -362,6 +521,8 @@ fn settings_table(acts: &[Act]) -> WrittenTable {
             Target::Lot(supplier, lot) => ("lot", vec![("supplier", supplier), ("lot", lot)]),
             Target::Part(part) => ("part", vec![("part", part)]),
             Target::Material(part, material) => ("material", vec![("part", part), ("material", material)]),
+            // Only rows speak of these.
+            Target::LotMaterial(_) | Target::Reading(..) => continue,
         };
         let (key, value) = match kind {
             ActKind::BillOfMaterials => ("materials", list(&split_escaped(value))),

@@ -4,12 +4,13 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 /// English: what core says, one file a room of the trade.
-pub const ENGLISH: [&str; 6] = [
+pub const ENGLISH: [&str; 7] = [
     include_str!("../words/en/core.ftl"),
     include_str!("../words/en/rules.ftl"),
     include_str!("../words/en/decisions.ftl"),
     include_str!("../words/en/physics.ftl"),
     include_str!("../words/en/exemptions.ftl"),
+    include_str!("../words/en/lots.ftl"),
     include_str!("../words/en/explain.ftl"),
 ];
 

@@ -1,6 +1,7 @@
 //! A case through the program, as both doors run it: rule book, settings, then the files in order of their names.
 
 use plumbline_core::duplicates::set_duplicates_aside;
+use plumbline_core::history::History;
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::rules::{Problem, RuleBook};
 use plumbline_core::settings_file::parse_settings;
@@ -15,7 +16,12 @@ use crate::program::{built_in_books, findings_json, read};
 /// # Errors
 /// The problems of its rule book or settings.
 pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
-    let mut inspection = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new() };
+    let mut inspection = Inspection {
+        sources: Vec::new(),
+        books: built_in_books(),
+        acts: Vec::new(),
+        history: History::default(),
+    };
     if let Some(text) = &case.rules {
         inspection.books.add(RuleBook::parse(text).map_err(|problems| said("rules.toml", &problems))?);
     }

@@ -1,7 +1,7 @@
 //! Hexavalent chromium in a coating on metal, by area: three results and never an amount in mg/kg.
 
-use super::fields;
 use crate::data_file::{DataTable, Placed, ProblemCode, Reader};
+use crate::fields;
 use crate::quantity::{DecimalMark, Number, Rounding};
 use crate::reading::codes;
 

@@ -6,14 +6,12 @@
 mod category;
 mod chromium;
 mod entry;
-mod fields;
 mod said;
 mod verdict;
 
 pub use category::{Categories, CategoryFit};
 pub use chromium::{AREA_KEYS, AreaMass, AreaResult, AreaRule, AreaSaid};
 pub use entry::{Bound, EXEMPTION_KEYS, Exemption, Group};
-pub use fields::{join, split};
 pub use said::{Claim, Mouthing, Renewal, RenewalState};
 pub use verdict::{
     Answers, Number, Question, Refusal, Seen, Verdict, judge_claim, judge_number, questions_of,

@@ -1,9 +1,9 @@
 //! What a person says of exemptions: a claim, where a renewal stands, whether a child could mouth a part.
 
 use super::entry::Group;
-use super::fields;
 use crate::data_file::ProblemCode;
 use crate::day::Day;
+use crate::fields;
 use crate::reading::codes;
 use crate::substance::Substance;
 
@@ -61,11 +61,7 @@ impl Claim {
     /// True where two persons put initials to it, and not the first person twice (`AB`, `A.B.`). Where nobody says who
     /// claims, nobody knows that the second is another.
     pub fn is_countersigned(&self) -> bool {
-        let letters = |initials: &str| -> String {
-            initials.chars().filter(|one| one.is_alphanumeric()).flat_map(char::to_lowercase).collect()
-        };
-        let (first, second) = (letters(&self.by), letters(&self.second));
-        !first.is_empty() && !second.is_empty() && first != second
+        fields::two_people(&self.by, &self.second)
     }
 }
 

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::json::{MgPerKg, ReasonText};
-use crate::acts::{Act, ActKind, Settings};
+use crate::acts::Settings;
 use crate::claims::{Expiry, MaterialClaims};
 use crate::exempt::{self, Exemption, RenewalState, Verdict};
 use crate::inspection::{Findings, Inspection};
@@ -295,30 +295,4 @@ pub fn claim_reason(words: &Words, reason: &LotReason) -> Option<String> {
             ("of", &reason.of.to_string()),
         ],
     ))
-}
-
-/// An act about exemptions in words; `None` for any other.
-pub fn act(words: &Words, act: &Act) -> Option<String> {
-    if !matches!(act.kind, ActKind::Claim | ActKind::Renewal | ActKind::Cr6Area) {
-        return None;
-    }
-    let fields = exempt::split(&act.value);
-    let value = |name: &str| {
-        let found = fields.iter().find(|(known, _)| known == name).map(|(_, value)| value.as_str());
-        found.filter(|value| !value.is_empty()).unwrap_or("none")
-    };
-    let names = [
-        "entry",
-        "substance",
-        "evidence",
-        "second",
-        "state",
-        "source",
-        "date",
-        "area",
-        "laboratory",
-        "report",
-    ];
-    let arguments: Vec<(&str, &str)> = names.iter().map(|name| (*name, value(name))).collect();
-    Some(words.with(&format!("act-{}", act.kind.code()), &arguments))
 }

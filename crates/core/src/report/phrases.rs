@@ -152,8 +152,16 @@ pub fn problem_remedy(words: &Words, problem: &Problem, expected: &str) -> Strin
 
 /// An act in words.
 pub fn act(words: &Words, act: &Act) -> String {
-    if let Some(text) = super::exemptions::act(words, act) {
-        return text;
+    let fields = crate::settings_file::fields_of(act.kind);
+    if !fields.is_empty() {
+        // What was left out reads as `none`.
+        let said = crate::fields::split(&act.value);
+        let value = |name: &str| {
+            let found = said.iter().find(|(known, _)| known == name).map(|(_, value)| value.as_str());
+            found.filter(|value| !value.is_empty()).unwrap_or("none")
+        };
+        let arguments: Vec<(&str, &str)> = fields.iter().map(|(name, _)| (*name, value(name))).collect();
+        return words.with(&format!("act-{}", act.kind.code()), &arguments);
     }
     words.with(&format!("act-{}", act.kind.code()), &[("value", &act.value)])
 }
@@ -211,6 +219,21 @@ pub fn target(words: &Words, target: &Target) -> String {
         Target::Part(part) => words.with("target-part", &[("part", part)]),
         Target::Material(part, material) => {
             words.with("target-material", &[("part", &or_not(part)), ("material", material)])
+        }
+        Target::LotMaterial([supplier, lot, part, material]) => {
+            let of = |name: &String| or_not(name);
+            words.with(
+                "target-lot_material",
+                &[
+                    ("supplier", &of(supplier)),
+                    ("lot", &of(lot)),
+                    ("part", &of(part)),
+                    ("material", &of(material)),
+                ],
+            )
+        }
+        Target::Reading(source, line) => {
+            words.with("target-reading", &[("name", source), ("line", &line.to_string())])
         }
     }
 }

@@ -31,7 +31,7 @@ pub fn split(text: &str) -> Vec<(String, String)> {
 ///
 /// # Errors
 /// A piece without a name ([`ProblemCode::Malformed`]), a name that is not known or stands twice.
-pub(super) fn read(text: &str, known: &[&str]) -> Result<Vec<(String, String)>, ProblemCode> {
+pub(crate) fn read(text: &str, known: &[&str]) -> Result<Vec<(String, String)>, ProblemCode> {
     let fields = split(text);
     for (at, (name, _)) in fields.iter().enumerate() {
         if name.is_empty() {
@@ -48,7 +48,7 @@ pub(super) fn read(text: &str, known: &[&str]) -> Result<Vec<(String, String)>, 
 }
 
 /// The value of a field; empty where it is left out.
-pub(super) fn field<'a>(fields: &'a [(String, String)], name: &str) -> &'a str {
+pub(crate) fn field<'a>(fields: &'a [(String, String)], name: &str) -> &'a str {
     fields.iter().find(|(known, _)| known == name).map_or("", |(_, value)| value)
 }
 
@@ -57,6 +57,16 @@ pub fn join(fields: &[(&str, &str)]) -> String {
     let one =
         |(name, value): &(&str, &str)| format!("{name}={}", value.replace('\\', "\\\\").replace(';', "\\;"));
     fields.iter().filter(|(_, value)| !value.is_empty()).map(one).collect::<Vec<_>>().join(";")
+}
+
+/// True where two persons put their initials, and not the first person twice (`AB`, `A.B.`). Where nobody says who the
+/// first is, nobody knows that the second is another.
+pub fn two_people(first: &str, second: &str) -> bool {
+    let letters = |initials: &str| -> String {
+        initials.chars().filter(|one| one.is_alphanumeric()).flat_map(char::to_lowercase).collect()
+    };
+    let (first, second) = (letters(first), letters(second));
+    !first.is_empty() && !second.is_empty() && first != second
 }
 
 #[cfg(test)]

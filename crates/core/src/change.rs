@@ -1,0 +1,1 @@
+//! Change of material: is this lot's composition that of the part's accepted lots?

@@ -1,0 +1,1 @@
+//! Charts drawn as SVG: control charts and operating characteristics.

@@ -1,0 +1,1 @@
+//! Control charts of check readings: individuals and moving ranges, run rules, drift.

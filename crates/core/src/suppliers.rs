@@ -1,0 +1,1 @@
+//! What is known of a supplier and a part over all inspections.

@@ -1,0 +1,76 @@
+# Trust, sampling, lots and laboratories.
+
+## What a person says
+
+target-lot_material = material { $material } of part { $part } in lot { $lot } of { $supplier }
+target-reading = reading on line { $line } of { $name }
+
+act-certificate = check standard { $sample }: { $element } { $value }, U { $u } (k = { $k }), certificate { $id }, { $expires ->
+        [none] no expiry stated
+       *[other] good until { $expires }
+    }
+act-blank_samples = blank samples: { $value }
+act-bracket = a reading is trusted { $value ->
+        [before] after a good check
+        [per_shift] in a shift with a good check and no bad one
+       *[before_and_after] between two good checks
+    }
+act-shift_starts = shifts start at { $value }
+act-check_rule = a check reading is good by { $value ->
+        [en] E_n (at most 1)
+       *[zeta] zeta (at most 3)
+    }
+act-sampling_plan = sampling plan: { $rule ->
+        [zero_acceptance] zero acceptance, confidence { $confidence } %, to detect { $share } % nonconforming
+       *[single] MIL-STD-105E single sampling, level { $level ->
+            [none] II
+           *[other] { $level }
+        }, { $severity ->
+            [none] normal
+           *[other] { $severity }
+        }, AQL { $aql }
+    }{ $seed ->
+        [none] { "" }
+       *[other] , random list from seed { $seed }
+    }
+act-mark = taken as { $value }
+act-set_aside = set aside: { $value }
+act-laboratory = laboratory result: { $analyte } { $value }{ $u ->
+        [none] { "" }
+       *[other] , U { $u } (k = { $k })
+    }; method: { $method ->
+        [none] not named
+       *[other] { $method }
+    }; laboratory: { $laboratory ->
+        [none] not named
+       *[other] { $laboratory }
+    }; report: { $report ->
+        [none] not named
+       *[other] { $report }
+    }; date: { $date ->
+        [none] not stated
+       *[other] { $date }
+    }
+act-lift = hold lifted: { $reason } { $about ->
+        [none] { "" }
+       *[other] { $about }
+    }; why: { $why }; first person: { $by ->
+        [none] missing
+       *[other] { $by }
+    }; second person: { $second ->
+        [none] missing
+       *[other] { $second }
+    }
+act-hold_ends = the hold ends by: { $who ->
+        [none] nobody named
+       *[other] { $who }
+    }; until: { $until ->
+        [none] no day set
+       *[other] { $until }
+    }; kept apart: { $quarantined ->
+        [none] not stated
+       *[other] { $quarantined } units
+    }{ $place ->
+        [none] { "" }
+       *[other] , { $place }
+    }
