@@ -81,6 +81,8 @@ pub(crate) struct ReasonView {
     code: &'static str,
     kind: &'static str,
     effect: &'static str,
+    about: String,
+    liftable: bool,
     text: String,
     remedy: String,
 }
@@ -439,6 +441,8 @@ fn reasons(words: &Words, list: &[LotReason]) -> Vec<ReasonView> {
             code: reason.code.code(),
             kind: reason.code.kind().code(),
             effect: reason.effect.code(),
+            about: reason.about.clone(),
+            liftable: reason.code.may_be_lifted(),
             text: phrases::lot_reason(words, reason),
             remedy: phrases::lot_remedy(words, reason.code),
         })

@@ -57,9 +57,14 @@ export const RENEWALS = ["pending", "refused", "not_filed"];
 const REPEATS: Choosable = { kind: "repeats", values: ["same_spot", "same_id", "never"], now: "same_spot" };
 const UNCERTAINTY_HOLDS: Choosable = { kind: "uncertainty_holds", values: ["repeatability", "everything"], now: "repeatability" };
 
+const BRACKET: Choosable = { kind: "bracket", values: ["before_and_after", "before", "per_shift"], now: "before_and_after" };
+const CHECK_RULE: Choosable = { kind: "check_rule", values: ["zeta", "en"], now: "zeta" };
+/** What one reading is, whatever its name says. */
+export const MARK: Choosable = { kind: "mark", values: ["product", "check", "blank"] };
+
 /** One kind of evidence: the reasons that speak of it and the acts that give it. */
 export interface Evidence {
-  id: "trust" | "sampling" | "materials" | "thickness" | "class" | "sigma" | "claims" | "cr6" | "doubtful" | "books" | "halogens" | "files";
+  id: "trust" | "sampling" | "materials" | "thickness" | "class" | "sigma" | "claims" | "cr6" | "doubtful" | "books" | "halogens" | "files" | "laboratory" | "holds";
   reasons: string[];
   /** Acts about the whole inspection only. */
   acts: (Choosable | Typed)[];
@@ -74,7 +79,7 @@ export interface Evidence {
 const NOTHING = { acts: [], perLot: [], perMaterial: null, perFile: null };
 
 export const EVIDENCE: Evidence[] = [
-  { ...NOTHING, id: "trust", reasons: ["trust_none", "trust_not_judged"], acts: [{ kind: "check_samples", type: "text" }, { kind: "trust", values: WEIGHT }] },
+  { ...NOTHING, id: "trust", reasons: ["trust_none", "trust_not_judged"], acts: [{ kind: "check_samples", type: "text" }, { kind: "blank_samples", type: "text" }, CHECK_RULE, BRACKET, { kind: "shift_starts", type: "text" }, { kind: "trust", values: WEIGHT }] },
   {
     ...NOTHING,
     id: "sampling",
@@ -89,12 +94,22 @@ export const EVIDENCE: Evidence[] = [
   { ...NOTHING, id: "claims", reasons: ["claim_open"] },
   { ...NOTHING, id: "cr6", reasons: ["cr6_no_report", "cr6_other_class"] },
   { ...NOTHING, id: "doubtful", reasons: ["calibration_doubtful", "overlap_unresolved", "over_may_be_overlap"] },
+  { ...NOTHING, id: "laboratory", reasons: [] },
+  { ...NOTHING, id: "holds", reasons: [] },
   { ...NOTHING, id: "books", reasons: ["book_not_loaded", "book_differs"] },
   { ...NOTHING, id: "halogens", reasons: ["halogen_book_not_loaded"] },
   { ...NOTHING, id: "files", reasons: ["file_not_read", "rows_refused"] },
 ];
 
 export const CLASSES = CLASS.values;
+
+export function lotMaterialTarget(of: { supplier: string | null; lot: string | null; part: string | null; material: string | null }): string {
+  return `lot_material:${[of.supplier, of.lot, of.part, of.material].map((name) => escaped(name ?? "")).join("|")}`;
+}
+
+export function readingTarget(source: string, line: number): string {
+  return `reading:${escaped(source)}|${line}`;
+}
 
 /** A `|` parts the names in a target or a list, so one inside a name stands behind a `\`. */
 export function escaped(name: string): string {

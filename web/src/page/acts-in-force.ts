@@ -49,7 +49,7 @@ function tableWithHeadings(fingerprint: string): string {
 /** What an act speaks about, in words; empty for the whole inspection. */
 export function targetName(target: string): string {
   const { kind, names } = namesIn(target);
-  const [first = "", second = ""] = names;
+  const [first = "", second = "", third = "", fourth = ""] = names;
   const or = (name: string): string => (name === "" ? say("page-target-unnamed") : name);
   switch (kind) {
     case "source":
@@ -60,6 +60,10 @@ export function targetName(target: string): string {
       return say("page-target-part", { part: or(first) });
     case "material":
       return say("page-target-material", { part: or(first), material: or(second) });
+    case "lot_material":
+      return say("page-target-lot-material", { supplier: or(first), lot: or(second), part: or(third), material: or(fourth) });
+    case "reading":
+      return say("page-target-reading", { name: first, line: count(Number(second)) });
     case "header":
       return say("page-target-header", { name: tableWithHeadings(first) });
     default:

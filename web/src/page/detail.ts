@@ -8,6 +8,7 @@ import { standing, targetName } from "./acts-in-force";
 import { byId, el, type Child } from "./elements";
 import { figure } from "./figures";
 import { outcomeTone } from "./marks";
+import { ofReading } from "./of-reading";
 import { cautionTag, outcomeTag, substanceName } from "./outcomes";
 import { count, say } from "./words";
 
@@ -214,6 +215,7 @@ export function detailContent(detail: DetailView, open: (index: number) => void)
     limits(detail.limits),
     detail.repeats === null ? null : repeats(detail.repeats, detail, open),
     made !== null && !asks ? composition(made, detail) : null,
+    ofReading(detail),
     detail.other_elements.length === 0
       ? null
       : el(

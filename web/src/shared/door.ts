@@ -180,6 +180,10 @@ export interface ReasonView {
   kind: "outcome" | "evidence";
   /** What it does to the disposition; "accept" for one that is only printed. */
   effect: Disposition;
+  /** The substance, halogen or name it is about; empty where none. */
+  about: string;
+  /** Whether two people may lift it. */
+  liftable: boolean;
   text: string;
   remedy: string;
 }

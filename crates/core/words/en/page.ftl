@@ -442,6 +442,8 @@ page-target-header = tables with the headings of { $name }
 page-target-lot = lot { $lot } of { $supplier }
 page-target-part = part { $part }
 page-target-material = material { $material } of part { $part }
+page-target-lot-material = material { $material } of part { $part } in lot { $lot } of { $supplier }
+page-target-reading = reading at line { $line } of { $name }
 page-target-unnamed = not named
 page-act-no-initials = no initials
 page-act-take-back = Take back
@@ -980,3 +982,115 @@ page-write-acts = { $n ->
   }
 page-write-acts-why = The list only grows: taking something back is recorded too.
 page-write-no-acts = What you set or answer on these pages will be listed here.
+
+## Acts of several fields
+
+page-row-pick = Pick one
+page-row-add = Add
+page-row-needed = “{ $field }” is missing.
+
+page-act-blank-samples-label = Sample ids that are blanks
+page-act-blank-samples-hint = A clean piece that must show nothing. Put | between several ids.
+page-act-check-rule-label = A check reading is good when
+page-act-check-rule-hint = Both compare reading and certificate with their uncertainties (ISO 13528).
+page-act-check-rule-value-zeta = zeta is at most 3 (usual)
+page-act-check-rule-value-en = E_n is at most 1 (stricter)
+page-act-bracket-label = A reading is trusted
+page-act-bracket-value-before-and-after = Between two good checks (usual)
+page-act-bracket-value-before = After a good check
+page-act-bracket-value-per-shift = In a shift with a good check and no bad one
+page-act-shift-starts-label = Shifts start at
+page-act-shift-starts-hint = Such as 06:00|14:00|22:00. Left empty: one shift a day.
+
+page-act-certificate-label = Certified value
+page-certificates = Certified values of check standards
+page-certificates-hint = Copy them from the certificate. A check reading without a certified value is set apart and proves nothing. They can stand in a settings file too.
+page-act-certificate-field-sample = Sample id as the analyser records it
+page-act-certificate-field-element = Element
+page-act-certificate-field-value = Certified value, mg/kg
+page-act-certificate-field-u = Expanded uncertainty U, mg/kg
+page-act-certificate-field-k = k of U
+page-act-certificate-field-id = Number of the certificate
+page-act-certificate-field-expires = Good until
+page-act-certificate-field-class = Its material
+page-act-certificate-field-class-polymer = Polymer
+page-act-certificate-field-class-metal = Metal
+page-act-certificate-field-class-composite = Composite or electronics
+page-act-certificate-field-class-plated = Plated or coated
+
+page-act-sampling-plan-label = Sampling plan
+page-plan-new = Work out the pieces to take from a plan
+page-act-sampling-plan-field-rule = Rule
+page-act-sampling-plan-field-rule-zero-acceptance = None may be over: show with a stated confidence
+page-act-sampling-plan-field-rule-single = Table of MIL-STD-105E by level and AQL
+page-act-sampling-plan-field-confidence = Confidence, %
+page-act-sampling-plan-field-share = that fewer are bad than, %
+page-act-sampling-plan-field-level = Inspection level
+page-act-sampling-plan-field-severity = Severity
+page-act-sampling-plan-field-severity-normal = Normal
+page-act-sampling-plan-field-severity-tightened = Tightened
+page-act-sampling-plan-field-severity-reduced = Reduced (105E’s own table)
+page-act-sampling-plan-field-aql = AQL
+page-act-sampling-plan-field-seed = Seed of the random list
+page-act-sampling-plan-field-seed-hint = Any whole number, such as today’s date. The same seed gives the same pieces; it is printed. Empty: no list.
+
+page-evidence-laboratory = Laboratory results
+page-evidence-laboratory-why = A screen is no laboratory. What a reference method found settles what the screen left open, and stands beside it.
+page-laboratory-open = { $n ->
+        [one] One material that is not accepted or has a result
+       *[other] { $n } materials that are not accepted or have a result
+    }
+page-laboratory-rest = { $n ->
+        [one] One other material
+       *[other] { $n } other materials
+    }
+page-laboratory-new = Enter a result
+page-laboratory-another = Enter another result
+page-act-laboratory-label = Laboratory result
+page-act-laboratory-field-analyte = What was determined
+page-act-laboratory-field-analyte-cd = Cadmium
+page-act-laboratory-field-analyte-pb = Lead
+page-act-laboratory-field-analyte-hg = Mercury
+page-act-laboratory-field-analyte-cr6 = Chromium(VI)
+page-act-laboratory-field-analyte-cr = Total chromium
+page-act-laboratory-field-analyte-pbb = PBB
+page-act-laboratory-field-analyte-pbde = PBDE
+page-act-laboratory-field-analyte-br = Total bromine
+page-act-laboratory-field-analyte-cl = Total chlorine
+page-act-laboratory-field-value = Result, mg/kg
+page-act-laboratory-field-value-hint = A number, or < and the limit below which nothing was found.
+page-act-laboratory-field-u = Expanded uncertainty U, mg/kg
+page-act-laboratory-field-k = k of U
+page-act-laboratory-field-method = Method
+page-act-laboratory-field-method-hint = Such as IEC 62321-5:2013.
+page-act-laboratory-field-laboratory = Laboratory
+page-act-laboratory-field-report = Number of its report
+page-act-laboratory-field-date = Day of the result
+
+page-evidence-holds = Holds: who ends them, and what two people lift
+page-evidence-holds-why = A hold ends by a result. Say who brings it, by when, and how many pieces wait. Some holds two people may lift together; over limit never.
+page-holds-none = No lot is on hold.
+page-holds-lots = { $n ->
+        [one] One lot
+       *[other] { $n } lots
+    }
+page-holds-ends = Who ends the hold, and by when
+page-holds-lift = Lift with two initials:
+page-holds-lift-hint = It stays in the report, with both initials and the reason. The pieces don’t change by it.
+page-act-hold-ends-label = End of the hold
+page-act-hold-ends-field-who = Who brings what is missing
+page-act-hold-ends-field-until = By which day
+page-act-hold-ends-field-quarantined = Pieces kept apart
+page-act-hold-ends-field-place = Where they are kept
+page-act-lift-label = Lift a hold
+page-act-lift-field-why = Why it may be lifted
+page-act-lift-field-second = Initials of the second person
+
+page-of-reading = What this reading is
+page-act-mark-label = This reading is of
+page-act-mark-hint = Only for readings that name neither lot nor part.
+page-act-mark-value-product = Goods
+page-act-mark-value-check = A check standard
+page-act-mark-value-blank = A blank
+page-act-set-aside-label = Set it aside because
+page-act-set-aside-hint = It then counts for nothing and stays in the report. One that is over limit or open leaves its lot on hold.

@@ -8,11 +8,16 @@ import { el, redraw, type Child } from "../elements";
 import { lotName, namesOf } from "../outcomes";
 import { showOrder } from "../looking";
 import { goTo } from "../place";
+import { rowForm, rowsGiven } from "../row-form";
+import { CERTIFICATE, SAMPLING_PLAN } from "../rows";
 import { ANY_READING, state } from "../state";
 import { say } from "../words";
 import { booksGiven } from "./books-given";
 import { claimsGiven } from "./claims";
 import { cr6Given } from "./cr6";
+import { holdsGiven } from "./holds";
+import { laboratoryGiven } from "./laboratory";
+import { lazyFold } from "./lazy-fold";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
 import { nothingRead } from "./nothing-read";
 import { partsGiven } from "./parts-given";
@@ -83,6 +88,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
     evidence.perMaterial === null ? null : perMaterial(evidence.perMaterial, evidence, summary),
     evidence.perFile === null ? null : perFile(evidence.perFile, summary),
     evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, "now" in act ? { kind: act.kind, now: act.now } : { kind: act.kind }))),
+    evidence.id === "trust" ? certificates() : null,
     evidence.id === "materials" ? partsGiven(summary) : null,
     evidence.id === "sigma" ? siteTable(summary, offers) : null,
     evidence.id === "claims" ? claimsGiven(offers) : null,
@@ -90,12 +96,28 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
     evidence.id === "doubtful" && reasons.length > 0 ? measureAgain(reasons) : null,
     evidence.id === "books" ? booksGiven(offers) : null,
     evidence.id === "halogens" ? halogenBook(summary) : null,
+    evidence.id === "laboratory" ? laboratoryGiven(summary) : null,
+    evidence.id === "holds" ? holdsGiven(summary) : null,
     evidence.id === "files" && reasons.length > 0 ? el("div", {}, el("button", { type: "button", class: "second", on: { click: () => goTo("came-in") } }, say("page-next-files"))) : null,
   );
 }
 
 function control(act: Choosable | Typed, wishes: ControlWishes): HTMLElement {
   return "values" in act ? choice(wishes, act.values) : entry(wishes, act.type);
+}
+
+/** Certified values of check standards: without them a check reading is set apart and proves nothing. */
+function certificates(): HTMLElement {
+  return lazyFold("certificates", "fold fold-inner", false, [say("page-certificates")], () => [
+    el("p", { class: "hint" }, say("page-certificates-hint")),
+    rowsGiven("certificate", ""),
+    rowForm(CERTIFICATE, { target: "", about: say("page-certificates") }),
+  ]);
+}
+
+/** The plan of one lot, or the one for all that have none of their own. */
+function plan(target: string, about: string): Child {
+  return [rowsGiven("sampling_plan", target), lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })])];
 }
 
 /** No answer settles what physics makes doubtful: other readings do. */
@@ -140,6 +162,7 @@ function perLot(evidence: Evidence, summary: Summary): Child {
         { class: "controls" },
         ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: lotName(lot), bare: all.length > 1 }, act.type)),
       ),
+      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot)) : null,
     );
   const [only] = lots;
   if (only !== undefined && all.length === 1) return block(only);
@@ -152,6 +175,7 @@ function perLot(evidence: Evidence, summary: Summary): Child {
       all.length > lots.length ? el("p", { class: "quiet" }, say("page-evidence-lots-left", { n: all.length - lots.length })) : null,
     ),
     forAll(evidence.perLot),
+    evidence.id === "sampling" ? plan("", say("page-evidence-for-all")) : null,
   ];
 }
 

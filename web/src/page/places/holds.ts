@@ -1,0 +1,62 @@
+// Lots on hold: who ends the hold and by when, and what two people may lift.
+
+import type { LotView, ReasonView, Summary } from "../../shared/door";
+import { controlId } from "../acts-given";
+import { lotTarget } from "../act-kinds";
+import { standing } from "../acts-in-force";
+import { el, type Child } from "../elements";
+import { fieldsIn } from "../act-kinds";
+import { dispositionTag, lotName } from "../outcomes";
+import { HOLD_ENDS, lift } from "../rows";
+import { rowForm, rowsGiven } from "../row-form";
+import { say } from "../words";
+import { lazyFold } from "./lazy-fold";
+import { worstFirst } from "./reasons";
+
+const MOST = 60;
+const FEW = 3;
+
+export function holdsGiven(summary: Summary): Child {
+  const targets = new Set<string>();
+  const held = worstFirst(summary.lots).filter((lot) => (lot.disposition !== "accept" || given(lot)) && !targets.has(lotTarget(lot)) && targets.add(lotTarget(lot)));
+  if (held.length === 0) return el("p", { class: "quiet" }, say("page-holds-none"));
+  return el(
+    "details",
+    { id: "holds-lots", class: "fold fold-inner", open: held.length <= FEW },
+    el("summary", {}, say("page-holds-lots", { n: held.length })),
+    ...held.slice(0, MOST).map(block),
+    held.length > MOST ? el("p", { class: "quiet" }, say("page-evidence-lots-left", { n: held.length - MOST })) : null,
+  );
+}
+
+function given(lot: LotView): boolean {
+  return ["lift", "hold_ends"].some((kind) => standing(kind, lotTarget(lot)) !== null);
+}
+
+function block(lot: LotView): HTMLElement {
+  const target = lotTarget(lot);
+  const id = controlId("holds", target);
+  const ends = standing("hold_ends", target);
+  const liftable = lot.reasons.filter((reason) => reason.effect === "hold" && reason.liftable);
+  return el(
+    "div",
+    { id, class: "per-lot" },
+    el("h3", {}, lotName(lot), " ", dispositionTag(lot.disposition, lot.disposition_text)),
+    rowsGiven("hold_ends", target),
+    rowsGiven("lift", target),
+    lot.disposition === "accept"
+      ? null
+      : lazyFold(`${id}-ends`, "fold fold-inner", false, [say("page-holds-ends")], () => [rowForm(HOLD_ENDS, { target, about: lotName(lot), now: ends === null ? {} : fieldsIn(ends.value) })]),
+    ...liftable.map((reason, at) => liftOne(lot, reason, `${id}-lift-${at}`)),
+  );
+}
+
+function liftOne(lot: LotView, reason: ReasonView, id: string): HTMLElement {
+  return lazyFold(
+    id,
+    "fold fold-inner",
+    false,
+    [el("span", {}, say("page-holds-lift")), " ", el("span", { class: "quiet" }, reason.text)],
+    () => [el("p", { class: "hint" }, say("page-holds-lift-hint")), rowForm(lift(reason.code, reason.about), { target: lotTarget(lot), about: `${lotName(lot)}: ${reason.text}`, where: id })],
+  );
+}

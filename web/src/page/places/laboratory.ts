@@ -1,0 +1,45 @@
+// What a laboratory found, material by material of each lot. The screen's outcome stays beside it.
+
+import type { MaterialView, Summary } from "../../shared/door";
+import { controlId } from "../acts-given";
+import { lotMaterialTarget } from "../act-kinds";
+import { standing } from "../acts-in-force";
+import { el, type Child } from "../elements";
+import { LABORATORY } from "../rows";
+import { rowForm, rowsGiven } from "../row-form";
+import { state } from "../state";
+import { say } from "../words";
+import { lazyFold } from "./lazy-fold";
+
+const MOST = 60;
+
+/** Materials with something open or over first; any may have a result. */
+export function laboratoryGiven(summary: Summary): Child {
+  const open = summary.materials.filter((one) => one.disposition !== "accept" || standing("laboratory", lotMaterialTarget(one)) !== null);
+  const rest = summary.materials.filter((one) => !open.includes(one));
+  return [open, rest].map((list, at) =>
+    list.length === 0
+      ? null
+      : lazyFold(
+          `laboratory-${at === 0 ? "open" : "rest"}`,
+          "fold fold-inner",
+          false,
+          [say(at === 0 ? "page-laboratory-open" : "page-laboratory-rest", { n: list.length })],
+          () => [...list.slice(0, MOST).map(block), list.length > MOST ? el("p", { class: "quiet" }, say("page-evidence-materials-left", { n: list.length - MOST })) : null],
+        ),
+  );
+}
+
+function block(of: MaterialView): HTMLElement {
+  const target = lotMaterialTarget(of);
+  const name = `${of.material ?? say("page-material-unnamed")}, ${of.part ?? say("page-part-unnamed")}, ${of.lot ?? say("page-lot-unnamed")}`;
+  const given = (state.summary?.acts ?? []).some((act) => act.kind === "laboratory" && act.target === target && !act.undone);
+  return el(
+    "div",
+    { id: controlId("laboratory", target), class: "per-lot" },
+    el("h3", {}, of.material ?? say("page-material-unnamed"), el("span", { class: "quiet" }, ` ${of.part ?? say("page-part-unnamed")} · ${of.lot ?? say("page-lot-unnamed")}`)),
+    of.reasons.length === 0 ? null : el("ul", { class: "reasons" }, ...of.reasons.filter((reason) => reason.effect !== "accept").map((reason) => el("li", {}, el("p", {}, reason.text)))),
+    rowsGiven("laboratory", target),
+    lazyFold(`${controlId("laboratory", target)}-new`, "fold fold-inner", false, [say(given ? "page-laboratory-another" : "page-laboratory-new")], () => [rowForm(LABORATORY, { target, about: name })]),
+  );
+}
