@@ -90,6 +90,8 @@ codes! {
         Mouthing => "mouthing",
         /// A laboratory's result for hexavalent chromium by area.
         Cr6Area => "cr6_area",
+        /// The anode of the analyser's X-ray tube.
+        TubeAnode => "tube_anode",
         /// A certified value of a check standard.
         Certificate => "certificate",
         /// Sample ids that are blanks, separated by `|`.
@@ -563,6 +565,11 @@ impl Settings {
         areas.filter_map(|(target, value)| Some((target, AreaSaid::parse(value).ok()?))).collect()
     }
 
+    /// The anode of the analyser's tube: the file's own, else that for everything.
+    pub fn tube_anode(&self, source: &str) -> Option<Element> {
+        self.of_source(ActKind::TubeAnode, source).and_then(Element::from_symbol)
+    }
+
     /// Every certified value.
     pub fn certificates(&self) -> Vec<Certificate> {
         self.of_kind(ActKind::Certificate).filter_map(|(_, value)| Certificate::parse(value).ok()).collect()
@@ -791,6 +798,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
         ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
+        ActKind::TubeAnode => Element::from_symbol(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
         ActKind::Certificate => Certificate::parse(value).map(|_| ()),
         ActKind::Bracket => one_of(&["before_and_after", "before", "per_shift"]),
         ActKind::ShiftStarts => {

@@ -265,7 +265,7 @@ impl<'a> SourceReview<'a> {
             .any(|row| source.readings.identity_id(Identity::Thickness, row).is_some());
         let matrices = Matrices::built_in();
         let overlaps = Overlaps::built_in();
-        let tube = None;
+        let tube = settings.tube_anode(&source.name);
         let mut review = SourceReview {
             source,
             books,

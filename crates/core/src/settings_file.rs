@@ -52,6 +52,7 @@ const INSPECTION: &[Key] = &[
     ("repeats", ActKind::Repeats),
     ("uncertainty_holds", ActKind::UncertaintyHolds),
     ("check_samples", ActKind::CheckSamples),
+    ("tube_anode", ActKind::TubeAnode),
     ("blank_samples", ActKind::BlankSamples),
     ("bracket", ActKind::Bracket),
     ("shift_starts", ActKind::ShiftStarts),
@@ -73,6 +74,7 @@ const SOURCE: Scope = Scope {
         ("header_line", ActKind::HeaderLine),
         ("date_order", ActKind::DateOrder),
         ("id_pattern", ActKind::IdPattern),
+        ("tube_anode", ActKind::TubeAnode),
     ],
 };
 

@@ -57,6 +57,8 @@ export const RENEWALS = ["pending", "refused", "not_filed"];
 const REPEATS: Choosable = { kind: "repeats", values: ["same_spot", "same_id", "never"], now: "same_spot" };
 const UNCERTAINTY_HOLDS: Choosable = { kind: "uncertainty_holds", values: ["repeatability", "everything"], now: "repeatability" };
 
+/** Anodes of X-ray tubes; which one, its maker's papers say. */
+const TUBE: Choosable = { kind: "tube_anode", values: ["Rh", "Ag", "W", "Au", "Ta", "Cr", "Mo", "Pd"] };
 const BRACKET: Choosable = { kind: "bracket", values: ["before_and_after", "before", "per_shift"], now: "before_and_after" };
 const CHECK_RULE: Choosable = { kind: "check_rule", values: ["zeta", "en"], now: "zeta" };
 /** What one reading is, whatever its name says. */
@@ -93,7 +95,7 @@ export const EVIDENCE: Evidence[] = [
   { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE, acts: [{ kind: "relative_sigma", type: "decimal" }, REPEATS, UNCERTAINTY_HOLDS] },
   { ...NOTHING, id: "claims", reasons: ["claim_open"] },
   { ...NOTHING, id: "cr6", reasons: ["cr6_no_report", "cr6_other_class"] },
-  { ...NOTHING, id: "doubtful", reasons: ["calibration_doubtful", "overlap_unresolved", "over_may_be_overlap"] },
+  { ...NOTHING, id: "doubtful", reasons: ["calibration_doubtful", "overlap_unresolved", "over_may_be_overlap"], acts: [TUBE] },
   { ...NOTHING, id: "laboratory", reasons: [] },
   { ...NOTHING, id: "holds", reasons: [] },
   { ...NOTHING, id: "books", reasons: ["book_not_loaded", "book_differs"] },

@@ -5,6 +5,7 @@
 target-lot_material = material { $material } of part { $part } in lot { $lot } of { $supplier }
 target-reading = reading on line { $line } of { $name }
 
+act-tube_anode = anode of the X-ray tube: { $value }
 act-certificate = check standard { $sample }: { $element } { $value }, U { $u } (k = { $k }), certificate { $id }, { $expires ->
         [none] no expiry stated
        *[other] good until { $expires }

@@ -989,6 +989,9 @@ page-row-pick = Pick one
 page-row-add = Add
 page-row-needed = “{ $field }” is missing.
 
+page-act-tube-anode-label = Anode of the X-ray tube
+page-act-tube-anode-hint = The analyser’s papers name it. Its own lines reach the detector too: a rhodium tube looks like a little chlorine.
+
 page-act-blank-samples-label = Sample ids that are blanks
 page-act-blank-samples-hint = A clean piece that must show nothing. Put | between several ids.
 page-act-check-rule-label = A check reading is good when
