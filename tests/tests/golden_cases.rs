@@ -82,9 +82,7 @@ fn words_shown() -> BTreeSet<String> {
 }
 
 /// Codes that cannot come out of a folder of small text files, each with the test that shows it.
-const SHOWN_ELSEWHERE: [(&str, &str); 3] = [
-    // No setting names the tube's anode.
-    ("tube_line", "crates/core/src/lines.rs: the_tube_speaks_only_where_somebody_named_it"),
+const SHOWN_ELSEWHERE: [(&str, &str); 2] = [
     // Only a door that opens files can meet one that it cannot read.
     ("unreadable", "crates/cli/tests/review.rs: a_file_that_is_not_there_is_listed_and_the_rest_is_written"),
     // A line of a mebibyte does not belong among small files.

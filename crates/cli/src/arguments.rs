@@ -50,8 +50,8 @@ pub(crate) enum Which {
 /// The files that a review or an explanation rests on.
 #[derive(Default)]
 pub(crate) struct Given {
-    /// The settings file.
-    pub(crate) settings: Option<PathBuf>,
+    /// Settings files, the later ones above the earlier.
+    pub(crate) settings: Vec<PathBuf>,
     /// Mapping files.
     pub(crate) mappings: Vec<PathBuf>,
     /// Rule books.
@@ -93,7 +93,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
             Long("reading") if explains => which.push(Which::Reading(text(parser, words, "--reading")?)),
             Long("line") if explains => which.push(line(&text(parser, words, "--line")?, words)?),
             Long("of") if explains => of.extend(about(&text(parser, words, "--of")?, words)?),
-            Long("settings") => given.settings = Some(value(parser, words, "--settings")?),
+            Long("settings") => given.settings.push(value(parser, words, "--settings")?),
             Long("mapping") => given.mappings.push(value(parser, words, "--mapping")?),
             Long("rules") => given.rules.push(value(parser, words, "--rules")?),
             Long("help") | Short('h') => return Ok(Command::Help),

@@ -102,9 +102,10 @@ fn gather(words: &Words, given: &Given) -> Result<(Inspection, bool), u8> {
             .map_err(|problems| refuse_file(words, path, &problems, rules::SCHEMA))?;
         inspection.books.add(book);
     }
-    if let Some(path) = &given.settings {
-        inspection.acts = settings_file::parse_settings(&read_text(words, path)?, &files::base_name(path))
+    for path in &given.settings {
+        let acts = settings_file::parse_settings(&read_text(words, path)?, &files::base_name(path))
             .map_err(|problems| refuse_file(words, path, &problems, settings_file::SCHEMA))?;
+        inspection.acts.extend(acts);
     }
     for path in &given.mappings {
         let acts = settings_file::parse_mapping(&read_text(words, path)?, &files::base_name(path))

@@ -91,6 +91,19 @@ fn a_lot_held_or_not_accepted_is_exit_1() {
 }
 
 #[test]
+fn of_several_settings_files_the_later_count_above_the_earlier() {
+    let folder = folder("two_settings");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let first = write(&folder, "first.toml", ADVISORY);
+    let second = write(&folder, "second.toml", "schema = \"plumbline.settings/1\"\ntrust = \"holding\"\n");
+    let with = |one: &Path, two: &Path| {
+        let given = [OsStr::new("--settings"), one.as_os_str(), OsStr::new("--settings"), two.as_os_str()];
+        status(&reviewed(&folder.join("out"), &given, &[&table]))
+    };
+    assert_eq!((with(&first, &second), with(&second, &first)), (1, 0));
+}
+
+#[test]
 fn a_file_that_is_not_there_is_listed_and_the_rest_is_written() {
     let folder = folder("unreadable");
     let settings = write(&folder, "settings.toml", ADVISORY);
