@@ -15,7 +15,7 @@ use crate::reading::{TEXT_ENCODINGS, codes};
 use crate::rules::{Named, ProblemCode, RuleBooks};
 use crate::sampling::PlanSaid;
 use crate::substance::Element;
-use crate::undertaking::{HoldEnds, Lift};
+use crate::undertaking::{HoldEnds, Lift, LimitAnswer};
 
 codes! {
     /// Kinds of act.
@@ -92,6 +92,8 @@ codes! {
         Cr6Area => "cr6_area",
         /// The anode of the analyser's X-ray tube.
         TubeAnode => "tube_anode",
+        /// The answer to the question of a limit.
+        LimitAnswer => "limit_answer",
         /// A certified value of a check standard.
         Certificate => "certificate",
         /// Sample ids that are blanks, separated by `|`.
@@ -570,6 +572,19 @@ impl Settings {
         self.of_source(ActKind::TubeAnode, source).and_then(Element::from_symbol)
     }
 
+    /// What a person answered to the question of a limit: for the part, else for everything.
+    pub fn limit_answer(&self, part: &str, book: &str, row: &str) -> Option<bool> {
+        let answer = |wanted: &Target| {
+            self.of_kind(ActKind::LimitAnswer).filter(|(target, _)| *target == wanted).find_map(
+                |(_, value)| {
+                    let answer = LimitAnswer::parse(value).ok()?;
+                    (answer.book == book && answer.row == row).then_some(answer.applies)
+                },
+            )
+        };
+        answer(&Target::Part(part.to_owned())).or_else(|| answer(&Target::Inspection))
+    }
+
     /// Every certified value.
     pub fn certificates(&self) -> Vec<Certificate> {
         self.of_kind(ActKind::Certificate).filter_map(|(_, value)| Certificate::parse(value).ok()).collect()
@@ -662,6 +677,9 @@ fn about_of(kind: ActKind, value: &str) -> Option<String> {
             Claim::parse(value).ok().map(|claim| format!("{} {}", claim.substance.symbol(), claim.entry))
         }
         ActKind::Renewal => Renewal::parse(value).ok().map(|renewal| renewal.entry),
+        ActKind::LimitAnswer => {
+            LimitAnswer::parse(value).ok().map(|answer| format!("{} {}", answer.book, answer.row))
+        }
         ActKind::Certificate => Certificate::parse(value)
             .ok()
             .map(|certified| format!("{} {}", certified.element.symbol(), certified.sample)),
@@ -799,6 +817,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
         ActKind::TubeAnode => Element::from_symbol(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
+        ActKind::LimitAnswer => LimitAnswer::parse(value).map(|_| ()),
         ActKind::Certificate => Certificate::parse(value).map(|_| ()),
         ActKind::Bracket => one_of(&["before_and_after", "before", "per_shift"]),
         ActKind::ShiftStarts => {

@@ -969,13 +969,16 @@ impl<'a> SourceReview<'a> {
             places.map(one).collect()
         };
         let rows = self.limits.iter().flat_map(|book| book.limits.iter().map(|row| (*book, row)));
-        let judge = |limit: &Limit, stated| {
-            limit::judge(limit, class, self.placed, &|class| known(limit, class, stated))
+        let part = self.source.readings.identity(Identity::Part, row).unwrap_or("");
+        let judge = |limit: &Limit, answer, stated| {
+            limit::judge(limit, class, self.placed, answer, &|class| known(limit, class, stated))
         };
         rows.map(|(book, row)| {
-            let stated = judge(row, true);
+            let asks = !row.question.is_empty();
+            let answer = if asks { self.settings.limit_answer(part, &book.id, &row.id) } else { None };
+            let stated = judge(row, answer, true);
             let over = stated.judgement.outcome == Outcome::Over;
-            LimitAssessed { book, row, judged: if over { stated } else { judge(row, false) } }
+            LimitAssessed { book, row, judged: if over { stated } else { judge(row, answer, false) } }
         })
         .collect()
     }

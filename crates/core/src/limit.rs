@@ -39,7 +39,7 @@ impl Judged {
 /// order.
 ///
 /// # Units
-/// mg/kg with one sigma; `placed` is the day of placing on the market.
+/// mg/kg with one sigma; `placed` is the day of placing on the market; `answer` is what a person said to the row's question.
 ///
 /// # Decision
 /// With k the row's factor: BL if the upper end + k s is within the limit, OL if the lower end - k s is beyond it, both
@@ -50,24 +50,36 @@ pub fn judge(
     row: &Limit,
     class: MaterialClass,
     placed: Option<Day>,
+    answer: Option<bool>,
     measured: &dyn Fn(MaterialClass) -> Vec<Measured>,
 ) -> Judged {
     if class != MaterialClass::Unknown {
-        return judge_as(row, class, placed, &measured(class));
+        return judge_as(row, class, placed, answer, &measured(class));
     }
-    let each = MaterialClass::BANDED.map(|class| judge_as(row, class, placed, &measured(class)));
+    let each = MaterialClass::BANDED.map(|class| judge_as(row, class, placed, answer, &measured(class)));
     let firm_over = each.iter().all(|judged| judged.firm_over);
     let worst = each.into_iter().max_by_key(|judged| judged.judgement.outcome).unwrap_or(each[0]);
     Judged { firm_over, ..worst }
 }
 
-fn judge_as(row: &Limit, class: MaterialClass, placed: Option<Day>, measured: &[Measured]) -> Judged {
+fn judge_as(
+    row: &Limit,
+    class: MaterialClass,
+    placed: Option<Day>,
+    answer: Option<bool>,
+    measured: &[Measured],
+) -> Judged {
     if !row.classes.contains(&class) {
         return Judged::without_sum(Outcome::NotApplicable, Reason::ClassNotCovered);
     }
     if placed.is_some_and(|day| !row.validity.holds_on(day)) {
         return Judged::without_sum(Outcome::NotApplicable, Reason::OutsideValidity);
     }
+    // A coating measured through what lies under it is still a coating: that "no" settles nothing.
+    if answer == Some(false) && !row.question.is_empty() && row.basis != Basis::Coating {
+        return Judged::without_sum(Outcome::NotApplicable, Reason::AnsweredNo);
+    }
+    let yes = answer == Some(true);
     let judged = by_readings(row, class, measured);
     let dated_otherwise = row.validity.is_dated() && placed.is_none();
     let settled = matches!(judged.judgement.outcome, Outcome::Below | Outcome::Over | Outcome::Undecided);
@@ -75,9 +87,9 @@ fn judge_as(row: &Limit, class: MaterialClass, placed: Option<Day>, measured: &[
         // Nobody said when it is placed on the market, so nobody knows whether this row is the one that counts.
         _ if dated_otherwise && settled => judged.open(Reason::PlacingDateNotStated),
         Outcome::Over if row.source_unknown => judged.open(Reason::SourceNotSeen),
-        Outcome::Over if !row.question.is_empty() => judged.open(Reason::QuestionOpen),
+        Outcome::Over if !row.question.is_empty() && !yes => judged.open(Reason::QuestionOpen),
         // What lies under a coating may dilute it: below means nothing until somebody says it was measured alone.
-        Outcome::Below if row.basis == Basis::Coating => judged.open(Reason::QuestionOpen),
+        Outcome::Below if row.basis == Basis::Coating && !yes => judged.open(Reason::QuestionOpen),
         Outcome::Below if class == MaterialClass::Composite && row.basis.is_one_material() => {
             judged.open(Reason::MixedMaterials)
         }
@@ -279,7 +291,7 @@ mod tests {
 
     fn judged(row: &Limit, class: MaterialClass, placed: Option<&str>, measured: &[Measured]) -> Judged {
         let placed = placed.map(|day| Day::parse(day).unwrap());
-        judge(row, class, placed, &|_| measured.to_vec())
+        judge(row, class, placed, None, &|_| measured.to_vec())
     }
 
     fn said(row: &Limit, class: MaterialClass, placed: Option<&str>, measured: &[Measured]) -> String {
@@ -427,6 +439,26 @@ mod tests {
         assert_eq!(polymer(&bromine, &[number(969, 10)]), "BL");
         assert_eq!(polymer(&bromine, &[number(1000, 10)]), "X around_limit");
         assert_eq!(polymer(&bromine, &[number(90_000, 10)]), "X source_not_seen");
+    }
+
+    #[test]
+    fn an_answer_lets_a_limit_apply_or_not() {
+        let said = |row: &Limit, answer, value| {
+            let measured = [number(value, 10)];
+            let judged = judge(row, MaterialClass::Polymer, None, answer, &|_| measured.to_vec());
+            let reason = judged.judgement.reason.map_or("", Reason::code);
+            format!("{} {reason}", judged.judgement.outcome.code()).trim_end().to_owned()
+        };
+        let mouth = row(&[("question", "\"Can a child put it in the mouth?\"")]);
+        assert_eq!(said(&mouth, Some(true), 5000), "OL");
+        assert_eq!(said(&mouth, Some(false), 5000), "not_applicable answered_no");
+        assert_eq!(said(&mouth, Some(true), 5), "BL");
+        let paint = row(&[("basis", "\"coating alone\""), ("question", "\"Was it measured alone?\"")]);
+        assert_eq!(said(&paint, Some(true), 1), "BL");
+        assert_eq!(said(&paint, Some(true), 5000), "OL");
+        assert_eq!(said(&paint, Some(false), 1), "X question_open");
+        assert_eq!(said(&paint, Some(false), 5000), "X question_open");
+        assert_eq!(said(&row(&[]), Some(false), 5000), "OL", "a row without a question takes no answer");
     }
 
     #[test]

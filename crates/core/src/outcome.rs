@@ -117,6 +117,8 @@ codes! {
         CopperOrGlassInBeam => "copper_or_glass_in_beam",
         /// The limit doesn't speak of this class.
         ClassNotCovered => "class_not_covered",
+        /// A person answered that the limit does not apply.
+        AnsweredNo => "answered_no",
         /// The limit doesn't hold on the day of placing on the market.
         OutsideValidity => "outside_validity",
         /// The limit is dated, and nobody said when the thing is placed on the market.

@@ -123,6 +123,8 @@ enum RowOf {
     Inspection,
     /// A `material` of a `part`, or a whole part where no material is named.
     Material,
+    /// A `part`, or the whole inspection where none is named.
+    PartOrAll,
     /// A `lot` of a `supplier`, or the whole inspection where neither is named.
     LotOrAll,
     /// A `lot` of a `supplier`.
@@ -139,6 +141,7 @@ impl RowOf {
     const fn names(self) -> &'static [&'static str] {
         match self {
             RowOf::Inspection => &[],
+            RowOf::PartOrAll => &["part"],
             RowOf::Material => &["part", "material"],
             RowOf::LotOrAll | RowOf::Lot => &["supplier", "lot"],
             RowOf::LotMaterial | RowOf::LotOrMaterial => &["supplier", "lot", "part", "material"],
@@ -187,6 +190,12 @@ const ROWS: &[Row] = &[
         kind: ActKind::Cr6Area,
         of: RowOf::Material,
         fields: &[("area", true), ("laboratory", false), ("report", false)],
+    },
+    Row {
+        table: "limit_answer",
+        kind: ActKind::LimitAnswer,
+        of: RowOf::PartOrAll,
+        fields: &[("book", true), ("row", true), ("answer", true)],
     },
     Row {
         table: "certificate",
@@ -410,6 +419,8 @@ impl ActsReader<'_, '_> {
             RowOf::Inspection => Some(Target::Inspection),
             RowOf::Material if second.is_none() => Some(Target::Part(one)),
             RowOf::Material => Some(Target::Material(one, two)),
+            RowOf::PartOrAll if first.is_some() => Some(Target::Part(one)),
+            RowOf::PartOrAll => Some(Target::Inspection),
             RowOf::LotOrAll if lot_missing => Some(Target::Inspection),
             RowOf::Lot | RowOf::LotMaterial | RowOf::LotOrMaterial if lot_missing => {
                 refused(self.reader, ProblemCode::Missing, "lot")

@@ -1,4 +1,4 @@
-//! What people take upon themselves about a lot: lifting a hold with two initials, and how a hold ends.
+//! What people take upon themselves: lifting a hold with two initials, how a hold ends, whether a limit applies.
 
 use crate::data_file::ProblemCode;
 use crate::day::Day;
@@ -95,6 +95,41 @@ impl HoldEnds {
     }
 }
 
+/// A person's answer to the question of a limit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LimitAnswer {
+    /// The book's id.
+    pub book: String,
+    /// The row's id.
+    pub row: String,
+    /// Yes: the limit applies.
+    pub applies: bool,
+}
+
+impl LimitAnswer {
+    /// The fields of its act.
+    pub const FIELDS: [&'static str; 3] = ["book", "row", "answer"];
+
+    /// Reads `book=eu-reach-xvii-63;row=mouthing;answer=yes`.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    pub fn parse(text: &str) -> Result<LimitAnswer, ProblemCode> {
+        let found = fields::read(text, &LimitAnswer::FIELDS)?;
+        let field = |name| fields::field(&found, name);
+        if field("book").is_empty() || field("row").is_empty() {
+            return Err(ProblemCode::Missing);
+        }
+        let applies = match field("answer") {
+            "yes" => true,
+            "no" => false,
+            "" => return Err(ProblemCode::Missing),
+            _ => return Err(ProblemCode::UnknownName),
+        };
+        Ok(LimitAnswer { book: field("book").to_owned(), row: field("row").to_owned(), applies })
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -109,6 +144,16 @@ mod tests {
         assert!(!alone.is_countersigned());
         assert_eq!(Lift::parse("reason=undecided"), Err(ProblemCode::Missing));
         assert_eq!(Lift::parse("why=x"), Err(ProblemCode::Missing));
+    }
+
+    #[test]
+    fn an_answer_is_yes_or_no_and_names_its_limit() {
+        let yes = LimitAnswer::parse("book=b;row=r;answer=yes").unwrap();
+        assert_eq!((yes.book.as_str(), yes.row.as_str(), yes.applies), ("b", "r", true));
+        assert!(!LimitAnswer::parse("book=b;row=r;answer=no").unwrap().applies);
+        assert_eq!(LimitAnswer::parse("book=b;row=r;answer=maybe"), Err(ProblemCode::UnknownName));
+        assert_eq!(LimitAnswer::parse("book=b;answer=no"), Err(ProblemCode::Missing));
+        assert_eq!(LimitAnswer::parse("book=b;row=r"), Err(ProblemCode::Missing));
     }
 
     #[test]

@@ -45,6 +45,13 @@ pub(crate) struct BookOffer {
     named: bool,
     loaded: bool,
     problem: &'static str,
+    questions: Vec<QuestionOffer>,
+}
+
+#[derive(Serialize)]
+pub(crate) struct QuestionOffer {
+    row: String,
+    text: String,
 }
 
 #[derive(Serialize)]
@@ -185,6 +192,10 @@ fn book_offers(inspection: &Inspection, words: &Words) -> Vec<BookOffer> {
             named: names.iter().any(|name| id_of(name) == id),
             loaded,
             problem: problem_of(id),
+            questions: book.map_or_else(Vec::new, |book| {
+                let asking = book.limits.iter().filter(|row| !row.question.is_empty());
+                asking.map(|row| QuestionOffer { row: row.id.clone(), text: row.question.clone() }).collect()
+            }),
         });
     };
     for book in inspection.books.all().iter().filter(|book| !book.limits.is_empty()) {

@@ -59,6 +59,11 @@ export const HOLD_ENDS: Row = {
   ],
 };
 
+/** Whether a limit applies: which one stands beside the form. */
+export function limitAnswer(book: string, row: string): Row {
+  return { kind: "limit_answer", said: { book, row }, fields: [{ name: "answer", type: "text", values: ["yes", "no"], needed: true }] };
+}
+
 /** Two people lift one hold: what it is stands beside the form. */
 export function lift(reason: string, about: string): Row {
   return {

@@ -311,6 +311,8 @@ export interface BookOffer {
   /** Its file was loaded: it counts whether it is named or not. */
   loaded: boolean;
   problem: "" | "not_loaded" | "differs";
+  /** What a person has to answer before a limit is known to apply, row by row. */
+  questions: { row: string; text: string }[];
 }
 
 export interface CodeText {

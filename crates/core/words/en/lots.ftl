@@ -6,6 +6,10 @@ target-lot_material = material { $material } of part { $part } in lot { $lot } o
 target-reading = reading on line { $line } of { $name }
 
 act-tube_anode = anode of the X-ray tube: { $value }
+act-limit_answer = limit { $row } of { $book }: { $answer ->
+        [yes] it applies
+       *[no] it does not apply
+    }
 act-certificate = check standard { $sample }: { $element } { $value }, U { $u } (k = { $k }), certificate { $id }, { $expires ->
         [none] no expiry stated
        *[other] good until { $expires }

@@ -1085,6 +1085,11 @@ page-act-hold-ends-field-who = Who brings what is missing
 page-act-hold-ends-field-until = By which day
 page-act-hold-ends-field-quarantined = Pieces kept apart
 page-act-hold-ends-field-place = Where they are kept
+page-act-limit-answer-label = Answer
+page-act-limit-answer-field-answer = Answer
+page-act-limit-answer-field-answer-yes = Yes
+page-act-limit-answer-field-answer-no = No
+
 page-act-lift-label = Lift a hold
 page-act-lift-field-why = Why it may be lifted
 page-act-lift-field-second = Initials of the second person

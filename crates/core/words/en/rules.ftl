@@ -24,6 +24,7 @@ act-books = rule books: { $value }
 
 ## Why a limit is open, or does not apply
 
+reason-answered_no = A person answered that this limit does not apply.
 reason-class_not_covered = The limit does not speak of this class of material.
 reason-outside_validity = The limit does not hold on the day of placing on the market.
 reason-placing_date_not_stated = The limit holds for certain days of placing on the market, and that day is not stated.

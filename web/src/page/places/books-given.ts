@@ -6,6 +6,8 @@ import { escaped, listedNames } from "../act-kinds";
 import { givenBy, standing } from "../acts-in-force";
 import { el, focusIn, type Child } from "../elements";
 import { undoAll } from "../inspection";
+import { limitAnswer } from "../rows";
+import { rowForm, rowsGiven } from "../row-form";
 import { change, state } from "../state";
 import { say } from "../words";
 import { lazyFold } from "./lazy-fold";
@@ -73,8 +75,27 @@ export function booksGiven(offers: OffersView): Child {
       ),
     ),
     refusal,
+    ...offers.books.filter((book) => (book.named || book.loaded) && book.questions.length > 0).map(questions),
     act === null ? null : el("p", { class: "given" }, el("span", {}, say("page-act-in-force", { value: namedNow().join(", ") }), " ", givenBy(act))),
   ];
+}
+
+/** Some limits hold only for certain goods: what they ask, once for everything. A settings file can answer part by part. */
+function questions(book: BookOffer): HTMLElement {
+  return el(
+    "div",
+    { class: "per-lot" },
+    el("h3", {}, book.title),
+    ...book.questions.map((one) =>
+      el(
+        "div",
+        {},
+        el("p", {}, one.text),
+        rowsGiven("limit_answer", "", "row", { book: book.id, row: one.row }),
+        rowForm(limitAnswer(book.id, one.row), { target: "", about: `${book.title}, ${one.row}` }),
+      ),
+    ),
+  );
 }
 
 function row(book: BookOffer, box: HTMLInputElement): HTMLElement {
