@@ -2,7 +2,7 @@
 
 import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
-import { addFiles, takeText, type Brought, type TextKind } from "./inspection";
+import { addFiles, takeBill, takeText, type Brought, type TextKind } from "./inspection";
 import { tellTrouble, troublesOver } from "./troubles";
 import { goTo } from "./place";
 import { change, state } from "./state";
@@ -11,10 +11,12 @@ import { say } from "./words";
 const SETTINGS_SCHEMA = "plumbline.settings/";
 const RULES_SCHEMA = "plumbline.rules/";
 const MAPPING_SCHEMA = "plumbline.mapping/";
+const HISTORY_SCHEMA = "plumbline.history/";
 const LARGEST_TEXT = 4 * 1024 * 1024;
 
-/** A settings file, a rule book or a mapping file says what it is in its own schema line. */
+/** A settings file, a rule book, a mapping or a history says what it is in its own schema line. */
 async function ownKind(file: File): Promise<TextKind | null> {
+  if (/\.txt$/i.test(file.name)) return (await file.slice(0, 64).text()).replace(/^\uFEFF/, "").startsWith(HISTORY_SCHEMA) ? "history" : null;
   if (!/\.toml$/i.test(file.name) || file.size > LARGEST_TEXT) return null;
   const schema = /^\s*schema\s*=\s*"([^"]*)"/m.exec(await file.text())?.[1] ?? "";
   if (schema.startsWith(SETTINGS_SCHEMA)) return "settings";
@@ -107,7 +109,7 @@ export function beginBringing(): void {
     void bring(chosen(folder).map((file) => ({ name: insideFolder(file), file, inFolder: true })));
   });
 
-  for (const [id, kind] of [["settings-file", "settings"], ["mapping-file", "mapping"], ["rule-book-file", "rule_book"]] as const) {
+  for (const [id, kind] of [["settings-file", "settings"], ["mapping-file", "mapping"], ["rule-book-file", "rule_book"], ["history-file", "history"]] as const) {
     const input = byId<HTMLInputElement>(id);
     input.addEventListener("change", () => {
       const texts = chosen(input);
@@ -117,6 +119,15 @@ export function beginBringing(): void {
       })();
     });
   }
+  const bill = byId<HTMLInputElement>("bill-file");
+  bill.addEventListener("change", () => {
+    const [file] = chosen(bill);
+    if (file === undefined) return;
+    void (async () => {
+      await goThroughDoor(false);
+      await takeBill(file.name, new Uint8Array(await file.arrayBuffer()));
+    })();
+  });
   // Whoever closes the chooser without choosing has gone through no door.
   for (const input of document.querySelectorAll<HTMLInputElement>("#bring input")) {
     input.addEventListener("cancel", () => change({ doorWanted: null }));

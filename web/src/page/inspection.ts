@@ -114,7 +114,7 @@ async function recallColumns(): Promise<boolean> {
   if (state.door === "train") return false;
   const machine = await running();
   const spokenOf = (fingerprint: string): boolean =>
-    told.given.some((given) => (given.kind === "act" ? given.act.target === `${HEADER}${fingerprint}` : given.kind !== "rule_book" && given.text.includes(fingerprint)));
+    told.given.some((given) => (given.kind === "act" ? given.act.target === `${HEADER}${fingerprint}` : "text" in given && given.kind !== "rule_book" && given.text.includes(fingerprint)));
   const open = [...headingsRead()].filter((fingerprint) => !spokenOf(fingerprint));
   const acts = await recalled(open, async (name, text) => (await machine.ask("mapping_acts", { name, text })).found);
   for (const act of acts) {
@@ -138,8 +138,8 @@ export function removeFile(key: number): Promise<void> {
   });
 }
 
-const NOT_TAKEN = { settings: "page-trouble-settings-what", rule_book: "page-trouble-rules-what", mapping: "page-trouble-mapping-what" };
-const TAKEN = { settings: "page-event-settings", rule_book: "page-event-rules", mapping: "page-event-mapping" };
+const NOT_TAKEN = { settings: "page-trouble-settings-what", rule_book: "page-trouble-rules-what", mapping: "page-trouble-mapping-what", history: "page-trouble-history-what" };
+const TAKEN = { settings: "page-event-settings", rule_book: "page-event-rules", mapping: "page-event-mapping", history: "page-event-history" };
 
 export type TextKind = keyof typeof TAKEN;
 
@@ -158,12 +158,30 @@ export function takeText(kind: TextKind, name: string, text: string): Promise<vo
       troublesOver(kind);
       told.given.push({ kind, name, text });
       // A rule book changes what readings mean, a setting or a mapping can change what they are.
-      if (kind !== "rule_book") await readWithoutTheBroken(true);
+      if (kind === "settings" || kind === "mapping") await readWithoutTheBroken(true);
       await reviewOrNothing();
       change({
         written: false,
         event: say(TAKEN[kind], { name }),
       });
+    });
+  });
+}
+
+/** Takes a bill of materials, a table of any kind that results may be: each part becomes an act. */
+export function takeBill(name: string, bytes: Uint8Array): Promise<void> {
+  return inTurn(async () => {
+    await stepOrBack(name, async () => {
+      const machine = await running();
+      const { problems } = await machine.ask("bill", { name, bytes });
+      troublesOver("bill");
+      if (problems.length > 0) {
+        for (const problem of problems.slice(0, 5)) tellTrouble(troubleFrom("bill", problem, say("page-trouble-bill-what"), name));
+        return;
+      }
+      told.given.push({ kind: "bill", name, bytes });
+      await reviewOrNothing();
+      change({ written: false, event: say("page-event-bill", { name }) });
     });
   });
 }

@@ -11,6 +11,8 @@ export type Given =
   | { kind: "settings"; name: string; text: string }
   | { kind: "rule_book"; name: string; text: string }
   | { kind: "mapping"; name: string; text: string }
+  | { kind: "history"; name: string; text: string }
+  | { kind: "bill"; name: string; bytes: Uint8Array }
   | { kind: "act"; act: ActInput };
 
 let engine: Engine | null = null;
@@ -62,6 +64,7 @@ export async function freshInstance(): Promise<void> {
   told.read = new Set();
   for (const step of told.given) {
     if (step.kind === "act") await machine.ask("act", { act: step.act });
+    else if (step.kind === "bill") await machine.ask("bill", { name: step.name, bytes: step.bytes });
     else await machine.ask(step.kind, { name: step.name, text: step.text });
   }
 }

@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { AheadView, DetailView, IdTemplateView, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
+import type { AheadView, ChecksView, DetailView, IdTemplateView, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -71,6 +71,12 @@ export async function fetchDetail(index: number): Promise<DetailView | null> {
 export async function fetchAhead(lot: number): Promise<AheadView | null> {
   const answer = await look(say("page-where-ahead"), (machine) => machine.ask("ahead", { lot }));
   return answer?.ahead ?? null;
+}
+
+/** Check readings, control charts and suppliers; only asked for when a person wants to see them. */
+export async function fetchChecks(): Promise<ChecksView | null> {
+  const answer = await look(say("page-where-checks"), (machine) => machine.ask("checks", {}));
+  return answer?.checks ?? null;
 }
 
 export async function fetchShelf(): Promise<ShelfBook[] | null> {

@@ -594,7 +594,17 @@ export interface MaterialAhead {
 }
 
 /** What lies ahead of one lot, worked out when asked. */
+/** What the sampling plan of a lot asks for and proves. */
+export interface SamplingView {
+  text: string[];
+  /** The pieces to take, where a seed was given. */
+  list: string;
+  /** The operating characteristic. */
+  svg: string;
+}
+
 export interface AheadView {
+  sampling: SamplingView | null;
   /** What measuring longer would settle. */
   plan: string[];
   rules: RulesTable[];
@@ -649,7 +659,51 @@ export interface ActAnswer {
   problem: Problem | null;
 }
 
-export type WrittenFile = "findings.json" | "findings.csv" | "report.html";
+/** One element of one check reading. */
+export interface CheckedElement {
+  element: string;
+  found: string;
+  certified: string;
+  score: string;
+  verdict: string;
+  verdict_text: string;
+  good: boolean;
+}
+
+/** One check reading. */
+export interface CheckView {
+  index: number;
+  sample: string;
+  kind: string;
+  when: string;
+  instrument: string | null;
+  elements: CheckedElement[];
+}
+
+export interface ChartView {
+  title: string;
+  svg: string;
+  text: string[];
+}
+
+export interface SupplierView {
+  supplier: string | null;
+  part: string | null;
+  text: string[];
+}
+
+/** Whether the readings can be trusted, and what is known of the suppliers. */
+export interface ChecksView {
+  checks: CheckView[];
+  checks_left_out: number;
+  charts: ChartView[];
+  charts_left_out: number;
+  suppliers: SupplierView[];
+  suppliers_left_out: number;
+  history: string;
+}
+
+export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "history.txt";
 
 export interface Session {
   version(): string;
@@ -664,6 +718,10 @@ export interface Session {
   settings(name: string, text: string): Problem[];
   rule_book(name: string, text: string): Problem[];
   mapping(name: string, text: string): Problem[];
+  /** What earlier inspections found: united with what was given before. */
+  history(name: string, text: string): Problem[];
+  /** A bill of materials: each part becomes an act. */
+  bill(name: string, bytes: Uint8Array): Problem[];
   /** What a mapping file holds, without recording it. */
   mapping_acts(name: string, text: string): MappingActs;
   mapping_text(): string;
@@ -679,6 +737,7 @@ export interface Session {
   rows(indices: Uint32Array): RowView[];
   detail(index: number): DetailView;
   ahead(lot: number): AheadView;
+  checks(): ChecksView;
   shelf(): ShelfBook[];
   /** A rule book row by row; empty where there is no such book. */
   explained(book: string): string[];

@@ -5,6 +5,7 @@ import type {
   ActAnswer,
   ActInput,
   AheadView,
+  ChecksView,
   ChoicesView,
   DetailView,
   IdTemplateView,
@@ -31,6 +32,8 @@ export interface Questions {
   settings: { name: string; text: string };
   rule_book: { name: string; text: string };
   mapping: { name: string; text: string };
+  history: { name: string; text: string };
+  bill: { name: string; bytes: Uint8Array };
   mapping_acts: { name: string; text: string };
   mapping_text: object;
   kept_mapping: { before: string };
@@ -44,6 +47,7 @@ export interface Questions {
   window: { indices: Uint32Array };
   detail: { index: number };
   ahead: { lot: number };
+  checks: object;
   shelf: object;
   explained: { book: string };
   export: { file: WrittenFile };
@@ -63,6 +67,8 @@ export interface Answers {
   settings: { kind: "problems"; problems: Problem[] };
   rule_book: { kind: "problems"; problems: Problem[] };
   mapping: { kind: "problems"; problems: Problem[] };
+  history: { kind: "problems"; problems: Problem[] };
+  bill: { kind: "problems"; problems: Problem[] };
   mapping_acts: { kind: "mapping_acts"; found: MappingActs };
   mapping_text: { kind: "mapping_text"; text: string };
   kept_mapping: { kind: "mapping_text"; text: string };
@@ -76,6 +82,7 @@ export interface Answers {
   window: { kind: "window"; rows: RowView[] };
   detail: { kind: "detail"; detail: DetailView };
   ahead: { kind: "ahead"; ahead: AheadView };
+  checks: { kind: "checks"; checks: ChecksView };
   shelf: { kind: "shelf"; books: ShelfBook[] };
   explained: { kind: "explained"; lines: string[] };
   export: { kind: "exported"; file: WrittenFile };

@@ -79,6 +79,10 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "problems", problems: session.rule_book(asked.name, asked.text) });
     case "mapping":
       return send({ kind: "problems", problems: session.mapping(asked.name, asked.text) });
+    case "history":
+      return send({ kind: "problems", problems: session.history(asked.name, asked.text) });
+    case "bill":
+      return send({ kind: "problems", problems: session.bill(asked.name, asked.bytes) });
     case "mapping_acts":
       return send({ kind: "mapping_acts", found: session.mapping_acts(asked.name, asked.text) });
     case "mapping_text":
@@ -107,6 +111,8 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "detail", detail: session.detail(asked.index) });
     case "ahead":
       return send({ kind: "ahead", ahead: session.ahead(asked.lot) });
+    case "checks":
+      return send({ kind: "checks", checks: session.checks() });
     case "shelf":
       return send({ kind: "shelf", books: session.shelf() });
     case "explained":

@@ -69,6 +69,8 @@ page-bring-folder = Result folder
 page-bring-settings = Settings file
 page-bring-mapping = Mapping file
 page-bring-rules = Rule book file
+page-bring-history = History file
+page-bring-bill = Bill of materials
 page-drop-cover = Drop to read
 
 # The five places
@@ -123,6 +125,8 @@ page-event-twice = { $n ->
 page-event-removed = { $name } was taken out. Choose it again to bring it back.
 page-event-settings = Settings taken from { $name }.
 page-event-rules = Rule book taken from { $name }.
+page-event-history = History taken from { $name }.
+page-event-bill = Bill of materials taken from { $name }.
 page-event-mapping = Meanings of columns taken from { $name }.
 page-event-cancelled = Cancelled. Everything stands as it did before.
 page-event-undone = Undone: { $act }
@@ -156,6 +160,8 @@ page-trouble-settings-what = The settings file was not taken; nothing was change
 page-trouble-settings-results-why = This looks like results, not settings.
 page-trouble-settings-results-todo = Choose it under “Result files”. A settings file is one that “Download settings” gave, or one written by hand; its name ends in .toml.
 page-trouble-rules-what = The rule book was not taken; nothing was changed.
+page-trouble-history-what = The history was not taken; nothing was changed.
+page-trouble-bill-what = The bill of materials was not taken; nothing was changed.
 page-trouble-mapping-what = The mapping file was not taken; nothing was changed.
 page-trouble-act-what = This value was not taken; nothing was changed.
 page-trouble-crash-what = The program stopped while it was { $step }.
@@ -982,6 +988,38 @@ page-write-acts = { $n ->
   }
 page-write-acts-why = The list only grows: taking something back is recorded too.
 page-write-no-acts = What you set or answer on these pages will be listed here.
+
+page-write-history = History for the next stick
+page-write-history-why = Check readings and lots of this and earlier inspections. Bring it along next time; two that grew apart are united.
+
+page-ahead-sampling = Sampling
+page-where-checks = looking at check readings
+page-checks-shown = What the check readings showed
+page-charts-shown = Control charts
+page-checks-none = No check reading was made.
+page-checks-left = { $n ->
+        [one] One more check reading stands in the report.
+       *[other] { $n } more check readings stand in the report.
+    }
+page-checks-element = Element
+page-checks-found = Found
+page-checks-certified = Certified
+page-checks-score = Scores
+page-checks-verdict = Says
+page-charts-none = A chart needs two readings of one check standard or more, here or in a history file.
+page-charts-left = { $n ->
+        [one] One more chart stands in the report.
+       *[other] { $n } more charts stand in the report.
+    }
+page-suppliers-heading = Suppliers, over all inspections
+page-suppliers-why = This delivery and the history files: what earlier lots were, how near to the band they came, and how to inspect the next one.
+page-suppliers-shown = What is known of them
+page-suppliers-none = Nothing is known yet: no reading names a supplier, and no history was given.
+page-suppliers-count = Suppliers and parts: { $n }
+page-suppliers-left = { $n ->
+        [one] One more stands in the report.
+       *[other] { $n } more stand in the report.
+    }
 
 ## Acts of several fields
 

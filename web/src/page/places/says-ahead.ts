@@ -3,13 +3,19 @@
 
 import type { AheadView, CandidateView, MaterialAhead, RulesTable } from "../../shared/door";
 import { el, type Child } from "../elements";
+import { figure } from "../figures";
 import { fetchAhead } from "../looking";
 import { cautionTag } from "../outcomes";
 import { count, say } from "../words";
 import { askedFor } from "./lazy-fold";
 
 export function lotAhead(lot: number): HTMLElement {
-  return askedFor(() => fetchAhead(lot), (ahead) => [longer(ahead), rules(ahead), ...ahead.materials.map(material), leftOut(ahead)]);
+  return askedFor(() => fetchAhead(lot), (ahead) => [sampling(ahead), longer(ahead), rules(ahead), ...ahead.materials.map(material), leftOut(ahead)]);
+}
+
+function sampling({ sampling: of }: AheadView): Child {
+  if (of === null) return null;
+  return el("div", { class: "ahead" }, el("h4", {}, say("page-ahead-sampling")), ...of.text.map((sentence) => el("p", {}, sentence)), of.list === "" ? null : el("p", { class: "unit-list" }, of.list), figure(of.svg));
 }
 
 function longer(ahead: AheadView): Child {

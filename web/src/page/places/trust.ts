@@ -14,6 +14,7 @@ import { ANY_READING, state } from "../state";
 import { say } from "../words";
 import { booksGiven } from "./books-given";
 import { claimsGiven } from "./claims";
+import { checksShown, suppliersShown } from "./checks";
 import { cr6Given } from "./cr6";
 import { holdsGiven } from "./holds";
 import { laboratoryGiven } from "./laboratory";
@@ -56,6 +57,7 @@ export function drawTrust(host: HTMLElement): void {
     el("p", { class: "quiet" }, say("page-evidence-advisory-hint")),
     el("div", { class: "cards" }, ...cards),
     others.length === 0 ? null : el("section", { class: "card card-open" }, el("h2", {}, say("page-trust-others")), el("ul", { class: "reasons" }, ...others.map(effect))),
+    suppliersShown(),
     books(summary),
   );
 }
@@ -88,7 +90,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
     evidence.perMaterial === null ? null : perMaterial(evidence.perMaterial, evidence, summary),
     evidence.perFile === null ? null : perFile(evidence.perFile, summary),
     evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, "now" in act ? { kind: act.kind, now: act.now } : { kind: act.kind }))),
-    evidence.id === "trust" ? certificates() : null,
+    evidence.id === "trust" ? [checksShown(), certificates()] : null,
     evidence.id === "materials" ? partsGiven(summary) : null,
     evidence.id === "sigma" ? siteTable(summary, offers) : null,
     evidence.id === "claims" ? claimsGiven(offers) : null,

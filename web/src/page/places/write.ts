@@ -60,6 +60,7 @@ export function drawWrite(host: HTMLElement): void {
         takeaway("report.html", "report", "primary", el("button", { type: "button", class: "tool", id: "open-report", on: { click: () => void openReport() } }, say("page-write-open"))),
         takeaway("findings.csv", "csv", "tool"),
         takeaway("findings.json", "json", "tool"),
+        takeaway("history.txt", "history", "tool"),
         el(
           "div",
           { class: "takeaway" },
@@ -78,7 +79,7 @@ export function drawWrite(host: HTMLElement): void {
   );
 }
 
-function takeaway(file: WrittenFile, name: "report" | "csv" | "json", look: string, ...more: Child[]): HTMLElement {
+function takeaway(file: WrittenFile, name: "report" | "csv" | "json" | "history", look: string, ...more: Child[]): HTMLElement {
   return el(
     "div",
     { class: "takeaway" },
@@ -91,6 +92,7 @@ const TYPES: Record<WrittenFile, string> = {
   "report.html": "text/html",
   "findings.csv": "text/csv",
   "findings.json": "application/json",
+  "history.txt": "text/plain",
 };
 
 async function saveFile(file: WrittenFile): Promise<void> {
