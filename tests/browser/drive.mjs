@@ -73,8 +73,9 @@ export function deliveries() {
       return {
         name: entry.name,
         folder,
-        results: files.filter((file) => file !== "settings.toml" && file !== "README.md").map((file) => join(folder, file)),
+        results: files.filter((file) => !["settings.toml", "history.txt", "README.md"].includes(file)).map((file) => join(folder, file)),
         settings: files.includes("settings.toml") ? join(folder, "settings.toml") : null,
+        history: files.includes("history.txt") ? join(folder, "history.txt") : null,
       };
     });
 }

@@ -9,7 +9,7 @@ import { before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { browsers, builtPage, deliveries, ownFolder, top } from "./drive.mjs";
 
-const WRITTEN = ["findings.json", "report.html", "findings.csv"];
+const WRITTEN = ["findings.json", "report.html", "findings.csv", "history.txt"];
 const FIREFOX_TAKES_EVERY = 3;
 const target = process.env.CARGO_TARGET_DIR || join(top, "target");
 const program = (name) => join(target, "debug", process.platform === "win32" ? `${name}.exe` : name);
@@ -17,7 +17,7 @@ const pageUrl = pathToFileURL(builtPage).href;
 
 // ---- cases: what is given, in the order it is given ----
 
-const demoCases = () => deliveries().map(({ name, settings, results }) => ({ name: `demo-data/${name}`, rules: [], settings, results, folder: null }));
+const demoCases = () => deliveries().map(({ name, settings, history, results }) => ({ name: `demo-data/${name}`, rules: [], settings, history, results, folder: null }));
 
 /** A golden case's folder `input` is read as a folder, with the settings and the rule book that lie beside it. */
 function goldenCases() {
@@ -26,7 +26,7 @@ function goldenCases() {
     .filter((home) => existsSync(join(home, "input")))
     .map((home) => {
       const beside = (name) => (existsSync(join(home, name)) ? join(home, name) : null);
-      return { name: relative(top, home), rules: [beside("rules.toml")].filter((path) => path !== null), settings: beside("settings.toml"), results: [], folder: join(home, "input") };
+      return { name: relative(top, home), rules: [beside("rules.toml")].filter((path) => path !== null), settings: beside("settings.toml"), history: beside("history.txt"), results: [], folder: join(home, "input") };
     });
 }
 
@@ -58,7 +58,7 @@ function awkwardCases() {
   const book = readFileSync(join(top, "crates/core/rules/iec-62321-3-1-2013.toml"), "utf8");
   const many = join(folder, "many.csv");
   execFileSync(program("plumbline-tool"), ["invent-table", "--rows", "24000", "--out", many]);
-  const whole = (name, given) => ({ name, rules: [], settings: null, results: [], folder: null, ...given });
+  const whole = (name, given) => ({ name, rules: [], settings: null, history: null, results: [], folder: null, ...given });
   return [
     whole("two files of one name", { results: [put("one/r.csv", table("S-2")), put("two/r.csv", table("S-1"))] }),
     whole("one file under two names", { results: [put("b.csv", table("S-1")), put("a.csv", table("S-1"))] }),
@@ -86,20 +86,20 @@ function awkwardCases() {
 
 /** A person may bring the files first and say later what they are. */
 function lateCases() {
-  const { name, settings, results } = deliveries().find((delivery) => delivery.settings !== null && delivery.results.length > 1);
+  const { name, settings, history, results } = deliveries().find((delivery) => delivery.settings !== null && delivery.results.length > 1);
   const rules = [join(top, "crates/core/rules/iec-62321-3-1-2013.toml")];
-  return [{ name: `demo-data/${name}, its settings and a rule book given last`, rules, settings, results, folder: null, resultsFirst: true }];
+  return [{ name: `demo-data/${name}, its settings and a rule book given last`, rules, settings, history, results, folder: null, resultsFirst: true }];
 }
 
 /** A whole folder, chosen as a folder: names are paths inside it, and what is no table is skipped. */
-const folderCases = () => [{ name: "demo-data chosen as one folder", rules: [], settings: null, results: [], folder: join(top, "demo-data") }];
+const folderCases = () => [{ name: "demo-data chosen as one folder", rules: [], settings: null, history: null, results: [], folder: join(top, "demo-data") }];
 
 // ---- the two doors ----
 
 /** What the command line writes; null where it refuses the settings or the rule book. */
-function byCommandLine({ rules, settings, results, folder }) {
+function byCommandLine({ rules, settings, history, results, folder }) {
   const out = ownFolder();
-  const given = [...rules.flatMap((path) => ["--rules", path]), ...(settings === null ? [] : ["--settings", settings])];
+  const given = [...rules.flatMap((path) => ["--rules", path]), ...(settings === null ? [] : ["--settings", settings]), ...(history === null ? [] : ["--history", history])];
   const ran = spawnSync(program("plumbline"), ["review", "--out", out, ...given, ...(folder === null ? results : [folder])], { encoding: "utf8", maxBuffer: 1 << 28 });
   if (ran.status === 64) return null;
   // 1: some lot is not accepted. 2: some file could not be read. The files are written all the same.
@@ -110,10 +110,10 @@ function byCommandLine({ rules, settings, results, folder }) {
 }
 
 /** What a person takes away from the page; null where it refuses the settings or the rule book. */
-async function byPage(visit, { rules, settings, results, folder, resultsFirst = false }) {
+async function byPage(visit, { rules, settings, history, results, folder, resultsFirst = false }) {
   await visit.page.goto(pageUrl);
   const steps = [
-    () => giveTexts(visit, [...rules.map((path) => ["Rule book file", path]), ...(settings === null ? [] : [["Settings file", settings]])]),
+    () => giveTexts(visit, [...rules.map((path) => ["Rule book file", path]), ...(settings === null ? [] : [["Settings file", settings]]), ...(history === null ? [] : [["History file", history]])]),
     () => (folder === null ? giveResults(visit, results) : visit.choose("Result folder", folder).then(() => true)),
   ];
   for (const step of resultsFirst ? steps.reverse() : steps) if (!(await step())) return null;

@@ -328,11 +328,14 @@ fn every_golden_case_has_its_exit_status_and_the_bytes_of_the_core() {
     let out = folder("golden");
     let mut wrong = Vec::new();
     for case in load::cases(&top) {
-        let (settings, rules) = (case.folder.join("settings.toml"), case.folder.join("rules.toml"));
+        let [settings, rules, history] =
+            ["settings.toml", "rules.toml", "history.txt"].map(|name| case.folder.join(name));
         let mut given = Vec::new();
-        for (option, path, there) in
-            [("--settings", &settings, case.settings.is_some()), ("--rules", &rules, case.rules.is_some())]
-        {
+        for (option, path, there) in [
+            ("--settings", &settings, case.settings.is_some()),
+            ("--rules", &rules, case.rules.is_some()),
+            ("--history", &history, case.history.is_some()),
+        ] {
             if there {
                 given.extend([OsStr::new(option), path.as_os_str()]);
             }

@@ -14,6 +14,8 @@ pub struct Case {
     pub about: String,
     /// The settings file, where there is one.
     pub settings: Option<String>,
+    /// The history of earlier inspections, where there is one.
+    pub history: Option<String>,
     /// The rule book, where there is one.
     pub rules: Option<String>,
     /// The input: names inside the folder with their bytes, sorted by name.
@@ -43,6 +45,7 @@ fn load(top: &Path, folder: &Path) -> Case {
     Case {
         about: text("about.txt").unwrap_or_else(|| panic!("{name} has no about.txt")).trim().to_owned(),
         settings: text("settings.toml"),
+        history: text("history.txt"),
         rules: text("rules.toml"),
         name,
         folder: folder.to_owned(),

@@ -13,6 +13,7 @@ export interface Delivery {
   /** What happened, and what the review should show; a paragraph each. */
   story: string[];
   settings: TextFile | null;
+  history: TextFile | null;
   results: TextFile[];
 }
 
@@ -33,13 +34,15 @@ async function unpack(): Promise<Delivery[]> {
       title: titleOf(told, folder),
       story: paragraphsOf(told),
       settings: named.find((file) => file.name === SETTINGS) ?? null,
-      results: named.filter((file) => file.name !== NOTE && file.name !== SETTINGS),
+      history: named.find((file) => file.name === HISTORY) ?? null,
+      results: named.filter((file) => ![NOTE, SETTINGS, HISTORY].includes(file.name)),
     };
   });
 }
 
 const NOTE = "README.md";
 const SETTINGS = "settings.toml";
+const HISTORY = "history.txt";
 
 // A leading number only puts the deliveries in order.
 function titleOf(told: string, folder: string): string {

@@ -62,6 +62,7 @@ export async function openDelivery(delivery: Delivery): Promise<void> {
   await startAgain();
   change({ door: "train", doorWanted: null, lesson: delivery });
   if (delivery.settings !== null) await takeText("settings", delivery.settings.name, delivery.settings.text);
+  if (delivery.history !== null) await takeText("history", delivery.history.name, delivery.history.text);
   await addFiles(delivery.results.map((file) => ({ name: file.name, bytes: new Blob([file.text]), invented: true })));
   goTo("says");
 }
