@@ -16,6 +16,7 @@ use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
 use crate::substance::{Halogen, Substance};
 use crate::text_pool::TextId;
+use crate::trust::{self, Taken, TrustFindings};
 
 /// Sources, rule books and acts: everything a review rests on.
 #[derive(Clone, Debug)]
@@ -81,6 +82,15 @@ pub struct Verdicts {
 }
 
 impl Verdicts {
+    /// What trust is asked of it: of elements that were measured and apply; of chlorine where a halogen book counts.
+    fn subject(&self, halogens_count: bool) -> trust::Subject {
+        let matters = |outcome: Outcome| !matches!(outcome, Outcome::NotMeasured | Outcome::NotApplicable);
+        let [cd, pb, hg, cr, br] = self.substances.map(matters);
+        let [chlorine, ..] = self.halogens.map(matters);
+        let needed = [cd, pb, hg, cr, br, halogens_count && chlorine];
+        trust::Subject { class: self.class, needed: needed.map(|one| one && !self.check) }
+    }
+
     /// The worst outcome over the five substances.
     pub fn worst(&self) -> Outcome {
         self.substances.iter().copied().max().unwrap_or(Outcome::NotMeasured)
@@ -172,6 +182,8 @@ pub struct Findings {
     pub lots: Vec<LotFinding>,
     /// What falls out of conformity, and when.
     pub expiries: Vec<Expiry>,
+    /// Check readings, and the trust of every reading.
+    pub trust: TrustFindings,
 }
 
 impl Findings {
@@ -285,6 +297,9 @@ pub fn review(inspection: &Inspection) -> Findings {
     let counts_units = settings.all().any(|(kind, _, _)| kind == ActKind::UnitsToTake);
     let mut sources_of: BTreeMap<LotKey, BTreeSet<usize>> = BTreeMap::new();
 
+    let certificates = settings.certificates();
+    let names = trust::Names::new(&settings, &certificates);
+    let (mut check_readings, mut marks_not_taken) = (Vec::new(), Vec::new());
     let reviewers: Vec<SourceReview<'_>> = inspection
         .sources
         .iter()
@@ -302,7 +317,7 @@ pub fn review(inspection: &Inspection) -> Findings {
             findings.first_reading.push(findings.verdicts.len());
             continue;
         }
-        let check_ids: Vec<&str> = settings.check_samples.iter().map(String::as_str).collect();
+        let named = names.of_source(source);
         // Grouping runs on the source's own small numbers; texts are compared once for each group.
         let mut local: BTreeMap<LocalKey, Gathered> = BTreeMap::new();
         let mut pooled: BTreeMap<usize, GroupAssessed> = BTreeMap::new();
@@ -311,12 +326,13 @@ pub fn review(inspection: &Inspection) -> Findings {
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
             let id = |identity| source.readings.identity_id(identity, row);
-            // A named id that belongs to a lot or a part is product all the same: naming it must not take a lot's reading
-            // away, also where the file states no lots.
-            let check = !check_ids.is_empty()
-                && source.readings.identity(Identity::Lot, row).is_none()
-                && source.readings.identity(Identity::Part, row).is_none()
-                && source.readings.identity(Identity::Id, row).is_some_and(|name| check_ids.contains(&name));
+            let taken = named.taken(row);
+            match taken {
+                Taken::Product => {}
+                Taken::Check(kind) => check_readings.push(((base + row) as u32, kind)),
+                Taken::MarkNotTaken => marks_not_taken.push((base + row) as u32),
+            }
+            let check = matches!(taken, Taken::Check(_));
             findings.verdicts.push(Verdicts {
                 substances: assessed.substances.map(|judged| judged.outcome),
                 halogens: Halogen::ALL.map(|of| assessed.halogen(of).outcome),
@@ -385,6 +401,19 @@ pub fn review(inspection: &Inspection) -> Findings {
     let halogen_loaded =
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
+    let judged = {
+        let verdicts = &findings.verdicts;
+        let reviewed = trust::Reviewed {
+            settings: &settings,
+            certificates: certificates.clone(),
+            sources: &inspection.sources,
+            reviewers: &reviewers,
+            first_reading: &findings.first_reading,
+            checks: &check_readings,
+            marks_not_taken,
+        };
+        trust::judge(reviewed, &|reading| Some(verdicts.get(reading)?.subject(halogen_loaded)))
+    };
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
     let said = Claims::new(&settings, &inspection.books);
     let compositions: Vec<OnceCell<CompositionReview<'_>>> =
@@ -406,7 +435,10 @@ pub fn review(inspection: &Inspection) -> Findings {
             sources_of.get(&key).map_or(0, |sources| sources.iter().map(|at| count(*at)).sum())
         };
         let refused = of_sources(&|at| inspection.sources.get(at).map_or(0, |source| source.rows_refused));
-        let checks = of_sources(&|at| findings.checks.get(at).copied().unwrap_or(0));
+        let place = |reading| findings.place(reading);
+        let mut readings = lot.materials.iter().flat_map(|(_, group)| group.readings.iter().copied());
+        let trust = trust::Lots::new(&judged, &inspection.sources, &place)
+            .reasons(&mut readings, missing(&settings, ActKind::Trust));
         dispose_lot(
             &mut findings,
             &LotContext {
@@ -416,7 +448,7 @@ pub fn review(inspection: &Inspection) -> Findings {
                 halogens_count: halogen_loaded,
                 halogen_book_missing: halogens_named.filter(|_| !halogen_loaded),
                 refused,
-                checks,
+                trust,
                 unread: &unread,
                 limits: &limits,
                 in_force: &in_force,
@@ -424,6 +456,7 @@ pub fn review(inspection: &Inspection) -> Findings {
             lot,
         );
     }
+    findings.trust = judged.findings;
     findings.expiries = claims::expiries(
         &settings,
         &inspection.books,
@@ -678,19 +711,24 @@ struct LotContext<'a> {
     halogens_count: bool,
     halogen_book_missing: Option<&'a str>,
     refused: u64,
-    checks: u64,
+    trust: Vec<LotReason>,
     unread: &'a [String],
     /// The names of the limits in force.
     limits: &'a [String],
     in_force: &'a InForce<'a>,
 }
 
-fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGather) {
-    let settings = lot.settings;
-    let holding = |kind| match settings.weight(kind) {
+/// What missing evidence of a kind does.
+fn missing(settings: &Settings, kind: ActKind) -> Disposition {
+    match settings.weight(kind) {
         Weight::Holding => Disposition::Hold,
         Weight::Advisory => Disposition::Accept,
-    };
+    }
+}
+
+fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGather) {
+    let settings = lot.settings;
+    let holding = |kind| missing(settings, kind);
     let mut lot_reasons = Reasons::default();
     let (mut readings, mut materials) = (0, 0);
     // Every material of the lot has to be measured on as many units as the plan asks for.
@@ -761,6 +799,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         lot_reasons.add_all(&reasons);
         findings.parts.push(PartFinding { lot: lot.index, part, disposition, reasons });
     }
+    lot_reasons.add_all(&lot.trust);
     let mut evidence = |code, effect, about: &str, count, of| {
         lot_reasons.add(LotReason { code, effect, about: about.to_owned(), count, of });
     };
@@ -781,8 +820,6 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             evidence(code, Disposition::Hold, name, 1, 1);
         }
     }
-    let trust = if lot.checks > 0 { LotReasonCode::TrustNotJudged } else { LotReasonCode::TrustNone };
-    evidence(trust, holding(ActKind::Trust), "", lot.checks, readings);
     let of_lot =
         |kind| settings.of_lot(kind, lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
     match (of_lot(ActKind::LotSize), of_lot(ActKind::UnitsToTake)) {

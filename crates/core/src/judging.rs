@@ -598,7 +598,11 @@ impl<'a> SourceReview<'a> {
     /// The site's table is the repeatability at the action level, which is what the standard's 3 s means; a printed
     /// error above it (a shorter measurement) is not hidden by it.
     fn stated_sigma(&self, at: usize, cell: &Cell, class: MaterialClass, row: usize) -> UsedSigma {
-        let printed = self.printed(at, cell, row);
+        self.or_site(self.printed(at, cell, row), at, class, row)
+    }
+
+    /// The larger of a printed sigma and the site's.
+    fn or_site(&self, printed: Option<UsedSigma>, at: usize, class: MaterialClass, row: usize) -> UsedSigma {
         if self.settings.site_sigmas.is_empty() {
             return printed.unwrap_or(UsedSigma::NONE);
         }
@@ -650,17 +654,50 @@ impl<'a> SourceReview<'a> {
         UsedSigma { sigma: whole, from: used.from }
     }
 
+    /// The standard uncertainty of one check reading: printed or the site's, whichever is larger, with the extra relative
+    /// term; `None` for what is no number or has none.
+    ///
+    /// # Decision
+    /// A printed error of unknown multiple counts as three sigma: a check must not pass by an uncertainty that nobody
+    /// vouches for. What repeats show does not count: a check that scatters would excuse itself.
+    pub fn check_sigma(
+        &self,
+        element: Element,
+        cell: &Cell,
+        class: MaterialClass,
+        row: usize,
+    ) -> Option<Sigma> {
+        let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO);
+        let (multiple, from) = self.multiple_of_any(element, row);
+        let strict = if from == SigmaFrom::PrintedMultipleUnknown { SigmaMultiple::THREE } else { multiple };
+        let printed = error.and_then(|error| Sigma::from_printed(error, strict));
+        let printed = printed.map(|sigma| UsedSigma { sigma: Some(sigma), from });
+        let used = match JUDGED.iter().position(|judged| *judged == element) {
+            Some(at) => self.or_site(printed, at, class, row),
+            None => printed.unwrap_or(UsedSigma::NONE),
+        };
+        let whole = self.with_relative(used, cell.value).sigma;
+        whole.filter(|sigma| cell.state == CellState::Number && !sigma.is_zero())
+    }
+
     /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
     pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
         let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
-        let multiple = match JUDGED.iter().position(|judged| *judged == element) {
-            Some(at) => self.multiple(at, row).0,
-            None => self.source.block_of(row).map_or(SigmaMultiple::ONE, |block| {
-                let set = self.settings.sigma_multiple(&self.source.name, &block.fingerprint);
-                multiple_of(block, element, set).0
-            }),
-        };
+        let (multiple, _) = self.multiple_of_any(element, row);
         Sigma::from_printed(error, multiple)
+    }
+
+    fn multiple_of_any(&self, element: Element, row: usize) -> (SigmaMultiple, SigmaFrom) {
+        match JUDGED.iter().position(|judged| *judged == element) {
+            Some(at) => self.multiple(at, row),
+            None => self.source.block_of(row).map_or(
+                (SigmaMultiple::ONE, SigmaFrom::PrintedMultipleUnknown),
+                |block| {
+                    let set = self.settings.sigma_multiple(&self.source.name, &block.fingerprint);
+                    multiple_of(block, element, set)
+                },
+            ),
+        }
     }
 
     /// The multiple that the printed error of a judged element stands for, and who said so.

@@ -97,9 +97,13 @@ codes! {
         BillOfMaterialsNone => "bill_of_materials_none",
         /// A measured material is not on the bill.
         MaterialNotListed => "material_not_listed",
-        /// No check readings.
+        /// A check beside readings failed.
+        TrustFailed => "trust_failed",
+        /// Readings lie between no two good checks.
+        TrustNotBracketed => "trust_not_bracketed",
+        /// No check reading covers readings, or an element of them.
         TrustNone => "trust_none",
-        /// Check readings are set apart and not judged.
+        /// Check readings are there, and none could be judged.
         TrustNotJudged => "trust_not_judged",
         /// No lot size or plan.
         SamplingNone => "sampling_none",
@@ -109,6 +113,10 @@ codes! {
         UnitsNotStated => "units_not_stated",
         /// The multiple of the printed uncertainties is not stated; taken as one.
         MultipleNotStated => "multiple_not_stated",
+        /// Readings took longer than the checks beside them, or less than half as long; printed.
+        CheckTimesDiffer => "check_times_differ",
+        /// Readings of a lot or a part were marked as checks and stay product; printed.
+        MarkNotTaken => "mark_not_taken",
         /// The named halogen book is not loaded.
         HalogenBookNotLoaded => "halogen_book_not_loaded",
         /// A named rule book is not there, or another stands in for what it holds.
@@ -175,6 +183,10 @@ impl LotReasonCode {
                     | LotReasonCode::OverlapUnresolved
                     | LotReasonCode::OverMayBeOverlap
                     | LotReasonCode::MultipleNotStated
+                    | LotReasonCode::TrustFailed
+                    | LotReasonCode::TrustNotBracketed
+                    | LotReasonCode::CheckTimesDiffer
+                    | LotReasonCode::MarkNotTaken
             )
     }
 

@@ -1,0 +1,482 @@
+//! Between which checks a reading lies, and what they make of it.
+//!
+//! Checks are told apart by instrument and mode, then by element and by the class of their matrix. Where times are known
+//! the order is that of time, over all files; a file in which some reading has no time (or only a day) goes by its own
+//! order, from top to bottom, and sees its own checks only. Where neither instrument nor mode is stated, that is one
+//! instrument in one mode.
+//!
+//! # Decision
+//! Each standard is followed by itself: one that failed is cleared by being measured again, not by another one beside it.
+//! A good side needs one good standard; any failed one spoils it. A blank that was contaminated is likewise cleared by a
+//! clean blank only, and concerns every class; a clean one brackets nothing, since a blind analyser sees a clean blank
+//! too. The rule is our own; US EPA Method 6200, 9.4 asks for a check sample at the beginning of each working day, during
+//! active analyses and at the end of each day.
+
+use std::collections::BTreeMap;
+
+use super::{CheckFinding, CheckKind, CheckVerdict, ELEMENTS, OfElements, Trust};
+use crate::acts::{Bracket, Settings};
+use crate::identity::Identity;
+use crate::instant::Moment;
+use crate::judging::SourceReview;
+use crate::material::MaterialClass;
+use crate::reading::Source;
+use crate::rules::JUDGED;
+use crate::text_pool::TextId;
+
+/// What the order of a source's readings is known by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Order {
+    /// Times without an offset from UTC.
+    Time,
+    /// Times with one: they can't be compared with those without.
+    TimeWithOffset,
+    /// The order of the rows of this source.
+    Rows(usize),
+}
+
+/// A place in an order; equal places of different sources are of unknown order.
+type Place = (i64, usize, usize);
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum State {
+    Good,
+    Bad,
+    /// A standard that could not be judged: it makes nothing good.
+    Open,
+}
+
+#[derive(Clone, Debug)]
+struct Event {
+    place: Place,
+    kind: CheckKind,
+    sample: usize,
+    /// Per judged element: the class it speaks for, and how.
+    says: [Option<(MaterialClass, State)>; ELEMENTS],
+    deciseconds: Option<u16>,
+}
+
+/// What one instrument in one mode saw, for one class: the trust of each element between two neighbouring checks.
+#[derive(Clone, Debug, Default)]
+struct Table {
+    /// Before the first check, after it, and so on; per shift, the checked shifts, and at the end all others.
+    gaps: Vec<[Trust; ELEMENTS]>,
+    /// Where the run of gaps with the same trust begins.
+    runs: Vec<[u32; ELEMENTS]>,
+    /// The shortest and the longest time of a standard of this class.
+    deciseconds: Option<(u16, u16)>,
+}
+
+#[derive(Clone, Debug)]
+struct Station {
+    events: Vec<Event>,
+    /// The shifts that were checked, in order; empty where shifts don't count.
+    shifts: Vec<i64>,
+    tables: [Table; CLASSES.len()],
+}
+
+const CLASSES: [MaterialClass; 5] = MaterialClass::ALL;
+
+/// Where a reading lies among the checks that concern it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Between {
+    pub(super) station: usize,
+    pub(super) class: MaterialClass,
+    first: usize,
+    last: usize,
+}
+
+/// The checks of an inspection in order, ready to be asked.
+#[derive(Clone, Debug)]
+pub struct Brackets {
+    rule: Bracket,
+    shift_starts: Vec<u16>,
+    /// Per source.
+    orders: Vec<Order>,
+    keys: BTreeMap<(Order, String, String), usize>,
+    stations: Vec<Station>,
+}
+
+impl Brackets {
+    /// Puts check readings in order. `readings_of` gives how many of a source's readings are reviewed at all: none, for a
+    /// file that came in twice.
+    pub(super) fn new(
+        settings: &Settings,
+        sources: &[Source],
+        reviewers: &[SourceReview<'_>],
+        readings_of: &dyn Fn(usize) -> usize,
+        checks: &[(CheckFinding, usize, usize)],
+    ) -> Brackets {
+        let mut brackets = Brackets {
+            rule: settings.bracket(),
+            shift_starts: settings.shift_starts(),
+            orders: Vec::new(),
+            keys: BTreeMap::new(),
+            stations: Vec::new(),
+        };
+        brackets.orders = sources
+            .iter()
+            .enumerate()
+            .map(|(at, source)| brackets.order_of(at, source, readings_of(at)))
+            .collect();
+        let mut samples: BTreeMap<&str, usize> = BTreeMap::new();
+        for (check, at, row) in checks {
+            let (Some(source), Some(reviewer)) = (sources.get(*at), reviewers.get(*at)) else { continue };
+            let Some(place) = brackets.place(*at, source, *row) else { continue };
+            let count = samples.len();
+            let event = Event {
+                place,
+                kind: check.kind,
+                sample: *samples.entry(check.sample.as_str()).or_insert(count),
+                says: says(check),
+                deciseconds: reviewer.deciseconds(*row),
+            };
+            brackets.station_of(*at, source, *row).events.push(event);
+        }
+        let per_shift = brackets.rule == Bracket::PerShift;
+        let before_only = brackets.rule == Bracket::Before;
+        for station in &mut brackets.stations {
+            station.events.sort_by_key(|event| event.place);
+            if per_shift {
+                station.shifts = station.events.iter().map(|event| event.place.0).collect();
+                station.shifts.dedup();
+            }
+            station.tables = CLASSES.map(|class| {
+                let gaps = if per_shift {
+                    shifts(&station.events, class)
+                } else {
+                    gaps(&station.events, class, before_only)
+                };
+                Table { runs: runs(&gaps), gaps, deciseconds: times(&station.events, class) }
+            });
+        }
+        // A shift asks for times; where only the order of rows is known, nothing shows that a good check was of the shift.
+        if per_shift {
+            for ((order, ..), at) in &brackets.keys {
+                if let (Order::Rows(_), Some(station)) = (order, brackets.stations.get_mut(*at)) {
+                    for trust in station.tables.iter_mut().flat_map(|table| &mut table.gaps).flatten() {
+                        if *trust == Trust::Ok {
+                            *trust = Trust::NotBracketed;
+                        }
+                    }
+                }
+            }
+        }
+        brackets
+    }
+
+    fn order_of(&self, at: usize, source: &Source, readings: usize) -> Order {
+        let mut found = None;
+        let mut last = (TextId::NONE, None);
+        for row in 0..readings {
+            let id = source.readings.identity_id(Identity::Time, row);
+            if row > 0 && id == last.0 {
+                continue;
+            }
+            let order =
+                source.readings.pool.get(id).and_then(|text| self.position(text)).map(|(order, _)| order);
+            if order.is_none() || (found.is_some() && found != order) {
+                return Order::Rows(at);
+            }
+            found = order;
+            last = (id, order);
+        }
+        found.unwrap_or(Order::Rows(at))
+    }
+
+    /// The place of a moment among others: its second or, where shifts count, the number of its shift.
+    fn position(&self, text: &str) -> Option<(Order, i64)> {
+        let moment = Moment::read(text)?;
+        let order = if moment.offset.is_some() { Order::TimeWithOffset } else { Order::Time };
+        if self.rule != Bracket::PerShift {
+            return Some((order, moment.seconds()?));
+        }
+        let shifts = self.shift_starts.len() as i64;
+        let day = moment.day.number() * shifts;
+        let begun = match moment.second {
+            Some(second) => {
+                self.shift_starts.iter().filter(|start| u32::from(**start) * 60 <= second).count() as i64
+            }
+            // A day alone tells the shift where there is one a day, from midnight on.
+            None if self.shift_starts[..] == [0] => 1,
+            None => return None,
+        };
+        Some((order, day + begun))
+    }
+
+    fn place(&self, at: usize, source: &Source, row: usize) -> Option<Place> {
+        match self.orders.get(at)? {
+            Order::Rows(_) if self.rule == Bracket::PerShift => Some((0, at, row)),
+            Order::Rows(_) => Some((row as i64, at, row)),
+            Order::Time | Order::TimeWithOffset => {
+                let (_, position) = self.position(source.readings.identity(Identity::Time, row)?)?;
+                Some((position, at, row))
+            }
+        }
+    }
+
+    fn key(&self, at: usize, source: &Source, row: usize) -> Option<(Order, String, String)> {
+        let text = |identity| source.readings.identity(identity, row).unwrap_or("").to_owned();
+        Some((*self.orders.get(at)?, text(Identity::Instrument), text(Identity::Mode)))
+    }
+
+    fn station_of(&mut self, at: usize, source: &Source, row: usize) -> &mut Station {
+        let key = self.key(at, source, row).unwrap_or((Order::Rows(at), String::new(), String::new()));
+        let index = *self.keys.entry(key).or_insert(self.stations.len());
+        if index == self.stations.len() {
+            let tables = std::array::from_fn(|_| Table::default());
+            self.stations.push(Station { events: Vec::new(), shifts: Vec::new(), tables });
+        }
+        &mut self.stations[index]
+    }
+
+    /// Asks about the readings of one source, row after row.
+    pub(super) fn of_source<'b>(&'b self, at: usize, source: &'b Source) -> Asked<'b> {
+        Asked { brackets: self, at, source, known: BTreeMap::new(), last: None }
+    }
+
+    /// The trust of each element between two checks, all classes together where the class is unknown.
+    pub(super) fn trust(&self, between: Between) -> [Trust; ELEMENTS] {
+        let mut worst = [Trust::Ok; ELEMENTS];
+        let Some(station) = self.stations.get(between.station) else { return [Trust::None; ELEMENTS] };
+        for (class, table) in CLASSES.iter().zip(&station.tables) {
+            let own = *class == between.class;
+            for gap in table.gaps.get(between.first..=between.last).unwrap_or_default() {
+                for (worst, trust) in worst.iter_mut().zip(gap) {
+                    if own {
+                        *worst = (*worst).max(*trust);
+                    } else if between.class == MaterialClass::Unknown && *trust == Trust::Failed {
+                        *worst = Trust::Failed;
+                    }
+                }
+            }
+        }
+        worst
+    }
+
+    /// The run of gaps with the same trust that a reading lies in.
+    pub(super) fn run(&self, between: Between, element: usize, trust: Trust) -> Option<u32> {
+        let tables = CLASSES.iter().zip(&self.stations.get(between.station)?.tables);
+        for (class, table) in tables {
+            if *class != between.class && between.class != MaterialClass::Unknown {
+                continue;
+            }
+            for gap in between.first..=between.last {
+                if table.gaps.get(gap).and_then(|gap| gap.get(element)) == Some(&trust) {
+                    return table.runs.get(gap).and_then(|runs| runs.get(element)).copied();
+                }
+            }
+        }
+        None
+    }
+
+    /// True where a reading took longer than a check of its class, or less than half as long as one.
+    pub(super) fn other_time(&self, between: Between, deciseconds: u16) -> bool {
+        let station = self.stations.get(between.station);
+        let table = station.and_then(|station| station.tables.get(between.class as usize));
+        table.and_then(|table| table.deciseconds).is_some_and(|(shortest, longest)| {
+            deciseconds > shortest || u32::from(deciseconds) * 2 < u32::from(longest)
+        })
+    }
+
+    /// True where a source goes by the order of its rows.
+    pub fn goes_by_rows(&self, source: usize) -> bool {
+        matches!(self.orders.get(source), Some(Order::Rows(_)))
+    }
+}
+
+/// The readings of one source, asked about one after the other.
+pub(super) struct Asked<'b> {
+    brackets: &'b Brackets,
+    at: usize,
+    source: &'b Source,
+    /// The station of each instrument and mode of the source.
+    known: BTreeMap<(TextId, TextId), Option<usize>>,
+    last: Option<((TextId, TextId), Option<usize>)>,
+}
+
+impl Asked<'_> {
+    /// Where a reading of this class lies; `None` where no check was made by its instrument in its mode.
+    pub(super) fn between(&mut self, row: usize, class: MaterialClass) -> Option<Between> {
+        let readings = &self.source.readings;
+        let ids =
+            (readings.identity_id(Identity::Instrument, row), readings.identity_id(Identity::Mode, row));
+        let station = match self.last {
+            Some((known, station)) if known == ids => station,
+            _ => {
+                let (brackets, at, source) = (self.brackets, self.at, self.source);
+                let find = || brackets.keys.get(&brackets.key(at, source, row)?).copied();
+                *self.known.entry(ids).or_insert_with(find)
+            }
+        };
+        self.last = Some((ids, station));
+        let station = station?;
+        let Station { events, shifts, .. } = self.brackets.stations.get(station)?;
+        let place = self.brackets.place(self.at, self.source, row)?;
+        let (first, last) = if self.brackets.rule == Bracket::PerShift {
+            // Behind the checked shifts stands what holds for every other.
+            let at = shifts.binary_search(&place.0).unwrap_or(shifts.len());
+            (at, at)
+        } else {
+            gaps_at(events, place)
+        };
+        Some(Between { station, class, first, last })
+    }
+}
+
+/// Between which checks a place lies. Where checks of another source stand at the same second, nobody knows whether they
+/// came before or after: then all gaps they make are possible.
+fn gaps_at(events: &[Event], (position, source, row): Place) -> (usize, usize) {
+    let first = events.partition_point(|event| event.place.0 < position);
+    let last = events.partition_point(|event| event.place.0 <= position);
+    let same = events.get(first..last).unwrap_or_default();
+    if same.iter().all(|event| event.place.1 == source) {
+        let at = first + same.partition_point(|event| event.place.2 < row);
+        return (at, at);
+    }
+    (first, last)
+}
+
+/// What a check says of each judged element, where that concerns any reading.
+fn says(check: &CheckFinding) -> [Option<(MaterialClass, State)>; ELEMENTS] {
+    JUDGED.map(|element| {
+        let one = check.elements.iter().find(|one| one.element == element)?;
+        let state = match one.verdict {
+            CheckVerdict::Good | CheckVerdict::Warning => State::Good,
+            CheckVerdict::Failed => State::Bad,
+            CheckVerdict::NoCertificate => return None,
+            // A blank that could not be judged clears nothing and accuses nothing.
+            _ if check.kind == CheckKind::Blank => return None,
+            _ => State::Open,
+        };
+        let class = if check.kind == CheckKind::Blank { MaterialClass::Unknown } else { one.class };
+        let concerns =
+            check.kind == CheckKind::Blank || class != MaterialClass::Unknown || state == State::Bad;
+        concerns.then_some((class, state))
+    })
+}
+
+/// What an event says of an element of a class.
+fn said(event: &Event, element: usize, class: MaterialClass) -> Option<State> {
+    let (of, state) = (*event.says.get(element)?)?;
+    let any = event.kind == CheckKind::Blank || of == MaterialClass::Unknown;
+    (any || of == class).then_some(state)
+}
+
+/// How the checks on one side of a gap stand.
+#[derive(Default)]
+struct Side {
+    latest: BTreeMap<(CheckKind, usize), State>,
+    good: u32,
+    bad: u32,
+}
+
+impl Side {
+    fn take(&mut self, kind: CheckKind, sample: usize, state: State) {
+        let before = self.latest.insert((kind, sample), state);
+        for (state, by) in [(before, false), (Some(state), true)] {
+            let count = match state {
+                Some(State::Bad) => &mut self.bad,
+                Some(State::Good) if kind == CheckKind::Standard => &mut self.good,
+                _ => continue,
+            };
+            *count = if by { *count + 1 } else { *count - 1 };
+        }
+    }
+}
+
+fn gaps(events: &[Event], class: MaterialClass, before_only: bool) -> Vec<[Trust; ELEMENTS]> {
+    let mut gaps = vec![[Trust::None; ELEMENTS]; events.len() + 1];
+    for element in 0..ELEMENTS {
+        let said: Vec<Option<State>> = events.iter().map(|event| said(event, element, class)).collect();
+        let covered =
+            events.iter().zip(&said).any(|(event, said)| said.is_some() && event.kind == CheckKind::Standard);
+        if said.iter().all(Option::is_none) {
+            continue;
+        }
+        let sides = |forward: bool| {
+            let mut side = Side::default();
+            let mut found = vec![(false, false)];
+            let take = |at: usize| {
+                if let (Some(event), Some(Some(state))) = (events.get(at), said.get(at)) {
+                    side.take(event.kind, event.sample, *state);
+                }
+                (side.good > 0, side.bad > 0)
+            };
+            if forward {
+                found.extend((0..events.len()).map(take));
+            } else {
+                found.extend((0..events.len()).rev().map(take));
+                found.reverse();
+            }
+            found
+        };
+        for ((gap, before), after) in gaps.iter_mut().zip(sides(true)).zip(sides(false)) {
+            let (good, bad) = if before_only { before } else { (before.0 && after.0, before.1 || after.1) };
+            if let Some(trust) = gap.get_mut(element) {
+                *trust = trust_of(good, bad, covered);
+            }
+        }
+    }
+    gaps
+}
+
+/// Per checked shift, and at the end for every other one.
+fn shifts(events: &[Event], class: MaterialClass) -> Vec<[Trust; ELEMENTS]> {
+    let covered: [bool; ELEMENTS] = std::array::from_fn(|element| {
+        events.iter().any(|event| event.kind == CheckKind::Standard && said(event, element, class).is_some())
+    });
+    let of_shift = |events: &[Event]| {
+        std::array::from_fn(|element| {
+            let has = |kind: Option<CheckKind>, state: State| {
+                let mut of_kind = events.iter().filter(|event| kind.is_none_or(|kind| event.kind == kind));
+                of_kind.any(|event| said(event, element, class) == Some(state))
+            };
+            let covered = covered.get(element).is_some_and(|covered| *covered);
+            trust_of(has(Some(CheckKind::Standard), State::Good), has(None, State::Bad), covered)
+        })
+    };
+    let checked = events.chunk_by(|one, next| one.place.0 == next.place.0);
+    checked.map(of_shift).chain([of_shift(&[])]).collect()
+}
+
+const fn trust_of(good: bool, bad: bool, covered: bool) -> Trust {
+    match (bad, good, covered) {
+        (true, ..) => Trust::Failed,
+        (false, true, _) => Trust::Ok,
+        (false, false, true) => Trust::NotBracketed,
+        (false, false, false) => Trust::None,
+    }
+}
+
+fn runs(gaps: &[[Trust; ELEMENTS]]) -> Vec<[u32; ELEMENTS]> {
+    let mut runs: Vec<[u32; ELEMENTS]> = Vec::with_capacity(gaps.len());
+    for (at, gap) in gaps.iter().enumerate() {
+        let before = at
+            .checked_sub(1)
+            .and_then(|before| gaps.get(before).zip(runs.get(before)))
+            .map(|(gap, run)| (*gap, *run));
+        runs.push(std::array::from_fn(|element| match before {
+            Some((same, run)) if same[element] == gap[element] => run[element],
+            _ => at as u32,
+        }));
+    }
+    runs
+}
+
+fn times(events: &[Event], class: MaterialClass) -> Option<(u16, u16)> {
+    let judged = |event: &&Event| {
+        event.kind == CheckKind::Standard
+            && (0..ELEMENTS).any(|element| said(event, element, class).is_some())
+    };
+    let times = events.iter().filter(judged).filter_map(|event| event.deciseconds);
+    times.fold(None, |found, one| match found {
+        None => Some((one, one)),
+        Some((shortest, longest)) => Some((one.min(shortest), one.max(longest))),
+    })
+}
+
+/// Leaves the elements that are asked for.
+pub(super) fn asked_for(trust: [Trust; ELEMENTS], needed: [bool; ELEMENTS]) -> OfElements {
+    std::array::from_fn(|at| needed[at].then_some(trust[at]))
+}

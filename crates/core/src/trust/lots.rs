@@ -1,0 +1,192 @@
+//! What trust says of a lot: which readings, of which element, when, by which instrument.
+
+use std::collections::BTreeMap;
+
+use super::brackets::{Asked, Between};
+use super::{ELEMENTS, Judged, Trust};
+use crate::identity::Identity;
+use crate::instant::{Clock, Moment};
+use crate::lot::{Disposition, LotReason, LotReasonCode};
+use crate::reading::Source;
+use crate::rules::JUDGED;
+
+/// Windows of one element that are named one by one; more are put together, one an instrument.
+const WINDOWS_NAMED: usize = 8;
+
+/// A run of readings that lie between the same checks.
+#[derive(Clone, Debug)]
+struct Window {
+    count: u64,
+    /// Source and row of its first and its last reading.
+    first: (i64, usize, usize),
+    last: (i64, usize, usize),
+}
+
+impl Window {
+    fn join(&mut self, other: &Window) {
+        self.count += other.count;
+        self.first = self.first.min(other.first);
+        self.last = self.last.max(other.last);
+    }
+}
+
+/// Element, trust, instrument and mode, class, run.
+type WindowKey = (usize, Trust, usize, usize, u32);
+
+/// The trust of the readings of one lot, added up.
+pub struct Lots<'a> {
+    judged: &'a Judged,
+    sources: &'a [Source],
+    place: &'a dyn Fn(usize) -> Option<(usize, usize)>,
+}
+
+impl<'a> Lots<'a> {
+    /// Ready to add up lots; `place` gives source and row of a reading.
+    pub fn new(
+        judged: &'a Judged,
+        sources: &'a [Source],
+        place: &'a dyn Fn(usize) -> Option<(usize, usize)>,
+    ) -> Lots<'a> {
+        Lots { judged, sources, place }
+    }
+
+    /// The reasons of a lot with these readings. `missing` is what missing trust does; failed trust holds whatever that is.
+    pub fn reasons(&self, readings: &mut dyn Iterator<Item = u32>, missing: Disposition) -> Vec<LotReason> {
+        let judged = self.judged;
+        let trust = &judged.findings;
+        let mut total = 0;
+        let (mut none, mut covered) = ([0_u64; ELEMENTS], false);
+        let (mut other_times, mut marks) = (0, 0);
+        let mut windows: BTreeMap<WindowKey, Window> = BTreeMap::new();
+        let mut asked = None;
+        for reading in readings {
+            total += 1;
+            if trust.of_readings.is_empty() && judged.marks_not_taken.is_empty() {
+                continue;
+            }
+            marks += u64::from(judged.marks_not_taken.binary_search(&reading).is_ok());
+            other_times += u64::from(judged.other_times.binary_search(&reading).is_ok());
+            let of = trust.of(reading as usize);
+            let mut found = None;
+            for (element, trust) in of.into_iter().enumerate() {
+                match trust {
+                    None => {}
+                    Some(Trust::Ok) => covered = true,
+                    Some(Trust::None) => {
+                        if let Some(count) = none.get_mut(element) {
+                            *count += 1;
+                        }
+                    }
+                    Some(trust) => {
+                        covered = true;
+                        found = found.or_else(|| self.find(&mut asked, reading));
+                        let Some((between, own)) = &found else { continue };
+                        let run = judged.brackets.run(*between, element, trust).unwrap_or_default();
+                        windows
+                            .entry((element, trust, between.station, between.class as usize, run))
+                            .and_modify(|window| window.join(own))
+                            .or_insert_with(|| own.clone());
+                    }
+                }
+            }
+        }
+        let mut reasons = Vec::new();
+        let mut add = |code, effect, about: String, count| {
+            reasons.push(LotReason { code, effect, about, count, of: total });
+        };
+        for ((element, trust, ..), window) in merged(windows) {
+            let about = self.name(element, &window);
+            match trust {
+                Trust::Failed => add(LotReasonCode::TrustFailed, Disposition::Hold, about, window.count),
+                _ => add(LotReasonCode::TrustNotBracketed, missing, about, window.count),
+            }
+        }
+        if covered {
+            for (element, count) in JUDGED.iter().zip(none).filter(|(_, count)| *count > 0) {
+                add(LotReasonCode::TrustNone, missing, element.symbol().to_owned(), count);
+            }
+        } else if trust.checks.is_empty() {
+            add(LotReasonCode::TrustNone, missing, String::new(), 0);
+        } else if trust.any_judged() {
+            add(LotReasonCode::TrustNone, missing, String::new(), total);
+        } else {
+            add(LotReasonCode::TrustNotJudged, missing, String::new(), trust.checks.len() as u64);
+        }
+        for (code, count) in
+            [(LotReasonCode::CheckTimesDiffer, other_times), (LotReasonCode::MarkNotTaken, marks)]
+        {
+            if count > 0 {
+                add(code, Disposition::Accept, String::new(), count);
+            }
+        }
+        reasons
+    }
+
+    /// Between which checks a reading lies, and the window that it makes alone.
+    fn find(&self, asked: &mut Option<(usize, Asked<'a>)>, reading: u32) -> Option<(Between, Window)> {
+        let (at, row) = (self.place)(reading as usize)?;
+        if asked.as_ref().is_none_or(|(known, _)| *known != at) {
+            *asked = Some((at, self.judged.brackets.of_source(at, self.sources.get(at)?)));
+        }
+        let class = *self.judged.classes.get(reading as usize)?;
+        let between = asked.as_mut()?.1.between(row, class)?;
+        let position = self.moment(at, row).and_then(Moment::seconds).unwrap_or(row as i64);
+        let place = (position, at, row);
+        Some((between, Window { count: 1, first: place, last: place }))
+    }
+
+    fn moment(&self, at: usize, row: usize) -> Option<Moment> {
+        Moment::read(self.sources.get(at)?.readings.identity(Identity::Time, row)?)
+    }
+
+    /// `Pb 2026-11-17 08:10–10:45, XRF-A`; of a file that goes by its rows, `Pb lot.csv:12–30, XRF-A`.
+    fn name(&self, element: usize, window: &Window) -> String {
+        let symbol = JUDGED.get(element).map_or("", |element| element.symbol());
+        let ((_, at, first), (_, end, last)) = (window.first, window.last);
+        let Some(source) = self.sources.get(at) else { return symbol.to_owned() };
+        let times = (self.moment(at, first), self.moment(end, last));
+        let span = match times {
+            (Some(from), Some(to)) if !self.judged.brackets.goes_by_rows(at) => span(from, to),
+            _ => {
+                let (from, to) = (source.readings.line(first), source.readings.line(last));
+                if from == to {
+                    format!("{}:{from}", source.name)
+                } else {
+                    format!("{}:{from}–{to}", source.name)
+                }
+            }
+        };
+        let mut name = format!("{symbol} {span}");
+        for identity in [Identity::Instrument, Identity::Mode] {
+            if let Some(text) = source.readings.identity(identity, first) {
+                name.push_str(", ");
+                name.push_str(text);
+            }
+        }
+        name
+    }
+}
+
+fn span(from: Moment, to: Moment) -> String {
+    match (from.second, to.second) {
+        _ if from == to => from.to_string(),
+        (Some(begin), Some(end)) if from.day == to.day && begin / 60 == end / 60 => from.to_string(),
+        (Some(_), Some(end)) if from.day == to.day => format!("{from}–{}", Clock(end)),
+        _ => format!("{from} – {to}"),
+    }
+}
+
+/// Many windows of one element put together, one an instrument and mode.
+fn merged(windows: BTreeMap<WindowKey, Window>) -> BTreeMap<WindowKey, Window> {
+    let mut counts: BTreeMap<(usize, Trust), usize> = BTreeMap::new();
+    for (element, trust, ..) in windows.keys() {
+        *counts.entry((*element, *trust)).or_default() += 1;
+    }
+    let mut found: BTreeMap<WindowKey, Window> = BTreeMap::new();
+    for ((element, trust, station, class, run), window) in windows {
+        let many = counts.get(&(element, trust)).is_some_and(|count| *count > WINDOWS_NAMED);
+        let key = if many { (element, trust, station, 0, 0) } else { (element, trust, station, class, run) };
+        found.entry(key).and_modify(|known| known.join(&window)).or_insert(window);
+    }
+    found
+}
