@@ -376,6 +376,14 @@ impl Settings {
         settings
     }
 
+    /// The same without all that one kind of act says.
+    #[must_use]
+    pub fn without(&self, left_out: ActKind) -> Settings {
+        let mut settings = self.clone();
+        settings.scoped.retain(|(kind, _, _)| *kind != left_out);
+        settings
+    }
+
     fn exact(&self, kind: ActKind, target: &Target) -> Option<&str> {
         self.scoped
             .iter()

@@ -267,7 +267,7 @@ const CHROMIUM_OPEN: [Outcome; 4] =
 
 impl MaterialClaims {
     /// The claim that counts for a substance: the one nearest to covering.
-    fn best(&self, substance: Substance) -> Option<(&JudgedClaim, &Verdict)> {
+    pub(crate) fn best(&self, substance: Substance) -> Option<(&JudgedClaim, &Verdict)> {
         let of_substance = self.claims.iter().filter(|one| one.claim.substance == substance);
         of_substance
             .filter_map(|one| one.verdict.as_ref().map(|verdict| (one, verdict)))

@@ -14,9 +14,11 @@ use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
 use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
+use crate::settling::{self, LabFinding, SetAside, Settling};
 use crate::substance::{Halogen, Substance};
 use crate::text_pool::TextId;
 use crate::trust::{self, Taken, TrustFindings};
+use crate::undertaking::HoldEnds;
 
 /// Sources, rule books and acts: everything a review rests on.
 #[derive(Clone, Debug)]
@@ -114,6 +116,10 @@ pub struct MaterialFinding {
     pub tally: MaterialTally,
     /// What is claimed of it, and what may be.
     pub claims: MaterialClaims,
+    /// Its readings that a person set aside, as indices over all sources; they count for nothing above.
+    pub set_aside: Vec<u32>,
+    /// What laboratories found in it.
+    pub laboratory: Vec<LabFinding>,
     /// The disposition.
     pub disposition: Disposition,
     /// Why, worst first.
@@ -148,6 +154,8 @@ pub struct LotFinding {
     pub units: u64,
     /// How many materials it has.
     pub materials: u64,
+    /// Who ends its hold, by when, and how much waits; `None` where nobody said.
+    pub hold_ends: Option<HoldEnds>,
     /// The disposition.
     pub disposition: Disposition,
     /// Why, worst first.
@@ -172,6 +180,8 @@ pub struct Findings {
     pub checks: Vec<u64>,
     /// Rows of the check readings per source.
     pub check_rows: Vec<u64>,
+    /// The readings that a person set aside, with why.
+    pub set_aside: BTreeMap<u32, String>,
     /// Per source: an earlier source with the same bytes, whose readings stand for it.
     pub same_as: Vec<Option<usize>>,
     /// The materials, sorted by lot, part, name and class.
@@ -212,6 +222,13 @@ impl Findings {
             set_aside: source.rows_set_aside(),
             refused: source.rows_refused,
             readings: if duplicate { 0 } else { readings },
+            readings_set_aside: match (
+                self.first_reading.get(source_index),
+                self.first_reading.get(source_index + 1),
+            ) {
+                (Some(first), Some(past)) => self.set_aside.range(*first as u32..*past as u32).count() as u64,
+                _ => 0,
+            },
         }
     }
 
@@ -219,7 +236,7 @@ impl Findings {
     pub fn lots_of_readings(&self) -> Vec<u32> {
         let mut lots = vec![u32::MAX; self.verdicts.len()];
         for material in &self.materials {
-            for reading in &material.readings {
+            for reading in material.readings.iter().chain(&material.set_aside) {
                 if let Some(lot) = lots.get_mut(*reading as usize) {
                     *lot = material.lot as u32;
                 }
@@ -246,6 +263,8 @@ pub struct RowCounts {
     pub refused: u64,
     /// Readings made of the used and check rows.
     pub readings: u64,
+    /// How many of them a person set aside; their rows stay used.
+    pub readings_set_aside: u64,
 }
 
 impl RowCounts {
@@ -265,6 +284,7 @@ impl RowCounts {
             set_aside: self.set_aside + other.set_aside,
             refused: self.refused + other.refused,
             readings: self.readings + other.readings,
+            readings_set_aside: self.readings_set_aside + other.readings_set_aside,
         }
     }
 }
@@ -283,6 +303,8 @@ struct Gathered {
     classes: Vec<MaterialClass>,
     units: BTreeSet<String>,
     without_unit: u64,
+    /// What a person set aside, with the repeats it was judged with.
+    aside: Option<Box<Gathered>>,
 }
 
 /// Reviews an inspection: every reading judged, every material, part and lot disposed of.
@@ -300,6 +322,8 @@ pub fn review(inspection: &Inspection) -> Findings {
     let certificates = settings.certificates();
     let names = trust::Names::new(&settings, &certificates);
     let (mut check_readings, mut marks_not_taken) = (Vec::new(), Vec::new());
+    // What is set aside is judged as if it weren't, to tell what it would have been.
+    let as_measured = settings.without(ActKind::SetAside);
     let reviewers: Vec<SourceReview<'_>> = inspection
         .sources
         .iter()
@@ -323,6 +347,8 @@ pub fn review(inspection: &Inspection) -> Findings {
         let mut pooled: BTreeMap<usize, GroupAssessed> = BTreeMap::new();
         let (mut checks, mut check_rows) = (0, 0);
         let base = findings.verdicts.len();
+        let lines_aside = settling::lines_set_aside(&settings, &source.name);
+        let whole = OnceCell::new();
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
             let id = |identity| source.readings.identity_id(identity, row);
@@ -362,6 +388,12 @@ pub fn review(inspection: &Inspection) -> Findings {
             let stand_in = if name.is_some() { None } else { Some(assessed.class) };
             let key = (id(Identity::Supplier), id(Identity::Lot), id(Identity::Part), name, stand_in);
             let group = local.entry(key).or_default();
+            if let Some(why) = lines_aside.get(&source.readings.line(row)) {
+                let whole = whole.get_or_init(|| SourceReview::new(source, &inspection.books, &as_measured));
+                group.put_aside((base + row) as u32, whole, row);
+                findings.set_aside.insert((base + row) as u32, why.clone());
+                continue;
+            }
             group.add((base + row) as u32, &counted);
             group.add_limits(reviewer, assessed.class, row);
             if counts_units {
@@ -430,6 +462,11 @@ pub fn review(inspection: &Inspection) -> Findings {
         });
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
+    let settling = Settling::new(&settings, &inspection.books, &in_force, halogen_loaded);
+    let mut alike: BTreeMap<[String; 4], usize> = BTreeMap::new();
+    for (key, _) in lots.values().flat_map(|lot| &lot.materials) {
+        *alike.entry(names_of(key)).or_default() += 1;
+    }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
         let of_sources = |count: &dyn Fn(usize) -> u64| {
             sources_of.get(&key).map_or(0, |sources| sources.iter().map(|at| count(*at)).sum())
@@ -452,6 +489,8 @@ pub fn review(inspection: &Inspection) -> Findings {
                 unread: &unread,
                 limits: &limits,
                 in_force: &in_force,
+                settling: &settling,
+                alike: &alike,
             },
             lot,
         );
@@ -544,6 +583,25 @@ impl Gathered {
         }
     }
 
+    /// A reading that a person set aside, with the repeats it was judged with: taking one of them away may make another
+    /// look better.
+    fn put_aside(&mut self, reading: u32, reviewer: &SourceReview<'_>, row: usize) {
+        let aside = self.aside.get_or_insert_default();
+        let group = reviewer.repeats().group_of(row);
+        let rows = group.and_then(|group| reviewer.repeats().groups().get(group));
+        for row in rows.map_or(vec![row], |rows| rows.iter().map(|row| *row as usize).collect()) {
+            let own = reviewer.assess(row);
+            let counted = match group {
+                None => own,
+                Some(group) => reviewer.assess_group(group, own.class, own.class_from).counted(&own),
+            };
+            aside.add(reading, &counted);
+            aside.add_limits(reviewer, own.class, row);
+        }
+        aside.readings.sort_unstable();
+        aside.readings.dedup();
+    }
+
     fn add_limits(&mut self, reviewer: &SourceReview<'_>, class: MaterialClass, row: usize) {
         if !reviewer.has_limits() {
             return;
@@ -626,6 +684,32 @@ impl Gathered {
         self.claims = said.judge(material, &looks);
     }
 
+    /// What was set aside leaves its reasons behind; a material of which nothing is left was not measured.
+    fn leave_behind(&self, aside: &Gathered, lot: &LotContext<'_>, key: &MaterialKey, reasons: &mut Reasons) {
+        if aside.readings.is_empty() {
+            return;
+        }
+        let set_aside = SetAside {
+            readings: aside.readings.len() as u64,
+            left: self.tally.readings,
+            tally: &aside.tally,
+            limits: &aside.limits,
+            classes: &aside.classes,
+            classes_left: &self.classes,
+        };
+        set_aside.reasons(lot.halogens_count, lot.limits, reasons);
+        if self.readings.is_empty() {
+            let name = key.2.clone().or_else(|| key.3.map(|class| class.code().to_owned()));
+            reasons.add(LotReason {
+                code: LotReasonCode::MaterialNotMeasured,
+                effect: Disposition::Hold,
+                about: name.unwrap_or_default(),
+                count: 1,
+                of: 1,
+            });
+        }
+    }
+
     fn merge(&mut self, other: Gathered) {
         self.readings.extend(other.readings);
         let (tally, more) = (&mut self.tally, other.tally);
@@ -650,6 +734,9 @@ impl Gathered {
         tally.thickness_missing += more.thickness_missing;
         tally.multiple_unknown += more.multiple_unknown;
         LimitTally::add_all(&mut self.limits, &other.limits);
+        if let Some(aside) = other.aside {
+            self.aside.get_or_insert_default().merge(*aside);
+        }
         self.units.extend(other.units);
         self.without_unit += other.without_unit;
         for class in other.classes {
@@ -716,6 +803,14 @@ struct LotContext<'a> {
     /// The names of the limits in force.
     limits: &'a [String],
     in_force: &'a InForce<'a>,
+    settling: &'a Settling<'a>,
+    /// How many materials of the inspection have these names.
+    alike: &'a BTreeMap<[String; 4], usize>,
+}
+
+/// Supplier, lot, part and material as an act names them: empty where not stated.
+fn names_of(((supplier, lot, _), part, name, _): &MaterialKey) -> [String; 4] {
+    [supplier, lot, part, name].map(|text| text.clone().unwrap_or_default())
 }
 
 /// What missing evidence of a kind does.
@@ -734,11 +829,26 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     // Every material of the lot has to be measured on as many units as the plan asks for.
     let (mut fewest_units, mut without_unit) = (u64::MAX, 0);
     let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
-    for ((_, part, name, _), mut group) in gathered.materials {
+    let (of_supplier, of_lot) = (lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
+    let mut lifts = lot.settling.lifts(of_supplier, of_lot);
+    let mut known: BTreeSet<(String, String)> = BTreeSet::new();
+    for (key, mut group) in gathered.materials {
         let class = group.class();
         let mut reasons = group.tally.reasons(lot.halogens_count);
         LimitTally::reasons(&group.limits, lot.limits, group.tally.readings, &mut reasons);
-        let (disposition, reasons) = group.claims.apply(&group.tally, reasons).close();
+        let mut reasons = group.claims.apply(&group.tally, reasons);
+        let aside = group.aside.take().unwrap_or_default();
+        group.leave_behind(&aside, lot, &key, &mut reasons);
+        let names = names_of(&key);
+        let alike = lot.alike.get(&names).copied().unwrap_or(0);
+        let [_, _, of_part, of_name] = &names;
+        let laboratory = lot.settling.results_of(names.each_ref().map(String::as_str), alike, &group.tally);
+        let seen = settling::Material { class, tally: &group.tally, claims: &group.claims };
+        lot.settling.apply_results(seen, &laboratory, &mut reasons);
+        lifts.apply(Some((of_part, of_name)), &mut reasons);
+        known.insert((of_part.clone(), of_name.clone()));
+        let (_, part, name, _) = key;
+        let (disposition, reasons) = reasons.close();
         readings += group.tally.readings;
         materials += 1;
         fewest_units = fewest_units.min(group.units.len() as u64);
@@ -756,6 +866,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             readings: group.readings,
             tally: group.tally,
             claims: group.claims,
+            set_aside: aside.readings,
+            laboratory,
             disposition,
             reasons,
         });
@@ -785,6 +897,11 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
                     });
                 }
                 for missing in bill.into_iter().filter(|name| !measured.contains(name)) {
+                    let of_part = part.as_deref().unwrap_or("");
+                    known.insert((of_part.to_owned(), missing.clone()));
+                    if lot.settling.unmeasured([of_supplier, of_lot, of_part, &missing], &mut reasons) {
+                        continue;
+                    }
                     reasons.add(LotReason {
                         code: LotReasonCode::MaterialNotMeasured,
                         effect: Disposition::Hold,
@@ -820,9 +937,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             evidence(code, Disposition::Hold, name, 1, 1);
         }
     }
-    let of_lot =
-        |kind| settings.of_lot(kind, lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
-    match (of_lot(ActKind::LotSize), of_lot(ActKind::UnitsToTake)) {
+    let number = |kind| settings.of_lot(kind, of_supplier, of_lot);
+    match (number(ActKind::LotSize), number(ActKind::UnitsToTake)) {
         (Some(size), Some(take)) => {
             let wanted = take.min(size);
             if without_unit > 0 {
@@ -835,6 +951,11 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         _ => evidence(LotReasonCode::SamplingNone, holding(ActKind::Sampling), "", 1, 1),
     }
     lot_reasons.set_readings(readings);
+    let is_known = |part: &str, name: &str| known.contains(&(part.to_owned(), name.to_owned()));
+    lot.settling.not_placed(of_supplier, of_lot, &is_known, &mut lot_reasons);
+    lifts.apply(None, &mut lot_reasons);
+    lifts.close(&mut lot_reasons);
+    let hold_ends = lot.settling.hold_ends(of_supplier, of_lot, &mut lot_reasons);
     let (disposition, reasons) = lot_reasons.close();
     findings.lots.push(LotFinding {
         lot: lot.key.1.clone(),
@@ -843,6 +964,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         readings,
         units: if fewest_units == u64::MAX { 0 } else { fewest_units },
         materials,
+        hold_ends,
         disposition,
         reasons,
     });

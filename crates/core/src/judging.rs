@@ -303,7 +303,15 @@ impl<'a> SourceReview<'a> {
             placed: settings.inspection(ActKind::PlacingDate).and_then(Day::parse),
             relative: settings.relative_sigma(),
             composition: CompositionReview::new(&source.readings),
-            repeats: Repeats::find(source, settings.repeats()),
+            repeats: Repeats::find(
+                source,
+                settings.repeats(),
+                &settings
+                    .set_aside()
+                    .filter(|(name, _, _)| *name == source.name)
+                    .map(|(_, line, _)| line)
+                    .collect(),
+            ),
             contradictions: Vec::new(),
             shown: Vec::new(),
         };

@@ -50,6 +50,7 @@ pub mod rules;
 pub mod sampling;
 pub mod screen;
 pub mod settings_file;
+pub mod settling;
 pub mod site_table;
 pub mod statistics;
 pub mod stoichiometry;

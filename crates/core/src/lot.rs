@@ -35,6 +35,8 @@ codes! {
     LotReasonCode {
         /// Over limit under the class, or under every class where it is unknown.
         OverLimit => "over_limit",
+        /// A laboratory's result lies beyond a limit.
+        LabOver => "lab_over",
         /// A halogen over the limit of the book the inspection names.
         HalogenOverLimit => "halogen_over_limit",
         /// Over a limit of a book that the inspection goes by.
@@ -55,6 +57,10 @@ codes! {
         HalogenOpen => "halogen_open",
         /// Open under a limit of a book that the inspection goes by.
         LimitOpen => "limit_open",
+        /// A laboratory's result shows neither within nor beyond.
+        LabOpen => "lab_open",
+        /// A laboratory's result lies within a limit; printed.
+        LabWithin => "lab_within",
         /// A reading lies beyond the number of the exemption that is claimed.
         ClaimExceeded => "claim_exceeded",
         /// The exemption that is claimed is past its day.
@@ -75,6 +81,20 @@ codes! {
         Cr6NoReport => "cr6_no_report",
         /// A result by area for a material that is no metal; printed.
         Cr6OtherClass => "cr6_other_class",
+        /// A laboratory's result without uncertainty.
+        LabNoUncertainty => "lab_no_uncertainty",
+        /// A laboratory's result without method, laboratory, report or day: it lifts nothing.
+        LabNotTraceable => "lab_not_traceable",
+        /// Of PBB and PBDE a laboratory found one within, and the other is not answered.
+        LabGroupMissing => "lab_group_missing",
+        /// A laboratory's result for a material that is not here, or for several at once.
+        LabNotPlaced => "lab_not_placed",
+        /// A reading over limit was set aside.
+        SetAsideOver => "set_aside_over",
+        /// A reading that says neither below nor over was set aside.
+        SetAsideOpen => "set_aside_open",
+        /// Readings were set aside; printed.
+        SetAside => "set_aside",
         /// A file of the inspection could not be read, or none of its rows, so something measured may be missing.
         FileNotRead => "file_not_read",
         /// Rows of the source were refused, so something measured may be missing here.
@@ -123,6 +143,18 @@ codes! {
         BookNotLoaded => "book_not_loaded",
         /// A named rule book is another file than the one that was named by its digest.
         BookDiffers => "book_differs",
+        /// Two people lifted a hold; printed.
+        Lifted => "lifted",
+        /// A hold was to be lifted that only a result ends; printed, and it holds.
+        LiftNotAllowed => "lift_not_allowed",
+        /// A hold was to be lifted without the initials of two people; printed, and it holds.
+        LiftNotCountersigned => "lift_not_countersigned",
+        /// A hold was lifted that is not there; printed.
+        LiftNotNeeded => "lift_not_needed",
+        /// The day by which the hold was to end is past; printed.
+        HoldOverdue => "hold_overdue",
+        /// More units are said to be kept apart than the lot has; printed.
+        QuarantineExceedsLot => "quarantine_exceeds_lot",
     }
 }
 
@@ -153,6 +185,9 @@ impl LotReasonCode {
             | LotReasonCode::HalogenOverLimit
             | LotReasonCode::LimitOver
             | LotReasonCode::LimitOpen
+            | LotReasonCode::LabOver
+            | LotReasonCode::LabOpen
+            | LotReasonCode::LabWithin
             | LotReasonCode::OverInSomeClasses
             | LotReasonCode::NotMeasured
             | LotReasonCode::NoUncertainty
@@ -188,6 +223,39 @@ impl LotReasonCode {
                     | LotReasonCode::CheckTimesDiffer
                     | LotReasonCode::MarkNotTaken
             )
+    }
+
+    /// True for the holds that two people may lift: an undecided outcome, missing trust, missing sampling. What was not
+    /// measured, what cannot show "below", what was refused or not read, and a check that failed end by a result alone.
+    pub const fn may_be_lifted(self) -> bool {
+        matches!(
+            self,
+            LotReasonCode::Undecided
+                | LotReasonCode::TrustNone
+                | LotReasonCode::TrustNotJudged
+                | LotReasonCode::SamplingNone
+                | LotReasonCode::SamplingTooFew
+                | LotReasonCode::UnitsNotStated
+        )
+    }
+
+    /// True for what only tells what people or laboratories did: it never stands for evidence that was set advisory.
+    pub const fn is_told(self) -> bool {
+        matches!(
+            self,
+            LotReasonCode::Cr6Negative
+                | LotReasonCode::LabOver
+                | LotReasonCode::LabOpen
+                | LotReasonCode::LabWithin
+                | LotReasonCode::LabNotPlaced
+                | LotReasonCode::SetAside
+                | LotReasonCode::Lifted
+                | LotReasonCode::LiftNotAllowed
+                | LotReasonCode::LiftNotCountersigned
+                | LotReasonCode::LiftNotNeeded
+                | LotReasonCode::HoldOverdue
+                | LotReasonCode::QuarantineExceedsLot
+        )
     }
 
     /// The reason an outcome of a substance gives.
@@ -254,6 +322,33 @@ impl Reasons {
         for reason in self.list.iter_mut().filter(|reason| reason.code == code && reason.about == about) {
             reason.effect = reason.effect.min(Disposition::Hold);
         }
+    }
+
+    /// Takes away the reasons of these codes whose name begins so.
+    pub fn remove_starting(&mut self, codes: &[LotReasonCode], start: &str) {
+        self.list.retain(|reason| !(codes.contains(&reason.code) && reason.about.starts_with(start)));
+    }
+
+    /// True where a reason of one of these codes about one thing is there.
+    pub fn has(&self, codes: &[LotReasonCode], about: &str) -> bool {
+        self.list.iter().any(|reason| codes.contains(&reason.code) && reason.about == about)
+    }
+
+    /// What there is so far, in no order.
+    pub fn list(&self) -> &[LotReason] {
+        &self.list
+    }
+
+    /// Lets the holds that fit be printed and hold no more; true where there was one.
+    pub fn lift(&mut self, fits: impl Fn(&LotReason) -> bool) -> bool {
+        let mut lifted = false;
+        for reason in self.list.iter_mut().filter(|reason| reason.effect == Disposition::Hold) {
+            if fits(reason) {
+                reason.effect = Disposition::Accept;
+                lifted = true;
+            }
+        }
+        lifted
     }
 
     /// States out of how many readings the reasons that count readings speak.
@@ -523,8 +618,8 @@ impl LimitTally {
 
 /// Where a substance or halogen stands in the usual order; other names come after.
 fn place_of(about: &str) -> usize {
-    // A claim is about a substance first, then its entry.
-    let about = about.split_once(' ').map_or(about, |(first, _)| first);
+    // A claim is about a substance first, then its entry; a laboratory's result about a substance, then what it says.
+    let about = about.split_once([' ', '|']).map_or(about, |(first, _)| first);
     let names = Substance::ALL.iter().map(|substance| substance.symbol()).chain(["Cl", "total"]);
     names.into_iter().position(|name| name == about).unwrap_or(usize::MAX)
 }

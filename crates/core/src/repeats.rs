@@ -4,6 +4,7 @@
 //! unit, part, material, lot, supplier and class. Sharing a part, a lot and a class alone is no repeat: those are other
 //! spots, which are never averaged.
 
+use std::collections::BTreeSet;
 use std::hash::{BuildHasher, BuildHasherDefault};
 
 use hashbrown::HashTable;
@@ -41,8 +42,8 @@ impl Repeats {
     /// Finds the repeats of a source.
     ///
     /// A reading without a sample id is never a repeat. One without a spot is only where the rule says that the same id
-    /// is the same spot.
-    pub fn find(source: &Source, rule: RepeatsRule) -> Repeats {
+    /// is the same spot. One that a person set aside, by its line, is none either: it is put together with nothing.
+    pub fn find(source: &Source, rule: RepeatsRule, set_aside: &BTreeSet<u32>) -> Repeats {
         let readings = &source.readings;
         let spots = (0..readings.len()).any(|row| readings.identity_id(Identity::Spot, row).is_some());
         if rule == RepeatsRule::Never || (rule == RepeatsRule::SameSpot && !spots) {
@@ -57,7 +58,8 @@ impl Repeats {
         for row in 0..readings.len() as u32 {
             let wanted = key(row);
             let [id, spot, ..] = wanted;
-            if id == TextId::NONE || (rule == RepeatsRule::SameSpot && spot == TextId::NONE) {
+            let aside = !set_aside.is_empty() && set_aside.contains(&readings.line(row as usize));
+            if aside || id == TextId::NONE || (rule == RepeatsRule::SameSpot && spot == TextId::NONE) {
                 continue;
             }
             let entry = first_rows.entry(

@@ -339,7 +339,7 @@ pub(crate) fn source(
             set_aside: source.rows_set_aside(),
             refused: source.rows_refused,
             readings: source.readings.len() as u64,
-            check: 0,
+            ..RowCounts::default()
         },
     };
     let list =

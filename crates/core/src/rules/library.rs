@@ -57,6 +57,11 @@ static LEGAL_LIMITS: LazyLock<[Option<Limit>; 5]> = LazyLock::new(|| {
     })
 });
 
+/// The limits of the law behind the screening bands, in the order of its book: what a laboratory's result is held against.
+pub fn legal_limits() -> &'static [Limit] {
+    library().iter().find(|book| book.id == LEGAL).map_or(&[], |book| &book.limits)
+}
+
 /// The legal limit on the element itself behind a screening band: Cd, Pb and Hg of a polymer or a metal. `None` for Cr and
 /// Br, whose limits are on a species, and where the beam meets more than one material.
 pub fn legal_limit(substance: Substance, class: MaterialClass) -> Option<&'static Limit> {

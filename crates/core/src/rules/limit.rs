@@ -106,6 +106,9 @@ pub struct Limit {
     pub scope: String,
     /// Elements that only stand for a species of theirs (Cr for Cr(VI)): of them there may be as little as nothing.
     pub species: Vec<(Element, String)>,
+    /// The limit on each species by itself, where that is not the row's own: what a laboratory's result of it is held
+    /// against.
+    pub species_limit: Option<MassFraction>,
     /// The limit counts the element only from certain sources, which X-ray fluorescence cannot tell apart.
     pub source_unknown: bool,
     /// The days it holds for.
@@ -132,6 +135,7 @@ const KEYS: &[&str] = &[
     "basis",
     "scope",
     "species",
+    "species_limit",
     "source_unknown",
     "valid_from",
     "valid_until",
@@ -171,6 +175,9 @@ pub(super) fn rows(
             basis: basis(reader, table),
             scope: owned(reader.optional_text(table, "scope")),
             species: species(reader, table),
+            species_limit: reader
+                .optional_text(table, "species_limit")
+                .and_then(|limit| reader.quantity(&limit)),
             source_unknown: reader.flag(table, "source_unknown").unwrap_or(false),
             validity: if own.is_dated() { own } else { of_book },
             question: owned(reader.optional_text(table, "question")),
