@@ -20,6 +20,17 @@ act-check_rule = a check reading is good by { $value ->
         [en] E_n (at most 1)
        *[zeta] zeta (at most 3)
     }
+act-control_chart = control charts: limits from { $limits ->
+        [baseline] the first points
+        [certificate] the certificate
+       *[other] the first points, else the certificate
+    }, baseline of { $points ->
+        [none] 20
+       *[other] { $points }
+    } points, { $rules ->
+        [nelson] Nelson's rules
+       *[other] Western Electric rules
+    }
 act-sampling_plan = sampling plan: { $rule ->
         [zero_acceptance] zero acceptance, confidence { $confidence } %, to detect { $share } % nonconforming
        *[single] MIL-STD-105E single sampling, level { $level ->
