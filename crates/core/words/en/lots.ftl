@@ -85,3 +85,10 @@ act-hold_ends = the hold ends by: { $who ->
         [none] { "" }
        *[other] , { $place }
     }
+
+## The history file
+
+problem-history_version = "{ $found }" is not the name of a history read here.
+    .remedy = Choose a history that this program wrote; its first line reads { $expected }. A newer name means a newer program wrote it.
+problem-history_line = This line of the history is cut or has too much in it: { $found }
+    .remedy = Take a whole copy of the history. Each line is one record, with a tab between its fields.
