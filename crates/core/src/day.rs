@@ -32,6 +32,18 @@ impl Day {
         if marked { Day::new(number(0, 4)?, month, day) } else { None }
     }
 
+    /// Days since 1970-01-01; negative before.
+    pub const fn number(self) -> i64 {
+        // Counted in years from March, so that the odd day stands at the end; the first day of 1970 is the 719 469th then.
+        let (year, month) = if self.month > 2 {
+            (self.year as i64, self.month as i64 - 3)
+        } else {
+            (self.year as i64 - 1, self.month as i64 + 9)
+        };
+        let of_year = (153 * month + 2) / 5 + self.of_month as i64;
+        year * 365 + year.div_euclid(4) - year.div_euclid(100) + year.div_euclid(400) + of_year - 719_469
+    }
+
     /// The same day of the month so many months later (or earlier, where negative); the month's last day where it has
     /// no such day. `None` outside the years 0001 to 9999.
     pub fn plus_months(self, months: i32) -> Option<Day> {
@@ -130,6 +142,22 @@ mod tests {
         let days = ["2025-12-31", "2026-01-01", "2026-01-02", "2026-02-01", "2027-01-01"].map(day);
         assert!(days.is_sorted());
         assert!(days.windows(2).all(|pair| pair[0] < pair[1]));
+    }
+
+    #[test]
+    fn days_are_numbered_without_a_gap() {
+        assert_eq!(day("1970-01-01").number(), 0);
+        assert_eq!(day("2000-03-01").number(), 11_017);
+        assert_eq!(day("0001-01-01").number(), -719_162);
+        let mut before = day("0001-01-01").number() - 1;
+        for year in 1..=2400 {
+            for month in 1..=12 {
+                for one in (1..=31).filter_map(|of_month| Day::new(year, month, of_month)) {
+                    assert_eq!(one.number(), before + 1, "{one}");
+                    before += 1;
+                }
+            }
+        }
     }
 
     /// Eighteen months before 30 Jun 2027 and 31 Dec 2027, the days by which a renewal had to be asked for (Directive

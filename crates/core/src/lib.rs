@@ -53,6 +53,7 @@ pub mod settings_file;
 pub mod site_table;
 pub mod statistics;
 pub mod stoichiometry;
+pub mod streams;
 pub mod substance;
 pub mod suppliers;
 pub mod text_pool;
