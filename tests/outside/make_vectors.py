@@ -404,6 +404,14 @@ def check_certified(folder):
             between = sum(len(g) * (sum(g) / len(g) - grand) ** 2 for g in groups) / (len(groups) - 1)
             within = sum((x - sum(g) / len(g)) ** 2 for g in groups for x in g) / (count - len(groups))
             found = {"F": between / within}
+        elif "x" in data:
+            x, y = ([Fraction(str(one)) for one in data[axis]] for axis in ("x", "y"))
+            middle_x, middle_y = sum(x) / len(x), sum(y) / len(y)
+            spread = sum((one - middle_x) ** 2 for one in x)
+            slope = sum((a - middle_x) * (b - middle_y) for a, b in zip(x, y, strict=True)) / spread
+            off = sum((b - middle_y - slope * (a - middle_x)) ** 2 for a, b in zip(x, y, strict=True))
+            variance = off / (len(x) - 2) / spread
+            found = {"B1": slope, "sd_B1": mp.sqrt(mp.mpf(variance.numerator) / variance.denominator)}
         else:
             values = [Fraction(str(x)) for x in nist_values(data)]
             mean = sum(values) / len(values)

@@ -195,6 +195,7 @@ const ORDER: [&str; 56] = [
     "claims",
     "settling",
     "inspection",
+    "streams",
     "site_table",
     "suppliers",
     "outlook",

@@ -4,6 +4,7 @@
 
 use crate::certificate::Certificate;
 use crate::column::ColumnRole;
+use crate::control::ChartRule;
 use crate::date_order::DateOrder;
 use crate::day::Day;
 use crate::exempt::{AreaSaid, Categories, Claim, Mouthing, Renewal};
@@ -104,6 +105,8 @@ codes! {
         ShiftStarts => "shift_starts",
         /// By which score a check reading is good.
         CheckRule => "check_rule",
+        /// How control charts are made: what limits rest on, points of the baseline, run rules.
+        ControlChart => "control_chart",
         /// The sampling plan of a lot, or of all.
         SamplingPlan => "sampling_plan",
         /// What a reading is: check, blank or product.
@@ -615,6 +618,13 @@ impl Settings {
         }
     }
 
+    /// How control charts are made.
+    pub fn control_chart(&self) -> ChartRule {
+        self.inspection(ActKind::ControlChart)
+            .and_then(|value| ChartRule::parse(value).ok())
+            .unwrap_or_default()
+    }
+
     /// When shifts start, in minutes after midnight, in order; one shift a day where nobody said.
     pub fn shift_starts(&self) -> Vec<u16> {
         let said = self.inspection(ActKind::ShiftStarts).map(split_escaped).unwrap_or_default();
@@ -833,6 +843,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
             read.then_some(()).ok_or(ProblemCode::OutOfRange)
         }
         ActKind::CheckRule => one_of(&["zeta", "en"]),
+        ActKind::ControlChart => ChartRule::parse(value).map(|_| ()),
         ActKind::SamplingPlan => PlanSaid::parse(value).map(|_| ()),
         ActKind::Mark => one_of(&["check", "blank", "product"]),
         ActKind::SetAside => (!value.trim().is_empty()).then_some(()).ok_or(ProblemCode::Missing),

@@ -46,6 +46,10 @@ codes! {
         NothingInBook => "nothing_in_book",
         /// A source or clause is empty.
         NoSource => "no_source",
+        /// No history, or one of another version.
+        HistoryVersion => "history_version",
+        /// A line of a history with fewer or more fields than its kind has, or with a `\\` that stands for nothing.
+        HistoryLine => "history_line",
     }
 }
 

@@ -3,7 +3,11 @@
 //! A history is a set of lines, each a fact that never changes; two histories grown apart are merged by uniting their
 //! lines. Nothing in it makes a reading better: it shows drift, repeatability and what a supplier's lots were before.
 
+mod file;
+
 use std::collections::BTreeSet;
+
+pub use file::SCHEMA;
 
 use crate::day::Day;
 use crate::lot::Disposition;
@@ -27,7 +31,7 @@ pub struct CheckRecord {
     pub class: MaterialClass,
     /// The element.
     pub element: Element,
-    /// When, as `YYYY-MM-DD HH:MM:SS` or as much of it as the file said; empty where it didn't.
+    /// When, as the source says it: `2026-11-25T10:15:31`, or as much of it as there is; empty where there is none.
     pub time: String,
     /// The value.
     pub value: MassFraction,
@@ -93,6 +97,11 @@ pub struct History {
 }
 
 impl History {
+    /// True where there is nothing in it.
+    pub fn is_empty(&self) -> bool {
+        self.checks.is_empty() && self.lots.is_empty()
+    }
+
     /// Adds all records of another: a union, so order and repetition change nothing.
     pub fn merge(&mut self, other: History) {
         self.checks.extend(other.checks);

@@ -54,6 +54,7 @@ pub mod settling;
 pub mod site_table;
 pub mod statistics;
 pub mod stoichiometry;
+pub mod streams;
 pub mod substance;
 pub mod suppliers;
 pub mod text_pool;

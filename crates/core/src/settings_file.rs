@@ -213,6 +213,12 @@ const ROWS: &[Row] = &[
         ],
     },
     Row {
+        table: "control_chart",
+        kind: ActKind::ControlChart,
+        of: RowOf::Inspection,
+        fields: &[("limits", false), ("points", false), ("rules", false)],
+    },
+    Row {
         table: "sampling_plan",
         kind: ActKind::SamplingPlan,
         of: RowOf::LotOrAll,

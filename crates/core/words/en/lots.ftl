@@ -25,6 +25,17 @@ act-check_rule = a check reading is good by { $value ->
         [en] E_n (at most 1)
        *[zeta] zeta (at most 3)
     }
+act-control_chart = control charts: limits from { $limits ->
+        [baseline] the first points
+        [certificate] the certificate
+       *[other] the first points, else the certificate
+    }, baseline of { $points ->
+        [none] 20
+       *[other] { $points }
+    } points, { $rules ->
+        [nelson] Nelson's rules
+       *[other] Western Electric rules
+    }
 act-sampling_plan = sampling plan: { $rule ->
         [zero_acceptance] zero acceptance, confidence { $confidence } %, to detect { $share } % nonconforming
        *[single] MIL-STD-105E single sampling, level { $level ->
@@ -79,3 +90,10 @@ act-hold_ends = the hold ends by: { $who ->
         [none] { "" }
        *[other] , { $place }
     }
+
+## The history file
+
+problem-history_version = "{ $found }" is not the name of a history read here.
+    .remedy = Choose a history that this program wrote; its first line reads { $expected }. A newer name means a newer program wrote it.
+problem-history_line = This line of the history is cut or has too much in it: { $found }
+    .remedy = Take a whole copy of the history. Each line is one record, with a tab between its fields.

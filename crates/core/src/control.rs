@@ -1,1 +1,0 @@
-//! Control charts of check readings: individuals and moving ranges, run rules, drift.
