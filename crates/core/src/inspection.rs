@@ -4,6 +4,7 @@ use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
+use crate::change::{self, Accepted, Change, Compared};
 use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
 use crate::composition::CompositionReview;
 use crate::exempt::{Group, Seen};
@@ -104,6 +105,8 @@ pub struct MaterialFinding {
     pub tally: MaterialTally,
     /// What is claimed of it, and what may be.
     pub claims: MaterialClaims,
+    /// Beside the part's accepted lots; `None` where the history has no lots.
+    pub change: Option<Change>,
     /// The disposition.
     pub disposition: Disposition,
     /// Why, worst first.
@@ -268,6 +271,7 @@ struct Gathered {
     /// Per limit of the books in force.
     limits: Vec<LimitTally>,
     claims: MaterialClaims,
+    change: Option<Change>,
     classes: Vec<MaterialClass>,
     units: BTreeSet<String>,
     without_unit: u64,
@@ -386,6 +390,7 @@ pub fn review(inspection: &Inspection) -> Findings {
         halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
+    let accepted = Accepted::new(&inspection.history, change::inspection_name(&inspection.sources));
     let said = Claims::new(&settings, &inspection.books);
     let compositions: Vec<OnceCell<CompositionReview<'_>>> =
         inspection.sources.iter().map(|_| OnceCell::new()).collect();
@@ -398,6 +403,22 @@ pub fn review(inspection: &Inspection) -> Findings {
             let (source, composition) = (inspection.sources.get(index)?, compositions.get(index)?);
             let composition = composition.get_or_init(|| CompositionReview::new(&source.readings));
             Some(Place { index, source, reviewer: reviewers.get(index)?, composition, row })
+        });
+        group.change = accepted.as_ref().map(|accepted| {
+            let places = group.readings.iter().filter_map(|reading| {
+                let (index, row) = findings.place(*reading as usize)?;
+                Some((inspection.sources.get(index)?, reviewers.get(index)?, row))
+            });
+            let composition = change::compose(places);
+            let ((supplier, lot, _), part, material, _) = &key;
+            accepted.compare(Compared {
+                supplier: supplier.as_deref().unwrap_or_default(),
+                part: part.as_deref().unwrap_or_default(),
+                material: material.as_deref().unwrap_or_default(),
+                lot: lot.as_deref().unwrap_or_default(),
+                class: group.class(),
+                composition: &composition,
+            })
         });
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
@@ -700,6 +721,10 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let class = group.class();
         let mut reasons = group.tally.reasons(lot.halogens_count);
         LimitTally::reasons(&group.limits, lot.limits, group.tally.readings, &mut reasons);
+        let about = name.as_deref().unwrap_or(class.code());
+        if let Some(reason) = group.change.as_ref().and_then(|change| change.reason(about)) {
+            reasons.add(reason);
+        }
         let (disposition, reasons) = group.claims.apply(&group.tally, reasons).close();
         readings += group.tally.readings;
         materials += 1;
@@ -718,6 +743,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             readings: group.readings,
             tally: group.tally,
             claims: group.claims,
+            change: group.change,
             disposition,
             reasons,
         });

@@ -653,14 +653,21 @@ impl<'a> SourceReview<'a> {
     /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
     pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
         let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
-        let multiple = match JUDGED.iter().position(|judged| *judged == element) {
-            Some(at) => self.multiple(at, row).0,
-            None => self.source.block_of(row).map_or(SigmaMultiple::ONE, |block| {
-                let set = self.settings.sigma_multiple(&self.source.name, &block.fingerprint);
-                multiple_of(block, element, set).0
-            }),
-        };
-        Sigma::from_printed(error, multiple)
+        Sigma::from_printed(error, self.multiple_of(element, row).0)
+    }
+
+    /// The multiple that the printed error of any element stands for, and who said so.
+    pub fn multiple_of(&self, element: Element, row: usize) -> (SigmaMultiple, SigmaFrom) {
+        match JUDGED.iter().position(|judged| *judged == element) {
+            Some(at) => self.multiple(at, row),
+            None => self.source.block_of(row).map_or(
+                (SigmaMultiple::ONE, SigmaFrom::PrintedMultipleUnknown),
+                |block| {
+                    let set = self.settings.sigma_multiple(&self.source.name, &block.fingerprint);
+                    multiple_of(block, element, set)
+                },
+            ),
+        }
     }
 
     /// The multiple that the printed error of a judged element stands for, and who said so.

@@ -97,6 +97,10 @@ codes! {
         BillOfMaterialsNone => "bill_of_materials_none",
         /// A measured material is not on the bill.
         MaterialNotListed => "material_not_listed",
+        /// The composition is not that of the part's accepted lots.
+        MaterialChanged => "material_changed",
+        /// There are lots in the history, and too few accepted ones of this material, or nothing to compare by.
+        ChangeNotCompared => "change_not_compared",
         /// No check readings.
         TrustNone => "trust_none",
         /// Check readings are set apart and not judged.
