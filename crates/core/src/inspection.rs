@@ -4,6 +4,7 @@ use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
+use crate::change::{self, Accepted, Change, Compared};
 use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
 use crate::composition::CompositionReview;
 use crate::exempt::{Group, Seen};
@@ -120,6 +121,8 @@ pub struct MaterialFinding {
     pub set_aside: Vec<u32>,
     /// What laboratories found in it.
     pub laboratory: Vec<LabFinding>,
+    /// Beside the part's accepted lots; `None` where the history has no lots.
+    pub change: Option<Change>,
     /// The disposition.
     pub disposition: Disposition,
     /// Why, worst first.
@@ -300,6 +303,7 @@ struct Gathered {
     /// Per limit of the books in force.
     limits: Vec<LimitTally>,
     claims: MaterialClaims,
+    change: Option<Change>,
     classes: Vec<MaterialClass>,
     units: BTreeSet<String>,
     without_unit: u64,
@@ -447,6 +451,7 @@ pub fn review(inspection: &Inspection) -> Findings {
         trust::judge(reviewed, &|reading| Some(verdicts.get(reading)?.subject(halogen_loaded)))
     };
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
+    let accepted = Accepted::new(&inspection.history, change::inspection_name(&inspection.sources));
     let said = Claims::new(&settings, &inspection.books);
     let compositions: Vec<OnceCell<CompositionReview<'_>>> =
         inspection.sources.iter().map(|_| OnceCell::new()).collect();
@@ -459,6 +464,22 @@ pub fn review(inspection: &Inspection) -> Findings {
             let (source, composition) = (inspection.sources.get(index)?, compositions.get(index)?);
             let composition = composition.get_or_init(|| CompositionReview::new(&source.readings));
             Some(Place { index, source, reviewer: reviewers.get(index)?, composition, row })
+        });
+        group.change = accepted.as_ref().map(|accepted| {
+            let places = group.readings.iter().filter_map(|reading| {
+                let (index, row) = findings.place(*reading as usize)?;
+                Some((inspection.sources.get(index)?, reviewers.get(index)?, row))
+            });
+            let composition = change::compose(places);
+            let ((supplier, lot, _), part, material, _) = &key;
+            accepted.compare(Compared {
+                supplier: supplier.as_deref().unwrap_or_default(),
+                part: part.as_deref().unwrap_or_default(),
+                material: material.as_deref().unwrap_or_default(),
+                lot: lot.as_deref().unwrap_or_default(),
+                class: group.class(),
+                composition: &composition,
+            })
         });
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
@@ -845,6 +866,10 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let laboratory = lot.settling.results_of(names.each_ref().map(String::as_str), alike, &group.tally);
         let seen = settling::Material { class, tally: &group.tally, claims: &group.claims };
         lot.settling.apply_results(seen, &laboratory, &mut reasons);
+        let about = key.2.as_deref().unwrap_or(class.code());
+        if let Some(reason) = group.change.as_ref().and_then(|change| change.reason(about)) {
+            reasons.add(reason);
+        }
         lifts.apply(Some((of_part, of_name)), &mut reasons);
         known.insert((of_part.clone(), of_name.clone()));
         let (_, part, name, _) = key;
@@ -868,6 +893,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             claims: group.claims,
             set_aside: aside.readings,
             laboratory,
+            change: group.change,
             disposition,
             reasons,
         });

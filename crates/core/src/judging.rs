@@ -676,7 +676,7 @@ impl<'a> SourceReview<'a> {
         row: usize,
     ) -> Option<Sigma> {
         let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO);
-        let (multiple, from) = self.multiple_of_any(element, row);
+        let (multiple, from) = self.multiple_of(element, row);
         let strict = if from == SigmaFrom::PrintedMultipleUnknown { SigmaMultiple::THREE } else { multiple };
         let printed = error.and_then(|error| Sigma::from_printed(error, strict));
         let printed = printed.map(|sigma| UsedSigma { sigma: Some(sigma), from });
@@ -691,11 +691,12 @@ impl<'a> SourceReview<'a> {
     /// One sigma as printed beside a cell, under its stated, set or assumed multiple.
     pub fn printed_sigma(&self, element: Element, cell: &Cell, row: usize) -> Option<Sigma> {
         let error = cell.printed_error.filter(|error| *error > MassFraction::ZERO)?;
-        let (multiple, _) = self.multiple_of_any(element, row);
+        let (multiple, _) = self.multiple_of(element, row);
         Sigma::from_printed(error, multiple)
     }
 
-    fn multiple_of_any(&self, element: Element, row: usize) -> (SigmaMultiple, SigmaFrom) {
+    /// The multiple that the printed error of any element stands for, and who said so.
+    pub fn multiple_of(&self, element: Element, row: usize) -> (SigmaMultiple, SigmaFrom) {
         match JUDGED.iter().position(|judged| *judged == element) {
             Some(at) => self.multiple(at, row),
             None => self.source.block_of(row).map_or(

@@ -122,6 +122,11 @@ codes! {
         /// Readings lie between no two good checks.
         TrustNotBracketed => "trust_not_bracketed",
         /// No check reading covers readings, or an element of them.
+        /// The composition is not that of the part's accepted lots.
+        MaterialChanged => "material_changed",
+        /// There are lots in the history, and too few accepted ones of this material, or nothing to compare by.
+        ChangeNotCompared => "change_not_compared",
+        /// No check reading covers readings, or an element of them.
         TrustNone => "trust_none",
         /// Check readings are there, and none could be judged.
         TrustNotJudged => "trust_not_judged",

@@ -89,7 +89,7 @@ export const EVIDENCE: Evidence[] = [
     acts: [{ kind: "sampling", values: WEIGHT }],
     perLot: [{ kind: "lot_size", type: "whole" }, { kind: "units_to_take", type: "whole" }],
   },
-  { ...NOTHING, id: "materials", reasons: ["bill_of_materials_none", "material_not_measured", "material_not_listed"], acts: [{ kind: "materials", values: WEIGHT }] },
+  { ...NOTHING, id: "materials", reasons: ["bill_of_materials_none", "material_not_measured", "material_not_listed", "material_changed", "change_not_compared"], acts: [{ kind: "materials", values: WEIGHT }] },
   { ...NOTHING, id: "thickness", reasons: ["thickness_not_stated"], perMaterial: { kind: "thickness_mm", type: "decimal" } },
   { ...NOTHING, id: "class", reasons: ["class_unknown", "class_contested"], perMaterial: CLASS },
   { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE, acts: [{ kind: "relative_sigma", type: "decimal" }, REPEATS, UNCERTAINTY_HOLDS] },

@@ -97,3 +97,20 @@ problem-history_version = "{ $found }" is not the name of a history read here.
     .remedy = Choose a history that this program wrote; its first line reads { $expected }. A newer name means a newer program wrote it.
 problem-history_line = This line of the history is cut or has too much in it: { $found }
     .remedy = Take a whole copy of the history. Each line is one record, with a tab between its fields.
+## Change of material
+
+lot-reason-material_changed = { $of ->
+        [0] "{ $about }" is of another class than the accepted lots: this is not the material you approved.
+       *[other] { $count } of { $of } compared { $of ->
+            [one] element
+           *[other] elements
+        } of "{ $about }" moved away from the accepted lots: this is not the material you approved.
+    }
+    .remedy = Ask the supplier what changed, and have the material approved again before it is used.
+lot-reason-change_not_compared = "{ $about }" was not compared with earlier accepted lots: { $of ->
+        [0] the supplier, the part or the class is not known, or no element can be compared
+       *[other] { $count } of the { $of } that are needed are in the history
+    }.
+    .remedy = Give a history with at least five accepted lots of this supplier, part and material.
+evidence-short-material_changed = a material that is not the one that was approved
+evidence-short-change_not_compared = enough earlier lots to compare with

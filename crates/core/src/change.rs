@@ -1,1 +1,0 @@
-//! Change of material: is this lot's composition that of the part's accepted lots?
