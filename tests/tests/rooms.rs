@@ -200,6 +200,7 @@ const ORDER: [&str; 55] = [
     "words",
     "ruler",
     "chart",
+    "oc_curve",
     "report",
 ];
 

@@ -46,6 +46,8 @@ codes! {
         NothingInBook => "nothing_in_book",
         /// A source or clause is empty.
         NoSource => "no_source",
+        /// An AQL that has no column in the sampling tables.
+        AqlNotInTable => "aql_not_in_table",
     }
 }
 

@@ -37,6 +37,7 @@ pub mod longer;
 pub mod lot;
 pub mod material;
 pub mod next_step;
+pub mod oc_curve;
 pub mod outcome;
 pub mod outlook;
 pub mod oxide;

@@ -519,6 +519,8 @@ problem-nothing_in_book = The book "{ $found }" has neither bands nor halogen li
     .remedy = Add a table.
 problem-no_source = A row has no source or clause.
     .remedy = Every value must name its document and clause.
+problem-aql_not_in_table = "{ $found }" names no AQL of the sampling tables.
+    .remedy = Use one of 0.010 0.015 0.025 0.040 0.065 0.10 0.15 0.25 0.40 0.65 1.0 1.5 2.5 4.0 6.5 10 15 25 40 65 100 150 250 400 650 1000.
 
 ## Acts in words
 
