@@ -10,10 +10,12 @@ use crate::exempt::{Group, Seen};
 use crate::history::History;
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
 use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
+use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
 use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
+use crate::sampling::{UnitState, Units};
 use crate::substance::{Halogen, Substance};
 use crate::text_pool::TextId;
 
@@ -134,8 +136,11 @@ pub struct LotFinding {
     pub source: Option<usize>,
     /// How many readings it has.
     pub readings: u64,
-    /// How many physical units its least sampled material was measured on; counted only where a plan is given.
+    /// How many physical units its least sampled material was measured on; counted only where lot size, units or a plan are
+    /// given.
     pub units: u64,
+    /// Its sampling; `None` where nothing is said of it.
+    pub sampling: Option<LotSampling>,
     /// How many materials it has.
     pub materials: u64,
     /// The disposition.
@@ -269,7 +274,7 @@ struct Gathered {
     limits: Vec<LimitTally>,
     claims: MaterialClaims,
     classes: Vec<MaterialClass>,
-    units: BTreeSet<String>,
+    units: Units,
     without_unit: u64,
 }
 
@@ -282,7 +287,10 @@ pub fn review(inspection: &Inspection) -> Findings {
     let settings = inspection.settings();
     let mut findings = Findings { first_reading: vec![0], ..Findings::default() };
     let mut gathered: BTreeMap<MaterialKey, Gathered> = BTreeMap::new();
-    let counts_units = settings.all().any(|(kind, _, _)| kind == ActKind::UnitsToTake);
+    let counts_units = lot_sampling::counts_units(&settings);
+    let halogens_named = settings.halogen_book(&inspection.books);
+    let halogen_loaded =
+        halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let mut sources_of: BTreeMap<LotKey, BTreeSet<usize>> = BTreeMap::new();
 
     let reviewers: Vec<SourceReview<'_>> = inspection
@@ -347,15 +355,10 @@ pub fn review(inspection: &Inspection) -> Findings {
             let key = (id(Identity::Supplier), id(Identity::Lot), id(Identity::Part), name, stand_in);
             let group = local.entry(key).or_default();
             group.add((base + row) as u32, &counted);
-            group.add_limits(reviewer, assessed.class, row);
+            let by_limits = group.add_limits(reviewer, assessed.class, row);
             if counts_units {
-                match source.readings.identity(Identity::Unit, row) {
-                    Some(unit) => {
-                        // One piece written two ways is one piece: counting it twice would fill a plan.
-                        group.units.insert(unit.to_lowercase());
-                    }
-                    None => group.without_unit += 1,
-                }
+                let seen = by_limits.max(lot_sampling::seen(&counted, halogen_loaded));
+                group.add_unit(source.readings.identity(Identity::Unit, row), seen);
             }
         }
         findings.checks.push(checks);
@@ -379,11 +382,8 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
     }
 
-    let halogens_named = settings.halogen_book(&inspection.books);
     let in_force = inspection.books.in_force(&settings.books);
     let limits: Vec<String> = in_force.limit_names().collect();
-    let halogen_loaded =
-        halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
     let said = Claims::new(&settings, &inspection.books);
@@ -391,7 +391,13 @@ pub fn review(inspection: &Inspection) -> Findings {
         inspection.sources.iter().map(|_| OnceCell::new()).collect();
     for (key, mut group) in gathered {
         if group.classes.len() > 1 {
-            group.contest(&findings, &reviewers);
+            group.contest(&findings, &reviewers, |reading| {
+                if !counts_units {
+                    return None;
+                }
+                let (index, row) = findings.place(reading as usize)?;
+                Some((inspection.sources.get(index)?.readings.identity(Identity::Unit, row), halogen_loaded))
+            });
         }
         group.claim(&said, &key, |reading| {
             let (index, row) = findings.place(reading as usize)?;
@@ -491,10 +497,18 @@ impl Gathered {
     }
 
     /// A material whose readings have different classes is contested: each reading counts as of unknown class.
-    fn contest(&mut self, findings: &Findings, reviewers: &[SourceReview<'_>]) {
+    ///
+    /// `unit` gives the unit of a reading and whether halogens count, where units are counted.
+    fn contest<'u>(
+        &mut self,
+        findings: &Findings,
+        reviewers: &[SourceReview<'_>],
+        unit: impl Fn(u32) -> Option<(Option<&'u str>, bool)>,
+    ) {
         let readings = std::mem::take(&mut self.readings);
         self.tally = MaterialTally::default();
         self.limits.clear();
+        (self.units, self.without_unit) = (Units::default(), 0);
         for reading in readings {
             let Some((source, row)) = findings.place(reading as usize) else { continue };
             let Some(reviewer) = reviewers.get(source) else { continue };
@@ -507,18 +521,36 @@ impl Gathered {
                 }
             };
             self.add(reading, &counted);
-            self.add_limits(reviewer, MaterialClass::Unknown, row);
+            let by_limits = self.add_limits(reviewer, MaterialClass::Unknown, row);
+            if let Some((unit, halogens_count)) = unit(reading) {
+                self.add_unit(unit, by_limits.max(lot_sampling::seen(&counted, halogens_count)));
+            }
         }
     }
 
-    fn add_limits(&mut self, reviewer: &SourceReview<'_>, class: MaterialClass, row: usize) {
+    /// Adds what the limits of the books say of a reading; returns what that is for its unit.
+    fn add_limits(&mut self, reviewer: &SourceReview<'_>, class: MaterialClass, row: usize) -> UnitState {
+        let mut seen = UnitState::Conforming;
         if !reviewer.has_limits() {
-            return;
+            return seen;
         }
         let judged = reviewer.limits_as(class, row);
         self.limits.resize(judged.len(), LimitTally::default());
         for (tally, one) in self.limits.iter_mut().zip(&judged) {
             tally.add(one.judged.judgement.outcome, one.judged.firm_over);
+            seen = seen.max(match one.judged.judgement.outcome {
+                Outcome::Over if one.judged.firm_over => UnitState::Over,
+                outcome if outcome.is_settled() && outcome != Outcome::Over => UnitState::Conforming,
+                _ => UnitState::Undecided,
+            });
+        }
+        seen
+    }
+
+    fn add_unit(&mut self, unit: Option<&str>, seen: UnitState) {
+        match unit {
+            Some(unit) => self.units.add(unit, seen),
+            None => self.without_unit += 1,
         }
     }
 
@@ -617,7 +649,7 @@ impl Gathered {
         tally.thickness_missing += more.thickness_missing;
         tally.multiple_unknown += more.multiple_unknown;
         LimitTally::add_all(&mut self.limits, &other.limits);
-        self.units.extend(other.units);
+        self.units.merge(other.units);
         self.without_unit += other.without_unit;
         for class in other.classes {
             if !self.classes.contains(&class) {
@@ -694,7 +726,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     let mut lot_reasons = Reasons::default();
     let (mut readings, mut materials) = (0, 0);
     // Every material of the lot has to be measured on as many units as the plan asks for.
-    let (mut fewest_units, mut without_unit) = (u64::MAX, 0);
+    let mut sampled = lot_sampling::Gathered::default();
     let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
     for ((_, part, name, _), mut group) in gathered.materials {
         let class = group.class();
@@ -703,8 +735,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let (disposition, reasons) = group.claims.apply(&group.tally, reasons).close();
         readings += group.tally.readings;
         materials += 1;
-        fewest_units = fewest_units.min(group.units.len() as u64);
-        without_unit += group.without_unit;
+        sampled.add(part.as_deref(), group.units, group.without_unit);
         let (part_reasons, measured, part_readings) = parts.entry(part.clone()).or_default();
         part_reasons.add_all(&reasons);
         *part_readings += group.tally.readings;
@@ -783,20 +814,9 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     }
     let trust = if lot.checks > 0 { LotReasonCode::TrustNotJudged } else { LotReasonCode::TrustNone };
     evidence(trust, holding(ActKind::Trust), "", lot.checks, readings);
-    let of_lot =
-        |kind| settings.of_lot(kind, lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
-    match (of_lot(ActKind::LotSize), of_lot(ActKind::UnitsToTake)) {
-        (Some(size), Some(take)) => {
-            let wanted = take.min(size);
-            if without_unit > 0 {
-                evidence(LotReasonCode::UnitsNotStated, Disposition::Hold, "", without_unit, readings);
-            }
-            if fewest_units < wanted {
-                evidence(LotReasonCode::SamplingTooFew, Disposition::Hold, "", fewest_units, wanted);
-            }
-        }
-        _ => evidence(LotReasonCode::SamplingNone, holding(ActKind::Sampling), "", 1, 1),
-    }
+    let named = (lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
+    let (sampling, reasons) = lot_sampling::judge(settings, named, &sampled, readings);
+    lot_reasons.add_all(&reasons);
     lot_reasons.set_readings(readings);
     let (disposition, reasons) = lot_reasons.close();
     findings.lots.push(LotFinding {
@@ -804,7 +824,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         supplier: lot.key.0.clone(),
         source: lot.key.2,
         readings,
-        units: if fewest_units == u64::MAX { 0 } else { fewest_units },
+        units: sampling.as_ref().map_or(0, |sampling| sampling.measured),
+        sampling,
         materials,
         disposition,
         reasons,

@@ -35,6 +35,7 @@ pub mod limit;
 pub mod lines;
 pub mod longer;
 pub mod lot;
+pub mod lot_sampling;
 pub mod material;
 pub mod next_step;
 pub mod oc_curve;

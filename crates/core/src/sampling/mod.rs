@@ -18,5 +18,5 @@ pub use plan::{BOUND_CONFIDENCE, Plan};
 pub use risk::{RISK_POINTS, accepted, accepted_of_many, share_at, units_at};
 pub use said::{Level, PlanRule, PlanSaid, Severity};
 pub use tables::{TablePlan, aqls, code_letter, counts_units, plan_of_letter};
-pub use units::{Seen, Units, name_of_unit};
+pub use units::{UnitState, Units, name_of_unit};
 pub use zero::{at_most_nonconforming, smallest_n, smallest_n_of_many, units_of_share};

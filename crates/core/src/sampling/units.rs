@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 /// What was found on a unit, by the worst of its readings. Declared from best to worst, so that the larger one counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Seen {
+pub enum UnitState {
     /// Everything screened on it is below limit or does not apply.
     Conforming,
     /// Something is undecided or was not measured. Such a unit never counts as conforming.
@@ -16,16 +16,16 @@ pub enum Seen {
 /// Units by name, each as its worst reading has it.
 #[derive(Clone, Debug, Default)]
 pub struct Units {
-    seen: BTreeMap<String, Seen>,
+    seen: BTreeMap<String, UnitState>,
 }
 
 impl Units {
     /// Adds what one reading found on a unit.
-    pub fn add(&mut self, unit: &str, seen: Seen) {
+    pub fn add(&mut self, unit: &str, seen: UnitState) {
         self.put(name_of_unit(unit), seen);
     }
 
-    fn put(&mut self, name: String, seen: Seen) {
+    fn put(&mut self, name: String, seen: UnitState) {
         let known = self.seen.entry(name).or_insert(seen);
         *known = seen.max(*known);
     }
@@ -43,7 +43,7 @@ impl Units {
     }
 
     /// How many units are as the one given.
-    pub fn count(&self, wanted: Seen) -> u64 {
+    pub fn count(&self, wanted: UnitState) -> u64 {
         self.seen.values().filter(|seen| **seen == wanted).count() as u64
     }
 }
@@ -83,19 +83,20 @@ mod tests {
     fn a_unit_is_as_its_worst_reading() {
         let mut units = Units::default();
         for (unit, seen) in [
-            ("1", Seen::Conforming),
-            ("01", Seen::Undecided),
-            ("2", Seen::Over),
-            ("2", Seen::Undecided),
-            ("3", Seen::Conforming),
+            ("1", UnitState::Conforming),
+            ("01", UnitState::Undecided),
+            ("2", UnitState::Over),
+            ("2", UnitState::Undecided),
+            ("3", UnitState::Conforming),
         ] {
             units.add(unit, seen);
         }
         let mut more = Units::default();
-        more.add("3", Seen::Over);
-        more.add("4", Seen::Conforming);
+        more.add("3", UnitState::Over);
+        more.add("4", UnitState::Conforming);
         units.merge(more);
-        let counts = [Seen::Conforming, Seen::Undecided, Seen::Over].map(|seen| units.count(seen));
+        let counts =
+            [UnitState::Conforming, UnitState::Undecided, UnitState::Over].map(|seen| units.count(seen));
         assert_eq!((units.measured(), counts), (4, [1, 1, 2]));
     }
 }
