@@ -78,12 +78,12 @@ pub fn draw(curve: &OcCurve<'_>) -> String {
          stroke-width=\"1.5\"/>\
          <text x=\"{LEFT:.1}\" y=\"175\" text-anchor=\"middle\">0</text>\
          <text x=\"{RIGHT:.1}\" y=\"175\" text-anchor=\"end\">{to}</text>\
-         <text x=\"{:.1}\" y=\"192\" text-anchor=\"middle\">{}</text>\
-         <text x=\"12\" y=\"{:.1}\" text-anchor=\"middle\" transform=\"rotate(-90 12 {1:.1})\">{}</text>",
-        f64::midpoint(LEFT, RIGHT),
-        escape(curve.across),
-        f64::midpoint(TOP, BOTTOM),
-        escape(curve.up)
+         <text x=\"{middle:.1}\" y=\"192\" text-anchor=\"middle\">{across}</text>\
+         <text x=\"12\" y=\"{half:.1}\" text-anchor=\"middle\" transform=\"rotate(-90 12 {half:.1})\">{up}</text>",
+        middle = f64::midpoint(LEFT, RIGHT),
+        half = f64::midpoint(TOP, BOTTOM),
+        across = escape(curve.across),
+        up = escape(curve.up)
     );
     svg.push_str("</g>");
     let mut line = |ac: u64, dashes: &str| {

@@ -112,7 +112,8 @@ mod tests {
         }
         let chi_square = |counts: &[u32], variance_left: f64| {
             let mean = f64::from(counts.iter().sum::<u32>()) / counts.len() as f64;
-            counts.iter().map(|count| (f64::from(*count) - mean).powi(2) / mean).sum::<f64>() / variance_left
+            let off = |count: &u32| f64::from(*count) - mean;
+            counts.iter().map(|count| off(count) * off(count) / mean).sum::<f64>() / variance_left
         };
         // Without replacement a unit's counts vary by 1 - n/N less, and are one short of free: (N-1) degrees after dividing by
         // (1 - n/N) N / (N - 1).
