@@ -145,7 +145,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 57] = [
+const ORDER: [&str; 59] = [
     "quantity",
     "substance",
     "material",
@@ -194,6 +194,7 @@ const ORDER: [&str; 57] = [
     "claims",
     "settling",
     "change",
+    "lot_sampling",
     "inspection",
     "streams",
     "site_table",
@@ -202,6 +203,7 @@ const ORDER: [&str; 57] = [
     "words",
     "ruler",
     "chart",
+    "oc_curve",
     "report",
 ];
 

@@ -3,7 +3,12 @@
 use std::path::PathBuf;
 
 use lexopt::prelude::*;
+use plumbline_core::acts::{ActKind, check_value};
+use plumbline_core::fields;
 use plumbline_core::report::explain::About;
+use plumbline_core::report::phrases;
+use plumbline_core::rules::{Problem, ProblemCode};
+use plumbline_core::sampling::PlanSaid;
 use plumbline_core::substance::{Halogen, Substance};
 use plumbline_core::words::Words;
 
@@ -19,6 +24,16 @@ pub(crate) enum Command {
     Review(Review),
     /// Explain the outcomes of readings.
     Explain(Explain),
+    /// Say how many units of a lot to take, and which.
+    Plan(Planned),
+}
+
+/// A sampling plan for a lot.
+pub(crate) struct Planned {
+    /// Units in the lot.
+    pub(crate) lot_size: u64,
+    /// The plan.
+    pub(crate) plan: PlanSaid,
 }
 
 /// What to review and where to write.
@@ -79,6 +94,7 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
         "rules" => rules(&mut parser, &unknown),
         "review" => on_files(&mut parser, words, false),
         "explain" => on_files(&mut parser, words, true),
+        "plan" => plan(&mut parser, words),
         other => Err(unknown(other)),
     }
 }
@@ -139,6 +155,35 @@ fn rules(parser: &mut lexopt::Parser, unknown: &dyn Fn(&str) -> String) -> Resul
         }
     }
     Ok(Command::Rules(named))
+}
+
+/// A plan's fields are those of a settings file.
+fn plan(parser: &mut lexopt::Parser, words: &Words) -> Result<Command, String> {
+    let (mut lot_size, mut fields) = (None, Vec::new());
+    while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
+        match argument {
+            Long("lot-size") => lot_size = Some(text(parser, words, "--lot-size")?),
+            Long("help") | Short('h') => return Ok(Command::Help),
+            Long(name) if PlanSaid::FIELDS.contains(&name) => {
+                let name = name.to_owned();
+                let value = text(parser, words, &format!("--{name}"))?;
+                fields.push((name, value));
+            }
+            other => return Err(words.with("cli-unknown", &[("found", &shown(&other))])),
+        }
+    }
+    let bad = |code: ProblemCode, found: &str| {
+        let problem = Problem { line: 0, column: 0, code, found: found.to_owned() };
+        format!("{} {}", phrases::problem(words, &problem, ""), phrases::problem_remedy(words, &problem, ""))
+    };
+    let wanted = lot_size.ok_or_else(|| bad(ProblemCode::Missing, "--lot-size"))?;
+    check_value(ActKind::LotSize, &wanted).map_err(|code| bad(code, &wanted))?;
+    let lot_size = wanted.parse().map_err(|_| bad(ProblemCode::OutOfRange, &wanted))?;
+    let fields: Vec<(&str, &str)> =
+        fields.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+    let said = fields::join(&fields);
+    let plan = PlanSaid::parse(&said).map_err(|code| bad(code, &said))?;
+    Ok(Command::Plan(Planned { lot_size, plan }))
 }
 
 fn value(parser: &mut lexopt::Parser, words: &Words, option: &str) -> Result<PathBuf, String> {

@@ -14,7 +14,7 @@ use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases};
+use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases, sampling};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -40,6 +40,12 @@ fn main() -> ExitCode {
         Ok(Command::Rules(Some(named))) => ExitCode::from(explain_book(&words, &named)),
         Ok(Command::Review(review)) => ExitCode::from(run(&words, &review)),
         Ok(Command::Explain(wanted)) => ExitCode::from(explain::run(&words, &wanted)),
+        Ok(Command::Plan(planned)) => {
+            for line in sampling::plan_lines(&words, &planned.plan, planned.lot_size) {
+                say(&line);
+            }
+            ExitCode::SUCCESS
+        }
         Err(what) => {
             complain(&words.with("cli-usage", &[("what", &what)]));
             complain(&words.say("cli-usage.remedy"));

@@ -50,6 +50,8 @@ codes! {
         HistoryVersion => "history_version",
         /// A line of a history with fewer or more fields than its kind has, or with a `\\` that stands for nothing.
         HistoryLine => "history_line",
+        /// An AQL that has no column in the sampling tables.
+        AqlNotInTable => "aql_not_in_table",
     }
 }
 

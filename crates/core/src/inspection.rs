@@ -11,10 +11,12 @@ use crate::exempt::{Group, Seen};
 use crate::history::History;
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
 use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
+use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
 use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
+use crate::sampling::{UnitState, Units};
 use crate::settling::{self, LabFinding, SetAside, Settling};
 use crate::substance::{Halogen, Substance};
 use crate::text_pool::TextId;
@@ -153,8 +155,11 @@ pub struct LotFinding {
     pub source: Option<usize>,
     /// How many readings it has.
     pub readings: u64,
-    /// How many physical units its least sampled material was measured on; counted only where a plan is given.
+    /// How many physical units its least sampled material was measured on; counted only where lot size, units or a plan are
+    /// given.
     pub units: u64,
+    /// Its sampling; `None` where nothing is said of it.
+    pub sampling: Option<LotSampling>,
     /// How many materials it has.
     pub materials: u64,
     /// Who ends its hold, by when, and how much waits; `None` where nobody said.
@@ -305,7 +310,7 @@ struct Gathered {
     claims: MaterialClaims,
     change: Option<Change>,
     classes: Vec<MaterialClass>,
-    units: BTreeSet<String>,
+    units: Units,
     without_unit: u64,
     /// What a person set aside, with the repeats it was judged with.
     aside: Option<Box<Gathered>>,
@@ -320,7 +325,10 @@ pub fn review(inspection: &Inspection) -> Findings {
     let settings = inspection.settings();
     let mut findings = Findings { first_reading: vec![0], ..Findings::default() };
     let mut gathered: BTreeMap<MaterialKey, Gathered> = BTreeMap::new();
-    let counts_units = settings.all().any(|(kind, _, _)| kind == ActKind::UnitsToTake);
+    let counts_units = lot_sampling::counts_units(&settings);
+    let halogens_named = settings.halogen_book(&inspection.books);
+    let halogen_loaded =
+        halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let mut sources_of: BTreeMap<LotKey, BTreeSet<usize>> = BTreeMap::new();
 
     let certificates = settings.certificates();
@@ -399,15 +407,10 @@ pub fn review(inspection: &Inspection) -> Findings {
                 continue;
             }
             group.add((base + row) as u32, &counted);
-            group.add_limits(reviewer, assessed.class, row);
+            let by_limits = group.add_limits(reviewer, assessed.class, row);
             if counts_units {
-                match source.readings.identity(Identity::Unit, row) {
-                    Some(unit) => {
-                        // One piece written two ways is one piece: counting it twice would fill a plan.
-                        group.units.insert(unit.to_lowercase());
-                    }
-                    None => group.without_unit += 1,
-                }
+                let seen = by_limits.max(lot_sampling::seen(&counted, halogen_loaded));
+                group.add_unit(source.readings.identity(Identity::Unit, row), seen);
             }
         }
         findings.checks.push(checks);
@@ -431,11 +434,8 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
     }
 
-    let halogens_named = settings.halogen_book(&inspection.books);
     let in_force = inspection.books.in_force(&settings.books);
     let limits: Vec<String> = in_force.limit_names().collect();
-    let halogen_loaded =
-        halogens_named.is_some_and(|id| inspection.books.halogens().is_some_and(|(book, _)| book.id == id));
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
     let judged = {
         let verdicts = &findings.verdicts;
@@ -457,7 +457,13 @@ pub fn review(inspection: &Inspection) -> Findings {
         inspection.sources.iter().map(|_| OnceCell::new()).collect();
     for (key, mut group) in gathered {
         if group.classes.len() > 1 {
-            group.contest(&findings, &reviewers);
+            group.contest(&findings, &reviewers, |reading| {
+                if !counts_units {
+                    return None;
+                }
+                let (index, row) = findings.place(reading as usize)?;
+                Some((inspection.sources.get(index)?.readings.identity(Identity::Unit, row), halogen_loaded))
+            });
         }
         group.claim(&said, &key, |reading| {
             let (index, row) = findings.place(reading as usize)?;
@@ -584,10 +590,18 @@ impl Gathered {
     }
 
     /// A material whose readings have different classes is contested: each reading counts as of unknown class.
-    fn contest(&mut self, findings: &Findings, reviewers: &[SourceReview<'_>]) {
+    ///
+    /// `unit` gives the unit of a reading and whether halogens count, where units are counted.
+    fn contest<'u>(
+        &mut self,
+        findings: &Findings,
+        reviewers: &[SourceReview<'_>],
+        unit: impl Fn(u32) -> Option<(Option<&'u str>, bool)>,
+    ) {
         let readings = std::mem::take(&mut self.readings);
         self.tally = MaterialTally::default();
         self.limits.clear();
+        (self.units, self.without_unit) = (Units::default(), 0);
         for reading in readings {
             let Some((source, row)) = findings.place(reading as usize) else { continue };
             let Some(reviewer) = reviewers.get(source) else { continue };
@@ -600,7 +614,10 @@ impl Gathered {
                 }
             };
             self.add(reading, &counted);
-            self.add_limits(reviewer, MaterialClass::Unknown, row);
+            let by_limits = self.add_limits(reviewer, MaterialClass::Unknown, row);
+            if let Some((unit, halogens_count)) = unit(reading) {
+                self.add_unit(unit, by_limits.max(lot_sampling::seen(&counted, halogens_count)));
+            }
         }
     }
 
@@ -623,14 +640,29 @@ impl Gathered {
         aside.readings.dedup();
     }
 
-    fn add_limits(&mut self, reviewer: &SourceReview<'_>, class: MaterialClass, row: usize) {
+    /// Adds what the limits of the books say of a reading; returns what that is for its unit.
+    fn add_limits(&mut self, reviewer: &SourceReview<'_>, class: MaterialClass, row: usize) -> UnitState {
+        let mut seen = UnitState::Conforming;
         if !reviewer.has_limits() {
-            return;
+            return seen;
         }
         let judged = reviewer.limits_as(class, row);
         self.limits.resize(judged.len(), LimitTally::default());
         for (tally, one) in self.limits.iter_mut().zip(&judged) {
             tally.add(one.judged.judgement.outcome, one.judged.firm_over);
+            seen = seen.max(match one.judged.judgement.outcome {
+                Outcome::Over if one.judged.firm_over => UnitState::Over,
+                outcome if outcome.is_settled() && outcome != Outcome::Over => UnitState::Conforming,
+                _ => UnitState::Undecided,
+            });
+        }
+        seen
+    }
+
+    fn add_unit(&mut self, unit: Option<&str>, seen: UnitState) {
+        match unit {
+            Some(unit) => self.units.add(unit, seen),
+            None => self.without_unit += 1,
         }
     }
 
@@ -758,7 +790,7 @@ impl Gathered {
         if let Some(aside) = other.aside {
             self.aside.get_or_insert_default().merge(*aside);
         }
-        self.units.extend(other.units);
+        self.units.merge(other.units);
         self.without_unit += other.without_unit;
         for class in other.classes {
             if !self.classes.contains(&class) {
@@ -848,7 +880,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     let mut lot_reasons = Reasons::default();
     let (mut readings, mut materials) = (0, 0);
     // Every material of the lot has to be measured on as many units as the plan asks for.
-    let (mut fewest_units, mut without_unit) = (u64::MAX, 0);
+    let mut sampled = lot_sampling::Gathered::default();
     let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
     let (of_supplier, of_lot) = (lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
     let mut lifts = lot.settling.lifts(of_supplier, of_lot);
@@ -876,8 +908,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let (disposition, reasons) = reasons.close();
         readings += group.tally.readings;
         materials += 1;
-        fewest_units = fewest_units.min(group.units.len() as u64);
-        without_unit += group.without_unit;
+        sampled.add(part.as_deref(), group.units, group.without_unit);
         let (part_reasons, measured, part_readings) = parts.entry(part.clone()).or_default();
         part_reasons.add_all(&reasons);
         *part_readings += group.tally.readings;
@@ -963,19 +994,9 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             evidence(code, Disposition::Hold, name, 1, 1);
         }
     }
-    let number = |kind| settings.of_lot(kind, of_supplier, of_lot);
-    match (number(ActKind::LotSize), number(ActKind::UnitsToTake)) {
-        (Some(size), Some(take)) => {
-            let wanted = take.min(size);
-            if without_unit > 0 {
-                evidence(LotReasonCode::UnitsNotStated, Disposition::Hold, "", without_unit, readings);
-            }
-            if fewest_units < wanted {
-                evidence(LotReasonCode::SamplingTooFew, Disposition::Hold, "", fewest_units, wanted);
-            }
-        }
-        _ => evidence(LotReasonCode::SamplingNone, holding(ActKind::Sampling), "", 1, 1),
-    }
+    let named = (lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
+    let (sampling, reasons) = lot_sampling::judge(settings, named, &sampled, readings);
+    lot_reasons.add_all(&reasons);
     lot_reasons.set_readings(readings);
     let is_known = |part: &str, name: &str| known.contains(&(part.to_owned(), name.to_owned()));
     lot.settling.not_placed(of_supplier, of_lot, &is_known, &mut lot_reasons);
@@ -988,7 +1009,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         supplier: lot.key.0.clone(),
         source: lot.key.2,
         readings,
-        units: if fewest_units == u64::MAX { 0 } else { fewest_units },
+        units: sampling.as_ref().map_or(0, |sampling| sampling.measured),
+        sampling,
         materials,
         hold_ends,
         disposition,

@@ -132,6 +132,10 @@ codes! {
         TrustNotJudged => "trust_not_judged",
         /// No lot size or plan.
         SamplingNone => "sampling_none",
+        /// A lot smaller than the units that were measured of it.
+        LotSizeTooSmall => "lot_size_too_small",
+        /// Units or a plan are asked for, and the lot size is not given.
+        LotSizeMissing => "lot_size_missing",
         /// Fewer units than the plan asks for.
         SamplingTooFew => "sampling_too_few",
         /// A plan is given, and readings don't say which unit they were made on.

@@ -140,6 +140,17 @@ pub fn f_upper(f: f64, over: u32, under: u32) -> f64 {
     incomplete_beta(under / whole, over * f / whole, 0.5 * under, 0.5 * over)
 }
 
+/// Chance that at most `k` of `n` trials succeed, each with the chance `p`.
+///
+/// # Errors
+/// NaN where `p` is no chance.
+pub fn binomial_at_most(k: u32, n: u32, p: f64) -> f64 {
+    if !(0.0..=1.0).contains(&p) {
+        return f64::NAN;
+    }
+    if k >= n { 1.0 } else { incomplete_beta(1.0 - p, p, f64::from(n - k), f64::from(k) + 1.0) }
+}
+
 /// The t quantile with the same one-sided tail as `k` sigmas of a normal distribution, for a standard deviation from
 /// `n` values: what `k` has to become where it rests on few repeats.
 ///

@@ -112,6 +112,9 @@ pub struct DisposedView {
     pub spots: Vec<String>,
     /// The disposition.
     pub disposition: String,
+    /// A lot's plan, what it asks for and what was seen.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub sampling: Vec<String>,
     /// Claims of a material: `substance entry: state number why...`, and results by area.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub claims: Vec<String>,
@@ -499,6 +502,31 @@ fn material(material: &Value) -> DisposedView {
     view
 }
 
+/// A plan and what it came to; nothing where none was asked for.
+fn sampling(of: &Value) -> Vec<String> {
+    if of["rule"].is_null() {
+        return Vec::new();
+    }
+    let said = |keys: &[&str]| {
+        keys.iter().map(|key| format!("{key} {}", or_dash(&of[*key]))).collect::<Vec<_>>().join(", ")
+    };
+    let mut lines = vec![format!("{}: {}", text(&of["rule"]), said(&["lot_size", "n", "units_wanted"]))];
+    if let Some(table) = of["table"].as_object() {
+        let cells = table.iter().map(|(key, value)| format!("{key} {}", or_dash(value)));
+        lines.push(cells.collect::<Vec<_>>().join(", "));
+    }
+    lines.push(said(&["units_measured", "units_seen", "units_conforming", "units_undecided", "units_over"]));
+    lines.push(said(&["at_most_nonconforming", "confidence_percent"]));
+    let risk = of["risk"].as_array().into_iter().flatten();
+    lines.extend(risk.map(|at| {
+        format!("accepted {} %: {}", text(&at["accepted_percent"]), text(&at["nonconforming_units"]))
+    }));
+    if !of["list_seed"].is_null() {
+        lines.push(format!("list of seed {}: {}", text(&of["list_seed"]), of["list"]));
+    }
+    lines
+}
+
 fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
     let mut reasons: Vec<(String, Vec<String>)> = Vec::new();
     for reason in value["reasons"].as_array().into_iter().flatten() {
@@ -516,6 +544,7 @@ fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
         outcomes,
         spots: Vec::new(),
         disposition: text(&value["disposition"]),
+        sampling: sampling(&value["sampling"]),
         claims: claims(value),
         reasons: reasons.collect(),
     }

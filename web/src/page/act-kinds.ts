@@ -85,7 +85,7 @@ export const EVIDENCE: Evidence[] = [
   {
     ...NOTHING,
     id: "sampling",
-    reasons: ["sampling_none", "sampling_too_few", "units_not_stated"],
+    reasons: ["sampling_none", "lot_size_too_small", "lot_size_missing", "sampling_too_few", "units_not_stated"],
     acts: [{ kind: "sampling", values: WEIGHT }],
     perLot: [{ kind: "lot_size", type: "whole" }, { kind: "units_to_take", type: "whole" }],
   },

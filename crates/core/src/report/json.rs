@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
-use super::{PROGRAM, phrases, working};
+use super::{PROGRAM, phrases, sampling, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -85,6 +85,7 @@ pub fn write(
                 readings: lot.readings,
                 disposition: lot.disposition.code(),
                 reasons: reasons(words, &lot.reasons),
+                sampling: sampling::out(words, lot),
                 not_assessed: phrases::NOT_ASSESSED
                     .iter()
                     .map(|code| NotAssessed { code, text: words.say(&format!("not-assessed-{code}")) })
@@ -358,6 +359,7 @@ struct LotOut<'a> {
     readings: u64,
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
+    sampling: Option<sampling::SamplingOut>,
     outlook: working::OutlookOut,
     not_assessed: Vec<NotAssessed<'a>>,
 }

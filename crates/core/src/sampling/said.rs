@@ -5,6 +5,8 @@ use crate::fields;
 use crate::quantity::{DecimalMark, Number, Rounding};
 use crate::reading::codes;
 
+use super::aqls;
+
 codes! {
     /// Inspection levels of the general tables.
     Level {
@@ -88,7 +90,7 @@ impl PlanSaid {
                     severity: one_of(Severity::ALL, Severity::code, field("severity"), Severity::Normal)?,
                     aql: match field("aql") {
                         "" => return Err(ProblemCode::Missing),
-                        aql => aql.to_owned(),
+                        aql => aql_column(aql).ok_or(ProblemCode::AqlNotInTable)?.to_owned(),
                     },
                 }
             }
@@ -122,6 +124,17 @@ fn one_of<T: Copy>(all: &[T], code: fn(T) -> &'static str, text: &str, unsaid: T
     all.iter().copied().find(|known| code(*known) == text).ok_or(ProblemCode::UnknownName)
 }
 
+/// The column of an AQL, however its zeros are written: `1` is `1.0`.
+fn aql_column(text: &str) -> Option<&'static str> {
+    let millionths = |text: &str| {
+        let number =
+            Number::parse(text.trim_end_matches('%').trim_end().as_bytes(), DecimalMark::Point).ok()?;
+        number.scaled(6, Rounding::Up)
+    };
+    let wanted = millionths(text)?;
+    aqls().find(|known| millionths(known) == Some(wanted))
+}
+
 /// Percent in hundredths, above 0 and below 100.
 fn percent(text: &str) -> Result<u32, ProblemCode> {
     if text.is_empty() {
@@ -142,6 +155,12 @@ mod tests {
         let plan = PlanSaid::parse("rule=single;aql=1.0").unwrap();
         let rule = PlanRule::Single { level: Level::II, severity: Severity::Normal, aql: "1.0".into() };
         assert_eq!(plan, PlanSaid { rule, seed: None });
+        for (written, aql) in
+            [("1", "1.0"), ("0.1", "0.10"), ("1000", "1000"), ("6.50 %", "6.5"), ("0.01", "0.010")]
+        {
+            let plan = PlanSaid::parse(&format!("rule=single;aql={written}")).unwrap();
+            assert!(matches!(plan.rule, PlanRule::Single { aql: found, .. } if found == aql), "{written}");
+        }
         let plan = PlanSaid::parse("rule=zero_acceptance;confidence=95 %;share=2.5;seed=7").unwrap();
         let rule = PlanRule::ZeroAcceptance { confidence: 9_500, share: 250 };
         assert_eq!(plan, PlanSaid { rule, seed: Some(7) });
@@ -149,6 +168,9 @@ mod tests {
             ("aql=1.0", ProblemCode::Missing),
             ("rule=double;aql=1.0", ProblemCode::UnknownName),
             ("rule=single", ProblemCode::Missing),
+            ("rule=single;aql=1.1", ProblemCode::AqlNotInTable),
+            ("rule=single;aql=1.0001", ProblemCode::AqlNotInTable),
+            ("rule=single;aql=low", ProblemCode::AqlNotInTable),
             ("rule=single;aql=1.0;share=5", ProblemCode::UnknownKey),
             ("rule=single;aql=1.0;level=IV", ProblemCode::UnknownName),
             ("rule=zero_acceptance;confidence=95", ProblemCode::Missing),

@@ -519,6 +519,8 @@ problem-nothing_in_book = The book "{ $found }" has neither bands nor halogen li
     .remedy = Add a table.
 problem-no_source = A row has no source or clause.
     .remedy = Every value must name its document and clause.
+problem-aql_not_in_table = "{ $found }" names no AQL of the sampling tables.
+    .remedy = Use one of 0.010 0.015 0.025 0.040 0.065 0.10 0.15 0.25 0.40 0.65 1.0 1.5 2.5 4.0 6.5 10 15 25 40 65 100 150 250 400 650 1000.
 
 ## Acts in words
 
@@ -722,7 +724,6 @@ report-stated_above = line { $line } "{ $text }" holds for the whole table
 report-notices = Notices
 report-notices_none = None.
 report-check = check reading, no product
-report-rests_on = Rests on: lot size { $size }; the plan asks for { $take } units; { $units } measured of the least sampled material.
 report-hold_ends = Ends with (result or act): ______________  by whom: ______________  by when: ______________  quantity quarantined: ______________
 report-refused = Refused rows
 report-refused_none = No row was refused.
@@ -828,6 +829,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
       plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... PATH...
       plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
+      plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
+      plumbline plan --lot-size N --rule zero_acceptance --confidence PERCENT --share PERCENT [--seed SEED]
       plumbline rules [ID | FILE]
       plumbline help
       plumbline version
@@ -845,6 +848,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
     --reading ID     readings with this sample id, as it stands in the file
     --line S:LINE    the reading that begins at this line of source S, named as in the report
     --of NAME        only this outcome: Cd, Pb, Hg, Cr, Br, Cl or total; may be given again
+    plan       says how many units of a lot to take, with --seed which ones, and what risk that leaves; as [[sampling_plan]] in
+               a settings file
     rules      lists the rule books that come with the program, or explains one of them, or a file, row by row
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;

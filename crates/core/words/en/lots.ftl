@@ -114,3 +114,63 @@ lot-reason-change_not_compared = "{ $about }" was not compared with earlier acce
     .remedy = Give a history with at least five accepted lots of this supplier, part and material.
 evidence-short-material_changed = a material that is not the one that was approved
 evidence-short-change_not_compared = enough earlier lots to compare with
+## Sampling
+
+lot-reason-lot_size_too_small = { $count } units were measured of a lot that is said to have { $of ->
+        [one] one unit
+       *[other] { $of } units
+    }: one of the two numbers is wrong.
+    .remedy = Correct the lot size, or the names of the units.
+lot-reason-lot_size_missing = A sampling plan is given and the lot size is not, so nobody can say how many units it asks for.
+    .remedy = Give the lot size.
+evidence-short-lot_size_too_small = a lot size that fits the units measured
+evidence-short-lot_size_missing = lot size
+sampling-title = Sampling plan:
+sampling-plan_single = single sampling of MIL-STD-105E, level { $level }, { $severity } inspection, AQL { $aql } (Table { $table }){ $letter ->
+        [none] { "" }
+       *[other] , code letter { $letter }
+    }{ $led ->
+        [same] { "" }
+       *[other] , whose arrow leads to letter { $led }
+    }: { $whole ->
+        [yes] take all { $size } units of the lot.
+       *[no] take { $n } of { $size } units.
+    }
+sampling-plan_zero = zero acceptance: { $whole ->
+        [yes] take all { $size } units of the lot: fewer do not give { $confidence } % confidence against { $share } % nonconforming ({ $bad } in this lot).
+       *[no] take { $n } of { $size } units. None nonconforming among them shows, with { $confidence } % confidence, that fewer than { $bad } units of the lot ({ $share } %) are.
+    }
+sampling-table = The table's numbers, for other characteristics only: accept on { $ac }, reject on { $re } or more. For restricted substances the acceptance number is 0 whatever the plan.
+sampling-units = Lot of { $size } units. Wanted of every material: { $take } { $take ->
+        [one] unit
+       *[other] units
+    }. Measured of the least sampled material: { $measured }. Of { $units } different { $units ->
+        [one] unit
+       *[other] units
+    } seen, by screening: { $conforming } conforming, { $undecided } undecided, { $over } over. An undecided unit never counts as conforming.
+sampling-list = Units to take, drawn at random from 1 to { $size } (SplitMix64, seed { $seed }; { $n } { $n ->
+        [one] unit
+       *[other] units
+    }; number the units as they lie, and anybody can draw the same list again):
+sampling-list_capped = The first { $shown } of { $total } units to take are printed; findings.json holds all of them.
+sampling-risk = Risk for a lot of { $size } with { $n } { $n ->
+        [one] unit
+       *[other] units
+    } taken at random and none allowed over (hypergeometric distribution): accepted with at least 95 % chance where at most { $at95 } units are nonconforming, at least 50 % where at most { $at50 }, at least 10 % where at most { $at10 }.
+sampling-risk_none = Every unit of the lot is taken: no risk of sampling is left, only that of measuring.
+sampling-risk_process = For the process the lot came from, or a lot far larger than the sample (binomial distribution): the same chances at { $at95 } %, { $at50 } % and { $at10 } % nonconforming.
+sampling-zero_process = In a lot without end the same confidence would need { $n } { $n ->
+        [one] unit
+       *[other] units
+    }.
+sampling-at_most = With { $confidence } % confidence, if the units were taken at random, at most { $most } of the { $size } units are nonconforming; each unit that was not shown to conform is counted as nonconforming.
+sampling-isolated = Normal, tightened and reduced inspection and the rules for switching between them are for a continuing series of lots; they do not apply to a single lot (ISO 2859-2 is about isolated lots).
+sampling-proves = A plan states a risk and nothing more: the law is per homogeneous material and knows no AQL, and nothing is shown of any single unit that was not measured.
+sampling-curve = How likely a lot of { $size } is accepted with { $n } { $n ->
+        [one] unit
+       *[other] units
+    } taken
+sampling-curve_across = nonconforming units in the lot
+sampling-curve_up = chance of acceptance
+sampling-curve_zero = none over (restricted)
+sampling-curve_table = table, accept on { $ac }

@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 
 use super::Report;
-use crate::acts::ActKind;
+use super::sampling::Drawn;
 use crate::conformity::{self, DecisionRule, Statement};
 use crate::inspection::LotFinding;
 use crate::longer::{Effort, Plan};
@@ -29,6 +29,7 @@ impl Report<'_> {
     }
 
     pub(super) fn lots(&self) -> Markup {
+        let mut drawn = Drawn::new();
         html! {
             section {
                 h2 { (self.say("report-lots")) }
@@ -49,7 +50,7 @@ impl Report<'_> {
                             p class="keep" { b { (self.say("report-reasons")) } }
                             (self.reasons(&lot.reasons))
                         }
-                        @if let Some(text) = self.rests_on(lot) { p { (text) } }
+                        (self.sampling(lot, &mut drawn))
                         (self.ahead(at))
                         @if lot.disposition != Disposition::Accept { p class="sub" { (self.say("report-hold_ends")) } }
                     }
@@ -134,22 +135,5 @@ impl Report<'_> {
                 }
             }
         }
-    }
-
-    /// The sampling a lot's disposition rests on, where it is given.
-    fn rests_on(&self, lot: &LotFinding) -> Option<String> {
-        let of_lot = |kind| {
-            self.settings.of_lot(
-                kind,
-                lot.supplier.as_deref().unwrap_or(""),
-                lot.lot.as_deref().unwrap_or(""),
-            )
-        };
-        let (size, take) = (of_lot(ActKind::LotSize)?, of_lot(ActKind::UnitsToTake)?);
-        let text = self.words.with(
-            "report-rests_on",
-            &[("size", &size.to_string()), ("take", &take.to_string()), ("units", &lot.units.to_string())],
-        );
-        Some(text)
     }
 }

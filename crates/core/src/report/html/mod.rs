@@ -14,6 +14,7 @@ mod method;
 mod open;
 mod reached;
 mod repeats;
+mod sampling;
 mod sources;
 
 use std::io::{self, Write};
