@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::attenuation::Matrix;
 use crate::caution::{Cautions, Surroundings};
-use crate::composition::{CalibrationDoubt, CompositionReview, Contradiction, Described};
+use crate::composition::{CalibrationDoubt, CompositionReview, Contradiction, Described, GroupFound};
 use crate::conformity::{self, Conformity};
 use crate::day::Day;
 use crate::halogen::{self, Total};
@@ -452,6 +452,11 @@ impl<'a> SourceReview<'a> {
         self.composition.describe(row, anyway, |element, cell| self.printed_sigma(element, cell, row))
     }
 
+    /// The alloy group that the composition of a reading shows; `None` where it shows none.
+    pub fn alloy(&self, row: usize) -> Option<GroupFound> {
+        self.composition.group(row, |element, cell| self.printed_sigma(element, cell, row))
+    }
+
     fn calibration(&self, row: usize) -> Option<CalibrationDoubt> {
         self.composition.knows_modes().then(|| self.composition.doubt(self.stated_class(row).0, row))?
     }
@@ -699,6 +704,14 @@ impl<'a> SourceReview<'a> {
         self.judge_known(substance, class, &self.known(substance as usize, class, row, depth))
     }
 
+    /// One substance of one reading by itself, taken as of this class: what [`SourceReview::assess_as`] says of it.
+    pub fn judge_alone(&self, substance: Substance, class: MaterialClass, row: usize) -> Judgement {
+        if class != MaterialClass::Unknown {
+            return self.judge_as(substance, class, row);
+        }
+        worst(&MaterialClass::BANDED.map(|class| self.judge_as(substance, class, row)))
+    }
+
     /// Judges with the raised sigma, and lets it clear nothing that is over limit as stated.
     fn judge_known(&self, substance: Substance, class: MaterialClass, known: &Known) -> Judgement {
         let judged = self.judge_measured(substance, class, &known.measured);
@@ -766,7 +779,7 @@ impl<'a> SourceReview<'a> {
             }
             let each = MaterialClass::BANDED.map(|class| judge(substance, class));
             firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
-            each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
+            worst(&each)
         });
         let chlorine = known(CHLORINE, class).of_any_thickness();
         let bromine = known(BROMINE, class).of_any_thickness();
@@ -1022,6 +1035,11 @@ impl<'a> SourceReview<'a> {
         let sigma = judged.used.sigma.filter(|_| cell.state == CellState::Number)?;
         conformity::conformity(cell.value, sigma, limit.limit, limit.equal_is_within, conformity::GUARD)
     }
+}
+
+/// Of an unknown class: the worst over the classes it may have, the last of those that are as bad.
+fn worst(each: &[Judgement; 3]) -> Judgement {
+    each.iter().max_by_key(|judged| judged.outcome).copied().unwrap_or(each[0])
 }
 
 /// The share of a thick piece's signal for a judged element; none for chlorine, which is read at the surface.
