@@ -125,7 +125,7 @@ fn threshold(rule: &Halogens, of: Halogen) -> Threshold {
 }
 
 fn sum(threshold: &Threshold, terms: &[Term]) -> Total {
-    let sum = match Interval::of(terms) {
+    let sum = match Interval::without_together(terms) {
         Ok(sum) => sum,
         Err(Gap::NotMeasured) => return Total::without_sum(Outcome::NotMeasured, Reason::PartNotMeasured),
         Err(Gap::NoUncertainty) => {

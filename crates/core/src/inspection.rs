@@ -6,7 +6,6 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::acts::{Act, ActKind, Settings, Target, Weight};
 use crate::change::{self, Accepted, Change, Compared};
 use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
-use crate::composition::CompositionReview;
 use crate::exempt::{Group, Seen};
 use crate::history::History;
 use crate::judging::{Assessed, GroupAssessed, SourceReview};
@@ -14,7 +13,7 @@ use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTall
 use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
-use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
+use crate::reading::{CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
 use crate::sampling::{UnitState, Units};
 use crate::settling::{self, LabFinding, SetAside, Settling};
@@ -453,8 +452,6 @@ pub fn review(inspection: &Inspection) -> Findings {
     let mut lots: BTreeMap<LotKey, LotGather> = BTreeMap::new();
     let accepted = Accepted::new(&inspection.history, change::inspection_name(&inspection.sources));
     let said = Claims::new(&settings, &inspection.books);
-    let compositions: Vec<OnceCell<CompositionReview<'_>>> =
-        inspection.sources.iter().map(|_| OnceCell::new()).collect();
     for (key, mut group) in gathered {
         if group.classes.len() > 1 {
             group.contest(&findings, &reviewers, |reading| {
@@ -467,9 +464,14 @@ pub fn review(inspection: &Inspection) -> Findings {
         }
         group.claim(&said, &key, |reading| {
             let (index, row) = findings.place(reading as usize)?;
-            let (source, composition) = (inspection.sources.get(index)?, compositions.get(index)?);
-            let composition = composition.get_or_init(|| CompositionReview::new(&source.readings));
-            Some(Place { index, source, reviewer: reviewers.get(index)?, composition, row })
+            let verdicts = findings.verdicts.get(reading as usize)?;
+            Some(Place {
+                index,
+                source: inspection.sources.get(index)?,
+                reviewer: reviewers.get(index)?,
+                verdicts,
+                row,
+            })
         });
         group.change = accepted.as_ref().map(|accepted| {
             let places = group.readings.iter().filter_map(|reading| {
@@ -537,7 +539,8 @@ struct Place<'r> {
     index: usize,
     source: &'r Source,
     reviewer: &'r SourceReview<'r>,
-    composition: &'r CompositionReview<'r>,
+    /// What was judged of it in its own class, by itself.
+    verdicts: &'r Verdicts,
     row: usize,
 }
 
@@ -548,8 +551,7 @@ impl Place<'_> {
         if let Some(group) = claims::group_of_word(word) {
             return (Some(group), true);
         }
-        let sigma = |element, cell: &Cell| self.reviewer.printed_sigma(element, cell, self.row);
-        let found = self.composition.describe(self.row, false, sigma).and_then(|described| described.group);
+        let found = self.reviewer.alloy(self.row);
         (
             found.and_then(|found| Group::from_code(found.group.code())),
             found.is_some_and(|found| found.surely),
@@ -707,16 +709,26 @@ impl Gathered {
         };
         let looks = |substance: Substance| {
             let at = substance as usize;
-            let look = |&Place { index, reviewer, row, .. }: &Place<'_>| {
+            let look = |&Place { index, reviewer, verdicts, row, .. }: &Place<'_>| {
                 // Repeats of a spot that are judged together are one measurement, as they are for the outcome.
                 let pooled = reviewer
                     .repeats()
                     .group_of(row)
                     .and_then(|group| together.get_or_init(assess_groups).get(&(index, group)));
                 let pooled = pooled.filter(|pooled| pooled.substances.get(at).copied().unwrap_or(false));
-                let own = pooled.is_none().then(|| reviewer.assess_as(class, reviewer.class(row).1, row));
-                let judged = own.as_ref().or(pooled.map(|pooled| &pooled.together))?.substances.get(at)?;
-                if !matches!(judged.outcome, Outcome::Over | Outcome::Undecided) {
+                let is_open = |outcome| matches!(outcome, Outcome::Over | Outcome::Undecided);
+                // The readings of a material lie far apart: where one was judged in this class before, what came of it
+                // tells whether its cells are worth fetching once more.
+                let known =
+                    verdicts.substances.get(at).filter(|_| pooled.is_none() && verdicts.class == class);
+                if known.is_some_and(|outcome| !is_open(*outcome)) {
+                    return None;
+                }
+                let judged = match pooled {
+                    Some(pooled) => *pooled.together.substances.get(at)?,
+                    None => reviewer.judge_alone(substance, class, row),
+                };
+                if !is_open(judged.outcome) {
                     return None;
                 }
                 let cell = match pooled {

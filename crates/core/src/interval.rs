@@ -69,7 +69,7 @@ pub struct Interval {
     pub high: Option<MassFraction>,
     /// One sigma of the upper end, the parts taken as uncorrelated; without one, of the lower end.
     pub high_sigma: Sigma,
-    /// One sigma of the upper end if all parts err together, an upper bound in mg/kg.
+    /// One sigma of the upper end if all parts err together, an upper bound in mg/kg; zero where nobody asked for it.
     pub high_sigma_if_together: MassFraction,
     /// True where a part is only known to lie below its detection limit.
     pub censored: bool,
@@ -85,19 +85,22 @@ impl Interval {
     /// # Errors
     /// The worst reason why there is no sum; nothing at all adds up to nothing known, not to zero.
     pub fn of(terms: &[Term]) -> Result<Interval, Gap> {
+        let mut sum = Interval::without_together(terms)?;
+        sum.high_sigma_if_together = Sigma::total_if_together(sigmas(terms, sum.high.is_some()));
+        Ok(sum)
+    }
+
+    /// The same for a decision, which needs no sigma of parts that err together: that takes a root of each part.
+    ///
+    /// # Errors
+    /// As [`Interval::of`].
+    pub fn without_together(terms: &[Term]) -> Result<Interval, Gap> {
         if terms.is_empty() {
             return Err(Gap::NotMeasured);
         }
         if let Some(gap) = terms.iter().filter_map(|(part, _)| gap_of(*part)).min() {
             return Err(gap);
         }
-        let sigmas = |upper: bool| {
-            terms.iter().filter_map(move |&(part, may_be_less)| match part {
-                Part::Number(_, sigma) if upper || !may_be_less => Some(sigma),
-                Part::Below(limit) if upper => screen::sigma_of_detection(limit).sigma,
-                _ => None,
-            })
-        };
         let (mut low, mut high) = (MassFraction::ZERO, Some(MassFraction::ZERO));
         for &(part, may_be_less) in terms {
             let (least, most) = match part {
@@ -111,20 +114,17 @@ impl Interval {
             }
             high = high.zip(most).map(|(high, most)| high.plus(most));
         }
-        let low_sigma = Sigma::total(sigmas(false)).ok_or(Gap::NoUncertainty)?;
-        let (high_sigma, together) = match high {
-            Some(_) => (
-                Sigma::total(sigmas(true)).ok_or(Gap::NoUncertainty)?,
-                Sigma::total_if_together(sigmas(true)),
-            ),
-            None => (low_sigma, Sigma::total_if_together(sigmas(false))),
+        let low_sigma = Sigma::total(sigmas(terms, false)).ok_or(Gap::NoUncertainty)?;
+        let high_sigma = match high {
+            Some(_) => Sigma::total(sigmas(terms, true)).ok_or(Gap::NoUncertainty)?,
+            None => low_sigma,
         };
         Ok(Interval {
             low,
             low_sigma,
             high,
             high_sigma,
-            high_sigma_if_together: together,
+            high_sigma_if_together: MassFraction::ZERO,
             censored: terms.iter().any(|(part, _)| matches!(part, Part::Below(_))),
         })
     }
@@ -140,6 +140,15 @@ impl Interval {
             censored: false,
         }
     }
+}
+
+/// The sigmas that an end is widened by.
+fn sigmas(terms: &[Term], upper: bool) -> impl Iterator<Item = Sigma> {
+    terms.iter().filter_map(move |&(part, may_be_less)| match part {
+        Part::Number(_, sigma) if upper || !may_be_less => Some(sigma),
+        Part::Below(limit) if upper => screen::sigma_of_detection(limit).sigma,
+        _ => None,
+    })
 }
 
 const fn gap_of(part: Part) -> Option<Gap> {
@@ -186,7 +195,9 @@ impl Threshold {
     /// add to it.
     pub fn is_beyond_by_what_is_known(&self, terms: &[Term]) -> bool {
         let known: Vec<Term> = terms.iter().copied().filter(|(part, _)| gap_of(*part).is_none()).collect();
-        let together = |terms: &[Term]| Interval::of(terms).is_ok_and(|interval| self.is_beyond(&interval));
+        let together = |terms: &[Term]| {
+            Interval::without_together(terms).is_ok_and(|interval| self.is_beyond(&interval))
+        };
         known.iter().any(|&(part, may_be_less)| match part {
             // Above the range means above this number, so at the limit is beyond it.
             Part::AtLeast(lowest) => !may_be_less && lowest >= self.limit,

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use crate::acts::{self, ActKind, Settings, SiteSigma, Target};
 use crate::attenuation::Matrix;
 use crate::caution::{Cautions, Surroundings};
-use crate::composition::{CalibrationDoubt, CompositionReview, Contradiction, Described};
+use crate::composition::{CalibrationDoubt, CompositionReview, Contradiction, Described, GroupFound};
 use crate::conformity::{self, Conformity};
 use crate::day::Day;
 use crate::halogen::{self, Total};
@@ -20,7 +20,7 @@ use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Block, Cell, CellState, ElementColumn, Identity, Source, codes};
 use crate::repeats::Repeats;
 pub use crate::rules::JUDGED;
-use crate::rules::{self, Edges, Limit, LowEdge, RuleBook, RuleBooks};
+use crate::rules::{self, Band, Edges, Halogens, Limit, LowEdge, RuleBook, RuleBooks, Screening};
 use crate::screen::{self, Measured};
 use crate::substance::{Element, Halogen, Substance};
 use crate::text_pool::TextId;
@@ -77,7 +77,8 @@ struct ShownByRepeats {
 /// What is known of a cell: as it is judged, and, where repeats raised its sigma, as it is stated.
 struct Known {
     measured: Measured,
-    as_stated: Option<Measured>,
+    /// The sigma as stated, where repeats raised it.
+    as_stated: Option<UsedSigma>,
     disagree: bool,
 }
 
@@ -89,21 +90,20 @@ impl Known {
     /// Without the correction for thickness: the halogens' limits know none.
     fn of_any_thickness(mut self) -> Known {
         self.measured.thickness_share = None;
-        if let Some(stated) = &mut self.as_stated {
-            stated.thickness_share = None;
-        }
         self
     }
 
-    fn stated(&self) -> &Measured {
-        self.as_stated.as_ref().unwrap_or(&self.measured)
+    fn stated(&self) -> Measured {
+        Measured { used: self.as_stated.unwrap_or(self.measured.used), ..self.measured }
     }
 
     /// A reading that is over limit by its own stated sigma stays over: no repeat clears it. One whose repeats disagree,
     /// and that no longer is what it was, is undecided for that reason.
     fn settle(&self, judged: Judgement, judge: impl Fn(&Measured) -> Judgement) -> Judgement {
-        let Some(stated) = &self.as_stated else { return judged };
-        let as_stated = judge(stated);
+        if self.as_stated.is_none() {
+            return judged;
+        }
+        let as_stated = judge(&self.stated());
         if as_stated.outcome == Outcome::Over {
             return as_stated;
         }
@@ -204,7 +204,10 @@ const CHLORINE: usize = 5;
 /// Judges the readings of one source.
 pub struct SourceReview<'a> {
     source: &'a Source,
-    books: &'a RuleBooks,
+    screening: Option<&'a Screening>,
+    halogens: Option<&'a Halogens>,
+    /// By class and substance, so that no judgement looks a band up.
+    bands: [[Option<&'a Band>; 5]; MaterialClass::ALL.len()],
     settings: &'a Settings,
     columns: [Option<&'a ElementColumn>; 6],
     multiples: Vec<[(SigmaMultiple, SigmaFrom); 6]>,
@@ -266,9 +269,13 @@ impl<'a> SourceReview<'a> {
         let matrices = Matrices::built_in();
         let overlaps = Overlaps::built_in();
         let tube = settings.tube_anode(&source.name);
+        let screening = books.screening().map(|(_, rule)| rule);
         let mut review = SourceReview {
             source,
-            books,
+            screening,
+            halogens: books.halogens().map(|(_, rule)| rule),
+            bands: MaterialClass::ALL
+                .map(|class| Substance::ALL.map(|substance| screening?.band(substance, class))),
             settings,
             columns: JUDGED.map(|element| source.readings.column_of(element)),
             multiples,
@@ -426,7 +433,11 @@ impl<'a> SourceReview<'a> {
 
     /// The factor of sigma of the screening book.
     fn factor(&self) -> Coverage {
-        self.books.screening().map_or(Coverage::THREE, |(_, rule)| rule.sigma_factor)
+        self.screening.map_or(Coverage::THREE, |rule| rule.sigma_factor)
+    }
+
+    fn band(&self, substance: Substance, class: MaterialClass) -> Option<&'a Band> {
+        *self.bands.get(class as usize)?.get(substance as usize)?
     }
 
     fn text(&self, identity: Identity, row: usize) -> &'a str {
@@ -436,9 +447,13 @@ impl<'a> SourceReview<'a> {
     /// The class of a reading and where it came from: the one that was stated, unless the composition flatly
     /// contradicts it.
     pub fn class(&self, row: usize) -> (MaterialClass, ClassFrom) {
-        match self.contradiction(row) {
+        self.class_of(self.stated_class(row), row)
+    }
+
+    fn class_of(&self, stated: (MaterialClass, ClassFrom), row: usize) -> (MaterialClass, ClassFrom) {
+        match self.contradiction_of(stated.0, row) {
             Some(_) => (MaterialClass::Unknown, ClassFrom::Contested),
-            None => self.stated_class(row),
+            None => stated,
         }
     }
 
@@ -448,9 +463,13 @@ impl<'a> SourceReview<'a> {
     /// Whoever stated it: a contested class is judged as an unknown one, under every class, and holds. It never
     /// makes an outcome better, and what a composition suggests is never taken for the class.
     pub fn contradiction(&self, row: usize) -> Option<Contradiction> {
+        self.contradiction_of(self.stated_class(row).0, row)
+    }
+
+    fn contradiction_of(&self, stated: MaterialClass, row: usize) -> Option<Contradiction> {
         match self.repeats.group_of(row) {
             Some(group) => self.contradictions.get(group).copied().flatten(),
-            None => self.composition.contradiction(self.stated_class(row).0, row),
+            None => self.composition.contradiction(stated, row),
         }
     }
 
@@ -458,6 +477,11 @@ impl<'a> SourceReview<'a> {
     pub fn composition(&self, row: usize) -> Option<Described> {
         let anyway = self.contradiction(row).is_some() || self.calibration(row).is_some();
         self.composition.describe(row, anyway, |element, cell| self.printed_sigma(element, cell, row))
+    }
+
+    /// The alloy group that the composition of a reading shows; `None` where it shows none.
+    pub fn alloy(&self, row: usize) -> Option<GroupFound> {
+        self.composition.group(row, |element, cell| self.printed_sigma(element, cell, row))
     }
 
     fn calibration(&self, row: usize) -> Option<CalibrationDoubt> {
@@ -733,7 +757,7 @@ impl<'a> SourceReview<'a> {
             None => Known::of(with(stated)),
             Some(shown) => Known {
                 measured: with(UsedSigma { sigma: Some(shown.sigma), from: SigmaFrom::Repeats }),
-                as_stated: stated.sigma.is_some().then(|| with(stated)),
+                as_stated: stated.sigma.is_some().then(|| with(stated).used),
                 disagree: shown.disagree,
             },
         }
@@ -745,6 +769,14 @@ impl<'a> SourceReview<'a> {
         self.judge_known(substance, class, &self.known(substance as usize, class, row, depth))
     }
 
+    /// One substance of one reading by itself, taken as of this class: what [`SourceReview::assess_as`] says of it.
+    pub fn judge_alone(&self, substance: Substance, class: MaterialClass, row: usize) -> Judgement {
+        if class != MaterialClass::Unknown {
+            return self.judge_as(substance, class, row);
+        }
+        worst(&MaterialClass::BANDED.map(|class| self.judge_as(substance, class, row)))
+    }
+
     /// Judges with the raised sigma, and lets it clear nothing that is over limit as stated.
     fn judge_known(&self, substance: Substance, class: MaterialClass, known: &Known) -> Judgement {
         let judged = self.judge_measured(substance, class, &known.measured);
@@ -752,8 +784,8 @@ impl<'a> SourceReview<'a> {
     }
 
     fn judge_measured(&self, substance: Substance, class: MaterialClass, measured: &Measured) -> Judgement {
-        match self.books.screening() {
-            Some((_, rule)) => screen::screen(rule, rule.band(substance, class), class, measured),
+        match self.screening {
+            Some(rule) => screen::screen(rule, self.band(substance, class), class, measured),
             None => Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE),
         }
     }
@@ -768,7 +800,7 @@ impl<'a> SourceReview<'a> {
     pub fn assess_as(&self, class: MaterialClass, class_from: ClassFrom, row: usize) -> Assessed {
         let micrometres = self.thickness_micrometres(row);
         let depth = self.depth(class, row, micrometres);
-        let thickness_missing = micrometres.is_none() && self.is_light(class, row);
+        let thickness_missing = || micrometres.is_none() && self.is_light(class, row);
         let known = |at, judged_as| {
             // An unknown class is judged under each, and each has a depth of its own.
             let depth = if judged_as == class { depth } else { self.depth(judged_as, row, micrometres) };
@@ -784,7 +816,7 @@ impl<'a> SourceReview<'a> {
         &self,
         class: MaterialClass,
         class_from: ClassFrom,
-        thickness_missing: bool,
+        thickness_missing: impl FnOnce() -> bool,
         known: impl Fn(usize, MaterialClass) -> Known,
         near: Near<impl Fn(usize, &Overlap) -> Option<MassFraction>>,
     ) -> Assessed {
@@ -797,7 +829,7 @@ impl<'a> SourceReview<'a> {
             let judged = self.judge_known(substance, class, &known);
             let look = strong.get(substance as usize).is_none_or(|strong| *strong)
                 || known.measured.thickness_share.is_some();
-            if look && let Some((_, rule)) = self.books.screening() {
+            if look && let Some(rule) = self.screening {
                 let more = surroundings.of_substance(rule, substance, class, &known.measured, &judged);
                 cautions[substance as usize] = cautions[substance as usize].or(more);
             }
@@ -812,20 +844,24 @@ impl<'a> SourceReview<'a> {
             }
             let each = MaterialClass::BANDED.map(|class| judge(substance, class));
             firm_over[at] = each.iter().all(|judged| judged.outcome == Outcome::Over);
-            each.into_iter().max_by_key(|judged| judged.outcome).unwrap_or(each[0])
+            worst(&each)
         });
         let chlorine = known(CHLORINE, class).of_any_thickness();
         let bromine = known(BROMINE, class).of_any_thickness();
         let mut halogen_cautions = [Cautions::default(); 3];
-        let (halogens, total) = if let Some((_, rule)) = self.books.halogens() {
+        let (halogens, total) = if let Some(rule) = self.halogens {
             let judge = |of, known: &Known| {
                 let judged = halogen::judge_element(rule, of, class, &known.measured);
                 known.settle(judged, |stated| halogen::judge_element(rule, of, class, stated))
             };
             let alone = [judge(Halogen::Cl, &chlorine), judge(Halogen::Br, &bromine)];
-            let total = halogen::judge_total(rule, class, &chlorine.measured, &bromine.measured);
-            let stated = halogen::judge_total(rule, class, chlorine.stated(), bromine.stated());
-            let total = if stated.judgement.outcome == Outcome::Over { stated } else { total };
+            let mut total = halogen::judge_total(rule, class, &chlorine.measured, &bromine.measured);
+            if chlorine.as_stated.is_some() || bromine.as_stated.is_some() {
+                let stated = halogen::judge_total(rule, class, &chlorine.stated(), &bromine.stated());
+                if stated.judgement.outcome == Outcome::Over {
+                    total = stated;
+                }
+            }
             if strong[CHLORINE] || strong[BROMINE] {
                 let doubt = |of, element, known: &Known, judged| {
                     surroundings.of_halogen(rule, of, element, &known.measured, judged)
@@ -851,7 +887,7 @@ impl<'a> SourceReview<'a> {
             firm_over,
             halogens,
             total,
-            thickness_missing: thickness_missing && (clear(Substance::Cd) || clear(Substance::Pb)),
+            thickness_missing: (clear(Substance::Cd) || clear(Substance::Pb)) && thickness_missing(),
             multiple_unknown: substances
                 .iter()
                 .chain(&halogens)
@@ -938,7 +974,7 @@ impl<'a> SourceReview<'a> {
         let own: Vec<Assessed> =
             rows.iter().map(|row| self.assess_as(class, class_from, *row as usize)).collect();
         let thickness_missing =
-            micrometres.is_none() && rows.iter().any(|row| self.is_light(class, *row as usize));
+            || micrometres.is_none() && rows.iter().any(|row| self.is_light(class, *row as usize));
         let known = |at, class| {
             let (cell, used) =
                 self.pooled(at, class, rows).judged.unwrap_or((Cell::NO_COLUMN, UsedSigma::NONE));
@@ -1010,7 +1046,7 @@ impl<'a> SourceReview<'a> {
             let places = limit.of.iter().filter_map(|of| JUDGED.iter().position(|judged| judged == of));
             let one = |at| {
                 let known = self.known(at, class, row, self.depth(class, row, micrometres));
-                if stated { *known.stated() } else { known.measured }
+                if stated { known.stated() } else { known.measured }
             };
             places.map(one).collect()
         };
@@ -1032,7 +1068,7 @@ impl<'a> SourceReview<'a> {
     /// How long a reading would have to take for an open substance to be decided.
     pub fn longer(&self, substance: Substance, judged: &Judgement, row: usize) -> Longer {
         let (class, _) = self.class(row);
-        let edges = self.books.screening().and_then(|(_, rule)| rule.band(substance, class)?.edges);
+        let edges = self.band(substance, class).and_then(|band| band.edges);
         let Some(Edges { low: LowEdge::Fixed(low), high }) = edges else {
             return Longer::Never(Never::NotKnown);
         };
@@ -1050,8 +1086,8 @@ impl<'a> SourceReview<'a> {
             Halogen::Br => BROMINE,
             Halogen::Total => return Longer::Never(Never::NotKnown),
         };
-        match (self.books.halogens(), self.timed(at, judged, class, row)) {
-            (Some((_, rule)), Some(timed)) if judged.reason == Some(Reason::AroundLimit) => {
+        match (self.halogens, self.timed(at, judged, class, row)) {
+            (Some(rule), Some(timed)) if judged.reason == Some(Reason::AroundLimit) => {
                 longer::for_limit(timed, rule.limit(of), rule.sigma_factor, next_step::LONGEST_SECONDS)
             }
             _ => Longer::Never(Never::NotKnown),
@@ -1071,6 +1107,11 @@ impl<'a> SourceReview<'a> {
         let sigma = judged.used.sigma.filter(|_| cell.state == CellState::Number)?;
         conformity::conformity(cell.value, sigma, limit.limit, limit.equal_is_within, conformity::GUARD)
     }
+}
+
+/// Of an unknown class: the worst over the classes it may have, the last of those that are as bad.
+fn worst(each: &[Judgement; 3]) -> Judgement {
+    each.iter().max_by_key(|judged| judged.outcome).copied().unwrap_or(each[0])
 }
 
 /// The share of a thick piece's signal for a judged element; none for chlorine, which is read at the surface.
@@ -1104,7 +1145,18 @@ fn watched<'a>(source: &'a Source, books: &RuleBooks, overlaps: &Overlaps) -> Ve
         let least = row.least((*lows.get(analyte)?)?);
         Some(Watched { analyte, column: source.readings.column_of(row.partner)?, least })
     });
-    rows.collect()
+    // Several lines of a partner on those of one analyte take one look: the least of all tells.
+    let mut watched: Vec<Watched<'a>> = Vec::new();
+    for row in rows {
+        let same = |known: &&mut Watched<'_>| {
+            known.analyte == row.analyte && known.column.element == row.column.element
+        };
+        match watched.iter_mut().find(same) {
+            Some(known) => known.least = known.least.min(row.least),
+            None => watched.push(row),
+        }
+    }
+    watched
 }
 
 /// The lowest edge or limit of an element over all classes of the books.

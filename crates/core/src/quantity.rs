@@ -9,6 +9,7 @@
 
 use std::cmp::Ordering;
 use std::fmt;
+use std::num::NonZeroU64;
 
 /// Units (millionths of mg/kg) in one mg/kg.
 pub const UNITS_PER_MG_KG: i64 = 1_000_000;
@@ -178,13 +179,32 @@ impl fmt::Display for Coverage {
 /// `numerator / denominator` is s² in (millionths of mg/kg)².
 #[derive(Clone, Copy, Debug)]
 pub struct Sigma {
-    numerator: u128,
-    denominator: u64,
+    /// The numerator in two halves: a number of 128 bits would double what each judgement takes, and there are millions.
+    upper_half: u64,
+    lower_half: u64,
+    denominator: NonZeroU64,
 }
 
 impl Sigma {
     /// No uncertainty at all; used only as the start of a sum.
-    pub const ZERO: Sigma = Sigma { numerator: 0, denominator: 1 };
+    pub const ZERO: Sigma = Sigma::new(0, 1);
+
+    /// The denominator is never zero.
+    const fn new(numerator: u128, denominator: u64) -> Sigma {
+        let denominator = match NonZeroU64::new(denominator) {
+            Some(denominator) => denominator,
+            None => NonZeroU64::MIN,
+        };
+        Sigma { upper_half: (numerator >> 64) as u64, lower_half: numerator as u64, denominator }
+    }
+
+    const fn numerator(self) -> u128 {
+        (self.upper_half as u128) << 64 | self.lower_half as u128
+    }
+
+    const fn denominator(self) -> u64 {
+        self.denominator.get()
+    }
 
     /// From a printed uncertainty `printed = k s`.
     ///
@@ -194,7 +214,7 @@ impl Sigma {
         if !Sigma::is_possible(printed, multiple) {
             return None;
         }
-        let printed = u128::try_from(printed.units()).ok()?;
+        let printed = u64::try_from(printed.units()).ok()?;
         let (factor, denominator) = match multiple.0 {
             100 => (1, 1),
             200 => (1, 4),
@@ -205,13 +225,19 @@ impl Sigma {
                 (10_000 / shared, square / shared)
             }
         };
-        Some(Sigma { numerator: printed * printed * u128::from(factor), denominator })
+        // Ordinary numbers fit 64 bits, where a product is one instruction on every target.
+        let square = if fits(printed, printed) {
+            u128::from(printed * printed)
+        } else {
+            u128::from(printed) * u128::from(printed)
+        };
+        Some(Sigma::new(if factor == 1 { square } else { square * u128::from(factor) }, denominator))
     }
 
     /// True where a printed uncertainty is not negative and its sigma at most [`LARGEST_SIGMA_UNITS`].
     pub fn is_possible(printed: MassFraction, multiple: SigmaMultiple) -> bool {
-        let largest = i128::from(LARGEST_SIGMA_UNITS) * i128::from(multiple.0);
-        (0..=largest).contains(&(i128::from(printed.units()) * 100))
+        // A whole number is at most a quotient exactly where it is at most the quotient rounded down.
+        (0..=LARGEST_SIGMA_UNITS * i64::from(multiple.0) / 100).contains(&printed.units())
     }
 
     /// One sigma known directly.
@@ -236,15 +262,15 @@ impl Sigma {
             return None;
         }
         let counting = whole * whole - constant * constant;
-        Some(Sigma {
-            numerator: counting * u128::from(held_for) + constant * constant * u128::from(measured_for),
-            denominator: u64::from(measured_for),
-        })
+        Some(Sigma::new(
+            counting * u128::from(held_for) + constant * constant * u128::from(measured_for),
+            u64::from(measured_for),
+        ))
     }
 
     /// True where the uncertainty is exactly zero, which no measurement has.
     pub const fn is_zero(self) -> bool {
-        self.numerator == 0
+        self.numerator() == 0
     }
 
     /// The larger of two.
@@ -255,18 +281,18 @@ impl Sigma {
 
     /// Compares two uncertainties exactly.
     pub fn compare(self, other: Sigma) -> Ordering {
-        (self.numerator * u128::from(other.denominator))
-            .cmp(&(other.numerator * u128::from(self.denominator)))
+        (self.numerator() * u128::from(other.denominator()))
+            .cmp(&(other.numerator() * u128::from(self.denominator())))
     }
 
     /// The uncertainty of a sum of two uncorrelated parts: the squares add.
     #[must_use]
     pub fn in_quadrature(self, other: Sigma) -> Sigma {
-        Sigma {
-            numerator: self.numerator * u128::from(other.denominator)
-                + other.numerator * u128::from(self.denominator),
-            denominator: self.denominator * other.denominator,
-        }
+        Sigma::new(
+            self.numerator() * u128::from(other.denominator())
+                + other.numerator() * u128::from(self.denominator()),
+            self.denominator() * other.denominator(),
+        )
     }
 
     /// What is left where a part of it is taken out in quadrature, sqrt(s² - part²), rounded up to a millionth of mg/kg;
@@ -274,7 +300,7 @@ impl Sigma {
     #[must_use]
     pub fn without(self, part: MassFraction) -> Option<Sigma> {
         let part = u128::from(part.units().unsigned_abs());
-        let whole = self.numerator.div_ceil(u128::from(self.denominator));
+        let whole = self.numerator().div_ceil(u128::from(self.denominator()));
         let left = whole.checked_sub(part * part).filter(|left| *left > 0)?;
         let root = left.isqrt();
         let root = root + u128::from(root * root < left);
@@ -295,31 +321,36 @@ impl Sigma {
                 None => total.rounded_up().added(part.rounded_up())?,
             };
         }
-        (total.rounded_up().numerator <= LARGEST_TOTAL_SQUARE).then_some(total)
+        // The square rounded up is at most a whole number exactly where the square itself is.
+        (total.numerator() <= LARGEST_TOTAL_SQUARE * u128::from(total.denominator())).then_some(total)
     }
 
     /// The squares added over a common denominator; `None` where that grows beyond what a comparison can take.
     fn added(self, other: Sigma) -> Option<Sigma> {
-        let shared = greatest_common_divisor(self.denominator, other.denominator);
-        let (own, others) = (other.denominator / shared, self.denominator / shared);
-        let denominator = self.denominator.checked_mul(own)?;
+        if self.denominator() == other.denominator() && self.denominator() <= LARGEST_DENOMINATOR {
+            let numerator = self.numerator().checked_add(other.numerator())?;
+            return Some(Sigma::new(numerator, self.denominator()));
+        }
+        let shared = greatest_common_divisor(self.denominator(), other.denominator());
+        let (own, others) = (other.denominator() / shared, self.denominator() / shared);
+        let denominator = self.denominator().checked_mul(own)?;
         if denominator > LARGEST_DENOMINATOR {
             return None;
         }
-        let left = self.numerator.checked_mul(u128::from(own))?;
-        let right = other.numerator.checked_mul(u128::from(others))?;
-        Some(Sigma { numerator: left.checked_add(right)?, denominator })
+        let left = self.numerator().checked_mul(u128::from(own))?;
+        let right = other.numerator().checked_mul(u128::from(others))?;
+        Some(Sigma::new(left.checked_add(right)?, denominator))
     }
 
     fn rounded_up(self) -> Sigma {
-        Sigma { numerator: self.numerator.div_ceil(u128::from(self.denominator)), denominator: 1 }
+        Sigma::new(self.numerator().div_ceil(u128::from(self.denominator())), 1)
     }
 
     /// The uncertainty of a sum whose parts all err together (correlation one): the sigmas add, each rounded up to the
     /// next millionth of mg/kg. An upper bound, to be shown beside a decision.
     pub fn total_if_together(parts: impl IntoIterator<Item = Sigma>) -> MassFraction {
         let one = |part: Sigma| {
-            let square = part.rounded_up().numerator;
+            let square = part.rounded_up().numerator();
             let root = square.isqrt();
             i64::try_from(if root * root == square { root } else { root + 1 }).unwrap_or(i64::MAX)
         };
@@ -334,29 +365,32 @@ impl Sigma {
         }
         let (k_squared, scale) = k.squared();
         // Ordinary numbers fit 64 bits, where a product is one instruction on every target.
-        if let (Ok(variance), Ok(distance)) = (u64::try_from(self.numerator), u64::try_from(difference))
-            && let Some(left) = variance.checked_mul(k_squared)
-            && let Some(right) = distance
-                .checked_mul(distance)
-                .and_then(|square| square.checked_mul(self.denominator))
-                .and_then(|square| square.checked_mul(scale))
-        {
-            return left.cmp(&right);
+        let (variance, distance) = (self.lower_half, difference as u64);
+        if self.upper_half == 0 && fits(variance, k_squared) && fits(distance, distance) {
+            let (square, weight) = (distance * distance, self.denominator() * scale);
+            if fits(square, weight) {
+                return (variance * k_squared).cmp(&(square * weight));
+            }
         }
-        (self.numerator * u128::from(k_squared))
-            .cmp(&(difference * difference * u128::from(self.denominator) * u128::from(scale)))
+        (self.numerator() * u128::from(k_squared))
+            .cmp(&(difference * difference * u128::from(self.denominator()) * u128::from(scale)))
     }
 
     /// s in mg/kg with all the digits of a float, for probabilities; never for a comparison.
     pub fn to_mg_per_kg(self) -> f64 {
-        (self.numerator as f64 / self.denominator as f64).sqrt() / UNITS_PER_MG_KG as f64
+        (self.numerator() as f64 / self.denominator() as f64).sqrt() / UNITS_PER_MG_KG as f64
     }
 
     /// s rounded to the nearest millionth of mg/kg.
     pub fn to_mass_fraction(self) -> MassFraction {
-        let doubled = (self.numerator * 4 / u128::from(self.denominator)).isqrt();
+        let doubled = (self.numerator() * 4 / u128::from(self.denominator())).isqrt();
         MassFraction(i64::try_from(doubled.div_ceil(2)).unwrap_or(i64::MAX))
     }
+}
+
+/// True where a product surely fits 64 bits: as many bits as both factors have together are enough for it.
+const fn fits(one: u64, other: u64) -> bool {
+    one.leading_zeros() + other.leading_zeros() >= 64
 }
 
 fn greatest_common_divisor(mut a: u64, mut b: u64) -> u64 {
@@ -956,7 +990,7 @@ mod tests {
             Sigma::from_printed(MassFraction::from_units(printed), multiple).unwrap()
         };
         let sum = Sigma::total([at(3, 200), at(3, 300), at(4, 200), at(6, 300)]).unwrap();
-        assert_eq!(sum.compare(Sigma { numerator: 45, denominator: 4 }), Ordering::Equal);
+        assert_eq!(sum.compare(Sigma::new(45, 4)), Ordering::Equal);
     }
 
     #[test]
@@ -965,9 +999,9 @@ mod tests {
             let multiple = SigmaMultiple::from_hundredths(hundredths).unwrap();
             Sigma::from_printed(MassFraction::from_units(100_000), multiple).unwrap()
         });
-        let exact: f64 = parts.iter().map(|part| part.numerator as f64 / part.denominator as f64).sum();
+        let exact: f64 = parts.iter().map(|part| part.numerator() as f64 / part.denominator() as f64).sum();
         let sum = Sigma::total(parts).unwrap();
-        let found = sum.numerator as f64 / sum.denominator as f64;
+        let found = sum.numerator() as f64 / sum.denominator() as f64;
         assert!(found >= exact && found - exact < 4.0, "{found} {exact}");
     }
 
@@ -981,7 +1015,7 @@ mod tests {
     fn parts_that_err_together_add_their_sigmas() {
         assert_eq!(Sigma::total_if_together([one(1), one(2), one(4)]).units(), 7);
         // sqrt(2) and 7/2 are rounded up.
-        let parts = [Sigma { numerator: 2, denominator: 1 }, Sigma { numerator: 49, denominator: 4 }];
+        let parts = [Sigma::new(2, 1), Sigma::new(49, 4)];
         assert_eq!(Sigma::total_if_together(parts).units(), 2 + 4);
     }
 

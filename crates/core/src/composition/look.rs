@@ -253,6 +253,13 @@ impl<'a> CompositionReview<'a> {
         })
     }
 
+    /// The alloy group a composition suggests; `None` where it suggests no metal. `sigma` as in
+    /// [`CompositionReview::describe`].
+    pub fn group(&self, row: usize, sigma: impl Fn(Element, &Cell) -> Option<Sigma>) -> Option<GroupFound> {
+        // What is a metal has the metals of one; most rows are none, and finding that out costs no look at their cells.
+        self.shows(METAL, row).then(|| self.describe(row, false, sigma))??.group
+    }
+
     /// True where a reading has the bromine of a flame-retarded plastic or the chlorine of a chlorinated one.
     fn holds_halogen(&self, row: usize) -> bool {
         let shares = &self.rules.shares;
