@@ -15,6 +15,7 @@ mod open;
 mod reached;
 mod repeats;
 mod sources;
+mod trust;
 
 use std::io::{self, Write};
 
