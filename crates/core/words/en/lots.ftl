@@ -109,7 +109,7 @@ lot-reason-mark_not_taken = { $count ->
        *[other] { $count } readings were
     } marked as a check and stay product: a reading that names a lot or a part is never taken out of it.
     .remedy = Leave the lot and the part of check readings empty in the file.
-evidence-short-trust_failed = readings beside a failed check
+evidence-short-trust_failed = new readings for those beside a failed check
 evidence-short-trust_not_bracketed = readings between two good checks
 evidence-short-trust_none = check readings
 evidence-short-trust_not_judged = judged check readings
