@@ -22,6 +22,7 @@ use plumbline_core::rules::{
     CR6_AREA_2015, EXEMPTIONS_2025, HALOGENS_2003, ProblemCode, RuleBook, SCREENING_2013,
 };
 use plumbline_core::settings_file::parse_settings;
+use plumbline_core::trust::{CheckKind, CheckVerdict, Trust};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::inspect;
@@ -72,8 +73,9 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
         ),
         ("sigma from", Some("sigma_from"), set(SigmaFrom::ALL.iter().map(|code| code.code()))),
         ("caution", Some("caution"), set(CautionCode::ALL.iter().map(|code| code.code()))),
-        // The design's four; this version writes one of them.
-        ("trust", Some("trust"), set(["none", "ok", "not_bracketed", "failed"])),
+        ("trust", Some("trust"), set(Trust::ALL.iter().map(|code| code.code()))),
+        ("check kind", Some("check_kind"), set(CheckKind::ALL.iter().map(|code| code.code()))),
+        ("check verdict", Some("check_verdict"), set(CheckVerdict::ALL.iter().map(|code| code.code()))),
         ("role", Some("role"), set(Identity::ALL.iter().map(|code| code.code()).chain(roles))),
         ("evidence", Some("evidence"), set(Evidence::ALL.iter().map(|code| code.code()))),
         ("confidence", Some("confidence"), set(Confidence::ALL.iter().map(|code| code.code()))),

@@ -12,6 +12,7 @@ use plumbline_core::lot::LotReasonCode;
 use plumbline_core::outcome::{Outcome, Reason};
 use plumbline_core::reading::{Evidence, NoticeCode};
 use plumbline_core::rules::ProblemCode;
+use plumbline_core::trust::{CheckKind, CheckVerdict, Trust};
 use plumbline_tests::golden::{Case, Expected, cases, differences, view_of};
 use plumbline_tests::places::in_tests;
 
@@ -102,6 +103,9 @@ fn every_code_stands_in_some_case() {
         .iter()
         .map(|code| code.code())
         .chain(Reason::ALL.iter().map(|code| code.code()))
+        .chain(Trust::ALL.iter().map(|code| code.code()))
+        .chain(CheckKind::ALL.iter().map(|code| code.code()))
+        .chain(CheckVerdict::ALL.iter().map(|code| code.code()))
         .chain(LotReasonCode::ALL.iter().map(|code| code.code()))
         .chain(SuggestionReason::ALL.iter().map(|code| code.code()))
         .chain(AlloyGroup::ALL.iter().map(|code| code.code()))

@@ -305,7 +305,7 @@ pub enum CheckRule {
     /// |zeta| at most 3, the action signal; above 2 warns.
     #[default]
     Zeta,
-    /// |E_n| at most 1.
+    /// |`E_n`| at most 1.
     En,
 }
 

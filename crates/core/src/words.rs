@@ -92,6 +92,7 @@ mod tests {
     use crate::outcome::{Outcome, Reason, SigmaFrom};
     use crate::reading::{Evidence, Identity, NoticeCode, SetAside};
     use crate::rules::ProblemCode;
+    use crate::trust::{CheckKind, CheckVerdict, Trust};
 
     #[test]
     fn the_catalogue_has_no_broken_message() {
@@ -137,6 +138,9 @@ mod tests {
         wanted.extend(SetAside::ALL.iter().map(|code| format!("set-aside-{}", code.code())));
         wanted.extend(CautionCode::ALL.iter().map(|code| format!("doubt-{}", code.code())));
         wanted.extend(ActKind::ALL.iter().map(|code| format!("act-{}", code.code())));
+        wanted.extend(Trust::ALL.iter().map(|code| format!("trust-{}", code.code())));
+        wanted.extend(CheckKind::ALL.iter().map(|code| format!("check-kind-{}", code.code())));
+        wanted.extend(CheckVerdict::ALL.iter().map(|code| format!("check-verdict-{}", code.code())));
         for code in LotReasonCode::ALL {
             wanted.push(format!("lot-reason-{}", code.code()));
             wanted.push(format!("lot-reason-{}.remedy", code.code()));

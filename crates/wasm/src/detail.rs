@@ -127,7 +127,7 @@ pub(crate) fn detail(
         substances.chain(Halogen::ALL.into_iter().map(|of| one.halogen(of, said))).collect();
     let limits = reviewer.limits_as(reviewer.class(row).0, row);
     Some(DetailView {
-        row: row_view(source, &reviewer, words, index, row),
+        row: row_view(source, &reviewer, words, findings, index, row),
         lot_index: i32::try_from(lot).unwrap_or(-1),
         instrument: identity(Identity::Instrument),
         time: identity(Identity::Time),

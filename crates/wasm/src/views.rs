@@ -645,7 +645,7 @@ pub(crate) fn rows(
             let reviewer = reviewers
                 .entry(at)
                 .or_insert_with(|| SourceReview::new(source, &inspection.books, &settings));
-            Some(row_view(source, reviewer, words, *index as usize, row))
+            Some(row_view(source, reviewer, words, findings, *index as usize, row))
         })
         .collect()
 }
@@ -654,6 +654,7 @@ pub(crate) fn row_view(
     source: &Source,
     reviewer: &SourceReview<'_>,
     words: &Words,
+    findings: &Findings,
     index: usize,
     row: usize,
 ) -> RowView {
@@ -690,8 +691,8 @@ pub(crate) fn row_view(
         class: assessed.class.code(),
         class_text: words.say(&format!("class-{}", assessed.class.code())),
         class_from: assessed.class_from.code(),
-        trust: "none",
-        trust_text: words.say("trust-none"),
+        trust: findings.trust.worst(index).code(),
+        trust_text: words.say(&format!("trust-{}", findings.trust.worst(index).code())),
         cells: Substance::ALL
             .iter()
             .zip(&assessed.substances)

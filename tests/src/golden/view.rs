@@ -27,6 +27,9 @@ pub struct Expected {
     /// Repeats of one spot: the readings' places, then each element's `how value ± sigma (from)`.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub repeats: Vec<String>,
+    /// Check readings: `source:line kind sample`, then each element's `symbol class x ± u against X ± u: zeta, E_n verdict`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub checks: Vec<String>,
     /// The parts: `supplier | lot | part: disposition`.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub parts: Vec<String>,
@@ -93,6 +96,9 @@ pub struct ReadingView {
     /// Limits of the named books with their reasons, and the interval of what was added up.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub limits: Vec<String>,
+    /// Its trust, where any check reading is there: the worst, and each element's where they differ.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub trust: String,
     /// What physics makes doubtful: `outcome: code partner apparent`, with `strong` where it is.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub cautions: Vec<String>,
@@ -137,9 +143,21 @@ pub fn of_findings(findings: &Value) -> Expected {
         exit: 0,
         problems: Vec::new(),
         sources: sources.iter().map(source).collect(),
-        readings: list("readings").iter().map(|one| reading(one, &name_of(&one["source"]))).collect(),
+        readings: list("readings")
+            .iter()
+            .map(|one| {
+                let view = reading(one, &name_of(&one["source"]));
+                let trust = if list("checks").is_empty() || one["check"] == true {
+                    String::new()
+                } else {
+                    trust(one)
+                };
+                ReadingView { trust, ..view }
+            })
+            .collect(),
         materials: list("materials").iter().map(material).collect(),
         repeats: list("repeats").iter().map(|one| repeats(one, &list("readings"))).collect(),
+        checks: list("checks").iter().map(|one| check(one, &list("readings"), &name_of)).collect(),
         parts: list("parts")
             .iter()
             .map(|part| {
@@ -194,6 +212,50 @@ fn repeats(group: &Value, readings: &[Value]) -> String {
         .collect();
     let together: Vec<String> = all(&group["judged_together"]).iter().map(text).collect();
     format!("lines {}: {}; judged together: {}", lines.join(" "), elements.join("; "), together.join(" "))
+}
+
+fn trust(reading: &Value) -> String {
+    let mut said = text(&reading["trust"]);
+    let differ: Vec<String> = reading["trust_by_element"]
+        .as_object()
+        .into_iter()
+        .flatten()
+        .map(|(element, trust)| format!("{element} {}", text(trust)))
+        .collect();
+    if !differ.is_empty() {
+        said += &format!(": {}", differ.join(", "));
+    }
+    said
+}
+
+fn check(check: &Value, readings: &[Value], name_of: &dyn Fn(&Value) -> String) -> String {
+    let reading = check["reading"].as_u64().and_then(|at| readings.get(usize::try_from(at).ok()?));
+    let place =
+        reading.map_or("?".to_owned(), |one| format!("{}:{}", name_of(&one["source"]), text(&one["line"])));
+    let score = |value: &Value| value.as_f64().map_or("-".to_owned(), |score| format!("{score:.3}"));
+    let elements: Vec<String> = check["elements"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .map(|one| {
+            let mut said = [&one["element"], &one["class"]].map(text).join(" ");
+            match one["value_mg_kg"].is_null() {
+                true => said += &format!(" {}", text(&one["state"])),
+                false => {
+                    said += &format!(" {} ± {}", text(&one["value_mg_kg"]), or_dash(&one["sigma_mg_kg"]))
+                }
+            }
+            if !one["certified_mg_kg"].is_null() {
+                let [x, u] = ["certified_mg_kg", "certified_sigma_mg_kg"].map(|key| or_dash(&one[key]));
+                said += &format!(" against {x} ± {u}");
+            }
+            if !one["zeta"].is_null() {
+                said += &format!(": zeta {} E_n {}", score(&one["zeta"]), score(&one["en"]));
+            }
+            format!("{said} {}", text(&one["verdict"]))
+        })
+        .collect();
+    format!("{place} {} {}: {}", text(&check["kind"]), or_dash(&check["sample"]), elements.join("; "))
 }
 
 /// A day that a claim rests on; entries that nobody claimed are left out.
@@ -354,6 +416,7 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
         })),
         halogens: grouped(halogens),
         limits: reading["limits"].as_array().into_iter().flatten().map(limit).collect(),
+        trust: String::new(),
         cautions: ["outcomes", "halogens"].iter().flat_map(|list| cautions(list, &reading[*list])).collect(),
     }
 }

@@ -93,7 +93,7 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
             writer.write_field(assessed.class.code())?;
             writer.write_field(assessed.class_from.code())?;
             writer.write_field(if check { "yes" } else { "no" })?;
-            writer.write_field("none")?;
+            writer.write_field(findings.trust.worst(index).code())?;
             for element in ELEMENTS {
                 let cell = source.readings.cell(element, row);
                 let sigma = reviewer

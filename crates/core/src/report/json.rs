@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
-use super::{PROGRAM, phrases, sampling, working};
+use super::{PROGRAM, checks, phrases, sampling, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -60,6 +60,7 @@ pub fn write(
         sources: (0..inspection.sources.len()).filter_map(|at| source(&context, at)).collect(),
         rules: working::rules(inspection, &settings),
         readings: Readings(&context),
+        checks: checks::checks(findings),
         repeats: working::repeats(inspection, findings),
         materials: materials(&context, &reviewers),
         parts: findings
@@ -170,6 +171,7 @@ struct File<'a> {
     sources: Vec<SourceOut<'a>>,
     rules: Vec<working::RuleOut<'a>>,
     readings: Readings<'a>,
+    checks: Vec<checks::CheckOut<'a>>,
     repeats: Vec<working::RepeatsOut>,
     materials: Vec<MaterialOut<'a>>,
     parts: Vec<PartOut<'a>>,
@@ -444,13 +446,9 @@ impl Serialize for ReadingOut<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let assessed = self.reviewer.assess(self.row);
         let readings = &self.source.readings;
-        let check = self
-            .context
-            .findings
-            .first_reading
-            .get(self.at)
-            .and_then(|first| self.context.findings.verdicts.get(first + self.row))
-            .is_some_and(|verdicts| verdicts.check);
+        let findings = self.context.findings;
+        let index = findings.first_reading.get(self.at).map_or(usize::MAX, |first| first + self.row);
+        let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
         let mut map = serializer.serialize_map(None)?;
         map.serialize_entry("source", &self.at)?;
         map.serialize_entry("line", &readings.line(self.row))?;
@@ -499,7 +497,8 @@ impl Serialize for ReadingOut<'_> {
         )?;
         map.serialize_entry("halogens", &Halogens { reading: self, assessed: &assessed })?;
         map.serialize_entry("limits", &working::limits(self.reviewer, assessed.class, self.row))?;
-        map.serialize_entry("trust", "none")?;
+        map.serialize_entry("trust", findings.trust.worst(index).code())?;
+        map.serialize_entry("trust_by_element", &checks::by_element(&findings.trust, index).map(Pairs))?;
         map.end()
     }
 }

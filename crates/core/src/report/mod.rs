@@ -2,6 +2,7 @@
 //! million readings never stand in memory as one text.
 
 pub mod books;
+mod checks;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;

@@ -40,7 +40,9 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
         || [Halogen::Cl, Halogen::Total].iter().any(|of| of.name() == reason.about);
     let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
     let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
-    let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
+    let nothing = reason.code == LotReasonCode::TrustNone && about.is_empty() && reason.count > 0;
+    let id = format!("lot-reason-{}{}", reason.code.code(), if nothing { ".nothing" } else { "" });
+    let text = words.with(&id, &arguments);
     if reason.effect == Disposition::Accept && reason.code != LotReasonCode::Cr6Negative {
         format!("{text} {}", words.say("reason-advisory"))
     } else {

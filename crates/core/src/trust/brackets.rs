@@ -7,7 +7,7 @@
 //!
 //! # Decision
 //! Each standard is followed by itself: one that failed is cleared by being measured again, not by another one beside it.
-//! A good side needs one good standard; any failed one spoils it. A blank that was contaminated is likewise cleared by a
+//! A good side needs one good standard; any failed one spoils it, and one that could not be judged takes that from none. A blank that was contaminated is likewise cleared by a
 //! clean blank only, and concerns every class; a clean one brackets nothing, since a blind analyser sees a clean blank
 //! too. The rule is our own; US EPA Method 6200, 9.4 asks for a check sample at the beginning of each working day, during
 //! active analyses and at the end of each day.
@@ -38,12 +38,13 @@ pub(super) enum Order {
 /// A place in an order; equal places of different sources are of unknown order.
 type Place = (i64, usize, usize);
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+/// From best to worst.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 enum State {
     Good,
-    Bad,
     /// A standard that could not be judged: it makes nothing good.
     Open,
+    Bad,
 }
 
 #[derive(Clone, Debug)]
@@ -363,6 +364,33 @@ fn said(event: &Event, element: usize, class: MaterialClass) -> Option<State> {
     (any || of == class).then_some(state)
 }
 
+/// What every event says of an element of a class. Of readings of one standard that stand at the same second in several
+/// files nobody knows which was the last: the worst of them speaks for all.
+fn said_of_all(events: &[Event], element: usize, class: MaterialClass) -> Vec<Option<State>> {
+    let mut said: Vec<Option<State>> = events.iter().map(|event| said(event, element, class)).collect();
+    let mut at = 0;
+    for same in events.chunk_by(|one, next| one.place.0 == next.place.0) {
+        let states = said.get_mut(at..at + same.len()).unwrap_or_default();
+        at += same.len();
+        if same.iter().zip(same.iter().skip(1)).all(|(one, next)| one.place.1 == next.place.1) {
+            continue;
+        }
+        let mut worst: BTreeMap<(CheckKind, usize), (usize, bool, State)> = BTreeMap::new();
+        for (event, state) in same.iter().zip(&*states).filter_map(|(event, state)| Some((event, (*state)?)))
+        {
+            let source = event.place.1;
+            let known = worst.entry((event.kind, event.sample)).or_insert((source, false, state));
+            *known = (source, known.1 || known.0 != source, known.2.max(state));
+        }
+        for (event, state) in same.iter().zip(states) {
+            if let (Some(_), Some((_, true, worst))) = (&state, worst.get(&(event.kind, event.sample))) {
+                *state = Some(*worst);
+            }
+        }
+    }
+    said
+}
+
 /// How the checks on one side of a gap stand.
 #[derive(Default)]
 struct Side {
@@ -373,6 +401,11 @@ struct Side {
 
 impl Side {
     fn take(&mut self, kind: CheckKind, sample: usize, state: State) {
+        let known = self.latest.get(&(kind, sample)).copied();
+        // What could not be judged takes no failure away.
+        if state == State::Open && known == Some(State::Bad) {
+            return;
+        }
         let before = self.latest.insert((kind, sample), state);
         for (state, by) in [(before, false), (Some(state), true)] {
             let count = match state {
@@ -388,7 +421,7 @@ impl Side {
 fn gaps(events: &[Event], class: MaterialClass, before_only: bool) -> Vec<[Trust; ELEMENTS]> {
     let mut gaps = vec![[Trust::None; ELEMENTS]; events.len() + 1];
     for element in 0..ELEMENTS {
-        let said: Vec<Option<State>> = events.iter().map(|event| said(event, element, class)).collect();
+        let said = said_of_all(events, element, class);
         let covered =
             events.iter().zip(&said).any(|(event, said)| said.is_some() && event.kind == CheckKind::Standard);
         if said.iter().all(Option::is_none) {

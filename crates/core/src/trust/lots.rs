@@ -13,13 +13,15 @@ use crate::rules::JUDGED;
 /// Windows of one element that are named one by one; more are put together, one an instrument.
 const WINDOWS_NAMED: usize = 8;
 
+/// Second (or row), source and row of a reading.
+type Place = (i64, usize, usize);
+
 /// A run of readings that lie between the same checks.
 #[derive(Clone, Debug)]
 struct Window {
     count: u64,
-    /// Source and row of its first and its last reading.
-    first: (i64, usize, usize),
-    last: (i64, usize, usize),
+    first: Place,
+    last: Place,
 }
 
 impl Window {
@@ -94,8 +96,8 @@ impl<'a> Lots<'a> {
         let mut add = |code, effect, about: String, count| {
             reasons.push(LotReason { code, effect, about, count, of: total });
         };
-        for ((element, trust, ..), window) in merged(windows) {
-            let about = self.name(element, &window);
+        for ((trust, ..), (elements, window)) in same_for_several(merged(windows)) {
+            let about = self.name(&elements, &window);
             match trust {
                 Trust::Failed => add(LotReasonCode::TrustFailed, Disposition::Hold, about, window.count),
                 _ => add(LotReasonCode::TrustNotBracketed, missing, about, window.count),
@@ -139,11 +141,13 @@ impl<'a> Lots<'a> {
         Moment::read(self.sources.get(at)?.readings.identity(Identity::Time, row)?)
     }
 
-    /// `Pb 2026-11-17 08:10–10:45, XRF-A`; of a file that goes by its rows, `Pb lot.csv:12–30, XRF-A`.
-    fn name(&self, element: usize, window: &Window) -> String {
-        let symbol = JUDGED.get(element).map_or("", |element| element.symbol());
+    /// `Pb 2026-11-17 08:10–10:45, XRF-A`; of a file that goes by its rows, `Cd Pb lot.csv:12–30, XRF-A`.
+    fn name(&self, elements: &[usize], window: &Window) -> String {
+        let symbols: Vec<&str> =
+            elements.iter().filter_map(|at| JUDGED.get(*at)).map(|element| element.symbol()).collect();
+        let symbol = symbols.join(" ");
         let ((_, at, first), (_, end, last)) = (window.first, window.last);
-        let Some(source) = self.sources.get(at) else { return symbol.to_owned() };
+        let Some(source) = self.sources.get(at) else { return symbol };
         let times = (self.moment(at, first), self.moment(end, last));
         let span = match times {
             (Some(from), Some(to)) if !self.judged.brackets.goes_by_rows(at) => span(from, to),
@@ -165,6 +169,22 @@ impl<'a> Lots<'a> {
         }
         name
     }
+}
+
+/// Windows that several elements share, each once; what fails for one element mostly fails for all. Of readings that were
+/// not measured for all of them, the largest count speaks.
+fn same_for_several(
+    windows: BTreeMap<WindowKey, Window>,
+) -> BTreeMap<(Trust, Place, Place, usize), (Vec<usize>, Window)> {
+    let mut found: BTreeMap<_, (Vec<usize>, Window)> = BTreeMap::new();
+    for ((element, trust, station, ..), window) in windows {
+        let shared = found
+            .entry((trust, window.first, window.last, station))
+            .or_insert_with(|| (Vec::new(), window.clone()));
+        shared.0.push(element);
+        shared.1.count = shared.1.count.max(window.count);
+    }
+    found
 }
 
 fn span(from: Moment, to: Moment) -> String {

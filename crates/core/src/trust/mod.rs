@@ -112,6 +112,8 @@ pub struct TrustFindings {
     pub checks: Vec<CheckFinding>,
     /// The trust of every reading; empty where there is no check reading at all, and then it is none everywhere.
     pub of_readings: Vec<OfElements>,
+    /// The sources that go by the order of their rows; empty where there is no check reading at all.
+    pub by_rows: Vec<usize>,
 }
 
 impl TrustFindings {
@@ -226,7 +228,8 @@ pub fn judge(reviewed: Reviewed<'_>, subject: &dyn Fn(usize) -> Option<Subject>)
             }
         }
     }
+    let by_rows = (0..sources.len()).filter(|at| count(*at) > 0 && brackets.goes_by_rows(*at)).collect();
     let checks = found.into_iter().map(|(check, ..)| check).collect();
-    let findings = TrustFindings { certificates, checks, of_readings };
+    let findings = TrustFindings { certificates, checks, of_readings, by_rows };
     Judged { findings, brackets, classes, other_times, marks_not_taken }
 }

@@ -14,16 +14,16 @@ use crate::substance::Element;
 /// How far a check reading is from its certified value.
 ///
 /// # Source
-/// ISO 13528 as NIST's Dataplot manual restates it: zeta = (x - X) / sqrt(u² + u_X²), warning above 2, action above 3;
-/// E_n = (x - X) / sqrt(U² + U_X²) with expanded uncertainties, good up to 1. U of the reading is 2 u; u_X is the
-/// certificate's U / k.
+/// ISO 13528 as NIST's Dataplot manual restates it: `zeta = (x - X) / sqrt(u² + v²)` with the standard uncertainties u of
+/// the reading and v = V / k of the certificate, warning above 2, action above 3; `E_n = (x - X) / sqrt(U² + V²)` with the
+/// expanded ones, good up to 1. U of the reading is 2 u.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Scores {
     /// x - X.
     pub bias: MassFraction,
     /// The zeta score.
     pub zeta: f64,
-    /// The E_n number.
+    /// The `E_n` number.
     pub en: f64,
     /// 100 x / X; `None` where X is zero.
     pub recovery_percent: Option<f64>,
@@ -161,7 +161,7 @@ impl Judge<'_> {
         }
     }
 
-    /// True beyond what the rule allows: |zeta| above 3, or |E_n| above 1. On the edge it is within. Exact.
+    /// True beyond what the rule allows: |zeta| above 3, or |`E_n`| above 1. On the edge it is within. Exact.
     fn is_off(&self, x: MassFraction, u: Sigma, certified: &Certificate) -> bool {
         match self.rule {
             CheckRule::Zeta => beyond(x, u, certified, Coverage::THREE),
@@ -200,7 +200,7 @@ fn apart(x: MassFraction, certified: MassFraction) -> MassFraction {
     MassFraction::from_units((x.units() - certified.units()).abs())
 }
 
-/// True where |x - X| is more than k sqrt(u² + u_X²). Exact.
+/// True where |x - X| is more than `k sqrt(u² + v²)`. Exact.
 fn beyond(x: MassFraction, u: Sigma, certified: &Certificate, k: Coverage) -> bool {
     both(u, certified).is_some_and(|both| both.compare_times(k, apart(x, certified.value)).is_lt())
 }
@@ -209,7 +209,7 @@ fn both(u: Sigma, certified: &Certificate) -> Option<Sigma> {
     Sigma::total([u, certified.sigma()?])
 }
 
-/// sqrt((2 u)² + U²).
+/// `sqrt((2 u)² + V²)`.
 fn expanded(u: Sigma, certified: &Certificate) -> Option<Sigma> {
     Sigma::total([u, u, u, u, Sigma::from_one_sigma(certified.expanded)?])
 }

@@ -172,13 +172,6 @@ lot-reason-bill_of_materials_none = No bill of materials is given for { $count -
     .remedy = List the part's homogeneous materials.
 lot-reason-material_not_listed = "{ $about }" was measured and is not on the part's bill of materials: this may not be the material that was agreed.
     .remedy = Find out what it is; correct the bill of materials or reject the change.
-lot-reason-trust_not_judged = { $count ->
-        [one] One check reading is
-       *[other] { $count } check readings are
-    } set apart; this version does not judge check readings, so nothing shows yet that the analyser was right.
-    .remedy = Compare the check readings with their certificate by hand, or set trust to advisory; the report prints that.
-lot-reason-trust_none = No check standard or blank is given, so nothing shows that the analyser was right.
-    .remedy = Measure a check standard before and after, or set trust to advisory; the report prints that.
 lot-reason-sampling_none = The lot size, or how many units the plan asks for, is not given, so nothing shows that enough was measured.
     .remedy = Give the lot size and how many units the plan asks for, or set sampling to advisory; the report prints that.
 lot-reason-sampling_too_few = { $count ->
@@ -220,10 +213,6 @@ next-thicker_piece = Stack pieces or measure a thicker one.
 next-separate_layers = Separate the layer from what lies under it, or measure each as its own material.
 next-laboratory = Send it to a laboratory; the rule book names no method.
 next-reference_method = Laboratory: { $method }, { $technique }.
-
-## Trust
-
-trust-none = no check readings given
 
 ## Intake: what a column was taken for, and why
 
@@ -606,8 +595,6 @@ evidence-short-thickness_not_stated = thickness
 evidence-short-material_not_measured = unmeasured materials
 evidence-short-bill_of_materials_none = bill of materials
 evidence-short-material_not_listed = a material that is not on the bill
-evidence-short-trust_not_judged = judged check readings
-evidence-short-trust_none = check readings
 evidence-short-sampling_none = lot size and sampling plan
 evidence-short-sampling_too_few = more units
 evidence-short-multiple_not_stated = multiple of sigma
@@ -737,8 +724,6 @@ report-at = At
 report-act = Act
 report-target = About
 report-note = Note
-report-trust = Trust and sampling
-report-trust_text = Check standards and blanks: named check readings are set apart and not judged in this version. Lot size and sampling plan: see each lot's reasons. Missing evidence holds a lot unless a setting below makes it advisory.
 report-not_assessed = Not assessed
 report-cautions = Cautions
 report-signatures = Signatures

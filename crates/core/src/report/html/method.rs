@@ -10,12 +10,6 @@ use crate::rules::{LowEdge, RuleBook};
 use crate::substance::Halogen;
 
 impl Report<'_> {
-    pub(super) fn trust(&self) -> Markup {
-        html! {
-            section { h2 { (self.say("report-trust")) } p { (self.say("report-trust_text")) } }
-        }
-    }
-
     pub(super) fn not_assessed(&self) -> Markup {
         html! {
             section {

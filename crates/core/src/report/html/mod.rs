@@ -16,6 +16,7 @@ mod reached;
 mod repeats;
 mod sampling;
 mod sources;
+mod trust;
 
 use std::io::{self, Write};
 
