@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
-use super::{PROGRAM, phrases, working};
+use super::{PROGRAM, charts, phrases, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -93,6 +93,8 @@ pub fn write(
             .collect(),
         exemptions: spoken.out(inspection.books.exemptions()),
         expiries: exemptions::expiries(words, inspection, findings, &settings, &spoken),
+        history: charts::history(inspection),
+        charts: charts::charts(inspection, findings, words),
     };
     let mut serializer = serde_json::Serializer::with_formatter(&mut *sink, LineForEach::default());
     file.serialize(&mut serializer).map_err(io::Error::from)?;
@@ -175,6 +177,8 @@ struct File<'a> {
     lots: Vec<LotOut<'a>>,
     exemptions: Vec<ExemptionOut<'a>>,
     expiries: Vec<ExpiryOut>,
+    history: charts::HistoryOut,
+    charts: Vec<charts::ChartOut>,
 }
 
 #[derive(Serialize)]

@@ -2,6 +2,7 @@
 //! million readings never stand in memory as one text.
 
 pub mod books;
+pub mod charts;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;

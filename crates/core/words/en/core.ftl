@@ -825,7 +825,8 @@ ruler-band = undecided
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
-      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... PATH...
+      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]...
+                       [--history FILE]... PATH...
       plumbline explain [--settings FILE] [--mapping FILE]... [--rules FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline rules [ID | FILE]
@@ -836,10 +837,12 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
                  findings.json   everything found, for programs
                  findings.csv    one row a reading, for spreadsheets
                  report.html     the report, for people; print it from a browser
+                 history.txt     the histories given and this inspection together, for the next time
     --out DIR        where to write; made if it is not there
     --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
     --mapping FILE   what the columns under known headings mean, as the page saved it
     --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
+    --history FILE   what earlier inspections found (their history.txt); several are merged
     explain    prints, for the readings that match, what was found, the rule with its clause and every step to the outcome
     --reading ID     readings with this sample id, as it stands in the file
     --line S:LINE    the reading that begins at this line of source S, named as in the report
