@@ -135,7 +135,7 @@ pub fn draw(chart: &ControlChart<'_>) -> String {
         );
         let anchor = if end > 120.0 { "end" } else { "start" };
         let beside = if end > 120.0 { end - 4.0 } else { end + 4.0 };
-        text(&mut svg, beside, BOTTOM - 4.0, anchor, false, &chart.labels.baseline);
+        text(&mut svg, beside, TOP - 4.0, anchor, false, &chart.labels.baseline);
     }
     let places: Vec<(f64, f64)> =
         chart.values.iter().enumerate().map(|(at, value)| (x(at), scale.y(*value))).collect();
@@ -158,8 +158,13 @@ pub fn draw(chart: &ControlChart<'_>) -> String {
     let places: Vec<(f64, f64)> =
         ranges.iter().enumerate().map(|(at, range)| (x(at + 1), range_scale.y(*range))).collect();
     joined(&mut svg, &places);
-    for (at, y) in places {
-        let _ = write!(svg, "<circle cx=\"{at:.1}\" cy=\"{y:.1}\" r=\"1.8\" fill=\"currentColor\"/>");
+    for ((at, y), range) in places.into_iter().zip(&ranges) {
+        let beyond = limits.is_some_and(|limits| *range > limits.range_upper);
+        let _ = if beyond {
+            write!(svg, "<path d=\"M{at:.1} {:.1} l4 4 l-4 4 l-4 -4 z\" fill=\"currentColor\"/>", y - 4.0)
+        } else {
+            write!(svg, "<circle cx=\"{at:.1}\" cy=\"{y:.1}\" r=\"1.8\" fill=\"currentColor\"/>")
+        };
     }
     text(&mut svg, LEFT, 286.0, "start", false, &chart.labels.first);
     text(&mut svg, RIGHT, 286.0, "end", false, &chart.labels.last);
@@ -244,11 +249,19 @@ fn points(svg: &mut String, chart: &ControlChart<'_>, places: &[(f64, f64)]) {
         }
         level = if x - last < 14.0 { level + 1.0 } else { 0.0 };
         last = *x;
+        // On the side that the line doesn't come from.
+        let from_above =
+            at.checked_sub(1).and_then(|before| places.get(before)).is_some_and(|(_, before)| before < y);
+        let number_y = if from_above {
+            (y + 17.0 + level * 10.0).min(BOTTOM + 11.0)
+        } else {
+            (y - 8.0 - level * 10.0).max(TOP - 6.0)
+        };
         let _ = write!(
             svg,
             "<text class=\"chart-number\" x=\"{x:.1}\" y=\"{:.1}\" font-size=\"11\" font-weight=\"700\" \
              text-anchor=\"middle\" fill=\"currentColor\">{mark}</text>",
-            (y - 8.0 - level * 10.0).max(TOP - 6.0)
+            number_y
         );
     }
 }

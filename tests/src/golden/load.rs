@@ -16,6 +16,8 @@ pub struct Case {
     pub settings: Option<String>,
     /// The rule book, where there is one.
     pub rules: Option<String>,
+    /// The history, where there is one.
+    pub history: Option<String>,
     /// The input: names inside the folder with their bytes, sorted by name.
     pub files: Vec<(String, Vec<u8>)>,
 }
@@ -44,6 +46,7 @@ fn load(top: &Path, folder: &Path) -> Case {
         about: text("about.txt").unwrap_or_else(|| panic!("{name} has no about.txt")).trim().to_owned(),
         settings: text("settings.toml"),
         rules: text("rules.toml"),
+        history: text("history.txt"),
         name,
         folder: folder.to_owned(),
         files,

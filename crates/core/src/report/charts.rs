@@ -86,7 +86,9 @@ pub(super) fn charts(inspection: &Inspection, findings: &Findings, words: &Words
 }
 
 fn out(words: &Words, settings: &Settings, stream: Stream) -> ChartOut {
-    let text = told(words, settings, &stream).join(" ");
+    let mut text = told(words, settings, &stream);
+    text.extend(runs(&stream).iter().map(|run| run_told(words, &stream, run)));
+    let text = text.join(" ");
     let Stream { key, points, without_time, repeatability_from, chart } = stream;
     let said = |text: String| (!text.is_empty()).then_some(text);
     let limits = chart.limits.ok();
@@ -142,9 +144,12 @@ fn mass(mg_per_kg: f64) -> MassFraction {
 
 /// A number in mg/kg as a person reads it.
 fn number(mg_per_kg: f64) -> String {
-    let mass = mass(mg_per_kg);
     // A slope may be far below what rounding to a thousandth leaves.
-    if mg_per_kg.abs() < 0.1 { mass.to_string() } else { phrases::rounded(mass) }
+    match mg_per_kg.abs() {
+        0.1.. => phrases::rounded(mass(mg_per_kg)),
+        0.001.. => mass(libm::round(mg_per_kg * 10_000.0) / 10_000.0).to_string(),
+        _ => mass(mg_per_kg).to_string(),
+    }
 }
 
 /// The name of a chart: element, sample, instrument and mode.
@@ -163,7 +168,8 @@ pub fn name(words: &Words, stream: &Stream) -> String {
     )
 }
 
-/// What a chart says, in sentences: its limits, its signals by its rules, its drift, and what is not in it.
+/// What a chart says, in sentences: its limits, its drift, what is not in it, and at last whether there are signals, which
+/// [`run_told`] tells one by one.
 pub fn told(words: &Words, settings: &Settings, stream: &Stream) -> Vec<String> {
     let chart = &stream.chart;
     let points = stream.points.len().to_string();
@@ -175,17 +181,17 @@ pub fn told(words: &Words, settings: &Settings, stream: &Stream) -> Vec<String> 
             words.with(&format!("chart-none-{}", why.code()), &[("points", &points), ("needed", &needed)])
         }
     }];
-    if chart.limits.is_ok() {
-        let runs = runs(stream).len().to_string();
-        let id = if chart.signals.is_empty() { "chart-no_signal" } else { "chart-signals" };
-        texts.push(words.with(id, &[("rules", &rules), ("points", &points), ("count", &runs)]));
-    }
     texts.push(match &chart.drift {
         None => words.with("chart-drift_unknown", &[("n", &control::FEWEST_POINTS.to_string())]),
         Some(drift) => drift_told(words, drift),
     });
     if stream.without_time > 0 {
         texts.push(words.with("chart-without_time", &[("count", &stream.without_time.to_string())]));
+    }
+    if chart.limits.is_ok() {
+        let runs = runs(stream).len().to_string();
+        let id = if chart.signals.is_empty() { "chart-no_signal" } else { "chart-signals" };
+        texts.push(words.with(id, &[("rules", &rules), ("points", &points), ("count", &runs)]));
     }
     texts
 }
@@ -363,6 +369,7 @@ mod tests {
     #[test]
     fn a_small_slope_is_not_rounded_away() {
         assert_eq!(number(0.00042), "0.00042");
+        assert_eq!(number(0.023_086), "0.0231");
         assert_eq!(number(-12.3456), "-12.35");
     }
 }
