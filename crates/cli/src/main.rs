@@ -15,10 +15,9 @@ use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases};
+use plumbline_core::report::{self, PROGRAM, books, csv, html, json, phrases};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
-use plumbline_core::streams;
 use plumbline_core::words::Words;
 
 /// Exit status: wrong usage, or a bad settings, mapping or rule file (`EX_USAGE` of sysexits.h).
@@ -247,8 +246,7 @@ fn write_all(words: &Words, out: &Path, inspection: &Inspection, findings: &Find
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
     write_one(words, &out.join("report.html"), |sink| html::write(inspection, findings, words, sink))?;
-    let history = streams::history_after(inspection, findings).to_text();
-    write_one(words, &out.join("history.txt"), |sink| sink.write_all(history.as_bytes()))
+    write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))
 }
 
 fn write_one(words: &Words, path: &Path, write: impl Fn(&mut dyn Write) -> io::Result<()>) -> Written {

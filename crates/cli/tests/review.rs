@@ -8,10 +8,9 @@ use std::process::{Command, Output};
 use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Inspection, review};
-use plumbline_core::report::{csv, html, json};
+use plumbline_core::report::{csv, history, html, json};
 use plumbline_core::rules::RuleBook;
 use plumbline_core::settings_file::parse_settings;
-use plumbline_core::streams;
 use plumbline_core::words::Words;
 use plumbline_intake::{SourceReader, found_in_folder};
 
@@ -304,11 +303,11 @@ fn in_process(case: &load::Case) -> Option<[Vec<u8>; 4]> {
     set_duplicates_aside(&mut inspection.sources);
     let findings = review(&inspection);
     let words = Words::english();
-    let history = streams::history_after(&inspection, &findings).to_text();
-    let mut files = [Vec::new(), Vec::new(), Vec::new(), history.into_bytes()];
+    let mut files = [const { Vec::new() }; 4];
     json::write(&inspection, &findings, &words, &mut files[0]).expect("a Vec takes all bytes");
     csv::write(&inspection, &findings, &mut files[1]).expect("a Vec takes all bytes");
     html::write(&inspection, &findings, &words, &mut files[2]).expect("a Vec takes all bytes");
+    history::write(&inspection, &findings, &mut files[3]).expect("a Vec takes all bytes");
     Some(files)
 }
 

@@ -259,9 +259,8 @@ fn points(svg: &mut String, chart: &ControlChart<'_>, places: &[(f64, f64)]) {
         };
         let _ = write!(
             svg,
-            "<text class=\"chart-number\" x=\"{x:.1}\" y=\"{:.1}\" font-size=\"11\" font-weight=\"700\" \
-             text-anchor=\"middle\" fill=\"currentColor\">{mark}</text>",
-            number_y
+            "<text class=\"chart-number\" x=\"{x:.1}\" y=\"{number_y:.1}\" font-size=\"11\" font-weight=\"700\" \
+             text-anchor=\"middle\" fill=\"currentColor\">{mark}</text>"
         );
     }
 }

@@ -247,7 +247,7 @@ mod tests {
     fn what_this_inspection_writes_as_history_counts_once_when_it_comes_back() {
         let mut inspection = two_checks();
         let findings = review(&inspection);
-        inspection.history = streams::history_after(&inspection, &findings);
+        inspection.history.checks = streams::records_of(&inspection, &findings);
         assert_eq!(inspection.history.checks.len(), 2);
         let again = offers(&inspection, &findings);
         assert_eq!((again[0].readings, again[0].earlier), (2, 0));

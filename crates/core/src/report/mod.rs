@@ -6,6 +6,7 @@ pub mod charts;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;
+pub mod history;
 pub mod html;
 pub mod json;
 pub mod phrases;

@@ -825,8 +825,8 @@ ruler-band = undecided
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
-      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]...
-                       [--history FILE]... PATH...
+      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... [--history FILE]...
+                       PATH...
       plumbline explain [--settings FILE] [--mapping FILE]... [--rules FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline rules [ID | FILE]
@@ -851,7 +851,7 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
     2 an input could not be read, or there were no readings (the rest is still written), or none to explain;
-    64 wrong usage, or a bad settings, mapping or rule file (nothing written); 74 the output could not be written.
+    64 wrong usage, or a bad settings, mapping, rule or history file (nothing written); 74 the output could not be written.
 
     Screening is not a declaration of conformity and is not a laboratory result.
 cli-usage = plumbline: { $what }

@@ -98,6 +98,10 @@ problem-history_line = This line of the history is cut or has too much in it: { 
 report-charts = Check readings over time
 report-charts_text = A control chart for each instrument, mode, check sample and element. It judges no reading and decides nothing here: it shows a shift or a drift while single checks are still good. A filled circle is a reading of this inspection, a ring an earlier one; a diamond with a number is a signal, told below the chart under that number.
 report-charts_capped = The first { $shown } of { $total } charts are printed, those with something to say first; all of them stand in findings.json.
+report-charts_others = { $count ->
+        [one] One more chart rests on the history alone, because this inspection didn't measure its sample; it stands
+       *[other] { $count } more charts rest on the history alone, because this inspection didn't measure their samples; they stand
+    } in findings.json.
 report-signals_capped = The first { $shown } of { $total } signals are listed; all of them stand in findings.json.
 report-history = History given: { $checks } numbers of check readings, { $records } records of lots. SHA-256:
 report-history_none = No history was given: the charts show this inspection alone.

@@ -13,7 +13,8 @@ const SIGNALS: usize = 20;
 
 impl Report<'_> {
     pub(super) fn charts(&self) -> Markup {
-        let mut streams = streams::streams(self.inspection, self.findings);
+        let all = streams::streams(self.inspection, self.findings);
+        let (mut streams, others): (Vec<Stream>, Vec<Stream>) = all.into_iter().partition(Stream::is_of_now);
         let history = &self.inspection.history;
         if streams.is_empty() && history.is_empty() {
             return html! {};
@@ -34,6 +35,9 @@ impl Report<'_> {
                             ("records", &history.lots.len().to_string()),
                         ])) " " span class="mono" { (history.sha256()) }
                     }
+                }
+                @if !others.is_empty() {
+                    p { (self.with("report-charts_others", &[("count", &others.len().to_string())])) }
                 }
                 (self.capped("report-charts_capped", CHARTS, total))
                 @for stream in streams.iter().take(CHARTS) { (self.chart(stream)) }
