@@ -10,6 +10,7 @@ use plumbline_core::composition::{
     AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, RangeFit, SuggestionReason,
 };
 use plumbline_core::conformity::Statement;
+use plumbline_core::control::{LimitsFrom, NoLimits, RuleSet, SignalCode};
 use plumbline_core::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
 use plumbline_core::judging::PooledHow;
 use plumbline_core::lines::CautionCode;
@@ -23,6 +24,7 @@ use plumbline_core::rules::{
 };
 use plumbline_core::settings_file::parse_settings;
 use plumbline_core::trust::{CheckKind, CheckVerdict, Trust};
+use plumbline_core::streams::{PointFrom, RepeatabilityFrom};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::inspect;
@@ -40,6 +42,16 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
     vec![
         ("outcome", Some("outcome"), set(Outcome::ALL.iter().map(|code| code.code()))),
         ("outcome reason", Some("outcome_reason"), set(Reason::ALL.iter().map(|code| code.code()))),
+        ("rule set", Some("rule_set"), set(RuleSet::ALL.iter().map(|code| code.code()))),
+        ("signal", Some("signal"), set(SignalCode::ALL.iter().map(|code| code.code()))),
+        ("limits from", Some("limits_from"), set(LimitsFrom::ALL.iter().map(|code| code.code()))),
+        ("no limits", Some("no_limits"), set(NoLimits::ALL.iter().map(|code| code.code()))),
+        (
+            "repeatability from",
+            Some("repeatability_from"),
+            set(RepeatabilityFrom::ALL.iter().map(|code| code.code())),
+        ),
+        ("point from", Some("point_from"), set(PointFrom::ALL.iter().map(|code| code.code()))),
         ("statement", Some("statement"), set(Statement::ALL.iter().map(|code| code.code()))),
         ("pooled how", Some("pooled_how"), set(PooledHow::ALL.iter().map(|code| code.code()))),
         ("disposition", Some("disposition"), set(Disposition::ALL.iter().map(|code| code.code()))),
@@ -335,6 +347,10 @@ fn the_keys_of_the_file_come_in_the_contracts_order() {
         ("### Exemptions", "/$defs/exemption/properties"),
         ("### Exemptions", "/$defs/expiry/properties"),
         ("### Exemptions", "/$defs/cr6_area/properties"),
+        ("### Charts", "/$defs/chart/properties"),
+        ("### Charts", "/$defs/chart/properties/points/items/properties"),
+        ("### Charts", "/$defs/chart/properties/signals/items/properties"),
+        ("### Charts", "/$defs/drift/properties"),
     ] {
         let said = quoted(section(&text, heading));
         let schema = schema();
@@ -378,6 +394,7 @@ fn the_settings_file_has_the_keys_of_the_contract() {
         ("`[[part]]`", "[[part]]\npart = \"a\"\nodd = 1\n"),
         ("`[[material]]`", "[[material]]\nmaterial = \"a\"\nodd = 1\n"),
         ("`[[site_sigma]]`", "[[site_sigma]]\nodd = 1\n"),
+        ("`[[control_chart]]`", "[[control_chart]]\nodd = 1\n"),
         ("`[[claim]]`", "[[claim]]\nodd = 1\n"),
         ("`[[renewal]]`", "[[renewal]]\nodd = 1\n"),
         ("`[[cr6_area]]`", "[[cr6_area]]\nodd = 1\n"),

@@ -71,6 +71,8 @@ pub(crate) struct Given {
     pub(crate) mappings: Vec<PathBuf>,
     /// Rule books.
     pub(crate) rules: Vec<PathBuf>,
+    /// Histories, merged.
+    pub(crate) histories: Vec<PathBuf>,
     /// Files and folders.
     pub(crate) paths: Vec<PathBuf>,
 }
@@ -112,6 +114,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
             Long("settings") => given.settings.push(value(parser, words, "--settings")?),
             Long("mapping") => given.mappings.push(value(parser, words, "--mapping")?),
             Long("rules") => given.rules.push(value(parser, words, "--rules")?),
+            Long("history") if !explains => given.histories.push(value(parser, words, "--history")?),
             Long("help") | Short('h') => return Ok(Command::Help),
             Value(path) => given.paths.push(PathBuf::from(path)),
             other => return Err(words.with("cli-unknown", &[("found", &shown(&other))])),

@@ -1,4 +1,4 @@
-//! The thin door to the shell: files in, the same three files out as the page gives. It decides nothing.
+//! The thin door to the shell: files in, the same files out as the page gives. It decides nothing.
 
 mod arguments;
 mod explain;
@@ -11,10 +11,11 @@ use std::process::ExitCode;
 
 use arguments::{Command, Given, Review};
 use plumbline_core::duplicates;
+use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases, sampling};
+use plumbline_core::report::{self, PROGRAM, books, csv, html, json, phrases, sampling};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -117,6 +118,11 @@ fn gather(words: &Words, given: &Given) -> Result<(Inspection, bool), u8> {
         let acts = settings_file::parse_mapping(&read_text(words, path)?, &files::base_name(path))
             .map_err(|problems| refuse_file(words, path, &problems, settings_file::MAPPING_SCHEMA))?;
         inspection.acts.extend(acts);
+    }
+    for path in &given.histories {
+        let history = History::parse(&read_text(words, path)?)
+            .map_err(|problems| refuse_file(words, path, &problems, history::SCHEMA))?;
+        inspection.history.merge(history);
     }
     let unreadable = files::read_all(&given.paths, &mut inspection);
     duplicates::set_duplicates_aside(&mut inspection.sources);
@@ -246,7 +252,8 @@ fn write_all(words: &Words, out: &Path, inspection: &Inspection, findings: &Find
     fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
-    write_one(words, &out.join("report.html"), |sink| html::write(inspection, findings, words, sink))
+    write_one(words, &out.join("report.html"), |sink| html::write(inspection, findings, words, sink))?;
+    write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))
 }
 
 fn write_one(words: &Words, path: &Path, write: impl Fn(&mut dyn Write) -> io::Result<()>) -> Written {

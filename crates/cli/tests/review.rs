@@ -6,8 +6,9 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
 use plumbline_core::duplicates::set_duplicates_aside;
+use plumbline_core::history::History;
 use plumbline_core::inspection::{Inspection, review};
-use plumbline_core::report::{csv, html, json};
+use plumbline_core::report::{csv, history, html, json};
 use plumbline_core::rules::RuleBook;
 use plumbline_core::settings_file::parse_settings;
 use plumbline_core::words::Words;
@@ -61,8 +62,8 @@ fn text(bytes: &[u8]) -> String {
     String::from_utf8_lossy(bytes).into_owned()
 }
 
-fn three_files(out: &Path) -> [Vec<u8>; 3] {
-    ["findings.json", "findings.csv", "report.html"]
+fn four_files(out: &Path) -> [Vec<u8>; 4] {
+    ["findings.json", "findings.csv", "report.html", "history.txt"]
         .map(|name| fs::read(out.join(name)).unwrap_or_else(|error| panic!("{name}: {error}")))
 }
 
@@ -76,7 +77,7 @@ fn every_lot_accepted_is_exit_0() {
     let (table, settings) = (write(&folder, "clean.csv", CLEAN), write(&folder, "settings.toml", ADVISORY));
     let output = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&table]);
     assert_eq!(status(&output), 0, "{}", text(&output.stdout));
-    three_files(&folder.join("out"));
+    four_files(&folder.join("out"));
 }
 
 #[test]
@@ -87,7 +88,7 @@ fn a_lot_held_or_not_accepted_is_exit_1() {
     assert_eq!(status(&held), 1, "no check readings, no plan: {}", text(&held.stdout));
     let over = reviewed(&folder.join("over"), &[], &[&over]);
     assert_eq!(status(&over), 1);
-    three_files(&folder.join("over"));
+    four_files(&folder.join("over"));
 }
 
 #[test]
@@ -111,7 +112,7 @@ fn a_file_that_is_not_there_is_listed_and_the_rest_is_written() {
     let out = folder.join("out");
     let output = reviewed(&out, &[OsStr::new("--settings"), settings.as_os_str()], &[&missing, &clean]);
     assert_eq!(status(&output), 2, "{}", text(&output.stdout));
-    let findings = text(&three_files(&out)[0]);
+    let findings = text(&four_files(&out)[0]);
     assert!(findings.contains("\"problem\":\"unreadable\"") && findings.contains("missing.csv"));
     assert!(findings.contains("\"disposition\":\"accept\""), "the other file is reviewed");
     assert!(text(&output.stdout).contains("missing.csv"));
@@ -128,7 +129,7 @@ fn a_file_that_is_no_table_is_exit_2_where_it_is_named_and_skipped_in_a_folder()
     assert_eq!(status(&named), 2);
     let walked = reviewed(&folder.join("walked"), &given, &[&folder.join("delivery")]);
     assert_eq!(status(&walked), 0, "{}", text(&walked.stdout));
-    let findings = text(&three_files(&folder.join("walked"))[0]);
+    let findings = text(&four_files(&folder.join("walked"))[0]);
     assert!(
         findings.contains("\"name\":\"letters/letter.md\"") && findings.contains("\"problem\":\"skipped\"")
     );
@@ -140,7 +141,7 @@ fn no_readings_at_all_is_exit_2() {
     fs::create_dir_all(folder.join("empty")).expect("a folder can be made");
     let output = reviewed(&folder.join("out"), &[], &[&folder.join("empty")]);
     assert_eq!(status(&output), 2);
-    three_files(&folder.join("out"));
+    four_files(&folder.join("out"));
 }
 
 /// Check readings are no product: nothing was screened, so nothing can be accepted.
@@ -178,7 +179,7 @@ fn wrong_usage_is_exit_64_with_a_hint_and_writes_nothing() {
 }
 
 #[test]
-fn a_bad_settings_mapping_or_rule_file_is_exit_64_with_its_place_and_writes_nothing() {
+fn a_bad_settings_mapping_rule_or_history_file_is_exit_64_with_its_place_and_writes_nothing() {
     let folder = folder("bad_files");
     let table = write(&folder, "clean.csv", CLEAN);
     let settings = write(&folder, "bad.toml", "schema = \"plumbline.settings/1\"\ntrust = \"maybe\"\n");
@@ -186,6 +187,7 @@ fn a_bad_settings_mapping_or_rule_file_is_exit_64_with_its_place_and_writes_noth
     let head = "schema = \"plumbline.mapping/1\"\n[[header]]\nfingerprint = \"0\"\n";
     let mapping =
         write(&folder, "mapping.toml", &format!("{head}[header.columns]\n3 = \"value Pb furlongs\"\n"));
+    let history = write(&folder, "history.txt", "plumbline.history/1\n\ncheck\n");
     let missing = folder.join("missing.toml");
     let out = folder.join("out");
     for (option, file, place) in [
@@ -197,6 +199,9 @@ fn a_bad_settings_mapping_or_rule_file_is_exit_64_with_its_place_and_writes_noth
         ("--settings", &missing, "missing.toml"),
         ("--rules", &missing, "missing.toml"),
         ("--settings", &table, "line 1"),
+        ("--history", &table, "line 1, column 1"),
+        ("--history", &history, "line 3, column 2"),
+        ("--history", &missing, "missing.toml"),
     ] {
         let output = reviewed(&out, &[OsStr::new(option), file.as_os_str()], &[&table]);
         assert_eq!(status(&output), 64, "{option} {}", file.display());
@@ -224,13 +229,13 @@ fn a_mapping_file_gives_columns_their_meaning_wherever_their_headings_stand() {
     let option = OsStr::new("--mapping");
     let one = reviewed(&folder.join("one"), &[option, first.as_os_str()], &[&table]);
     assert_eq!(status(&one), 1, "{}", text(&one.stdout));
-    let findings = text(&three_files(&folder.join("one"))[0]);
+    let findings = text(&four_files(&folder.join("one"))[0]);
     assert!(findings.contains("\"id\":\"S-1\""), "{findings}");
     assert!(findings.contains("\"Br\":{\"state\":\"number\",\"value_mg_kg\":700"), "{findings}");
     // The later file's word counts where two speak of the same column.
     let both = [option, first.as_os_str(), option, second.as_os_str()];
     reviewed(&folder.join("both"), &both, &[&table]);
-    let findings = text(&three_files(&folder.join("both"))[0]);
+    let findings = text(&four_files(&folder.join("both"))[0]);
     assert!(findings.contains("\"id\":\"S-1\"") && findings.contains("\"Cd\":{\"state\":\"number\""));
 }
 
@@ -258,6 +263,7 @@ fn help_and_version_are_exit_0_on_the_standard_output() {
             "--settings FILE",
             "--mapping FILE",
             "--rules FILE",
+            "--history FILE",
             "64",
             "74",
             "not a declaration of conformity",
@@ -286,17 +292,20 @@ fn the_same_files_in_any_order_give_the_same_bytes_and_no_date() {
     let (a, b) = (write(&folder, "a.csv", CLEAN), write(&folder, "b.csv", OVER));
     reviewed(&folder.join("one"), &[], &[&a, &b]);
     reviewed(&folder.join("two"), &[], &[&b, &a]);
-    assert_eq!(three_files(&folder.join("one")), three_files(&folder.join("two")));
+    assert_eq!(four_files(&folder.join("one")), four_files(&folder.join("two")));
 }
 
 /// What the core says of a case without the command line around it.
-fn in_process(case: &load::Case) -> Option<[Vec<u8>; 3]> {
+fn in_process(case: &load::Case) -> Option<[Vec<u8>; 4]> {
     let mut inspection = Inspection::new().expect("the built-in books are whole");
     if let Some(text) = &case.rules {
         inspection.books.add(RuleBook::parse(text).ok()?);
     }
     if let Some(text) = &case.settings {
         inspection.acts = parse_settings(text, "settings.toml").ok()?;
+    }
+    if let Some(text) = &case.history {
+        inspection.history = History::parse(text).ok()?;
     }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
@@ -307,10 +316,11 @@ fn in_process(case: &load::Case) -> Option<[Vec<u8>; 3]> {
     set_duplicates_aside(&mut inspection.sources);
     let findings = review(&inspection);
     let words = Words::english();
-    let mut files = [Vec::new(), Vec::new(), Vec::new()];
+    let mut files = [const { Vec::new() }; 4];
     json::write(&inspection, &findings, &words, &mut files[0]).expect("a Vec takes all bytes");
     csv::write(&inspection, &findings, &mut files[1]).expect("a Vec takes all bytes");
     html::write(&inspection, &findings, &words, &mut files[2]).expect("a Vec takes all bytes");
+    history::write(&inspection, &findings, &mut files[3]).expect("a Vec takes all bytes");
     Some(files)
 }
 
@@ -349,7 +359,7 @@ fn every_golden_case_has_its_exit_status_and_the_bytes_of_the_core() {
         match in_process(&case) {
             None => nothing_written(&here),
             Some(files) => {
-                let same = three_files(&here) == files;
+                let same = four_files(&here) == files;
                 if !same {
                     wrong.push(format!("{}: other bytes than the core's", case.name));
                 }
@@ -504,4 +514,51 @@ fn nothing_to_explain_is_exit_2_and_a_wrong_question_is_exit_64() {
     let bad = write(&folder, "bad.toml", "schema = \"plumbline.settings/1\"\nclass = 7\n");
     let output = explained(&["--settings", bad.to_str().expect("a path"), "--reading", "S1"], paths);
     assert_eq!(status(&output), 64);
+}
+
+const CHECKED: &str = "schema = \"plumbline.settings/1\"\ncheck_samples = [\"CHK-1\"]\nclass = \"polymer\"\n";
+
+/// Two laptops review sticks of their own from one history; the merged history has all of both, in whatever order it is given.
+#[test]
+fn what_one_review_writes_as_history_the_next_one_reads_and_merges() {
+    let folder = folder("history");
+    let settings = write(&folder, "settings.toml", CHECKED);
+    let stick = |day: u32| {
+        let head = "Sample,Time,Instrument,Pb mg/kg,Pb u (1s)\n";
+        let lines: String = (1..=4)
+            .map(|at| format!("CHK-1,2026-11-{day:02}T0{at}:00:00,XRF-1,{},4\n", 100 + day + at))
+            .collect();
+        write(&folder, &format!("stick-{day}.csv"), &format!("{head}{lines}P-1,,XRF-1,5,1\n"))
+    };
+    let review_with = |name: &str, histories: &[&Path], table: &Path| {
+        let mut given = vec![OsStr::new("--settings"), settings.as_os_str()];
+        for history in histories {
+            given.extend([OsStr::new("--history"), history.as_os_str()]);
+        }
+        let out = folder.join(name);
+        let output = reviewed(&out, &given, &[table]);
+        assert_eq!(status(&output), 1, "{}", text(&output.stderr));
+        assert!(text(&output.stdout).contains("history.txt"));
+        out.join("history.txt")
+    };
+    let records = |path: &Path| {
+        History::parse(&fs::read_to_string(path).expect("a history")).expect("a history").checks
+    };
+    let first = review_with("first", &[], &stick(1));
+    assert_eq!(records(&first).len(), 4);
+    let (left, right) =
+        (review_with("left", &[&first], &stick(2)), review_with("right", &[&first], &stick(3)));
+    assert_eq!((records(&left).len(), records(&right).len()), (8, 8));
+    let both = review_with("both", &[&left, &right], &stick(4));
+    let other_way = review_with("other_way", &[&right, &left, &first], &stick(4));
+    assert_eq!(records(&both).len(), 16);
+    assert!(records(&left).is_subset(&records(&both)) && records(&right).is_subset(&records(&both)));
+    assert_eq!(four_files(&folder.join("both")), four_files(&folder.join("other_way")));
+    assert_eq!(fs::read(&both).expect("a file"), fs::read(&other_way).expect("a file"));
+    let again = review_with("again", &[&both], &stick(4));
+    assert_eq!(records(&again), records(&both), "the same stick a second time adds nothing");
+    let findings = text(&four_files(&folder.join("both"))[0]);
+    assert!(findings.contains("\"history\":{\"checks\":12,\"lots\":0,"), "{findings}");
+    assert_eq!(findings.matches("\"from\":\"history\"").count(), 12);
+    assert_eq!(findings.matches("\"from\":\"now\"").count(), 4);
 }

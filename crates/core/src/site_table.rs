@@ -3,7 +3,7 @@
 //! The standard's s is the repeatability of a single reading of a typical sample near the limit. An offer says how many
 //! readings it rests on and whether the sample lies near the limit; nothing is used until a person takes it over.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::inspection::{Findings, Inspection};
 use crate::judging::{JUDGED, SourceReview};
@@ -12,6 +12,7 @@ use crate::pool::{self, Repeat};
 use crate::quantity::{Coverage, MassFraction};
 use crate::reading::{CellState, Identity};
 use crate::rules::LowEdge;
+use crate::streams::{self, PointFrom, StreamKey};
 use crate::substance::{Element, Substance};
 
 /// One row that could be taken over.
@@ -27,11 +28,14 @@ pub struct Offer {
     pub class: MaterialClass,
     /// How many readings.
     pub readings: usize,
+    /// How many of them are records of the history.
+    pub earlier: usize,
     /// Their mean in mg/kg.
     pub mean: MassFraction,
     /// One sigma in mg/kg, with the t factor of few readings folded in, rounded up.
     pub sigma: MassFraction,
-    /// The measuring time all of them share, in tenths of a second.
+    /// The measuring time all of them share, in tenths of a second; `None` where a reading doesn't say it, and a record of
+    /// the history never does.
     pub deciseconds: Option<u16>,
     /// True where the mean lies between half the low edge and twice the high edge (our own measure of "near").
     pub near_the_limit: bool,
@@ -57,8 +61,8 @@ struct Gathered {
     seconds: Vec<Option<u16>>,
 }
 
-/// Every row that the check readings of an inspection allow: per check sample, instrument, mode, class and element with
-/// at least two numbers.
+/// Every row that the check readings of an inspection allow, with those of the history beside them: per check sample,
+/// instrument, mode, class and element with at least two numbers.
 ///
 /// A class nobody knows gives no offer: the table is by class.
 pub fn offers(inspection: &Inspection, findings: &Findings) -> Vec<Offer> {
@@ -89,11 +93,24 @@ pub fn offers(inspection: &Inspection, findings: &Findings) -> Vec<Offer> {
             }
         }
     }
+    let earlier = earlier(inspection, findings);
     let mut offers = Vec::new();
-    for ((sample, instrument, _, class), group) in gathered {
+    for ((sample, instrument, mode, class), group) in gathered {
         let shared = group.seconds.first().copied().flatten();
         let deciseconds = shared.filter(|tenths| group.seconds.iter().all(|one| *one == Some(*tenths)));
         for (values, element) in group.values.iter().zip(JUDGED) {
+            let key = StreamKey {
+                instrument: instrument.clone().unwrap_or_default(),
+                mode: mode.clone().unwrap_or_default(),
+                sample: sample.clone(),
+                class,
+                element,
+            };
+            let before = earlier.get(&key).map_or(&[][..], Vec::as_slice);
+            // What was never measured here is not offered for it.
+            let before = if values.is_empty() { &[][..] } else { before };
+            let values = &[values.as_slice(), before].concat();
+            let deciseconds = deciseconds.filter(|_| before.is_empty());
             let repeats: Vec<Repeat> = values.iter().map(|value| Repeat::new(*value, None)).collect();
             let shown = pool::repeatability(&repeats, factor(inspection));
             let Some(sigma) = shown.map(|shown| shown.sigma.to_mass_fraction()) else { continue };
@@ -107,6 +124,7 @@ pub fn offers(inspection: &Inspection, findings: &Findings) -> Vec<Offer> {
                 element,
                 class,
                 readings: values.len(),
+                earlier: before.len(),
                 mean,
                 sigma,
                 deciseconds,
@@ -115,6 +133,23 @@ pub fn offers(inspection: &Inspection, findings: &Findings) -> Vec<Offer> {
         }
     }
     offers
+}
+
+/// The values of the history, by stream; a reading that stands in this inspection too is none of them.
+fn earlier(inspection: &Inspection, findings: &Findings) -> BTreeMap<StreamKey, Vec<MassFraction>> {
+    let mut earlier: BTreeMap<StreamKey, Vec<MassFraction>> = BTreeMap::new();
+    if inspection.history.checks.is_empty() {
+        return earlier;
+    }
+    let now: BTreeSet<_> = streams::records_of(inspection, findings);
+    for (key, points) in streams::gather(inspection, &now) {
+        let of_history = points.iter().filter(|point| point.from == PointFrom::History);
+        let values: Vec<MassFraction> = of_history.map(|point| point.value).collect();
+        if !values.is_empty() {
+            earlier.insert(key, values);
+        }
+    }
+    earlier
 }
 
 fn factor(inspection: &Inspection) -> Coverage {
@@ -139,4 +174,82 @@ fn near(inspection: &Inspection, element: Element, class: MaterialClass, mean: M
     };
     let high = edges.high.unwrap_or(low);
     mean.units() >= low.units() / 2 && mean.units() <= high.units().saturating_mul(2)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::history::CheckRecord;
+    use crate::inspection::review;
+    use crate::reading::{Cell, Source, Written};
+
+    /// An inspection of one file with two readings of a check sample, 1010 and 990 mg/kg lead.
+    fn two_checks() -> Inspection {
+        let mut inspection = Inspection::new().unwrap();
+        inspection.acts = crate::settings_file::parse_settings(
+            "schema = \"plumbline.settings/1\"\ncheck_samples = [\"CHK-1\"]\nclass = \"polymer\"\n",
+            "s",
+        )
+        .unwrap();
+        let mut source = Source { name: "a.csv".into(), sha256: "a".repeat(64), ..Source::default() };
+        let readings = &mut source.readings;
+        for (line, value) in [(2, 1010), (3, 990)] {
+            readings.begin(line);
+            for (identity, text) in
+                [(Identity::Id, "CHK-1"), (Identity::Instrument, "XRF-1"), (Identity::Seconds, "30")]
+            {
+                readings.set_identity(identity, text);
+            }
+            let at = readings.element_index(Element::PB);
+            let cell = Cell {
+                state: CellState::Number,
+                value: MassFraction::from_mg_per_kg(value),
+                ..Cell::NO_COLUMN
+            };
+            readings.push_cell(at, cell, Written::Plain(0));
+            readings.close();
+        }
+        inspection.add_source(source);
+        inspection
+    }
+
+    fn record(value: i64, instrument: &str) -> CheckRecord {
+        CheckRecord {
+            instrument: instrument.into(),
+            mode: String::new(),
+            sample: "CHK-1".into(),
+            class: MaterialClass::Polymer,
+            element: Element::PB,
+            time: "2026-11-01T08:00".into(),
+            value: MassFraction::from_mg_per_kg(value),
+            sigma: None,
+            source: "b".repeat(64),
+            line: 2,
+        }
+    }
+
+    #[test]
+    fn readings_of_the_history_make_an_offer_rest_on_more() {
+        let mut inspection = two_checks();
+        let findings = review(&inspection);
+        let alone = offers(&inspection, &findings);
+        assert_eq!(alone.len(), 1);
+        assert_eq!((alone[0].readings, alone[0].earlier, alone[0].deciseconds), (2, 0, Some(300)));
+        inspection.history.checks.extend([record(1003, "XRF-1"), record(4000, "XRF-2")]);
+        let more = offers(&inspection, &findings);
+        assert_eq!((more.len(), more[0].readings, more[0].earlier), (1, 3, 1));
+        assert_eq!((more[0].mean.to_string().as_str(), more[0].deciseconds), ("1001", None));
+        assert!(more[0].sigma < alone[0].sigma, "more readings, a smaller factor for few");
+        assert!(!more[0].act_value().contains("seconds"));
+    }
+
+    #[test]
+    fn what_this_inspection_writes_as_history_counts_once_when_it_comes_back() {
+        let mut inspection = two_checks();
+        let findings = review(&inspection);
+        inspection.history.checks = streams::records_of(&inspection, &findings);
+        assert_eq!(inspection.history.checks.len(), 2);
+        let again = offers(&inspection, &findings);
+        assert_eq!((again[0].readings, again[0].earlier), (2, 0));
+    }
 }

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::acts::Settings;
 use crate::control::{self, Certified, Chart};
 use crate::day::Day;
-use crate::history::{CheckRecord, History};
+use crate::history::CheckRecord;
 use crate::inspection::{Findings, Inspection};
 use crate::instant::Moment;
 use crate::judging::{JUDGED, SourceReview};
@@ -86,6 +86,11 @@ pub struct Stream {
 }
 
 impl Stream {
+    /// True where this inspection measured it.
+    pub fn is_of_now(&self) -> bool {
+        self.points.iter().any(|point| point.from == PointFrom::Now)
+    }
+
     /// True where something is said at one of the newest points: those of this inspection.
     pub fn signals_now(&self) -> bool {
         let now = |at: usize| self.points.get(at).is_some_and(|point| point.from == PointFrom::Now);
@@ -93,7 +98,8 @@ impl Stream {
     }
 }
 
-/// The check readings of an inspection as records of a history: one for each number.
+/// The check readings of an inspection as records of a history: one for each number. A reading that a person set aside is
+/// none of them.
 pub fn records_of(inspection: &Inspection, findings: &Findings) -> BTreeSet<CheckRecord> {
     let settings = inspection.settings();
     let certificates = settings.certificates();
@@ -105,7 +111,9 @@ pub fn records_of(inspection: &Inspection, findings: &Findings) -> BTreeSet<Chec
         let first = findings.first_reading.get(at).copied().unwrap_or(0);
         let reviewer = SourceReview::new(source, &inspection.books, &settings);
         for row in 0..source.readings.len() {
-            if !findings.verdicts.get(first + row).is_some_and(|verdicts| verdicts.check) {
+            let check = findings.verdicts.get(first + row).is_some_and(|verdicts| verdicts.check);
+            let line = source.readings.line(row);
+            if !check || settings.set_aside().any(|(name, at, _)| name == source.name && at == line) {
                 continue;
             }
             let text = |identity| source.readings.identity(identity, row).unwrap_or("").to_owned();
@@ -130,19 +138,12 @@ pub fn records_of(inspection: &Inspection, findings: &Findings) -> BTreeSet<Chec
                     value: cell.value,
                     sigma: sigma.filter(|sigma| *sigma > MassFraction::ZERO),
                     source: source.sha256.clone(),
-                    line: source.readings.line(row),
+                    line,
                 });
             }
         }
     }
     records
-}
-
-/// What was known before and what this inspection adds to it: the history for the next time.
-pub fn history_after(inspection: &Inspection, findings: &Findings) -> History {
-    let mut history = inspection.history.clone();
-    history.checks.extend(records_of(inspection, findings));
-    history
 }
 
 /// Every stream with at least two points, in the order of its key, with its chart.

@@ -1,7 +1,7 @@
 //! Golden cases: folders of text that say what comes in and what must come out, run on every door.
 //!
 //! `tests/golden/<area>/<case>/` holds `about.txt` (one line), `input/` (read as a folder), where wanted
-//! `settings.toml` and `rules.toml`, and `expected.json`, checked by hand against the design.
+//! `settings.toml`, `rules.toml` and `history.txt`, and `expected.json`, checked by hand against the design.
 
 pub mod compare;
 pub mod load;

@@ -29,6 +29,9 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
         inspection.acts =
             parse_settings(text, "settings.toml").map_err(|problems| said("settings.toml", &problems))?;
     }
+    if let Some(text) = &case.history {
+        inspection.history = History::parse(text).map_err(|problems| said("history.txt", &problems))?;
+    }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
         inspection.add_sources(read(name, &settings, bytes).into_iter().map(found_in_folder));

@@ -39,6 +39,9 @@ pub struct Expected {
     /// The days of expiry that claims rest on: `day entry renewal: materials in lots`.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub expiries: Vec<String>,
+    /// The charts of check readings: what makes the stream, its points, limits, signals (`code@point`) and drift.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub charts: Vec<String>,
 }
 
 /// One source.
@@ -175,6 +178,7 @@ pub fn of_findings(findings: &Value) -> Expected {
                 disposed(of, String::new(), lot)
             })
             .collect(),
+        charts: list("charts").iter().map(chart).collect(),
         expiries: list("expiries").iter().filter_map(|one| expiry(one, &list("exemptions"))).collect(),
     }
 }
@@ -611,4 +615,51 @@ fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
         claims: claims(value),
         reasons: reasons.collect(),
     }
+}
+
+/// `XRF-1 | Plastics | CHK-1 | polymer | Pb: 9 points, 8 of history; centre ...; rules: signals; drift`.
+fn chart(chart: &Value) -> String {
+    let word = |key: &str| chart[key].as_str().unwrap_or("-").to_owned();
+    let names = ["instrument", "mode", "sample", "class", "element"].map(word).join(" | ");
+    let points = chart["points"].as_array().expect("points");
+    let earlier = points.iter().filter(|point| point["from"] == "history").count();
+    let mut text = format!("{names}: {} points, {earlier} of history", points.len());
+    match chart["without_time"].as_u64() {
+        None | Some(0) => {}
+        Some(some) => text += &format!(", {some} without time"),
+    }
+    let short = |value: &Value| format!("{:.4}", value.as_f64().expect("a number"));
+    match chart["no_limits"].as_str() {
+        Some(why) => text += &format!("; {why}"),
+        None => {
+            let [centre, lower, upper, range] =
+                ["centre_mg_kg", "lower_mg_kg", "upper_mg_kg", "range_upper_mg_kg"]
+                    .map(|key| short(&chart[key]));
+            let from = match chart["baseline_points"].as_u64() {
+                Some(points) => format!("baseline of {points}"),
+                None => format!("certificate, {}", word("repeatability_from")),
+            };
+            text += &format!("; {from}: {centre} ({lower} to {upper}), ranges to {range}");
+        }
+    }
+    let signals: Vec<String> = chart["signals"]
+        .as_array()
+        .expect("signals")
+        .iter()
+        .map(|one| format!("{}@{}", one["signal"].as_str().expect("a signal"), one["point"]))
+        .collect();
+    text += &format!(
+        "; {}: {}",
+        word("rule_set"),
+        if signals.is_empty() { "none".to_owned() } else { signals.join(" ") }
+    );
+    let drift = &chart["drift"];
+    if !drift.is_null() {
+        let (slope, sigma) = (short(&drift["slope_mg_kg_per_day"]), short(&drift["sigma_mg_kg_per_day"]));
+        let drifts = if drift["drifts"] == true { "drifts" } else { "no drift" };
+        let month =
+            drift["percent_in_30_days"].as_f64().map(|percent| format!(", {percent:.2} % in 30 days"));
+        text += &format!("; {drifts}: {slope} +- {sigma} a day{}", month.unwrap_or_default());
+    }
+    text
 }

@@ -403,6 +403,8 @@ export interface SiteOffer {
   class: string;
   class_text: string;
   readings: number;
+  /** How many of them are records of the history. */
+  earlier: number;
   mean: string;
   sigma: string;
   seconds: string | null;

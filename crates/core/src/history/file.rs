@@ -55,7 +55,7 @@ impl History {
         }
         for (text, line) in lines().filter(|(text, _)| *text != SCHEMA) {
             let mut fields =
-                Fields { line, fields: text.split('\t').map(unescape).collect(), problems: Vec::new() };
+                Fields { line, texts: text.split('\t').map(unescape).collect(), problems: Vec::new() };
             match text.split('\t').next() {
                 Some(CHECK) => history.checks.extend(fields.check()),
                 Some(LOT) => history.lots.extend(fields.lot()),
@@ -177,7 +177,7 @@ fn lot_line(record: &LotRecord) -> String {
 /// The fields of one line, and what is wrong with them.
 struct Fields {
     line: u32,
-    fields: Vec<Option<String>>,
+    texts: Vec<Option<String>>,
     problems: Vec<Problem>,
 }
 
@@ -189,7 +189,7 @@ impl Fields {
 
     /// True where there are as many fields as the kind has.
     fn whole(&mut self, fields: usize) -> bool {
-        let found = self.fields.len();
+        let found = self.texts.len();
         if found != fields {
             self.refuse(found.min(fields), ProblemCode::HistoryLine, &format!("{found} / {fields}"));
         }
@@ -197,7 +197,7 @@ impl Fields {
     }
 
     fn take<T>(&mut self, at: usize, read: impl FnOnce(&str) -> Result<T, ProblemCode>) -> Option<T> {
-        let text = self.fields.get(at).cloned().flatten();
+        let text = self.texts.get(at).cloned().flatten();
         let (code, found) = match &text {
             None => (ProblemCode::HistoryLine, "\\"),
             Some(text) => match read(text) {

@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
-use super::{PROGRAM, checks, phrases, sampling, working};
+use super::{PROGRAM, charts, checks, phrases, sampling, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -95,6 +95,8 @@ pub fn write(
             .collect(),
         exemptions: spoken.out(inspection.books.exemptions()),
         expiries: exemptions::expiries(words, inspection, findings, &settings, &spoken),
+        history: charts::history(inspection),
+        charts: charts::charts(inspection, findings, words),
     };
     let mut serializer = serde_json::Serializer::with_formatter(&mut *sink, LineForEach::default());
     file.serialize(&mut serializer).map_err(io::Error::from)?;
@@ -178,6 +180,8 @@ struct File<'a> {
     lots: Vec<LotOut<'a>>,
     exemptions: Vec<ExemptionOut<'a>>,
     expiries: Vec<ExpiryOut>,
+    history: charts::HistoryOut,
+    charts: Vec<charts::ChartOut>,
 }
 
 #[derive(Serialize)]

@@ -3,9 +3,11 @@
 
 pub mod books;
 mod checks;
+pub mod charts;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;
+pub mod history;
 pub mod html;
 pub mod json;
 pub mod phrases;

@@ -811,7 +811,8 @@ ruler-band = undecided
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
-      plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... PATH...
+      plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]...
+                       [--bill FILE]... PATH...
       plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
@@ -824,11 +825,13 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
                  findings.json   everything found, for programs
                  findings.csv    one row a reading, for spreadsheets
                  report.html     the report, for people; print it from a browser
+                 history.txt     the histories given and this inspection together, for the next time
     --out DIR        where to write; made if it is not there
     --settings FILE  class, lot size, thickness, certificates, plans ... (see contract.md);
                      of several the later count above the earlier
     --mapping FILE   what the columns under known headings mean, as the page saved it
     --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
+    --history FILE   what earlier inspections found (their history.txt); several are merged
     explain    prints, for the readings that match, what was found, the rule with its clause and every step to the outcome
     --reading ID     readings with this sample id, as it stands in the file
     --line S:LINE    the reading that begins at this line of source S, named as in the report
@@ -839,7 +842,7 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
 
     Exit status: 0 every lot accepted for the substances screened; 1 some lot held or not accepted;
     2 an input could not be read, or there were no readings (the rest is still written), or none to explain;
-    64 wrong usage, or a bad settings, mapping or rule file (nothing written); 74 the output could not be written.
+    64 wrong usage, or a bad settings, mapping, rule or history file (nothing written); 74 the output could not be written.
 
     Screening is not a declaration of conformity and is not a laboratory result.
 cli-usage = plumbline: { $what }

@@ -649,6 +649,10 @@ page-site-offers-hint = Worked out from the check readings that came in. Nothing
 page-site-no-offers = No row can be worked out: that needs check readings with at least two numbers of one sample and a stated class.
 page-site-offer = { $element }, { $class }: 1 sigma { $sigma } mg/kg
 page-site-offer-from = from { $n } readings of { $sample }, mean { $mean } mg/kg.
+page-site-offer-earlier = { $n ->
+        [one] One of them is
+       *[other] { $n } of them are
+    } of the history, which doesn't say how long was measured.
 page-site-offer-seconds = { $seconds } s each.
 page-site-offer-far = The mean is far from the limit: near the limit the scatter may be another one.
 page-site-offer-few = { $n } readings are few: sigma is made larger for that, and is still a rough figure. Ten or more are better.

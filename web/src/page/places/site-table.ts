@@ -35,7 +35,7 @@ function offeredRow(row: SiteOffer, taken: boolean): HTMLElement {
       "span",
       { class: "act-text" },
       el("strong", {}, what),
-      el("span", { class: "quiet" }, ` ${say("page-site-offer-from", { n: row.readings, sample: row.sample === "" ? say("page-target-unnamed") : row.sample, mean: row.mean })}${row.seconds === null ? "" : ` ${say("page-site-offer-seconds", { seconds: row.seconds })}`}${row.instrument === null ? "" : ` ${row.instrument}.`}`),
+      el("span", { class: "quiet" }, ` ${say("page-site-offer-from", { n: row.readings, sample: row.sample === "" ? say("page-target-unnamed") : row.sample, mean: row.mean })}${row.earlier === 0 ? "" : ` ${say("page-site-offer-earlier", { n: row.earlier })}`}${row.seconds === null ? "" : ` ${say("page-site-offer-seconds", { seconds: row.seconds })}`}${row.instrument === null ? "" : ` ${row.instrument}.`}`),
       row.near ? null : el("span", { class: "caveat" }, say("page-site-offer-far")),
       few ? el("span", { class: "caveat" }, say("page-site-offer-few", { n: row.readings })) : null,
     ),

@@ -4,6 +4,7 @@
 //! (its own style sheet and the rulers it draws).
 
 mod annex;
+mod charts;
 mod claims;
 mod doubts;
 mod heading;
@@ -110,6 +111,7 @@ pub fn write(
         report.exemptions(),
         report.reached(),
         report.trust(),
+        report.charts(),
         report.not_assessed(),
         report.method(),
         report.sources(),
