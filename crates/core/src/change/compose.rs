@@ -39,9 +39,7 @@ struct Gathered {
 /// An element that reads above a stated upper end somewhere, or was not detected with no limit stated where it is not
 /// detected in most, has no amount: nobody knows it. A mean that is zero or negative lies below three sigma of it; without
 /// a sigma it has no amount. (Our own choices.)
-pub fn compose<'a>(
-    rows: impl Iterator<Item = (&'a Source, &'a SourceReview<'a>, usize)>,
-) -> Vec<Composed> {
+pub fn compose<'a>(rows: impl Iterator<Item = (&'a Source, &'a SourceReview<'a>, usize)>) -> Vec<Composed> {
     let mut gathered: BTreeMap<Element, Gathered> = BTreeMap::new();
     for (source, reviewer, row) in rows {
         for column in source.readings.elements() {

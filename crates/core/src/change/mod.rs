@@ -183,8 +183,7 @@ impl<'a> Accepted<'a> {
             return Change { verdict: ChangeVerdict::TooFew, ..change };
         }
         let earlier = by_element(&lots);
-        let amount_of =
-            |element| now.composition.iter().find(|composed| composed.amount.element == element);
+        let amount_of = |element| now.composition.iter().find(|composed| composed.amount.element == element);
         for (element, amounts) in &earlier {
             let shown = amounts.iter().filter(|amount| !amount.below).count();
             if amount_of(*element).is_none() && 2 * shown > lots.len() {
@@ -205,7 +204,9 @@ impl<'a> Accepted<'a> {
             .iter()
             .filter_map(|(composed, amounts)| moved(composed, amounts, compared.len()))
             .collect();
-        change.moved.sort_by(|one, other| (other.spreads / other.allowed).total_cmp(&(one.spreads / one.allowed)));
+        change
+            .moved
+            .sort_by(|one, other| (other.spreads / other.allowed).total_cmp(&(one.spreads / one.allowed)));
         change.verdict =
             if change.moved.is_empty() { ChangeVerdict::NotChanged } else { ChangeVerdict::Changed };
         change
@@ -309,7 +310,8 @@ fn moved(now: &Composed, earlier: &[&Amount], elements: usize) -> Option<Moved> 
             return None;
         }
         // Accepted lots may have held as little: more of them than the spread leaves out.
-        let as_little = earlier.iter().filter(|amount| amount.below && amount.value >= now.amount.value).count();
+        let as_little =
+            earlier.iter().filter(|amount| amount.below && amount.value >= now.amount.value).count();
         if away < 0.0 && 5 * as_little > earlier.len() {
             return None;
         }

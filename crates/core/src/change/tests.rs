@@ -134,7 +134,8 @@ fn another_class_is_a_change_and_an_unknown_one_is_not_compared() {
     let unknown = of_class(MaterialClass::Unknown);
     assert_eq!(unknown.verdict, ChangeVerdict::NotComparable);
     assert_eq!(unknown.reason("pin").unwrap().of, 0);
-    for unnamed in [Compared { supplier: "", ..compared(&composition) }, Compared { part: "", ..compared(&composition) }]
+    for unnamed in
+        [Compared { supplier: "", ..compared(&composition) }, Compared { part: "", ..compared(&composition) }]
     {
         assert_eq!(accepted.compare(unnamed).verdict, ChangeVerdict::NotComparable);
     }
@@ -159,7 +160,8 @@ fn no_change_is_called_for_a_value_nobody_saw() {
 fn an_element_that_was_never_there_and_now_is_moved_upwards_only() {
     let never: Vec<_> = (0..6).map(|_| vec![amount("Pb", 100, false), amount("Sb", 50, true)]).collect();
     let history = history(&never);
-    let with = |antimony, below| compare(&history, &[amount("Pb", 100, false), amount("Sb", antimony, below)]);
+    let with =
+        |antimony, below| compare(&history, &[amount("Pb", 100, false), amount("Sb", antimony, below)]);
     assert_eq!(with(90, false).verdict, ChangeVerdict::NotChanged);
     assert_eq!(with(5, false).verdict, ChangeVerdict::NotChanged);
     assert_eq!(with(4000, true).verdict, ChangeVerdict::NotChanged);
@@ -196,7 +198,8 @@ fn what_was_not_measured_now_is_named_and_alone_compares_nothing() {
 
 #[test]
 fn a_nearly_pure_element_is_not_told_apart_finer_than_a_percent() {
-    let tin: Vec<_> = [993_i64, 995, 996, 994, 997].iter().map(|one| vec![amount("Sn", one * 1000, false)]).collect();
+    let tin: Vec<_> =
+        [993_i64, 995, 996, 994, 997].iter().map(|one| vec![amount("Sn", one * 1000, false)]).collect();
     let history = history(&tin);
     let with = |tin: i64| compare(&history, &[amount("Sn", tin * 1000, false)]).verdict;
     assert_eq!(with(1004), ChangeVerdict::NotChanged);

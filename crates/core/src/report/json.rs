@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
-use super::{PROGRAM, phrases, working};
+use super::{PROGRAM, change, phrases, suppliers, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -91,6 +91,7 @@ pub fn write(
                     .collect(),
             })
             .collect(),
+        suppliers: suppliers::out(inspection, findings, words),
         exemptions: spoken.out(inspection.books.exemptions()),
         expiries: exemptions::expiries(words, inspection, findings, &settings, &spoken),
     };
@@ -173,6 +174,7 @@ struct File<'a> {
     materials: Vec<MaterialOut<'a>>,
     parts: Vec<PartOut<'a>>,
     lots: Vec<LotOut<'a>>,
+    suppliers: Vec<suppliers::SupplierOut>,
     exemptions: Vec<ExemptionOut<'a>>,
     expiries: Vec<ExpiryOut>,
 }
@@ -337,6 +339,7 @@ struct MaterialOut<'a> {
     spots: Vec<working::SpotsOut>,
     exemptions: MaterialExemptionsOut<'a>,
     cr6_area: Vec<Cr6Out<'a>>,
+    change: Option<change::ChangeOut>,
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
 }
@@ -969,6 +972,7 @@ fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<M
                 spots: working::spots(context.inspection, findings, reviewers, material),
                 exemptions: exemptions::material(context.words, context.spoken, &material.claims),
                 cr6_area: exemptions::cr6(&material.claims),
+                change: material.change.as_ref().map(|one| change::out(context.words, one)),
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

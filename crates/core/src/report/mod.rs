@@ -2,6 +2,7 @@
 //! million readings never stand in memory as one text.
 
 pub mod books;
+pub mod change;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;
@@ -9,6 +10,7 @@ pub mod html;
 pub mod json;
 pub mod phrases;
 pub mod repeats;
+pub mod suppliers;
 mod working;
 
 /// The program's name and version as findings and report print them.

@@ -4,6 +4,7 @@
 //! (its own style sheet and the rulers it draws).
 
 mod annex;
+mod change;
 mod claims;
 mod doubts;
 mod heading;
@@ -15,6 +16,7 @@ mod open;
 mod reached;
 mod repeats;
 mod sources;
+mod suppliers;
 
 use std::io::{self, Write};
 
@@ -97,6 +99,7 @@ pub fn write(
         report.cautions(),
         report.lots(),
         report.materials(),
+        report.change(),
         report.limits(),
     ] {
         write_markup(sink, &section)?;
@@ -106,6 +109,7 @@ pub fn write(
         report.doubts(),
         report.repeats(),
         report.exemptions(),
+        report.suppliers(),
         report.reached(),
         report.trust(),
         report.not_assessed(),
