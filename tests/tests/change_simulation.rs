@@ -114,7 +114,7 @@ fn error(trials: usize) -> f64 {
     3.0 * (RATE * (1.0 - RATE) / trials as f64).sqrt()
 }
 
-const TRIALS: usize = 4000;
+const TRIALS: usize = 3000;
 
 fn rates(worlds: impl IntoIterator<Item = World>) -> Vec<(World, f64)> {
     let with_rate = |(at, world): (usize, World)| {

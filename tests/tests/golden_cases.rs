@@ -82,7 +82,16 @@ fn words_shown() -> BTreeSet<String> {
 }
 
 /// Codes that cannot come out of a folder of small text files, each with the test that shows it.
-const SHOWN_ELSEWHERE: [(&str, &str); 3] = [
+const SHOWN_ELSEWHERE: [(&str, &str); 5] = [
+    // A case has no history of earlier lots.
+    (
+        "material_changed",
+        "tests/tests/change.rs: a_lot_of_another_composition_is_held_with_the_elements_that_moved",
+    ),
+    (
+        "change_not_compared",
+        "tests/tests/change.rs: too_few_lots_are_printed_and_hold_nothing_and_no_history_says_nothing",
+    ),
     // No setting names the tube's anode.
     ("tube_line", "crates/core/src/lines.rs: the_tube_speaks_only_where_somebody_named_it"),
     // Only a door that opens files can meet one that it cannot read.
