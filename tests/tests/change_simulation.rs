@@ -114,7 +114,7 @@ fn error(trials: usize) -> f64 {
     3.0 * (RATE * (1.0 - RATE) / trials as f64).sqrt()
 }
 
-const TRIALS: usize = 4000;
+const TRIALS: usize = 3000;
 
 fn rates(worlds: impl IntoIterator<Item = World>) -> Vec<(World, f64)> {
     let with_rate = |(at, world): (usize, World)| {
@@ -149,7 +149,7 @@ fn values_below_detection_and_readings_own_sigma_stay_below_the_stated_rate() {
     // Limits far below, at, and far above the median; scatters small and large.
     let mut worlds = Vec::new();
     for limit in [0.8, 1.0, 1.3] {
-        worlds.extend([(5, 0.1), (10, 0.5), (30, 0.3)].map(|(lots, scatter)| World {
+        worlds.extend([(5, 0.1), (5, 0.7), (10, 0.5), (30, 0.3)].map(|(lots, scatter)| World {
             lots,
             scatter,
             limit: Some(limit),

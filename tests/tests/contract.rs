@@ -5,6 +5,7 @@ use std::fs;
 
 use jsonschema::Validator;
 use plumbline_core::acts::ActKind;
+use plumbline_core::change::ChangeVerdict;
 use plumbline_core::column::{ColumnRole, Confidence};
 use plumbline_core::composition::{
     AlloyGroup, CalibrationDoubt, Contradiction, FamilyFit, RangeFit, SuggestionReason,
@@ -61,6 +62,7 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
             Some("reason_kind"),
             set([ReasonKind::Outcome, ReasonKind::Evidence].iter().map(|code| code.code())),
         ),
+        ("change verdict", Some("change_verdict"), set(ChangeVerdict::ALL.iter().map(|code| code.code()))),
         ("not assessed", Some("not_assessed"), set(phrases::NOT_ASSESSED)),
         ("state", Some("state"), set(CellState::ALL.iter().map(|code| code.code()))),
         ("class", Some("class"), set(MaterialClass::ALL.iter().map(|code| code.code()))),

@@ -18,7 +18,7 @@ fn right(lots: usize) -> f64 {
         let cells: Vec<&str> = line.split('\t').collect();
         (cells[0].parse::<usize>().expect("lots"), cells[1].parse::<f64>().expect("a constant"))
     };
-    rows.map(of_row).filter(|(row, _)| *row <= lots).last().expect("a row").1
+    rows.map(of_row).rfind(|(row, _)| *row <= lots).expect("a row").1
 }
 
 #[test]

@@ -39,9 +39,10 @@ pub const RATE: f64 = 0.01;
 /// No spread counts as less: means of two lots are never told apart finer than two percent (our own choice).
 pub const LEAST_SPREAD: f64 = 0.02;
 
-/// The spread of an element that most accepted lots did not show, which has none of its own: a factor of 1.4 (our own
-/// choice; with the highest value it may have had as its centre, the rate holds for spreads up to this one and beyond).
-pub const SPREAD_OF_UNSEEN: f64 = 0.35;
+/// The spread of an element that most accepted lots did not show, which has none of its own (our own choice). With the
+/// highest value it may have had as its centre, the rate holds while such elements scatter by no more than a factor of two
+/// from lot to lot (one sigma); by simulation, not by theory.
+pub const SPREAD_OF_UNSEEN: f64 = 0.5;
 
 /// A limit stands for this share of itself where a few accepted lots did not show an element (multiplicative replacement,
 /// Martín-Fernández, Barceló-Vidal and Pawlowsky-Glahn 2003, from memory).

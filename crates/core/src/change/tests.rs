@@ -168,9 +168,9 @@ fn an_element_that_was_never_there_and_now_is_moved_upwards_only() {
     let appeared = with(4000, false);
     assert_eq!(appeared.verdict, ChangeVerdict::Changed);
     assert!(appeared.moved[0].from_at_most && appeared.elements == 2);
-    // z of 0.5 %: 2.576 times 0.35 above 50 is 123.2.
-    assert_eq!(with(123, false).verdict, ChangeVerdict::NotChanged);
-    assert_eq!(with(124, false).verdict, ChangeVerdict::Changed);
+    // z of 0.5 %: exp(2.576 x 0.5) times 50 is 181.3.
+    assert_eq!(with(181, false).verdict, ChangeVerdict::NotChanged);
+    assert_eq!(with(182, false).verdict, ChangeVerdict::Changed);
 }
 
 #[test]

@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
-use super::{PROGRAM, charts, checks, phrases, sampling, working};
+use super::{PROGRAM, change, charts, checks, phrases, sampling, suppliers, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -93,6 +93,7 @@ pub fn write(
                     .collect(),
             })
             .collect(),
+        suppliers: suppliers::out(inspection, findings, words),
         exemptions: spoken.out(inspection.books.exemptions()),
         expiries: exemptions::expiries(words, inspection, findings, &settings, &spoken),
         history: charts::history(inspection),
@@ -178,6 +179,7 @@ struct File<'a> {
     materials: Vec<MaterialOut<'a>>,
     parts: Vec<PartOut<'a>>,
     lots: Vec<LotOut<'a>>,
+    suppliers: Vec<suppliers::SupplierOut>,
     exemptions: Vec<ExemptionOut<'a>>,
     expiries: Vec<ExpiryOut>,
     history: charts::HistoryOut,
@@ -344,6 +346,7 @@ struct MaterialOut<'a> {
     spots: Vec<working::SpotsOut>,
     exemptions: MaterialExemptionsOut<'a>,
     cr6_area: Vec<Cr6Out<'a>>,
+    change: Option<change::ChangeOut>,
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
 }
@@ -974,6 +977,7 @@ fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<M
                 spots: working::spots(context.inspection, findings, reviewers, material),
                 exemptions: exemptions::material(context.words, context.spoken, &material.claims),
                 cr6_area: exemptions::cr6(&material.claims),
+                change: material.change.as_ref().map(|one| change::out(context.words, one)),
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

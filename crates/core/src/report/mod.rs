@@ -4,6 +4,7 @@
 pub mod books;
 mod checks;
 pub mod charts;
+pub mod change;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;
@@ -13,6 +14,7 @@ pub mod json;
 pub mod phrases;
 pub mod repeats;
 pub mod sampling;
+pub mod suppliers;
 mod working;
 
 /// The program's name and version as findings and report print them.

@@ -5,6 +5,7 @@
 
 mod annex;
 mod charts;
+mod change;
 mod claims;
 mod doubts;
 mod heading;
@@ -18,6 +19,7 @@ mod repeats;
 mod sampling;
 mod sources;
 mod trust;
+mod suppliers;
 
 use std::io::{self, Write};
 
@@ -100,6 +102,7 @@ pub fn write(
         report.cautions(),
         report.lots(),
         report.materials(),
+        report.change(),
         report.limits(),
     ] {
         write_markup(sink, &section)?;
@@ -109,6 +112,7 @@ pub fn write(
         report.doubts(),
         report.repeats(),
         report.exemptions(),
+        report.suppliers(),
         report.reached(),
         report.trust(),
         report.charts(),

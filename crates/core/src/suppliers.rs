@@ -1,1 +1,0 @@
-//! What is known of a supplier and a part over all inspections.
