@@ -210,7 +210,10 @@ impl Findings {
             set_aside: source.rows_set_aside(),
             refused: source.rows_refused,
             readings: if duplicate { 0 } else { readings },
-            readings_set_aside: match (self.first_reading.get(source_index), self.first_reading.get(source_index + 1)) {
+            readings_set_aside: match (
+                self.first_reading.get(source_index),
+                self.first_reading.get(source_index + 1),
+            ) {
                 (Some(first), Some(past)) => self.set_aside.range(*first as u32..*past as u32).count() as u64,
                 _ => 0,
             },
@@ -370,8 +373,7 @@ pub fn review(inspection: &Inspection) -> Findings {
             let key = (id(Identity::Supplier), id(Identity::Lot), id(Identity::Part), name, stand_in);
             let group = local.entry(key).or_default();
             if let Some(why) = lines_aside.get(&source.readings.line(row)) {
-                let whole =
-                    whole.get_or_init(|| SourceReview::new(source, &inspection.books, &as_measured));
+                let whole = whole.get_or_init(|| SourceReview::new(source, &inspection.books, &as_measured));
                 group.put_aside((base + row) as u32, whole, row);
                 findings.set_aside.insert((base + row) as u32, why.clone());
                 continue;

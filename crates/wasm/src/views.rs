@@ -338,6 +338,7 @@ pub(crate) fn source(
             refused: source.rows_refused,
             readings: source.readings.len() as u64,
             check: 0,
+            readings_set_aside: 0,
         },
     };
     let list =

@@ -10,6 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
+use super::settled::{self, HoldEndsOut, LabOut};
 use super::{PROGRAM, phrases, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
@@ -84,6 +85,7 @@ pub fn write(
                 source: lot.source,
                 readings: lot.readings,
                 disposition: lot.disposition.code(),
+                hold_ends: settled::hold_ends(lot),
                 reasons: reasons(words, &lot.reasons),
                 not_assessed: phrases::NOT_ASSESSED
                     .iter()
@@ -200,6 +202,7 @@ struct ActOut<'a> {
     at: Option<&'a str>,
     note: Option<&'a str>,
     undone: bool,
+    matched: Option<bool>,
 }
 
 #[derive(Serialize)]
@@ -211,6 +214,7 @@ struct Counts {
     rows_set_aside: u64,
     rows_refused: u64,
     readings: u64,
+    readings_set_aside: u64,
 }
 
 impl From<RowCounts> for Counts {
@@ -223,6 +227,7 @@ impl From<RowCounts> for Counts {
             rows_set_aside: counts.set_aside,
             rows_refused: counts.refused,
             readings: counts.readings,
+            readings_set_aside: counts.readings_set_aside,
         }
     }
 }
@@ -337,6 +342,8 @@ struct MaterialOut<'a> {
     spots: Vec<working::SpotsOut>,
     exemptions: MaterialExemptionsOut<'a>,
     cr6_area: Vec<Cr6Out<'a>>,
+    laboratory: Vec<LabOut<'a>>,
+    set_aside: &'a [u32],
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
 }
@@ -357,6 +364,7 @@ struct LotOut<'a> {
     source: Option<usize>,
     readings: u64,
     disposition: &'a str,
+    hold_ends: Option<HoldEndsOut<'a>>,
     reasons: Vec<ReasonOut<'a>>,
     outlook: working::OutlookOut,
     not_assessed: Vec<NotAssessed<'a>>,
@@ -442,13 +450,10 @@ impl Serialize for ReadingOut<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let assessed = self.reviewer.assess(self.row);
         let readings = &self.source.readings;
-        let check = self
-            .context
-            .findings
-            .first_reading
-            .get(self.at)
-            .and_then(|first| self.context.findings.verdicts.get(first + self.row))
-            .is_some_and(|verdicts| verdicts.check);
+        let findings = self.context.findings;
+        let index = findings.first_reading.get(self.at).map(|first| first + self.row);
+        let check = index.and_then(|at| findings.verdicts.get(at)).is_some_and(|verdicts| verdicts.check);
+        let set_aside = index.and_then(|at| findings.set_aside.get(&(at as u32)));
         let mut map = serializer.serialize_map(None)?;
         map.serialize_entry("source", &self.at)?;
         map.serialize_entry("line", &readings.line(self.row))?;
@@ -467,6 +472,7 @@ impl Serialize for ReadingOut<'_> {
         map.serialize_entry("class_from", assessed.class_from.code())?;
         map.serialize_entry("composition", &composition(self))?;
         map.serialize_entry("check", &check)?;
+        map.serialize_entry("set_aside", &set_aside)?;
         for identity in
             [Identity::Time, Identity::Seconds, Identity::Instrument, Identity::Mode, Identity::Operator]
         {
@@ -810,6 +816,7 @@ fn acts<'a>(context: &Context<'a>) -> Vec<ActOut<'a>> {
             at: given(&act.at),
             note: given(&act.note),
             undone,
+            matched: settled::matched(context.inspection, context.findings, act).filter(|_| !undone),
         })
         .collect()
 }
@@ -969,6 +976,8 @@ fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<M
                 spots: working::spots(context.inspection, findings, reviewers, material),
                 exemptions: exemptions::material(context.words, context.spoken, &material.claims),
                 cr6_area: exemptions::cr6(&material.claims),
+                laboratory: settled::laboratory(material),
+                set_aside: &material.set_aside,
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

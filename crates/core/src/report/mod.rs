@@ -9,6 +9,7 @@ pub mod html;
 pub mod json;
 pub mod phrases;
 pub mod repeats;
+pub mod settled;
 mod working;
 
 /// The program's name and version as findings and report print them.

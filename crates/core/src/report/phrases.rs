@@ -34,6 +34,9 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     if let Some(text) = super::exemptions::claim_reason(words, reason) {
         return text;
     }
+    if let Some(text) = super::settled::reason(words, reason) {
+        return text;
+    }
     let (count, of) = (reason.count.to_string(), reason.of.to_string());
     // What is only ever a halogen has its name from the catalogue; bromine is a substance too.
     let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen)
@@ -41,7 +44,7 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
     let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let text = words.with(&format!("lot-reason-{}", reason.code.code()), &arguments);
-    if reason.effect == Disposition::Accept && reason.code != LotReasonCode::Cr6Negative {
+    if reason.effect == Disposition::Accept && !reason.code.is_told() {
         format!("{text} {}", words.say("reason-advisory"))
     } else {
         text

@@ -118,8 +118,14 @@ impl LabFinding {
 impl Settling<'_> {
     /// The results of one material. `alike` is how many materials of the inspection have these names: a result that fits
     /// several settles nothing in any of them.
-    pub fn results_of(&self, names: MaterialNames<'_>, alike: usize, tally: &MaterialTally) -> Vec<LabFinding> {
-        let of_material = self.results.iter().filter(|(target, _)| target.each_ref().map(String::as_str) == names);
+    pub fn results_of(
+        &self,
+        names: MaterialNames<'_>,
+        alike: usize,
+        tally: &MaterialTally,
+    ) -> Vec<LabFinding> {
+        let of_material =
+            self.results.iter().filter(|(target, _)| target.each_ref().map(String::as_str) == names);
         let found = of_material.map(|(_, result)| {
             let substance = substance_of(result.analyte);
             let screen = substance
@@ -143,7 +149,8 @@ impl Settling<'_> {
     /// is taken away. Over: *not accept*, whatever the screen said, unless a covering claim covers the result too. Anything
     /// else holds. Trust, sampling, class and whatever is about another substance stay.
     pub fn apply_results(&self, material: Material<'_>, found: &[LabFinding], reasons: &mut Reasons) {
-        let (placed, unplaced): (Vec<&LabFinding>, Vec<&LabFinding>) = found.iter().partition(|one| one.placed);
+        let (placed, unplaced): (Vec<&LabFinding>, Vec<&LabFinding>) =
+            found.iter().partition(|one| one.placed);
         let each = material.tally.readings;
         for one in unplaced {
             let (code, effect) = match one.verdict {
@@ -160,7 +167,8 @@ impl Settling<'_> {
         let results: Vec<&LabResult> = placed.iter().map(|one| &one.result).collect();
         let mut within = [false; 5];
         for substance in Substance::ALL {
-            let Some((row, says)) = row_of(substance).and_then(|row| Some((row, judge_row(row, &results)?))) else {
+            let Some((row, says)) = row_of(substance).and_then(|row| Some((row, judge_row(row, &results)?)))
+            else {
                 continue;
             };
             self.print(material, &placed, substance, row, &says, reasons);
@@ -210,7 +218,9 @@ impl Settling<'_> {
             let Some(one) = placed.get(*at) else { continue };
             let settled = says.settled == LabVerdict::Within;
             let (code, effect) = match verdict {
-                LabVerdict::Over => (LotReasonCode::LabOver, self.over_beside_a_claim(material, substance, &one.result)),
+                LabVerdict::Over => {
+                    (LotReasonCode::LabOver, self.over_beside_a_claim(material, substance, &one.result))
+                }
                 _ if !one.result.is_traceable() => (LotReasonCode::LabNotTraceable, Disposition::Hold),
                 LabVerdict::NoUncertainty => (LotReasonCode::LabNoUncertainty, Disposition::Hold),
                 LabVerdict::NotTheSpecies if settled => (LotReasonCode::LabOpen, Disposition::Accept),
@@ -258,7 +268,9 @@ impl Settling<'_> {
         reasons: &mut Reasons,
     ) -> [bool; 3] {
         let mut settled = [false; 3];
-        let Some(rule) = self.halogens.filter(|_| material.class != MaterialClass::Metal) else { return settled };
+        let Some(rule) = self.halogens.filter(|_| material.class != MaterialClass::Metal) else {
+            return settled;
+        };
         for of in Halogen::ALL {
             let wanted: &[Analyte] = match of {
                 Halogen::Cl => &[Analyte::Cl],
@@ -270,7 +282,11 @@ impl Settling<'_> {
             let codes = [LotReasonCode::HalogenOverLimit, LotReasonCode::HalogenOpen];
             // What lies under or between a resin may dilute it.
             let settles = !matches!(material.class, MaterialClass::Composite | MaterialClass::Plated);
-            let over = if material.class == MaterialClass::Unknown { Disposition::Hold } else { Disposition::NotAccept };
+            let over = if material.class == MaterialClass::Unknown {
+                Disposition::Hold
+            } else {
+                Disposition::NotAccept
+            };
             let limited = Limited { name: of.name(), limit: bound.limit, codes: &codes, settles, over };
             if let Some(place) = settled.get_mut(of as usize) {
                 *place = limited.apply(material.tally, placed, &says, reasons);
@@ -290,7 +306,8 @@ impl Settling<'_> {
         let day = self.settings.placed();
         for book in &self.in_force.limits {
             for row in &book.limits {
-                let speaks = row.classes.contains(&material.class) && day.is_none_or(|day| row.validity.holds_on(day));
+                let speaks =
+                    row.classes.contains(&material.class) && day.is_none_or(|day| row.validity.holds_on(day));
                 let Some(says) = judge_row(row, results).filter(|_| speaks) else { continue };
                 let name = format!("{}: {}", book.id, row.id);
                 let mixed = material.class == MaterialClass::Composite && row.basis.is_one_material();
@@ -299,15 +316,18 @@ impl Settling<'_> {
                     || (row.validity.is_dated() && day.is_none());
                 let over = match row.of[..] {
                     _ if asks => Disposition::Hold,
-                    [element] if self.books.exempts().contains(&book.id) => Substance::from_symbol(element.symbol())
-                        .and_then(|substance| {
-                            let over = says.each.iter().filter(|(_, verdict)| *verdict == LabVerdict::Over);
-                            let effects = over.filter_map(|(at, _)| results.get(*at)).map(|result| {
-                                self.over_beside_a_claim(material, substance, result)
-                            });
-                            effects.max()
-                        })
-                        .unwrap_or(Disposition::NotAccept),
+                    [element] if self.books.exempts().contains(&book.id) => {
+                        Substance::from_symbol(element.symbol())
+                            .and_then(|substance| {
+                                let over =
+                                    says.each.iter().filter(|(_, verdict)| *verdict == LabVerdict::Over);
+                                let effects = over
+                                    .filter_map(|(at, _)| results.get(*at))
+                                    .map(|result| self.over_beside_a_claim(material, substance, result));
+                                effects.max()
+                            })
+                            .unwrap_or(Disposition::NotAccept)
+                    }
                     _ => Disposition::NotAccept,
                 };
                 let limited = Limited {
@@ -353,7 +373,13 @@ impl Settling<'_> {
     }
 
     /// Results for materials of a lot that are neither measured nor on a bill.
-    pub fn not_placed(&self, supplier: &str, lot: &str, known: &dyn Fn(&str, &str) -> bool, reasons: &mut Reasons) {
+    pub fn not_placed(
+        &self,
+        supplier: &str,
+        lot: &str,
+        known: &dyn Fn(&str, &str) -> bool,
+        reasons: &mut Reasons,
+    ) {
         for (target, result) in &self.results {
             let [of_supplier, of_lot, part, name] = *target;
             if of_supplier != supplier || of_lot != lot || known(part, name) {
@@ -391,7 +417,13 @@ struct Limited<'a> {
 
 impl Limited<'_> {
     /// True where the results settle the limit.
-    fn apply(&self, tally: &MaterialTally, placed: &[&LabFinding], says: &RowSays, reasons: &mut Reasons) -> bool {
+    fn apply(
+        &self,
+        tally: &MaterialTally,
+        placed: &[&LabFinding],
+        says: &RowSays,
+        reasons: &mut Reasons,
+    ) -> bool {
         let open = reasons.has(self.codes, self.name);
         let settled = self.settles && says.settled == LabVerdict::Within;
         for (at, verdict) in &says.each {

@@ -144,7 +144,8 @@ mod tests {
         let other = after(&[lift(material("lid"), "reason=undecided;why=x;by=AB;second=CD")], "body");
         assert_eq!(other[..4], BEFORE);
         assert_eq!(other[4], "accept lift_not_needed undecided||x|AB|CD");
-        let elsewhere = lift(Target::Lot("Alder".into(), "A-2".into()), "reason=undecided;why=x;by=AB;second=CD");
+        let elsewhere =
+            lift(Target::Lot("Alder".into(), "A-2".into()), "reason=undecided;why=x;by=AB;second=CD");
         assert_eq!(after(&[elsewhere], "body"), BEFORE);
     }
 
@@ -166,7 +167,8 @@ mod tests {
                 reasons.add(LotReason { code: *code, effect, about: String::new(), count: 1, of: 1 });
             }
             let made = [lift(lot(), &text)];
-            let lifts: Vec<(&Target, Lift)> = made.iter().map(|(target, lift)| (target, lift.clone())).collect();
+            let lifts: Vec<(&Target, Lift)> =
+                made.iter().map(|(target, lift)| (target, lift.clone())).collect();
             let mut lifts = Lifts::of(&lifts, "Alder", "A-1");
             lifts.apply(None, &mut reasons);
             lifts.close(&mut reasons);
@@ -184,7 +186,14 @@ mod tests {
             LotReasonCode::ALL.iter().filter(|code| code.may_be_lifted()).map(|code| code.code()).collect();
         assert_eq!(
             may,
-            ["undecided", "trust_none", "trust_not_judged", "sampling_none", "sampling_too_few", "units_not_stated"]
+            [
+                "undecided",
+                "trust_none",
+                "trust_not_judged",
+                "sampling_none",
+                "sampling_too_few",
+                "units_not_stated"
+            ]
         );
     }
 }

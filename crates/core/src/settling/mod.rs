@@ -204,7 +204,10 @@ pub(crate) mod tests {
             aside(&tally(&[(Substance::Pb, Outcome::Over), (Substance::Cd, Outcome::NotMeasured)]), &metal),
             ["hold set_aside_over Pb", "hold set_aside_open Cd", "accept set_aside "]
         );
-        assert_eq!(aside(&tally(&[]), &[MaterialClass::Polymer]), ["hold set_aside_open ", "accept set_aside "]);
+        assert_eq!(
+            aside(&tally(&[]), &[MaterialClass::Polymer]),
+            ["hold set_aside_open ", "accept set_aside "]
+        );
         let both = MaterialTally { thickness_missing: 1, ..tally(&[]) };
         assert_eq!(aside(&both, &metal), ["hold set_aside_open ", "accept set_aside "]);
     }

@@ -138,8 +138,7 @@ fn judge_element(
         }
         let verdict = (result.analyte == whole).then(|| judge(result, bound))?;
         // So much of the element allows too much of the species, and doesn't show that it is there.
-        let shows_nothing =
-            !species.is_empty() && matches!(verdict, LabVerdict::Open | LabVerdict::Over);
+        let shows_nothing = !species.is_empty() && matches!(verdict, LabVerdict::Open | LabVerdict::Over);
         Some((at, if shows_nothing { LabVerdict::NotTheSpecies } else { verdict }))
     });
     let each: Vec<(usize, LabVerdict)> = judged.collect();
@@ -254,7 +253,8 @@ mod tests {
             assert_eq!(judge(&one, at_most(1000)), expected, "{value}");
         }
         let below = Bound { equal_is_within: false, ..at_most(1000) };
-        let tie = |value: &str| judge(&result(&format!("analyte=Pb;value={value} mg/kg;u=30 mg/kg;k=2")), below);
+        let tie =
+            |value: &str| judge(&result(&format!("analyte=Pb;value={value} mg/kg;u=30 mg/kg;k=2")), below);
         assert_eq!(tie("970"), LabVerdict::Open, "x + U on a limit that must not be reached");
         assert_eq!(tie("969.999999"), LabVerdict::Within);
         assert_eq!(tie("1030"), LabVerdict::Over, "equal to or more is forbidden");
@@ -273,7 +273,9 @@ mod tests {
     fn a_number_without_uncertainty_is_neither_and_one_sigma_is_taken_twice() {
         assert_eq!(judge(&result("analyte=Pb;value=1 mg/kg"), at_most(1000)), LabVerdict::NoUncertainty);
         assert_eq!(judge(&result("analyte=Pb;value=90000 mg/kg"), at_most(1000)), LabVerdict::NoUncertainty);
-        let one = |value: &str| judge(&result(&format!("analyte=Pb;value={value} mg/kg;u=30 mg/kg;k=1")), at_most(1000));
+        let one = |value: &str| {
+            judge(&result(&format!("analyte=Pb;value={value} mg/kg;u=30 mg/kg;k=1")), at_most(1000))
+        };
         assert_eq!(one("940"), LabVerdict::Within);
         assert_eq!(one("940.000001"), LabVerdict::Open);
         assert_eq!(one("1060.000001"), LabVerdict::Over);
@@ -342,7 +344,8 @@ mod tests {
 
     #[test]
     fn a_sum_needs_every_part_and_adds_the_uncertainties() {
-        let packaging = crate::rules::library().iter().find(|book| book.id == "eu-packaging-2025-40").unwrap();
+        let packaging =
+            crate::rules::library().iter().find(|book| book.id == "eu-packaging-2025-40").unwrap();
         let row = &packaging.limits[0];
         assert_eq!((row.of.len(), row.limit), (4, MassFraction::from_mg_per_kg(100)));
         let sum = |texts: &[&str]| {
