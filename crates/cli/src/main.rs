@@ -14,7 +14,7 @@ use plumbline_core::duplicates;
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases};
+use plumbline_core::report::{PROGRAM, books, csv, html, json, phrases, settled};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -204,6 +204,9 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
         for reason in &lot.reasons {
             say(&format!("  {}", phrases::lot_reason(words, reason)));
         }
+    }
+    for text in settled::unmatched(words, inspection, findings) {
+        say(&words.with("cli-not_matched", &[("text", &text)]));
     }
     say(&phrases::summary_counts(words, findings));
     say(&phrases::summary_says(words, findings));

@@ -337,7 +337,13 @@ impl Settings {
         let mut settings = Settings::default();
         for act in in_force(acts) {
             match act.kind {
-                ActKind::SiteSigma => settings.site_sigmas.extend(parse_site_sigma(&act.value).ok()),
+                ActKind::SiteSigma => {
+                    if let Ok(row) = parse_site_sigma(&act.value) {
+                        let other = |one: &SiteSigma| (one.element, one.class) != (row.element, row.class);
+                        settings.site_sigmas.retain(other);
+                        settings.site_sigmas.push(row);
+                    }
+                }
                 ActKind::CheckSamples => settings.check_samples = split_escaped(&act.value),
                 ActKind::BlankSamples => settings.blank_samples = split_escaped(&act.value),
                 ActKind::Books => settings.books = split_escaped(&act.value),
@@ -656,8 +662,11 @@ impl Settings {
 
 /// What a value is about where one target may have several of a kind: each column of a header has a role of its own, a
 /// material a claim for each entry and substance, an inspection a renewal for each entry.
-fn about_of(kind: ActKind, value: &str) -> Option<String> {
+pub(crate) fn about_of(kind: ActKind, value: &str) -> Option<String> {
     match kind {
+        ActKind::SiteSigma => {
+            parse_site_sigma(value).ok().map(|row| format!("{} {}", row.element.symbol(), row.class.code()))
+        }
         ActKind::ColumnRole => value.split('|').next().map(str::to_owned),
         ActKind::Claim => {
             Claim::parse(value).ok().map(|claim| format!("{} {}", claim.substance.symbol(), claim.entry))

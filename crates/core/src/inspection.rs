@@ -804,7 +804,11 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let names = names_of(&key);
         let alike = lot.alike.get(&names).copied().unwrap_or(0);
         let [_, _, of_part, of_name] = &names;
-        let laboratory = lot.settling.results_of(names.each_ref().map(String::as_str), alike, &group.tally);
+        let laboratory = lot.settling.results_of(
+            names.each_ref().map(String::as_str),
+            alike,
+            &[&group.tally, &aside.tally],
+        );
         let seen = settling::Material { class, tally: &group.tally, claims: &group.claims };
         lot.settling.apply_results(seen, &laboratory, &mut reasons);
         lifts.apply(Some((of_part, of_name)), &mut reasons);

@@ -51,7 +51,7 @@ impl Report<'_> {
                         }
                         @if let Some(text) = self.rests_on(lot) { p { (text) } }
                         (self.ahead(at))
-                        @if lot.disposition != Disposition::Accept { p class="sub" { (self.say("report-hold_ends")) } }
+                        (self.hold_ends(lot))
                     }
                 }
             }

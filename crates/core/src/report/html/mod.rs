@@ -7,6 +7,7 @@ mod annex;
 mod claims;
 mod doubts;
 mod heading;
+mod laboratory;
 mod limits;
 mod lots;
 mod materials;
@@ -105,6 +106,7 @@ pub fn write(
     for section in [
         report.doubts(),
         report.repeats(),
+        report.laboratory(),
         report.exemptions(),
         report.reached(),
         report.trust(),
