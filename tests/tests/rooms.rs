@@ -145,7 +145,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 56] = [
+const ORDER: [&str; 57] = [
     "quantity",
     "substance",
     "material",
@@ -195,6 +195,7 @@ const ORDER: [&str; 56] = [
     "claims",
     "settling",
     "inspection",
+    "learned",
     "site_table",
     "suppliers",
     "outlook",

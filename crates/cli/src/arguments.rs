@@ -56,6 +56,8 @@ pub(crate) struct Given {
     pub(crate) mappings: Vec<PathBuf>,
     /// Rule books.
     pub(crate) rules: Vec<PathBuf>,
+    /// Bills of materials.
+    pub(crate) bills: Vec<PathBuf>,
     /// Files and folders.
     pub(crate) paths: Vec<PathBuf>,
 }
@@ -95,6 +97,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
             Long("of") if explains => of.extend(about(&text(parser, words, "--of")?, words)?),
             Long("settings") => given.settings = Some(value(parser, words, "--settings")?),
             Long("mapping") => given.mappings.push(value(parser, words, "--mapping")?),
+            Long("bill") => given.bills.push(value(parser, words, "--bill")?),
             Long("rules") => given.rules.push(value(parser, words, "--rules")?),
             Long("help") | Short('h') => return Ok(Command::Help),
             Value(path) => given.paths.push(PathBuf::from(path)),

@@ -211,6 +211,13 @@ pub fn escape(text: &str) -> String {
     text.replace('\\', "\\\\").replace('|', "\\|")
 }
 
+/// True for two spellings of one name: capitals, and spaces at the ends or more than one between words, make no other part
+/// or material. (Common practice, no source: people type bills, and analysers' files are typed by others.)
+pub fn same_name(one: &str, other: &str) -> bool {
+    let folded = |text: &str| -> Vec<String> { text.split_whitespace().map(str::to_lowercase).collect() };
+    one == other || folded(one) == folded(other)
+}
+
 /// Splits at `|` that no `\` stands before.
 pub fn split_escaped(text: &str) -> Vec<String> {
     let mut parts = vec![String::new()];
@@ -538,9 +545,17 @@ impl Settings {
             .or_else(|| books.in_force(&self.books).halogens.map(|book| book.id.as_str()))
     }
 
-    /// The bill of materials given for a part.
+    /// The bill of materials given for a part; one for another spelling of its name, where only one is.
     pub fn bill_of_materials(&self, part: &str) -> Option<Vec<String>> {
-        self.exact(ActKind::BillOfMaterials, &Target::Part(part.to_owned())).map(split_escaped)
+        let own = self.exact(ActKind::BillOfMaterials, &Target::Part(part.to_owned()));
+        let respelled = || {
+            let mut bills = self.of_kind(ActKind::BillOfMaterials).filter(
+                |(target, _)| matches!(target, Target::Part(known) if !known.is_empty() && same_name(known, part)),
+            );
+            let (_, bill) = bills.next()?;
+            bills.next().is_none().then_some(bill)
+        };
+        own.or_else(respelled).map(split_escaped)
     }
 
     /// The product's category.

@@ -825,8 +825,8 @@ ruler-band = undecided
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
-      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--rules FILE]... PATH...
-      plumbline explain [--settings FILE] [--mapping FILE]... [--rules FILE]... [--of NAME]...
+      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... PATH...
+      plumbline explain [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline rules [ID | FILE]
       plumbline help
@@ -839,6 +839,7 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
     --out DIR        where to write; made if it is not there
     --settings FILE  class, sigma multiple, lot size, thickness ... (see contract.md)
     --mapping FILE   what the columns under known headings mean, as the page saved it
+    --bill FILE      a bill of materials: a table with columns Part and Material, perhaps Class
     --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
     explain    prints, for the readings that match, what was found, the rule with its clause and every step to the outcome
     --reading ID     readings with this sample id, as it stands in the file

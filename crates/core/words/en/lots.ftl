@@ -215,3 +215,11 @@ report-hold_until = By when
 report-hold_quarantined = Kept apart (units)
 report-hold_place = Where
 cli-not_matched = note: { $text }
+
+## Bills of materials
+
+bill-merged = "{ $found }" stands twice and is taken once.
+bill-respelled = "{ $found }" are taken for two spellings of one name.
+bill-column_ignored = The column "{ $found }" says nothing of parts and materials and is left out.
+cli-bill = { $file } line { $line }, column { $column }: { $text }
+cli-bill_twice = { $file }: for { $target } the settings or another bill say something already. Take one of the two out; nothing was written.
