@@ -14,6 +14,7 @@ use plumbline_core::conformity::Statement;
 use plumbline_core::control::{LimitsFrom, NoLimits, RuleSet, SignalCode};
 use plumbline_core::exempt::{AreaResult, Group, Number, Question, Refusal, RenewalState, Verdict};
 use plumbline_core::judging::PooledHow;
+use plumbline_core::laboratory::Analyte;
 use plumbline_core::lines::CautionCode;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
@@ -24,8 +25,9 @@ use plumbline_core::rules::{
     CR6_AREA_2015, EXEMPTIONS_2025, HALOGENS_2003, ProblemCode, RuleBook, SCREENING_2013,
 };
 use plumbline_core::settings_file::parse_settings;
-use plumbline_core::trust::{CheckKind, CheckVerdict, Trust};
+use plumbline_core::settling::LabVerdict;
 use plumbline_core::streams::{PointFrom, RepeatabilityFrom};
+use plumbline_core::trust::{CheckKind, CheckVerdict, Trust};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::inspect;
@@ -63,6 +65,8 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
             set([ReasonKind::Outcome, ReasonKind::Evidence].iter().map(|code| code.code())),
         ),
         ("change verdict", Some("change_verdict"), set(ChangeVerdict::ALL.iter().map(|code| code.code()))),
+        ("laboratory verdict", Some("lab_verdict"), set(LabVerdict::ALL.iter().map(|code| code.code()))),
+        ("laboratory analyte", Some("analyte"), set(Analyte::ALL.iter().map(|code| code.code()))),
         ("not assessed", Some("not_assessed"), set(phrases::NOT_ASSESSED)),
         ("state", Some("state"), set(CellState::ALL.iter().map(|code| code.code()))),
         ("class", Some("class"), set(MaterialClass::ALL.iter().map(|code| code.code()))),

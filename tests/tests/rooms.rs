@@ -145,7 +145,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 59] = [
+const ORDER: [&str; 60] = [
     "quantity",
     "substance",
     "material",
@@ -197,6 +197,7 @@ const ORDER: [&str; 59] = [
     "lot_sampling",
     "inspection",
     "streams",
+    "learned",
     "site_table",
     "suppliers",
     "outlook",

@@ -73,6 +73,8 @@ pub(crate) struct Given {
     pub(crate) rules: Vec<PathBuf>,
     /// Histories, merged.
     pub(crate) histories: Vec<PathBuf>,
+    /// Bills of materials.
+    pub(crate) bills: Vec<PathBuf>,
     /// Files and folders.
     pub(crate) paths: Vec<PathBuf>,
 }
@@ -113,6 +115,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
             Long("of") if explains => of.extend(about(&text(parser, words, "--of")?, words)?),
             Long("settings") => given.settings.push(value(parser, words, "--settings")?),
             Long("mapping") => given.mappings.push(value(parser, words, "--mapping")?),
+            Long("bill") => given.bills.push(value(parser, words, "--bill")?),
             Long("rules") => given.rules.push(value(parser, words, "--rules")?),
             Long("history") if !explains => given.histories.push(value(parser, words, "--history")?),
             Long("help") | Short('h') => return Ok(Command::Help),

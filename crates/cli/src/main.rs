@@ -10,15 +10,17 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arguments::{Command, Given, Review};
+use plumbline_core::acts::{ActKind, Target};
 use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{self, PROGRAM, books, csv, html, json, phrases, sampling};
+use plumbline_core::report::{self, PROGRAM, books, csv, html, json, phrases, sampling, settled};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
+use plumbline_intake::bill;
 
 /// Exit status: wrong usage, or a bad settings, mapping or rule file (`EX_USAGE` of sysexits.h).
 const USAGE: u8 = 64;
@@ -124,9 +126,41 @@ fn gather(words: &Words, given: &Given) -> Result<(Inspection, bool), u8> {
             .map_err(|problems| refuse_file(words, path, &problems, history::SCHEMA))?;
         inspection.history.merge(history);
     }
+    for path in &given.bills {
+        add_bill(words, path, &mut inspection)?;
+    }
     let unreadable = files::read_all(&given.paths, &mut inspection);
     duplicates::set_duplicates_aside(&mut inspection.sources);
     Ok((inspection, unreadable))
+}
+
+/// Takes a bill of materials over. One for a part that has one already is refused: nobody could tell which counts.
+fn add_bill(words: &Words, path: &Path, inspection: &mut Inspection) -> Result<(), u8> {
+    let name = files::base_name(path);
+    let bytes = fs::read(path).map_err(|error| {
+        let file = path.display().to_string();
+        complain(&words.with("cli-unreadable", &[("file", &file), ("text", &error.to_string())]));
+        USAGE
+    })?;
+    let found = bill::read(&name, &bytes).map_err(|problems| refuse_file(words, path, &problems, ""))?;
+    let settings = inspection.settings();
+    for act in &found.acts {
+        let is_it = |kind: ActKind, target: &Target| kind == act.kind && *target == act.target;
+        if settings.all().any(|(kind, target, _)| is_it(kind, target)) {
+            let target = phrases::target(words, &act.target);
+            let twice = [("file", name.as_str()), ("target", target.as_str())];
+            complain(&words.with("cli-bill_twice", &twice));
+            return Err(USAGE);
+        }
+    }
+    for note in &found.notes {
+        let text = words.with(&format!("bill-{}", note.code.code()), &[("found", &note.found)]);
+        let (line, column) = (note.line.to_string(), note.column.to_string());
+        say(&words
+            .with("cli-bill", &[("file", &name), ("line", &line), ("column", &column), ("text", &text)]));
+    }
+    inspection.acts.extend(found.acts);
+    Ok(())
 }
 
 fn run(words: &Words, review: &Review) -> u8 {
@@ -217,6 +251,9 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
         for reason in &lot.reasons {
             say(&format!("  {}", phrases::lot_reason(words, reason)));
         }
+    }
+    for text in settled::unmatched(words, inspection, findings) {
+        say(&words.with("cli-not_matched", &[("text", &text)]));
     }
     say(&phrases::summary_counts(words, findings));
     say(&phrases::summary_says(words, findings));

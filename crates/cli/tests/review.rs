@@ -562,3 +562,56 @@ fn what_one_review_writes_as_history_the_next_one_reads_and_merges() {
     assert_eq!(findings.matches("\"from\":\"history\"").count(), 12);
     assert_eq!(findings.matches("\"from\":\"now\"").count(), 4);
 }
+
+#[test]
+fn a_bill_of_materials_is_a_table_of_its_own() {
+    let folder = folder("bill");
+    let lot = "Part,Material,Lot,Class,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s)\n\
+               P-1,Pin,A-1,metal,1,0.5,5,1,1,0.5,5,1\n";
+    let lot = write(&folder, "lot.csv", lot);
+    let advisory = ADVISORY.replace("materials = \"advisory\"\n", "");
+    let settings = write(&folder, "settings.toml", &advisory);
+    let review = |bill: &str, settings: &Path| {
+        let bill = write(&folder, "bill.csv", bill);
+        let more: Vec<&OsStr> =
+            vec![OsStr::new("--settings"), settings.as_os_str(), OsStr::new("--bill"), bill.as_os_str()];
+        reviewed(&folder.join("out"), &more, &[&lot])
+    };
+    let whole = review("Part;Material;Qty\nP-1;pin;2\nP-1;pin;2\n", &settings);
+    assert_eq!(status(&whole), 0, "{}", text(&whole.stdout));
+    let said = text(&whole.stdout);
+    assert!(
+        said.contains("bill.csv line 1, column 3") && said.contains("bill.csv line 3, column 2"),
+        "{said}"
+    );
+    let missing = review("Part,Material\nP-1,pin\nP-1,seal\n", &settings);
+    assert_eq!(status(&missing), 1);
+    assert!(text(&missing.stdout).contains("\"seal\""), "{}", text(&missing.stdout));
+    let gap = review("Part,Material\nP-1,\n", &settings);
+    assert_eq!(status(&gap), 64);
+    assert!(
+        text(&gap.stderr).contains("2:2") || text(&gap.stderr).contains("line 2"),
+        "{}",
+        text(&gap.stderr)
+    );
+    let said_twice =
+        write(&folder, "twice.toml", &format!("{advisory}[[part]]\npart = \"P-1\"\nmaterials = [\"pin\"]\n"));
+    let twice = review("Part,Material\nP-1,pin\n", &said_twice);
+    assert_eq!(status(&twice), 64, "{}", text(&twice.stdout));
+}
+
+#[test]
+fn an_act_for_what_is_not_there_is_said() {
+    let folder = folder("unmatched");
+    let lot = write(&folder, "lot.csv", CLEAN);
+    let settings = format!("{ADVISORY}[[set_aside]]\nsource = \"lot.csv\"\nline = 99\nwhy = \"slipped\"\n");
+    let settings = write(&folder, "settings.toml", &settings);
+    let done = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&lot]);
+    assert_eq!(status(&done), 0);
+    assert!(
+        text(&done.stdout)
+            .contains("set aside: slipped: for reading on line 99 of lot.csv, which is not here"),
+        "{}",
+        text(&done.stdout)
+    );
+}

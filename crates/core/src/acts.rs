@@ -218,6 +218,13 @@ pub fn escape(text: &str) -> String {
     text.replace('\\', "\\\\").replace('|', "\\|")
 }
 
+/// True for two spellings of one name: capitals, and spaces at the ends or more than one between words, make no other part
+/// or material. (Common practice, no source: people type bills, and analysers' files are typed by others.)
+pub fn same_name(one: &str, other: &str) -> bool {
+    let folded = |text: &str| -> Vec<String> { text.split_whitespace().map(str::to_lowercase).collect() };
+    one == other || folded(one) == folded(other)
+}
+
 /// Splits at `|` that no `\` stands before.
 pub fn split_escaped(text: &str) -> Vec<String> {
     let mut parts = vec![String::new()];
@@ -344,7 +351,13 @@ impl Settings {
         let mut settings = Settings::default();
         for act in in_force(acts) {
             match act.kind {
-                ActKind::SiteSigma => settings.site_sigmas.extend(parse_site_sigma(&act.value).ok()),
+                ActKind::SiteSigma => {
+                    if let Ok(row) = parse_site_sigma(&act.value) {
+                        let other = |one: &SiteSigma| (one.element, one.class) != (row.element, row.class);
+                        settings.site_sigmas.retain(other);
+                        settings.site_sigmas.push(row);
+                    }
+                }
                 ActKind::CheckSamples => settings.check_samples = split_escaped(&act.value),
                 ActKind::BlankSamples => settings.blank_samples = split_escaped(&act.value),
                 ActKind::Books => settings.books = split_escaped(&act.value),
@@ -539,9 +552,17 @@ impl Settings {
             .or_else(|| books.in_force(&self.books).halogens.map(|book| book.id.as_str()))
     }
 
-    /// The bill of materials given for a part.
+    /// The bill of materials given for a part; one for another spelling of its name, where only one is.
     pub fn bill_of_materials(&self, part: &str) -> Option<Vec<String>> {
-        self.exact(ActKind::BillOfMaterials, &Target::Part(part.to_owned())).map(split_escaped)
+        let own = self.exact(ActKind::BillOfMaterials, &Target::Part(part.to_owned()));
+        let respelled = || {
+            let mut bills = self.of_kind(ActKind::BillOfMaterials).filter(
+                |(target, _)| matches!(target, Target::Part(known) if !known.is_empty() && same_name(known, part)),
+            );
+            let (_, bill) = bills.next()?;
+            bills.next().is_none().then_some(bill)
+        };
+        own.or_else(respelled).map(split_escaped)
     }
 
     /// The product's category.
@@ -688,8 +709,11 @@ impl Settings {
 
 /// What a value is about where one target may have several of a kind: each column of a header has a role of its own, a
 /// material a claim for each entry and substance, an inspection a renewal for each entry.
-fn about_of(kind: ActKind, value: &str) -> Option<String> {
+pub(crate) fn about_of(kind: ActKind, value: &str) -> Option<String> {
     match kind {
+        ActKind::SiteSigma => {
+            parse_site_sigma(value).ok().map(|row| format!("{} {}", row.element.symbol(), row.class.code()))
+        }
         ActKind::ColumnRole => value.split('|').next().map(str::to_owned),
         ActKind::Claim => {
             Claim::parse(value).ok().map(|claim| format!("{} {}", claim.substance.symbol(), claim.entry))

@@ -167,6 +167,11 @@ impl Reader<'_> {
         self.problems.push(Problem { line, column, code, found: found.to_owned() });
     }
 
+    /// The line of a place, 1-based.
+    pub fn line(&self, at: usize) -> u32 {
+        place_of(self.text, at).0
+    }
+
     /// True while nothing was refused.
     pub const fn is_clean(&self) -> bool {
         self.problems.is_empty()

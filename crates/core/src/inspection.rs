@@ -3,7 +3,7 @@
 use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::acts::{Act, ActKind, Settings, Target, Weight};
+use crate::acts::{self, Act, ActKind, Settings, Target, Weight};
 use crate::change::{self, Accepted, Change, Compared};
 use crate::claims::{self, Claims, Expiry, Look, Material, MaterialClaims};
 use crate::exempt::{Group, Seen};
@@ -907,7 +907,11 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let names = names_of(&key);
         let alike = lot.alike.get(&names).copied().unwrap_or(0);
         let [_, _, of_part, of_name] = &names;
-        let laboratory = lot.settling.results_of(names.each_ref().map(String::as_str), alike, &group.tally);
+        let laboratory = lot.settling.results_of(
+            names.each_ref().map(String::as_str),
+            alike,
+            &[&group.tally, &aside.tally],
+        );
         let seen = settling::Material { class, tally: &group.tally, claims: &group.claims };
         lot.settling.apply_results(seen, &laboratory, &mut reasons);
         let about = key.2.as_deref().unwrap_or(class.code());
@@ -953,7 +957,10 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             }),
             Some(bill) => {
                 let listed = bill.len() as u64;
-                let mut extra: Vec<&String> = measured.iter().filter(|name| !bill.contains(name)).collect();
+                let mut extra: Vec<&String> = measured
+                    .iter()
+                    .filter(|name| !bill.iter().any(|listed| acts::same_name(listed, name)))
+                    .collect();
                 extra.sort_unstable();
                 extra.dedup();
                 for name in extra {
@@ -965,7 +972,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
                         of: listed,
                     });
                 }
-                for missing in bill.into_iter().filter(|name| !measured.contains(name)) {
+                let is_measured = |name: &String| measured.iter().any(|one| acts::same_name(one, name));
+                for missing in bill.into_iter().filter(|name| !is_measured(name)) {
                     let of_part = part.as_deref().unwrap_or("");
                     known.insert((of_part.to_owned(), missing.clone()));
                     if lot.settling.unmeasured([of_supplier, of_lot, of_part, &missing], &mut reasons) {

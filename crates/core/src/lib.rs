@@ -31,6 +31,7 @@ pub mod instant;
 pub mod interval;
 pub mod judging;
 pub mod laboratory;
+pub mod learned;
 pub mod limit;
 pub mod lines;
 pub mod longer;

@@ -3,7 +3,7 @@
 //! A mapping file holds only what is said of tables by their headings, so that the next stick from the same analyser
 //! needs no work; it names no lot, no part and no file.
 
-use crate::acts::{Act, ActKind, Settings, Target, check_value, escape, split_escaped};
+use crate::acts::{Act, ActKind, Settings, Target, about_of, check_value, escape, split_escaped};
 use crate::data_file::{self, DataTable, Problem, ProblemCode, Reader, Written, WrittenTable};
 use crate::fields;
 use crate::reading::Source;
@@ -295,20 +295,46 @@ struct ActsReader<'r, 't> {
     reader: &'r mut Reader<'t>,
     note: &'r str,
     acts: Vec<Act>,
+    /// Where each act stands in the file.
+    places: Vec<usize>,
 }
 
-impl ActsReader<'_, '_> {
+impl<'r, 't> ActsReader<'r, 't> {
+    fn new(reader: &'r mut Reader<'t>, note: &'r str) -> ActsReader<'r, 't> {
+        ActsReader { reader, note, acts: Vec::new(), places: Vec::new() }
+    }
+
     fn add(&mut self, kind: ActKind, target: &Target, value: String, at: usize) {
         match check_value(kind, &value) {
-            Ok(()) => self.acts.push(Act {
-                kind,
-                target: target.clone(),
-                value,
-                by: String::new(),
-                at: String::new(),
-                note: self.note.to_owned(),
-            }),
+            Ok(()) => {
+                self.refuse_twice(kind, target, &value, at);
+                self.places.push(at);
+                self.acts.push(Act {
+                    kind,
+                    target: target.clone(),
+                    value,
+                    by: String::new(),
+                    at: String::new(),
+                    note: self.note.to_owned(),
+                });
+            }
             Err(code) => self.reader.refuse(at, code, &value),
+        }
+    }
+
+    /// In one file nobody can tell which of two rows was meant; the last one would win without a word. (On the page a later
+    /// act takes the place of an earlier one, and both are listed.)
+    fn refuse_twice(&mut self, kind: ActKind, target: &Target, value: &str, at: usize) {
+        let about = about_of(kind, value);
+        let same =
+            |act: &Act| act.kind == kind && act.target == *target && about_of(act.kind, &act.value) == about;
+        if let Some(place) = self.acts.iter().position(same).and_then(|first| self.places.get(first)) {
+            let (first, second) = (at.min(*place), at.max(*place));
+            let line = self.reader.line(first);
+            let names = [kind.code().to_owned(), target.to_text(), about.unwrap_or_default()];
+            let names: Vec<String> = names.into_iter().filter(|name| !name.is_empty()).collect();
+            let found = format!("{} (line {line})", names.join(" "));
+            self.reader.refuse(second, ProblemCode::Twice, &found);
         }
     }
 
@@ -472,7 +498,7 @@ pub fn parse_settings(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> 
         let known: Vec<&str> =
             ["schema"].into_iter().chain(keys_of(INSPECTION)).chain(tables).chain(rows).collect();
         reader.only(root, &known);
-        let mut acts = ActsReader { reader, note: name, acts: Vec::new() };
+        let mut acts = ActsReader::new(reader, name);
         acts.keys(INSPECTION, &Target::Inspection, root);
         for (target, table) in acts.scope(&SOURCE, &[], root) {
             acts.keys(SOURCE.keys, &target, table);
@@ -585,7 +611,7 @@ fn add_column(file: &mut WrittenTable, target: &Target, value: &str) {
 pub fn parse_mapping(text: &str, name: &str) -> Result<Vec<Act>, Vec<Problem>> {
     data_file::read(text, MAPPING_SCHEMA, |reader, root| {
         reader.only(root, &["schema", HEADER.table]);
-        let mut acts = ActsReader { reader, note: name, acts: Vec::new() };
+        let mut acts = ActsReader::new(reader, name);
         acts.headers(root);
         acts.acts
     })
@@ -724,6 +750,31 @@ seconds = 60
         assert_eq!((problems[0].line, problems[0].code), (4, ProblemCode::OutOfRange));
         let problems = parse_settings(&FILE.replace("trust", "trusts"), "s").unwrap_err();
         assert_eq!((problems[0].line, problems[0].code), (5, ProblemCode::UnknownKey));
+    }
+
+    #[test]
+    fn two_rows_for_one_thing_are_refused_and_both_lines_named() {
+        let twice = |more: &str, places: (u32, &str)| {
+            let file = format!("{FILE}\n{more}");
+            let problems = parse_settings(&file, "s").unwrap_err();
+            assert_eq!(problems.len(), 1, "{problems:?}");
+            assert_eq!((problems[0].code, problems[0].line), (ProblemCode::Twice, places.0), "{problems:?}");
+            assert!(problems[0].found.ends_with(places.1), "{problems:?}");
+        };
+        let sigma = "[[site_sigma]]\nelement = \"Pb\"\nclass = \"polymer\"\ns = \"9 mg/kg\"\n";
+        twice(sigma, (26, "site_sigma Pb polymer (line 20)"));
+        twice("[[part]]\npart = \"P-1\"\nthickness_mm = 4\n", (27, "thickness_mm part:P-1 (line 17)"));
+        let lot = "[[lot]]\nsupplier = \"Alder Works\"\nlot = \"A-1\"\nlot_size = 4\n";
+        twice(lot, (28, "lot_size lot:Alder Works|A-1 (line 11)"));
+        let result = "[[laboratory]]\nlot = \"A-1\"\nmaterial = \"m\"\nanalyte = \"Pb\"\nreport = \"R\"\n";
+        let results = format!("{result}value = \"4 mg/kg\"\n{result}value = \"5 mg/kg\"\n");
+        twice(&results, (34, "laboratory lot_material:|A-1||m Pb R (line 28)"));
+        let two =
+            format!("{FILE}\n[[part]]\npart = \"P-1\"\nclass = \"metal\"\n{}", sigma.replace("Pb", "Cd"));
+        assert!(parse_settings(&two, "s").is_ok(), "another thing about the same part is no repetition");
+        let more =
+            format!("{result}value = \"4 mg/kg\"\n{}value = \"5 mg/kg\"\n", result.replace("\"R\"", "\"S\""));
+        assert!(parse_settings(&format!("{FILE}\n{more}"), "s").is_ok(), "another report is another result");
     }
 
     #[test]

@@ -4,6 +4,7 @@
 //! reason for every row that is not one. It decides nothing of the trade.
 
 pub mod archive;
+pub mod bill;
 pub mod cell;
 mod class_words;
 pub mod container;

@@ -293,7 +293,27 @@ fn claims(material: &Value) -> Vec<String> {
         let sign = if area["below"] == true { "< " } else { "" };
         format!("Cr(VI) {sign}{} ug/cm2: {}", area["area_ug_cm2"], or_dash(&area["result"]))
     });
-    claims.chain(areas).collect()
+    let results = material["laboratory"].as_array().into_iter().flatten().map(|one| {
+        let value = if one["value_mg_kg"].is_null() {
+            format!("< {}", one["below_mg_kg"])
+        } else {
+            one["value_mg_kg"].to_string()
+        };
+        let verdict = [&one["analyte"], &Value::String(value), &one["verdict"]].map(or_dash);
+        let mut said = format!("laboratory {}; screen {}", verdict.join(" "), text(&one["screen"]));
+        for (key, word) in [("traceable", "not traceable"), ("placed", "not placed")] {
+            if one[key] == false {
+                said += &format!("; {word}");
+            }
+        }
+        said
+    });
+    let ends = &material["hold_ends"];
+    let ends = (!ends.is_null() && ends.is_object()).then(|| {
+        let said = [&ends["who"], &ends["until"], &ends["quarantined"], &ends["place"]].map(or_dash);
+        format!("hold ends: {}", said.join(", "))
+    });
+    claims.chain(areas).chain(results).chain(ends).collect()
 }
 
 fn text(value: &Value) -> String {
@@ -380,6 +400,9 @@ fn reading(reading: &Value, source: &str) -> ReadingView {
     let mut at = format!("{source}:{} {}", reading["line"], or_dash(&reading["id"]));
     if reading["check"] == true {
         at += " check";
+    }
+    if !reading["set_aside"].is_null() {
+        at += &format!(" set aside: {}", text(&reading["set_aside"]));
     }
     let outcomes = &reading["outcomes"];
     let says: Vec<String> = reading["elements"]

@@ -33,7 +33,7 @@ const IDENTITIES: [Identity; 12] = [
 pub fn columns() -> Vec<String> {
     let mut columns = vec!["source".to_owned(), "line".to_owned()];
     columns.extend(IDENTITIES.iter().map(|identity| identity.code().to_owned()));
-    columns.extend(["class", "class_from", "check", "trust"].map(str::to_owned));
+    columns.extend(["class", "class_from", "check", "set_aside", "trust"].map(str::to_owned));
     for element in ELEMENTS {
         for part in ["state", "value_mg_kg", "sigma_mg_kg", "below_detection_mg_kg"] {
             columns.push(format!("{element}_{part}"));
@@ -68,7 +68,7 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
     writer.write_record(columns()).map_err(io::Error::from)?;
     let mut material_of = vec![u32::MAX; findings.verdicts.len()];
     for (at, material) in findings.materials.iter().enumerate() {
-        for reading in &material.readings {
+        for reading in material.readings.iter().chain(&material.set_aside) {
             if let Some(slot) = material_of.get_mut(*reading as usize) {
                 *slot = at as u32;
             }
@@ -93,6 +93,8 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
             writer.write_field(assessed.class.code())?;
             writer.write_field(assessed.class_from.code())?;
             writer.write_field(if check { "yes" } else { "no" })?;
+            let aside = findings.set_aside.contains_key(&(index as u32));
+            writer.write_field(if aside { "yes" } else { "no" })?;
             writer.write_field(findings.trust.worst(index).code())?;
             for element in ELEMENTS {
                 let cell = source.readings.cell(element, row);

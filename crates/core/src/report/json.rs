@@ -10,6 +10,7 @@ use serde::{Serialize, Serializer};
 use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
+use super::settled::{self, HoldEndsOut, LabOut};
 use super::{PROGRAM, change, charts, checks, phrases, sampling, suppliers, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
@@ -85,6 +86,7 @@ pub fn write(
                 source: lot.source,
                 readings: lot.readings,
                 disposition: lot.disposition.code(),
+                hold_ends: settled::hold_ends(lot),
                 reasons: reasons(words, &lot.reasons),
                 sampling: sampling::out(words, lot),
                 not_assessed: phrases::NOT_ASSESSED
@@ -209,6 +211,7 @@ struct ActOut<'a> {
     at: Option<&'a str>,
     note: Option<&'a str>,
     undone: bool,
+    matched: Option<bool>,
 }
 
 #[derive(Serialize)]
@@ -220,6 +223,7 @@ struct Counts {
     rows_set_aside: u64,
     rows_refused: u64,
     readings: u64,
+    readings_set_aside: u64,
 }
 
 impl From<RowCounts> for Counts {
@@ -232,6 +236,7 @@ impl From<RowCounts> for Counts {
             rows_set_aside: counts.set_aside,
             rows_refused: counts.refused,
             readings: counts.readings,
+            readings_set_aside: counts.readings_set_aside,
         }
     }
 }
@@ -347,6 +352,8 @@ struct MaterialOut<'a> {
     exemptions: MaterialExemptionsOut<'a>,
     cr6_area: Vec<Cr6Out<'a>>,
     change: Option<change::ChangeOut>,
+    laboratory: Vec<LabOut<'a>>,
+    set_aside: &'a [u32],
     disposition: &'a str,
     reasons: Vec<ReasonOut<'a>>,
 }
@@ -367,6 +374,7 @@ struct LotOut<'a> {
     source: Option<usize>,
     readings: u64,
     disposition: &'a str,
+    hold_ends: Option<HoldEndsOut<'a>>,
     reasons: Vec<ReasonOut<'a>>,
     sampling: Option<sampling::SamplingOut>,
     outlook: working::OutlookOut,
@@ -456,6 +464,7 @@ impl Serialize for ReadingOut<'_> {
         let findings = self.context.findings;
         let index = findings.first_reading.get(self.at).map_or(usize::MAX, |first| first + self.row);
         let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
+        let set_aside = u32::try_from(index).ok().and_then(|at| findings.set_aside.get(&at));
         let mut map = serializer.serialize_map(None)?;
         map.serialize_entry("source", &self.at)?;
         map.serialize_entry("line", &readings.line(self.row))?;
@@ -474,6 +483,7 @@ impl Serialize for ReadingOut<'_> {
         map.serialize_entry("class_from", assessed.class_from.code())?;
         map.serialize_entry("composition", &composition(self))?;
         map.serialize_entry("check", &check)?;
+        map.serialize_entry("set_aside", &set_aside)?;
         for identity in
             [Identity::Time, Identity::Seconds, Identity::Instrument, Identity::Mode, Identity::Operator]
         {
@@ -818,6 +828,7 @@ fn acts<'a>(context: &Context<'a>) -> Vec<ActOut<'a>> {
             at: given(&act.at),
             note: given(&act.note),
             undone,
+            matched: settled::matched(context.inspection, context.findings, act).filter(|_| !undone),
         })
         .collect()
 }
@@ -978,6 +989,8 @@ fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<M
                 exemptions: exemptions::material(context.words, context.spoken, &material.claims),
                 cr6_area: exemptions::cr6(&material.claims),
                 change: material.change.as_ref().map(|one| change::out(context.words, one)),
+                laboratory: settled::laboratory(material),
+                set_aside: &material.set_aside,
                 disposition: material.disposition.code(),
                 reasons: reasons(context.words, &material.reasons),
             }

@@ -2,9 +2,9 @@
 //! million readings never stand in memory as one text.
 
 pub mod books;
-mod checks;
-pub mod charts;
 pub mod change;
+pub mod charts;
+mod checks;
 pub mod csv;
 pub mod exemptions;
 pub mod explain;
@@ -14,6 +14,7 @@ pub mod json;
 pub mod phrases;
 pub mod repeats;
 pub mod sampling;
+pub mod settled;
 pub mod suppliers;
 mod working;
 

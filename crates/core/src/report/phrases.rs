@@ -34,6 +34,9 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     if let Some(text) = super::exemptions::claim_reason(words, reason) {
         return text;
     }
+    if let Some(text) = super::settled::reason(words, reason) {
+        return text;
+    }
     let (count, of) = (reason.count.to_string(), reason.of.to_string());
     // What is only ever a halogen has its name from the catalogue; bromine is a substance too.
     let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen)
@@ -43,7 +46,7 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     let nothing = reason.code == LotReasonCode::TrustNone && about.is_empty() && reason.count > 0;
     let id = format!("lot-reason-{}{}", reason.code.code(), if nothing { ".nothing" } else { "" });
     let text = words.with(&id, &arguments);
-    if reason.effect == Disposition::Accept && reason.code != LotReasonCode::Cr6Negative {
+    if reason.effect == Disposition::Accept && !reason.code.is_told() {
         format!("{text} {}", words.say("reason-advisory"))
     } else {
         text

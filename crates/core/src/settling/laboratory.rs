@@ -117,19 +117,23 @@ impl LabFinding {
 
 impl Settling<'_> {
     /// The results of one material. `alike` is how many materials of the inspection have these names: a result that fits
-    /// several settles nothing in any of them.
+    /// several settles nothing in any of them. `tallies` are what was screened: the readings that count, and, so that what
+    /// they said stays beside the result, those set aside.
     pub fn results_of(
         &self,
         names: MaterialNames<'_>,
         alike: usize,
-        tally: &MaterialTally,
+        tallies: &[&MaterialTally],
     ) -> Vec<LabFinding> {
         let of_material =
             self.results.iter().filter(|(target, _)| target.each_ref().map(String::as_str) == names);
         let found = of_material.map(|(_, result)| {
             let substance = substance_of(result.analyte);
-            let screen = substance
-                .map_or_else(|| tally.worst_halogen(Halogen::Cl), |substance| tally.worst(substance));
+            let screened = tallies.iter().filter(|tally| tally.readings > 0).map(|tally| match substance {
+                Some(substance) => tally.worst(substance),
+                None => tally.worst_halogen(Halogen::Cl),
+            });
+            let screen = screened.max().unwrap_or(Outcome::NotMeasured);
             let says = substance.and_then(row_of).and_then(|row| judge_row(row, &[result]));
             LabFinding {
                 result: result.clone(),
@@ -351,7 +355,7 @@ impl Settling<'_> {
     /// set to metal), and only where the inspection goes by no other limits. Over is over in any case.
     pub fn unmeasured(&self, names: MaterialNames<'_>, reasons: &mut Reasons) -> bool {
         let tally = MaterialTally::default();
-        let found = self.results_of(names, 1, &tally);
+        let found = self.results_of(names, 1, &[]);
         let results: Vec<&LabResult> = found.iter().map(|one| &one.result).collect();
         let placed: Vec<&LabFinding> = found.iter().collect();
         let [_, _, part, name] = names;
@@ -385,7 +389,7 @@ impl Settling<'_> {
             if of_supplier != supplier || of_lot != lot || known(part, name) {
                 continue;
             }
-            let found = self.results_of(target.each_ref().map(String::as_str), 0, &MaterialTally::default());
+            let found = self.results_of(target.each_ref().map(String::as_str), 0, &[]);
             let Some(one) = found.into_iter().find(|one| one.result == *result) else { continue };
             let over = one.verdict == Some(LabVerdict::Over);
             let effect = if over { Disposition::Hold } else { Disposition::Accept };
@@ -457,4 +461,136 @@ fn within_exemption(bound: ExemptBound, result: &LabResult) -> crate::exempt::Nu
     let k = result.expanded.map_or(200, |(_, k)| k.hundredths()).clamp(200, 500);
     let k = u8::try_from(k.div_ceil(10)).ok().and_then(Coverage::from_tenths).unwrap_or(Coverage::THREE);
     crate::exempt::judge_number(bound, number, sigma, k)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::tests::{act, said, tally};
+    use super::*;
+    use crate::acts::{Act, ActKind, Settings, Target};
+    use crate::rules::RuleBooks;
+
+    const NAMES: [&str; 4] = ["Alder", "A-1", "P-1", "body"];
+
+    fn result(analyte: &str, value: &str) -> Act {
+        let trace = "method=IEC 62321-5:2013;laboratory=Gorse Works;date=2026-11-20";
+        let target = Target::LotMaterial(NAMES.map(str::to_owned));
+        act(
+            ActKind::Laboratory,
+            target,
+            &format!("analyte={analyte};value={value};report=R-{analyte};{trace}"),
+        )
+    }
+
+    fn settled(acts: &[Act], class: MaterialClass, tally: &MaterialTally, halogens: bool) -> Vec<String> {
+        let (settings, books) = (Settings::from_acts(acts), RuleBooks::built_in().unwrap());
+        let in_force = books.in_force(&settings.books);
+        let settling = Settling::new(&settings, &books, &in_force, halogens);
+        let claims = MaterialClaims::default();
+        let mut reasons = tally.reasons(halogens);
+        let found = settling.results_of(NAMES, 1, &[tally]);
+        settling.apply_results(Material { class, tally, claims: &claims }, &found, &mut reasons);
+        let short = |text: String| text.split('|').take(3).collect::<Vec<_>>().join("|");
+        said(reasons).into_iter().map(short).collect()
+    }
+
+    #[test]
+    fn a_result_within_takes_the_place_of_every_outcome_of_its_own_substance() {
+        for outcome in Outcome::ALL {
+            let one = tally(&[(Substance::Pb, outcome), (Substance::Hg, Outcome::Undecided)]);
+            let after = settled(&[result("Pb", "<5 mg/kg")], MaterialClass::Metal, &one, false);
+            assert_eq!(after, ["hold undecided Hg", "accept lab_within Pb|Pb|< 5 mg/kg"], "{outcome:?}");
+        }
+        let some = MaterialTally { firm_over: [0; 5], ..tally(&[(Substance::Pb, Outcome::Over)]) };
+        let after = settled(&[result("Pb", "<5 mg/kg")], MaterialClass::Unknown, &some, false);
+        assert_eq!(after, ["accept lab_within Pb|Pb|< 5 mg/kg"]);
+    }
+
+    #[test]
+    fn class_thickness_and_mode_are_not_the_laboratorys() {
+        let doubts = MaterialTally {
+            class_unknown: 1,
+            calibration_doubtful: 1,
+            thickness_missing: 1,
+            ..tally(&[(Substance::Pb, Outcome::Over)])
+        };
+        let lead = [result("Pb", "<5 mg/kg")];
+        let after = settled(&lead, MaterialClass::Unknown, &doubts, false);
+        let stay = ["hold class_unknown ", "hold thickness_not_stated ", "hold calibration_doubtful "];
+        assert_eq!(after[..3], stay);
+        // With cadmium settled too, no BL rests on the thickness any more.
+        let both = [result("Pb", "<5 mg/kg"), result("Cd", "<5 mg/kg")];
+        let after = settled(&both, MaterialClass::Unknown, &doubts, false);
+        assert_eq!(after[..2], ["hold class_unknown ", "hold calibration_doubtful "]);
+    }
+
+    #[test]
+    fn an_overlap_of_bromine_stays_while_its_halogen_is_open() {
+        let mut one = tally(&[]);
+        one.doubtful[Substance::Br as usize].below = 1;
+        one.halogen_counts[Halogen::Br as usize][Outcome::Undecided as usize] = 1;
+        let groups = [result("PBB", "<5 mg/kg"), result("PBDE", "<5 mg/kg")];
+        let after = settled(&groups, MaterialClass::Polymer, &one, true);
+        assert_eq!(after[..2], ["hold halogen_open Br", "hold overlap_unresolved Br"]);
+        let after = settled(&groups, MaterialClass::Polymer, &one, false);
+        assert!(after.iter().all(|reason| reason.starts_with("accept lab_within")), "{after:?}");
+    }
+
+    #[test]
+    fn halogens_are_settled_one_by_one_and_in_no_mixture() {
+        let mut one = tally(&[]);
+        for of in Halogen::ALL {
+            one.halogen_counts[of as usize][Outcome::Over as usize] = 1;
+            one.halogen_firm_over[of as usize] = 1;
+        }
+        let chlorine = result("Cl", "<100 mg/kg");
+        let after = settled(std::slice::from_ref(&chlorine), MaterialClass::Polymer, &one, true);
+        assert_eq!(
+            after,
+            [
+                "not_accept halogen_over_limit Br",
+                "not_accept halogen_over_limit total",
+                "accept lab_within Cl|Cl|< 100 mg/kg"
+            ]
+        );
+        let both = [chlorine, result("Br", "200 mg/kg;u=10 mg/kg;k=2")];
+        let after = settled(&both, MaterialClass::Polymer, &one, true);
+        assert!(after.iter().all(|reason| reason.starts_with("accept lab_within")), "{after:?}");
+        let after = settled(&both, MaterialClass::Composite, &one, true);
+        assert_eq!(after.iter().filter(|reason| reason.starts_with("not_accept")).count(), 3, "{after:?}");
+        let much = [result("Cl", "800 mg/kg;u=10 mg/kg;k=2"), result("Br", "800 mg/kg;u=10 mg/kg;k=2")];
+        let after = settled(&much, MaterialClass::Polymer, &tally(&[]), true);
+        let over: Vec<_> = after.iter().filter(|reason| reason.starts_with("not_accept")).collect();
+        assert_eq!(
+            over,
+            [
+                "not_accept lab_over total|Br|800 ± 10 mg/kg (k = 2)",
+                "not_accept lab_over total|Cl|800 ± 10 mg/kg (k = 2)"
+            ]
+        );
+    }
+
+    #[test]
+    fn what_stands_for_a_material_nobody_measured_is_all_five_substances() {
+        let all = ["Cd", "Pb", "Hg", "Cr", "PBB", "PBDE"].map(|analyte| result(analyte, "<5 mg/kg"));
+        let whole = |acts: &[Act], books: &[&str]| {
+            let mut acts = acts.to_vec();
+            acts.push(act(ActKind::Books, Target::Inspection, &books.join("|")));
+            let (mut settings, books) = (Settings::from_acts(&acts), RuleBooks::built_in().unwrap());
+            settings.books.retain(|name| !name.is_empty());
+            let in_force = books.in_force(&settings.books);
+            let mut reasons = Reasons::default();
+            Settling::new(&settings, &books, &in_force, false).unmeasured(NAMES, &mut reasons)
+        };
+        assert!(whole(&all, &[]));
+        for left_out in 0..all.len() {
+            let mut fewer = all.to_vec();
+            fewer.remove(left_out);
+            assert!(!whole(&fewer, &[]), "{}", all[left_out].value);
+        }
+        assert!(!whole(&all, &["us-cpsia-101"]), "another law asks more");
+        let metal = act(ActKind::Class, Target::Material("P-1".into(), "body".into()), "metal");
+        let without_bromine = [all[..4].to_vec(), vec![metal]].concat();
+        assert!(whole(&without_bromine, &[]));
+    }
 }

@@ -712,6 +712,8 @@ report-notices = Notices
 report-notices_none = None.
 report-check = check reading, no product
 report-hold_ends = Ends with (result or act): ______________  by whom: ______________  by when: ______________  quantity quarantined: ______________
+report-rests_on = Rests on: lot size { $size }; the plan asks for { $take } units; { $units } measured of the least sampled material.
+report-hold_ends = How this ends, beside what each reason asks for
 report-refused = Refused rows
 report-refused_none = No row was refused.
 report-refused_capped = { $left } more refused rows are counted and not listed.
@@ -814,6 +816,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
       plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]...
                        [--bill FILE]... PATH...
       plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--of NAME]...
+      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... PATH...
+      plumbline explain [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
       plumbline plan --lot-size N --rule zero_acceptance --confidence PERCENT --share PERCENT [--seed SEED]
@@ -830,6 +834,7 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
     --settings FILE  class, lot size, thickness, certificates, plans ... (see contract.md);
                      of several the later count above the earlier
     --mapping FILE   what the columns under known headings mean, as the page saved it
+    --bill FILE      a bill of materials: a table with columns Part and Material, perhaps Class
     --rules FILE     a rule book: its bands or halogen limits in place of the built-in ones, its limits beside them
     --history FILE   what earlier inspections found (their history.txt); several are merged
     explain    prints, for the readings that match, what was found, the rule with its clause and every step to the outcome

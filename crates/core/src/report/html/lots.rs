@@ -52,7 +52,7 @@ impl Report<'_> {
                         }
                         (self.sampling(lot, &mut drawn))
                         (self.ahead(at))
-                        @if lot.disposition != Disposition::Accept { p class="sub" { (self.say("report-hold_ends")) } }
+                        (self.hold_ends(lot))
                     }
                 }
             }

@@ -4,11 +4,12 @@
 //! (its own style sheet and the rulers it draws).
 
 mod annex;
-mod charts;
 mod change;
+mod charts;
 mod claims;
 mod doubts;
 mod heading;
+mod laboratory;
 mod limits;
 mod lots;
 mod materials;
@@ -18,8 +19,8 @@ mod reached;
 mod repeats;
 mod sampling;
 mod sources;
-mod trust;
 mod suppliers;
+mod trust;
 
 use std::io::{self, Write};
 
@@ -111,6 +112,7 @@ pub fn write(
     for section in [
         report.doubts(),
         report.repeats(),
+        report.laboratory(),
         report.exemptions(),
         report.suppliers(),
         report.reached(),
