@@ -166,7 +166,10 @@ fn the_points_of_operating_characteristics_are_those_of_scipy() {
         let (n, ac, chance) = (whole(&row[0]) as u32, whole(&row[1]) as u32, float(&row[2]));
         match share_at(n, ac, chance) {
             None => {
-                assert!(ac >= n && (row[3].is_empty() || float(&row[3]) >= 1.0 || row[3] == "nan"), "{row:?}")
+                assert!(
+                    ac >= n && (row[3].is_empty() || float(&row[3]) >= 1.0 || row[3] == "nan"),
+                    "{row:?}"
+                );
             }
             Some(share) => {
                 near(share, float(&row[3]), 1e-9, &row);

@@ -611,3 +611,25 @@ fn hostile_names_add_no_markup_to_a_report() {
     }
     assert!(report.matches(&escaped(hostile)).count() > 10, "and every one is shown as it is");
 }
+
+/// A plan stands in the report with its list, its risk and what it does not prove; lots that share a curve share its picture.
+#[test]
+fn a_plan_is_printed_with_its_units_and_what_it_does_not_prove() {
+    let heading = "Sample,Unit,Part,Material,Lot,Class,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s)\n";
+    let row = |lot: &str| format!("S{lot},1,P-1,pin,{lot},metal,1,0.5,5,1,1,0.5,5,1\n");
+    let table = format!("{heading}{}{}{}", row("L-1"), row("L-2"), row("L-3"));
+    let settings = "schema = \"plumbline.settings/1\"\nlot_size = 480\n\n[[lot]]\nsupplier = \"\"\nlot = \"L-3\"\nlot_size = 90\n\n\
+                    [[sampling_plan]]\nrule = \"single\"\naql = 2.5\nseed = 7\n";
+    let inspection = inspect(settings, &[("lots.csv", table.as_bytes())]);
+    let report = report_html(&inspection, &review(&inspection));
+    let times = |text: &str| report.matches(text).count();
+    assert_eq!(times("take 50 of 480 units"), 2);
+    assert_eq!(times("take 13 of 90 units"), 0, "level II of 90 units is letter E, whose arrow leads to F");
+    assert_eq!(times("whose arrow leads to letter F: take 20 of 90 units"), 1);
+    assert_eq!(times("5 9 17 26 39 49 51 58 60 66 72 82 92 112 118"), 2);
+    assert_eq!(times("class=\"oc-curve\""), 2, "one for each size of lot");
+    assert_eq!(times("table, accept on 3"), 1);
+    assert_eq!(times("knows no AQL"), 3);
+    assert_eq!(times("do not apply to a single lot"), 3);
+    assert_eq!(times("An undecided unit never counts as conforming."), 3);
+}

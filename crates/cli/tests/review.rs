@@ -615,3 +615,32 @@ fn an_act_for_what_is_not_there_is_said() {
         text(&done.stdout)
     );
 }
+
+#[test]
+fn a_plan_says_how_many_units_which_and_what_it_does_not_prove() {
+    let plan = |arguments: &str| plumbline(format!("plan {arguments}").split_ascii_whitespace());
+    let output = plan("--lot-size 480 --rule single --level S-2 --aql 1.5 --seed 7");
+    assert_eq!(status(&output), 0);
+    let said = text(&output.stdout);
+    assert!(said.contains("code letter C, whose arrow leads to letter D: take 8 of 480 units."), "{said}");
+    assert!(said.contains("acceptance number is 0") && said.contains("knows no AQL"), "{said}");
+    let listed = said.lines().find(|line| line.starts_with(|first: char| first.is_ascii_digit()));
+    assert_eq!(listed.map(|line| line.split(' ').count()), Some(8), "{said}");
+    assert_eq!(text(&plan("--lot-size 480 --rule single --level S-2 --aql 1.5 --seed 7").stdout), said);
+    let output = plan("--lot-size 280 --rule zero_acceptance --confidence 95 --share 5");
+    assert!(text(&output.stdout).contains("take 53 of 280 units"));
+    for (wrong, why) in [
+        ("--rule single --aql 1.0", "--lot-size"),
+        ("--lot-size 0 --rule single --aql 1.0", "outside what is possible"),
+        ("--lot-size 480 --rule single --aql 1.1", "0.65 1.0 1.5"),
+        ("--lot-size 480 --rule single --aql 1.0 --share 5", "no such key"),
+        ("--lot-size 480 --aql 1.0", "missing"),
+        ("--lot-size 480 --size 3", "--size"),
+        ("--lot-size 480 --rule single --aql 1.0 --aql 2.5", "twice"),
+    ] {
+        let output = plan(wrong);
+        assert_eq!(status(&output), 64, "{wrong}");
+        let said = text(&output.stderr);
+        assert!(said.contains(why), "{wrong}: {said}");
+    }
+}

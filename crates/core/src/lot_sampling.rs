@@ -173,3 +173,178 @@ pub fn judge(
     };
     (anything.then_some(sampling), reasons)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::acts::{Act, Target};
+    use crate::caution::Cautions;
+    use crate::halogen::Total;
+    use crate::material::ClassFrom;
+    use crate::outcome::{Judgement, UsedSigma};
+    use LotReasonCode::{LotSizeMissing, LotSizeTooSmall, SamplingNone, SamplingTooFew, UnitsNotStated};
+
+    const ZERO: &str = "rule=zero_acceptance;confidence=95;share=50;seed=3";
+
+    fn settings(said: &[(ActKind, &str)]) -> Settings {
+        let act = |(kind, value): &(ActKind, &str)| Act {
+            kind: *kind,
+            target: Target::Inspection,
+            value: (*value).to_owned(),
+            by: String::new(),
+            at: String::new(),
+            note: String::new(),
+        };
+        Settings::from_acts(&said.iter().map(act).collect::<Vec<_>>())
+    }
+
+    /// A lot of materials, each of a part with its units; `!` before a unit: over, `?`: undecided.
+    fn gathered(materials: &[(&str, &[&str])]) -> Gathered {
+        let mut gathered = Gathered::default();
+        for (part, names) in materials {
+            let (mut units, mut without) = (Units::default(), 0);
+            for name in *names {
+                let (name, state) = match name.split_at(usize::from(name.starts_with(['!', '?']))) {
+                    ("!", rest) => (rest, UnitState::Over),
+                    ("?", rest) => (rest, UnitState::Undecided),
+                    (_, rest) => (rest, UnitState::Conforming),
+                };
+                if name.is_empty() { without += 1 } else { units.add(name, state) }
+            }
+            gathered.add(Some(part), units, without);
+        }
+        gathered
+    }
+
+    fn judged(
+        said: &[(ActKind, &str)],
+        materials: &[(&str, &[&str])],
+    ) -> (Option<LotSampling>, Vec<LotReason>) {
+        judge(&settings(said), ("Elm", "E-1"), &gathered(materials), 20)
+    }
+
+    fn codes(
+        said: &[(ActKind, &str)],
+        materials: &[(&str, &[&str])],
+    ) -> Vec<(LotReasonCode, Disposition, u64, u64)> {
+        let reasons = judged(said, materials).1;
+        reasons.into_iter().map(|one| (one.code, one.effect, one.count, one.of)).collect()
+    }
+
+    #[test]
+    fn only_that_nothing_was_asked_for_can_be_made_advisory() {
+        let (hold, advisory) = (Disposition::Hold, (ActKind::Sampling, "advisory"));
+        let few: &[(&str, &[&str])] = &[("P", &["1"])];
+        assert_eq!(codes(&[], few), [(SamplingNone, hold, 1, 1)]);
+        assert_eq!(codes(&[advisory], few), [(SamplingNone, Disposition::Accept, 1, 1)]);
+        assert_eq!(
+            codes(&[advisory, (ActKind::LotSize, "9")], few),
+            [(SamplingNone, Disposition::Accept, 1, 1)]
+        );
+        for asked in [(ActKind::UnitsToTake, "1"), (ActKind::SamplingPlan, ZERO)] {
+            assert_eq!(codes(&[advisory, asked], few), [(LotSizeMissing, hold, 1, 1)]);
+        }
+        let plan = [advisory, (ActKind::LotSize, "9"), (ActKind::SamplingPlan, ZERO)];
+        assert_eq!(codes(&plan, few), [(SamplingTooFew, hold, 1, 3)]);
+        assert_eq!(codes(&plan, &[("P", &["1", "2", "3", ""])]), [(UnitsNotStated, hold, 1, 20)]);
+        assert_eq!(codes(&plan, &[("P", &["1", "2", "3"])]), []);
+        assert_eq!(codes(&plan, &[]), [(SamplingTooFew, hold, 0, 3)]);
+        let too_small = [advisory, (ActKind::LotSize, "1"), (ActKind::UnitsToTake, "5")];
+        assert_eq!(codes(&too_small, &[("P", &["1", "2"])]), [(LotSizeTooSmall, hold, 2, 1)]);
+        assert_eq!(codes(&too_small, few), []);
+    }
+
+    #[test]
+    fn the_larger_of_units_and_plan_is_wanted_and_never_more_than_the_lot() {
+        let wanted = |take: &str, size: &str| {
+            let said =
+                [(ActKind::LotSize, size), (ActKind::UnitsToTake, take), (ActKind::SamplingPlan, ZERO)];
+            judged(&said, &[]).0.and_then(|sampling| sampling.wanted)
+        };
+        assert_eq!((wanted("1", "9"), wanted("7", "9"), wanted("70", "9")), (Some(3), Some(7), Some(9)));
+        let only_units = [(ActKind::LotSize, "9"), (ActKind::UnitsToTake, "2")];
+        let sampling = judged(&only_units, &[]).0.unwrap();
+        assert_eq!((sampling.wanted, sampling.plan, sampling.at_most()), (Some(2), None, None));
+        assert!(judged(&[], &[]).0.is_none());
+    }
+
+    #[test]
+    fn units_are_counted_once_over_all_materials_and_the_least_sampled_material_decides() {
+        let said = [(ActKind::LotSize, "9"), (ActKind::SamplingPlan, ZERO)];
+        let lot: &[(&str, &[&str])] =
+            &[("P", &["1", "2", "?3", "4"]), ("P", &["1", "!2", "!3"]), ("Q", &["04"])];
+        let sampling = judged(&said, lot).0.unwrap();
+        assert_eq!((sampling.measured, sampling.units), (1, 4));
+        assert_eq!((sampling.conforming, sampling.undecided, sampling.over), (2, 0, 2));
+        // Unit 1 was measured on every material; 2, 3 and 4 were not, so that nothing is said of what is left.
+        assert_eq!(sampling.at_most(), None);
+        assert_eq!(codes(&said, lot), [(SamplingTooFew, Disposition::Hold, 1, 3)]);
+        // Parts with pieces of their own: five and five are no contradiction to a lot of five.
+        let five = [(ActKind::LotSize, "5"), (ActKind::UnitsToTake, "5")];
+        let own: &[(&str, &[&str])] =
+            &[("P", &["1", "2", "3", "4", "5"]), ("Q", &["6", "7", "8", "9", "10"])];
+        assert_eq!(codes(&five, own), []);
+    }
+
+    #[test]
+    fn an_undecided_unit_counts_as_nonconforming_in_what_may_be_left() {
+        let said = [(ActKind::LotSize, "10"), (ActKind::SamplingPlan, ZERO)];
+        let most = |units: &[&str]| judged(&said, &[("P", units)]).0.unwrap().at_most();
+        // Source: scipy, hypergeom: of 10 units with 3 taken and none found, at most 5 at 95 %.
+        assert_eq!(most(&["1", "2", "3"]), Some(5));
+        assert!(most(&["1", "2", "?3"]) > most(&["1", "2", "3"]));
+        assert_eq!(most(&["1", "2", "?3"]), most(&["1", "2", "!3"]));
+        assert_eq!(most(&[]), None);
+    }
+
+    fn assessed(lead: Outcome, change: impl Fn(&mut Assessed)) -> Assessed {
+        let judged = |outcome| Judgement::new(outcome, None, UsedSigma::NONE);
+        let mut assessed = Assessed {
+            class: MaterialClass::Polymer,
+            class_from: ClassFrom::Declared,
+            substances: [
+                judged(Outcome::Below),
+                judged(lead),
+                judged(Outcome::NotApplicable),
+                judged(Outcome::Below),
+                judged(Outcome::Below),
+            ],
+            firm_over: [false, lead == Outcome::Over, false, false, false],
+            halogens: [judged(Outcome::Below); 2],
+            total: Total { judgement: judged(Outcome::Below), low: None, high: None, sigma: None },
+            thickness_missing: false,
+            multiple_unknown: false,
+            calibration: None,
+            cautions: [Cautions::default(); 5],
+            halogen_cautions: [Cautions::default(); 3],
+        };
+        change(&mut assessed);
+        assessed
+    }
+
+    #[test]
+    fn a_unit_conforms_only_where_every_outcome_is_settled_and_nothing_is_in_doubt() {
+        for outcome in Outcome::ALL {
+            let wanted = match outcome {
+                Outcome::Below | Outcome::NotApplicable => UnitState::Conforming,
+                Outcome::Over => UnitState::Over,
+                _ => UnitState::Undecided,
+            };
+            assert_eq!(seen(&assessed(outcome, |_| {}), true), wanted, "{outcome:?}");
+        }
+        let below = |change: &dyn Fn(&mut Assessed)| seen(&assessed(Outcome::Below, change), true);
+        assert_eq!(below(&|one| one.thickness_missing = true), UnitState::Undecided);
+        assert_eq!(below(&|one| one.class = MaterialClass::Unknown), UnitState::Undecided);
+        assert_eq!(below(&|one| one.cautions[4].strong = true), UnitState::Undecided);
+        let some = |one: &mut Assessed| one.firm_over[1] = false;
+        assert_eq!(seen(&assessed(Outcome::Over, some), true), UnitState::Undecided);
+        // Halogens speak only where their book counts.
+        let chlorine = |one: &mut Assessed| one.halogens[0].outcome = Outcome::Over;
+        assert_eq!(below(&chlorine), UnitState::Over);
+        assert_eq!(seen(&assessed(Outcome::Below, chlorine), false), UnitState::Conforming);
+        let total = |one: &mut Assessed| one.total.judgement.outcome = Outcome::Undecided;
+        assert_eq!(below(&total), UnitState::Undecided);
+        let strong = |one: &mut Assessed| one.halogen_cautions[2].strong = true;
+        assert_eq!(below(&strong), UnitState::Undecided);
+    }
+}

@@ -254,6 +254,8 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
     let mut materials: BTreeMap<MaterialKey, MaterialOut> = BTreeMap::new();
     // Per lot: the units of its least sampled material, and whether any reading names none.
     let mut sampled: BTreeMap<LotKey, (usize, bool)> = BTreeMap::new();
+    // Per lot and part: every different unit, of which a lot has no more than its size.
+    let mut pieces: BTreeMap<(LotKey, String), BTreeSet<String>> = BTreeMap::new();
     for (key, rows) in of_material {
         let classes: BTreeSet<Class> = rows.iter().map(|at| readings[*at].class).collect();
         let mut material = MaterialOut {
@@ -276,12 +278,10 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         }
         material.disposition = worst(&material.reasons);
         // Item 15: physical units, not readings, and only what the file itself calls one.
-        let units: BTreeSet<String> = rows
-            .iter()
-            .map(|at| table.rows[*at].unit.to_lowercase())
-            .filter(|unit| !unit.is_empty())
-            .collect();
+        let units: BTreeSet<String> =
+            rows.iter().map(|at| unit_name(&table.rows[*at].unit)).filter(|unit| !unit.is_empty()).collect();
         let nameless = rows.iter().any(|at| table.rows[*at].unit.is_empty());
+        pieces.entry((key.0.clone(), key.1.clone())).or_default().extend(units.iter().cloned());
         let of_lot = sampled.entry(key.0.clone()).or_insert((usize::MAX, false));
         *of_lot = (of_lot.0.min(units.len()), of_lot.1 || nameless);
         materials.insert(key, material);
@@ -339,11 +339,31 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
                     lot.reasons.insert(("sampling_too_few", String::new(), Disposition::Hold));
                 }
             }
-            _ => {
+            (None, Some(_)) => {
+                lot.reasons.insert(("lot_size_missing", String::new(), Disposition::Hold));
+            }
+            (_, None) => {
                 lot.reasons.insert(("sampling_none", String::new(), weight(given.sampling_advisory)));
             }
+        }
+        let most = pieces.iter().filter(|((of, _), _)| of == key).map(|(_, units)| units.len()).max();
+        if given.lot_size.is_some_and(|size| most.is_some_and(|most| most as u64 > size)) {
+            lot.reasons.insert(("lot_size_too_small", String::new(), Disposition::Hold));
         }
         lot.disposition = worst(&lot.reasons);
     }
     ReviewOut { readings, materials, parts, lots }
+}
+
+/// One piece written two ways is one piece: capitals and leading zeros of a number make no other.
+fn unit_name(unit: &str) -> String {
+    let mut name = unit.trim().to_lowercase();
+    loop {
+        let characters: Vec<char> = name.chars().collect();
+        let digit = |at: usize| characters.get(at).is_some_and(char::is_ascii_digit);
+        let zero = (0..characters.len())
+            .find(|at| characters[*at] == '0' && digit(at + 1) && !(*at > 0 && digit(at - 1)));
+        let Some(zero) = zero else { return name };
+        name = characters.iter().enumerate().filter(|(at, _)| *at != zero).map(|(_, c)| *c).collect();
+    }
 }

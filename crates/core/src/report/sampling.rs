@@ -114,10 +114,14 @@ pub(super) fn taken(sampling: &LotSampling) -> Option<(u64, u64)> {
     sampling.lot_size.zip(sampling.wanted)
 }
 
-/// The numbers of the units to take; empty without a seed, or without a plan for this lot.
+/// Most units that are listed; nobody takes more by a list.
+const LONGEST_LIST: u64 = 100_000;
+
+/// The numbers of the units to take; empty without a seed or a plan for this lot, and where the whole lot is taken.
 pub(super) fn units_list(sampling: &LotSampling) -> Vec<u64> {
     let seed = sampling.said.as_ref().and_then(|said| said.seed);
-    seed.zip(taken(sampling)).map(|(seed, (size, n))| list(seed, size, n)).unwrap_or_default()
+    let some = taken(sampling).filter(|(size, n)| n < size && *n <= LONGEST_LIST);
+    seed.zip(some).map(|(seed, (size, n))| list(seed, size, n)).unwrap_or_default()
 }
 
 fn risk(size: u64, n: u64) -> Vec<RiskOut> {
@@ -223,7 +227,7 @@ pub fn plan_lines(words: &Words, said: &PlanSaid, lot_size: u64) -> Vec<String> 
         let n = smallest_n_of_many(confidence, share).to_string();
         lines.push(words.with("sampling-zero_process", &[("n", &n)]));
     }
-    if let Some(seed) = said.seed {
+    if let Some(seed) = said.seed.filter(|_| !plan.is_whole_lot()) {
         let units = list(seed, lot_size, plan.n);
         lines.push(list_words(words, seed, lot_size, units.len()));
         lines.extend(units.chunks(15).map(numbers));

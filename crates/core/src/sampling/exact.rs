@@ -14,12 +14,11 @@ pub(super) fn at_most(first: impl Iterator<Item = u64>, second: impl Iterator<It
 fn product(factors: impl Iterator<Item = u64>) -> Vec<u64> {
     let (mut digits, mut together) = (vec![1], 1_u64);
     for factor in factors {
-        match together.checked_mul(factor) {
-            Some(more) => together = more,
-            None => {
-                multiply(&mut digits, together);
-                together = factor;
-            }
+        if let Some(more) = together.checked_mul(factor) {
+            together = more;
+        } else {
+            multiply(&mut digits, together);
+            together = factor;
         }
     }
     multiply(&mut digits, together);

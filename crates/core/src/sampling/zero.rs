@@ -139,6 +139,15 @@ mod tests {
     }
 
     #[test]
+    fn many_found_leave_many_possible() {
+        // A third of 3000 found: a third of the lot and more is possible, and not much more.
+        let most = at_most_nonconforming(10_000, 3_000, 1_000, 9_500).unwrap();
+        assert!((3_400..3_500).contains(&most), "{most}");
+        let most = at_most_nonconforming(1_000_000, 1_000, 999, 9_500).unwrap();
+        assert!((999_900..1_000_000).contains(&most), "{most}");
+    }
+
+    #[test]
     fn what_may_be_left_is_never_less_than_what_was_found() {
         assert_eq!(at_most_nonconforming(10, 10, 3, 9_500), Some(3));
         assert_eq!(at_most_nonconforming(10, 11, 0, 9_500), None);
