@@ -229,6 +229,10 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
                 ],
             ));
         }
+        if counts.readings_set_aside > 0 {
+            let count = counts.readings_set_aside.to_string();
+            say(&words.with("cli-set_aside", &[("file", &source.name), ("count", &count)]));
+        }
         let refusals = source.refusals.kept.iter().take(REFUSED_PRINTED);
         for notice in refusals.chain(source.notices.kept.iter().take(REFUSED_PRINTED)) {
             print_notice(words, source, notice);

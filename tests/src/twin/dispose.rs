@@ -295,7 +295,16 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
     }
     let weight = |advisory: bool| if advisory { Disposition::Accept } else { Disposition::Hold };
     for ((lot, part), of_part) in &mut parts {
-        let bill = given.bills.iter().find(|(of, _)| of == part && !part.is_empty());
+        // Capitals and spaces make no other part and no other material.
+        let alike = |one: &str, other: &str| {
+            one.to_lowercase().split_whitespace().eq(other.to_lowercase().split_whitespace())
+        };
+        let respelled: Vec<_> = given.bills.iter().filter(|(of, _)| alike(of, part)).collect();
+        let bill = given.bills.iter().find(|(of, _)| of == part).or(match respelled[..] {
+            [one] => Some(one),
+            _ => None,
+        });
+        let bill = bill.filter(|_| !part.is_empty());
         match bill {
             None => {
                 let none = ("bill_of_materials_none", String::new(), weight(given.materials_advisory));
@@ -304,12 +313,12 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
             Some((_, listed)) => {
                 let found = measured.get(&(lot.clone(), part.clone()));
                 for name in found.into_iter().flatten().filter(|name| !name.is_empty()) {
-                    if !listed.contains(name) {
+                    if !listed.iter().any(|one| alike(one, name)) {
                         of_part.reasons.insert(("material_not_listed", name.clone(), Disposition::Hold));
                     }
                 }
                 for name in listed {
-                    if !found.is_some_and(|found| found.contains(name)) {
+                    if !found.is_some_and(|found| found.iter().any(|one| alike(one, name))) {
                         of_part.reasons.insert(("material_not_measured", name.clone(), Disposition::Hold));
                     }
                 }

@@ -5,11 +5,13 @@ use std::io::{self, Write};
 use crate::history::History;
 use crate::inspection::{Findings, Inspection};
 use crate::streams;
+use crate::suppliers;
 
 /// The histories that were given and this inspection, merged.
 pub fn after(inspection: &Inspection, findings: &Findings) -> History {
     let mut history = inspection.history.clone();
     history.checks.extend(streams::records_of(inspection, findings));
+    history.lots.extend(suppliers::lot_records(inspection, findings));
     history
 }
 

@@ -2,18 +2,18 @@
 
 use std::collections::BTreeSet;
 
-use crate::acts::{ActKind, Settings, Target};
+use crate::acts::ActKind;
 use crate::change::{self, compose};
 use crate::day::Day;
 use crate::history::LotRecord;
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::judging::SourceReview;
-use crate::laboratory::{Analyte, LabResult};
-use crate::lot::MaterialTally;
+use crate::laboratory::Analyte;
 use crate::outcome::Outcome;
 use crate::quantity::{MassFraction, Sigma};
 use crate::reading::CellState;
 use crate::rules::LowEdge;
+use crate::settling::{LabFinding, LabVerdict};
 use crate::substance::Substance;
 
 /// The records of an inspection, as its findings stand. The day is that of the review, where the settings give one.
@@ -47,7 +47,7 @@ pub fn lot_records(inspection: &Inspection, findings: &Findings) -> BTreeSet<Lot
             of_material: material.disposition,
             outcomes: Substance::ALL.map(|one| material.tally.worst(one).code().to_owned()),
             nearest: nearest(inspection, findings, &reviewers, material),
-            laboratory: laboratory(&settings, names, &material.tally),
+            laboratory: laboratory(&material.laboratory),
             composition: compose(rows()).into_iter().map(|composed| composed.amount).collect(),
             readings: material.tally.readings,
             inspection: name.clone(),
@@ -110,28 +110,33 @@ fn hundredths(low: MassFraction, value: MassFraction, sigma: Sigma) -> Option<u3
     (sigma > 0 && room >= 0).then(|| u32::try_from(room * 100 / sigma).unwrap_or(u32::MAX))
 }
 
-/// What laboratories found in a material beside what the screen said of the same substance. Whether a result lies within
-/// is judged where results are judged; here it is open.
-fn laboratory(
-    settings: &Settings,
-    names: [&str; 4],
-    tally: &MaterialTally,
-) -> Vec<(Substance, String, String)> {
-    let of_material = |(target, result): (&Target, LabResult)| {
-        let Target::LotMaterial(found) = target else { return None };
-        (found.each_ref().map(String::as_str) == names).then_some(result)
-    };
-    let mut found: Vec<(Substance, String, String)> = settings
-        .laboratory()
-        .into_iter()
-        .filter_map(of_material)
-        .filter_map(|result| {
-            let substance = bounds(result.analyte)?;
-            Some((substance, tally.worst(substance).code().to_owned(), OPEN.to_owned()))
-        })
-        .collect();
+/// What laboratories found in a material beside what the screen said of the same substance: of several results the worst.
+fn laboratory(findings: &[LabFinding]) -> Vec<(Substance, String, String)> {
+    let worse = |one: &str| [WITHIN, OPEN, OVER].into_iter().position(|known| known == one);
+    let mut found: Vec<(Substance, String, String)> = Vec::new();
+    for one in findings.iter().filter(|one| one.placed) {
+        let Some(substance) = bounds(one.result.analyte) else { continue };
+        let verdict = match one.verdict {
+            Some(LabVerdict::Within) => WITHIN,
+            Some(LabVerdict::Over) => OVER,
+            _ => OPEN,
+        };
+        match found.iter_mut().find(|(known, ..)| *known == substance) {
+            Some((_, _, known)) if worse(verdict) > worse(known) => verdict.clone_into(known),
+            Some(_) => {}
+            None => found.push((substance, one.screen.code().to_owned(), verdict.to_owned())),
+        }
+    }
+    // One of the two families says nothing of the other.
+    let has = |analyte| findings.iter().any(|one| one.placed && one.result.analyte == analyte);
+    if has(Analyte::Pbb) != has(Analyte::Pbde) && !has(Analyte::Br) {
+        for (substance, _, verdict) in &mut found {
+            if *substance == Substance::Br && verdict == WITHIN {
+                OPEN.clone_into(verdict);
+            }
+        }
+    }
     found.sort_unstable();
-    found.dedup();
     found
 }
 

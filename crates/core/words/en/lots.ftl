@@ -501,6 +501,7 @@ report-laboratory_not_traceable = cannot be looked up: settles nothing
 report-laboratory_not_placed = fits several materials: settles nothing
 report-set_aside = Readings set aside
 report-set_aside_text = A person set these readings aside. They count for nothing, and the findings keep them with their outcomes.
+report-aside = set aside, counts for nothing
 report-set_aside_why = Why
 report-unmatched = Acts that speak of nothing that is here
 report-hold_what = What ends it
@@ -508,6 +509,13 @@ report-hold_who = Who
 report-hold_until = By when
 report-hold_quarantined = Kept apart (units)
 report-hold_place = Where
+cli-set_aside = { $file }: { $count ->
+        [one] one reading is
+       *[other] { $count } readings are
+    } set aside by a person; { $count ->
+        [one] its row stays
+       *[other] their rows stay
+    } among the used ones.
 cli-not_matched = note: { $text }
 
 ## Bills of materials

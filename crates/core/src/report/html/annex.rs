@@ -59,6 +59,7 @@ impl Report<'_> {
                 tr class="who" { td colspan="8" {
                     b { (sample) }
                     @if check { " · " i { (self.say("report-check")) } }
+                    @if self.findings.set_aside.contains_key(&(index as u32)) { " · " i { (self.say("report-aside")) } }
                     @if !origin.is_empty() { " · " (origin) }
                     @if !how.is_empty() { " · " (how) }
                     " · " (source.name) ", " (self.say("report-line").to_lowercase()) " " (source.readings.line(row))

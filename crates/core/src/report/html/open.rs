@@ -63,7 +63,7 @@ impl Report<'_> {
     /// The open cases of one material with this outcome, each with all its readings.
     fn cases(&self, material: &MaterialFinding, wanted: Outcome) -> Vec<Case> {
         let mut cases: Vec<Case> = Vec::new();
-        for reading in &material.readings {
+        for reading in material.readings.iter().chain(&material.set_aside) {
             let Some(verdicts) = self.findings.verdicts.get(*reading as usize) else { continue };
             let halogens = self.halogens_count() && verdicts.halogens.contains(&wanted);
             if !verdicts.substances.contains(&wanted) && !halogens {
