@@ -145,12 +145,11 @@ impl Row {
     /// What it says of an element of a class; a standard with an empty cell could not be judged.
     fn says(&self, element: usize, class: &str) -> Option<(usize, State)> {
         let (sample, state) = match self.what {
-            What::Product => return None,
             What::Standard(sample, states) if self.class == class => {
                 (sample, if states[element] == State::Nothing { State::Open } else { states[element] })
             }
-            What::Standard(..) => return None,
             What::Blank(states) => (9, states[element]),
+            What::Product | What::Standard(..) => return None,
         };
         let nothing = state == State::Nothing || (sample == 9 && state == State::Open);
         (!nothing).then_some((sample, state))
@@ -341,8 +340,8 @@ fn day(seed: u64) -> Day {
                     Row {
                         mark,
                         minute: minutes.swap_remove(chance.below(minutes.len().min(40))),
-                        instrument: if mixed { *chance.pick(&["X-1", "X-1", "X-2"]) } else { "X-1" },
-                        class: if mixed { *chance.pick(&["polymer", "polymer", "metal"]) } else { "polymer" },
+                        instrument: if mixed { chance.pick(&["X-1", "X-1", "X-2"]) } else { "X-1" },
+                        class: if mixed { chance.pick(&["polymer", "polymer", "metal"]) } else { "polymer" },
                         what,
                     }
                 })

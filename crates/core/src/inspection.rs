@@ -363,7 +363,12 @@ pub fn review(inspection: &Inspection) -> Findings {
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
             let id = |identity| source.readings.identity_id(identity, row);
-            let taken = named.taken(row);
+            let taken = named.taken(row, || {
+                let counted = settings.halogen_book(&inspection.books).is_some();
+                let halogens =
+                    Halogen::ALL.map(|of| counted && assessed.halogen(of).outcome == Outcome::Over);
+                assessed.substances.iter().any(|one| one.outcome == Outcome::Over) || halogens.contains(&true)
+            });
             match taken {
                 Taken::Product => {}
                 Taken::Check(kind) => check_readings.push(((base + row) as u32, kind)),

@@ -144,7 +144,7 @@ codes! {
         MultipleNotStated => "multiple_not_stated",
         /// Readings took longer than the checks beside them, or less than half as long; printed.
         CheckTimesDiffer => "check_times_differ",
-        /// Readings of a lot or a part were marked as checks and stay product; printed.
+        /// Readings of a lot or a part, or over limit and certified by nothing, were marked as checks and stay product; printed.
         MarkNotTaken => "mark_not_taken",
         /// The named halogen book is not loaded.
         HalogenBookNotLoaded => "halogen_book_not_loaded",

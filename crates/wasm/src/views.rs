@@ -692,7 +692,10 @@ pub(crate) fn row_view(
         class_text: words.say(&format!("class-{}", assessed.class.code())),
         class_from: assessed.class_from.code(),
         trust: findings.trust.worst(index).code(),
-        trust_text: words.say(&format!("trust-{}", findings.trust.worst(index).code())),
+        trust_text: match findings.verdicts.get(index) {
+            Some(verdicts) if verdicts.check => words.say("report-check"),
+            _ => words.say(&format!("trust-{}", findings.trust.worst(index).code())),
+        },
         cells: Substance::ALL
             .iter()
             .zip(&assessed.substances)

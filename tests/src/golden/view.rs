@@ -243,11 +243,10 @@ fn check(check: &Value, readings: &[Value], name_of: &dyn Fn(&Value) -> String) 
         .flatten()
         .map(|one| {
             let mut said = [&one["element"], &one["class"]].map(text).join(" ");
-            match one["value_mg_kg"].is_null() {
-                true => said += &format!(" {}", text(&one["state"])),
-                false => {
-                    said += &format!(" {} ± {}", text(&one["value_mg_kg"]), or_dash(&one["sigma_mg_kg"]))
-                }
+            if one["value_mg_kg"].is_null() {
+                said += &format!(" {}", text(&one["state"]));
+            } else {
+                said += &format!(" {} ± {}", text(&one["value_mg_kg"]), or_dash(&one["sigma_mg_kg"]));
             }
             if !one["certified_mg_kg"].is_null() {
                 let [x, u] = ["certified_mg_kg", "certified_sigma_mg_kg"].map(|key| or_dash(&one[key]));

@@ -35,6 +35,9 @@ impl Window {
 /// Element, trust, instrument and mode, class, run.
 type WindowKey = (usize, Trust, usize, usize, u32);
 
+/// Trust, first and last reading, instrument and mode.
+type SharedKey = (Trust, Place, Place, usize);
+
 /// The trust of the readings of one lot, added up.
 pub struct Lots<'a> {
     judged: &'a Judged,
@@ -173,9 +176,7 @@ impl<'a> Lots<'a> {
 
 /// Windows that several elements share, each once; what fails for one element mostly fails for all. Of readings that were
 /// not measured for all of them, the largest count speaks.
-fn same_for_several(
-    windows: BTreeMap<WindowKey, Window>,
-) -> BTreeMap<(Trust, Place, Place, usize), (Vec<usize>, Window)> {
+fn same_for_several(windows: BTreeMap<WindowKey, Window>) -> BTreeMap<SharedKey, (Vec<usize>, Window)> {
     let mut found: BTreeMap<_, (Vec<usize>, Window)> = BTreeMap::new();
     for ((element, trust, station, ..), window) in windows {
         let shared = found
@@ -209,4 +210,56 @@ fn merged(windows: BTreeMap<WindowKey, Window>) -> BTreeMap<WindowKey, Window> {
         found.entry(key).and_modify(|known| known.join(&window)).or_insert(window);
     }
     found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn window(at: i64, count: u64) -> Window {
+        Window { count, first: (at, 0, at as usize), last: (at + 9, 0, at as usize + 9) }
+    }
+
+    #[test]
+    fn a_span_names_a_day_once() {
+        let moment = |text| Moment::read(text).unwrap();
+        for (from, to, said) in [
+            ("2026-11-17T08:10", "2026-11-17T10:45:30", "2026-11-17 08:10–10:45"),
+            ("2026-11-17T08:10:01", "2026-11-17T08:10:59", "2026-11-17 08:10"),
+            ("2026-11-17T23:50", "2026-11-18T00:10", "2026-11-17 23:50 – 2026-11-18 00:10"),
+            ("2026-11-17", "2026-11-17", "2026-11-17"),
+            ("2026-11-17", "2026-11-18", "2026-11-17 – 2026-11-18"),
+        ] {
+            assert_eq!(span(moment(from), moment(to)), said);
+        }
+    }
+
+    #[test]
+    fn a_few_windows_are_named_and_many_are_put_together() {
+        let windows = |count: u32| -> BTreeMap<WindowKey, Window> {
+            (0..count).map(|run| ((1, Trust::Failed, 0, 0, run), window(i64::from(run) * 100, 2))).collect()
+        };
+        assert_eq!(merged(windows(8)).len(), 8);
+        let mut many = windows(9);
+        many.insert((1, Trust::NotBracketed, 0, 0, 9), window(5, 1));
+        let merged = merged(many);
+        assert_eq!(merged.len(), 2, "one of each kind");
+        let failed = &merged[&(1, Trust::Failed, 0, 0, 0)];
+        assert_eq!((failed.count, failed.first.0, failed.last.0), (18, 0, 809));
+    }
+
+    #[test]
+    fn elements_that_share_a_window_share_a_reason() {
+        let windows = BTreeMap::from([
+            ((0, Trust::Failed, 0, 0, 0), window(0, 3)),
+            ((1, Trust::Failed, 0, 0, 0), window(0, 4)),
+            ((2, Trust::Failed, 0, 0, 0), window(1, 4)),
+            ((3, Trust::NotBracketed, 0, 0, 0), window(0, 4)),
+        ]);
+        let shared: Vec<(Vec<usize>, u64)> = same_for_several(windows)
+            .into_values()
+            .map(|(elements, window)| (elements, window.count))
+            .collect();
+        assert_eq!(shared, [(vec![3], 4), (vec![0, 1], 4), (vec![2], 4)]);
+    }
 }
