@@ -240,10 +240,9 @@ fn certified(
     let newest = points.last().and_then(|point| day_of(&point.time));
     let found = settings.certificates().into_iter().find(|one| {
         let good = one.expires.is_none_or(|last| newest.is_none_or(|day| day <= last));
-        one.sample == key.sample
-            && one.element == key.element
-            && one.class.is_none_or(|class| class == key.class)
-            && good
+        // A reading that states no class says nothing against the certificate's.
+        let class = key.class == MaterialClass::Unknown || one.class.is_none_or(|class| class == key.class);
+        one.sample == key.sample && one.element == key.element && class && good
     });
     let Some((certificate, sigma)) = found.and_then(|one| Some((one.value, one.sigma()?))) else {
         return (None, None);
