@@ -4,10 +4,14 @@
 
 use std::fs;
 
-use plumbline_core::control::{D2, D4, E2, Limits, LimitsFrom, RULES, SignalCode, line};
+use plumbline_core::control::{Certified, D2, D4, E2, Limits, LimitsFrom, RULES, SignalCode, line};
+use plumbline_core::history::History;
+use plumbline_core::inspection::{Inspection, review};
+use plumbline_core::report;
 use plumbline_core::statistics::normal_upper;
 use plumbline_tests::chance::Chance;
 use plumbline_tests::places::in_tests;
+use plumbline_tests::program::{findings_json, inspect, report_html};
 use serde_json::Value;
 
 fn json(file: &str) -> Value {
@@ -101,7 +105,7 @@ fn one_point_in_370_is_a_false_alarm_of_the_first_rule() {
     near(chance, &told["one_point_beyond_3s"], 1e-12);
     near(1.0 / chance, &told["ARL0_rule1"], 1e-12);
 
-    let certified = plumbline_core::control::Certified { value: 50.0, sigma: 0.0, repeatability: Some(2.0) };
+    let certified = Certified { value: 50.0, sigma: 0.0, repeatability: Some(2.0) };
     let limits = Limits::of_certificate(Some(certified)).expect("limits");
     assert_eq!((limits.from, limits.centre, limits.sigma), (LimitsFrom::Certificate, 50.0, 2.0));
     let mut chance_of = Chance::new(7);
@@ -115,4 +119,95 @@ fn one_point_in_370_is_a_false_alarm_of_the_first_rule() {
     let expected = f64::from(drawn) * chance;
     // Five standard deviations of a Poisson number.
     assert!((beyond - expected).abs() < 5.0 * expected.sqrt(), "{beyond} for {expected}");
+}
+
+/// A check disc measured once a day, and a product.
+fn stick(first_day: u32, values: &[f64]) -> String {
+    let mut text = String::from("Sample,Time,Instrument,Mode,Pb mg/kg,Pb u (1s),Cd mg/kg,Cd u (1s)\n");
+    for (at, value) in values.iter().enumerate() {
+        let day = first_day + at as u32;
+        text += &format!("CHK-1,2026-11-{day:02}T08:00:00,XRF-1,Plastics,{value},4,98,2\n");
+    }
+    text + "P-1,2026-11-30T09:00:00,XRF-1,Plastics,12,2,3,1\n"
+}
+
+const SETTINGS: &str = "schema = \"plumbline.settings/1\"\nclass = \"polymer\"\ncheck_samples = [\"CHK-1\"]\n\
+    [[control_chart]]\npoints = 8\n";
+const STEADY: [f64; 8] = [962.0, 968.0, 964.0, 969.0, 961.0, 967.0, 963.0, 966.0];
+
+fn findings(inspection: &Inspection) -> Value {
+    let found = review(inspection);
+    serde_json::from_slice(&findings_json(inspection, &found)).expect("JSON")
+}
+
+/// The history after a stick was reviewed.
+fn history_of(stick: &str) -> History {
+    let inspection = inspect(SETTINGS, &[("earlier.csv", stick.as_bytes())]);
+    report::history::after(&inspection, &review(&inspection))
+}
+
+#[test]
+fn a_history_moves_the_charts_and_nothing_that_is_decided() {
+    let now = stick(20, &[990.0, 991.0, 992.0]);
+    let mut inspection = inspect(SETTINGS, &[("now.csv", now.as_bytes())]);
+    let alone = findings(&inspection);
+    inspection.history = history_of(&stick(1, &STEADY));
+    let with_history = findings(&inspection);
+    for key in ["totals", "sources", "readings", "materials", "parts", "lots", "repeats"] {
+        assert_eq!(alone[key], with_history[key], "{key}");
+    }
+    let chart = |of: &Value| of["charts"].as_array().expect("charts")[1].clone();
+    assert_eq!(chart(&alone)["no_limits"], "too_few_points");
+    assert!(chart(&alone)["signals"].as_array().expect("signals").is_empty());
+    let told = chart(&with_history);
+    assert_eq!((told["element"].as_str(), told["limits_from"].as_str()), (Some("Pb"), Some("baseline")));
+    let first = &told["signals"][0];
+    assert_eq!((first["point"].as_u64(), first["signal"].as_str()), (Some(8), Some("beyond_3s")));
+    assert_eq!(with_history["history"]["checks"], 16);
+}
+
+#[test]
+fn the_order_in_which_sticks_and_histories_come_changes_no_chart() {
+    let (one, two) = (stick(1, &STEADY), stick(9, &[965.0, 985.0]));
+    let now = stick(20, &[990.0, 991.0, 992.0]);
+    let together = |sticks: &[(&str, &[u8])], histories: [&History; 2]| {
+        let mut inspection = inspect(SETTINGS, sticks);
+        for history in histories {
+            inspection.history.merge(history.clone());
+        }
+        findings(&inspection)["charts"].clone()
+    };
+    let (first, second) = (history_of(&one), history_of(&two));
+    let sticks: [(&str, &[u8]); 2] = [("a.csv", now.as_bytes()), ("b.csv", two.as_bytes())];
+    let turned = [sticks[1], sticks[0]];
+    let charts = together(&sticks, [&first, &second]);
+    assert_eq!(charts, together(&turned, [&second, &first]));
+    assert_eq!(charts, together(&sticks, [&first, &first]), "what a stick holds counts once");
+    assert_eq!(charts[1]["points"].as_array().expect("points").len(), 13);
+}
+
+#[test]
+fn the_report_shows_each_chart_with_its_words_and_what_rests_on_the_history_alone_is_counted() {
+    let mut inspection = inspect(SETTINGS, &[("now.csv", stick(20, &[990.0, 991.0]).as_bytes())]);
+    let elsewhere = stick(1, &STEADY).replace("XRF-1", "XRF-2");
+    inspection.history = history_of(&stick(1, &STEADY));
+    inspection.history.merge(history_of(&elsewhere));
+    let found = review(&inspection);
+    let report = report_html(&inspection, &found);
+    assert_eq!(report.matches("class=\"chart\"").count(), 2, "Cd and Pb of the instrument at hand");
+    for words in [
+        "Check readings over time",
+        "Pb in CHK-1 (polymer), instrument XRF-1, Plastics",
+        "limits 951.33 to 978.67 mg/kg",
+        "beyond three sigma",
+        "2 more charts rest on the history alone",
+        "No limits: all points of the baseline are alike. Whether the instrument is in control is not known.",
+        &inspection.history.sha256(),
+    ] {
+        assert!(report.contains(words), "{words}");
+    }
+    // Without checks and history there is nothing to show.
+    let plain = inspect("", &[("plain.csv", b"Sample,Pb mg/kg\nP-1,5\n")]);
+    let report = report_html(&plain, &review(&plain));
+    assert!(!report.contains("Check readings over time") && !report.contains("class=\"chart\""));
 }

@@ -155,11 +155,14 @@ pub fn streams(inspection: &Inspection, findings: &Findings) -> Vec<Stream> {
     made.filter(|stream| stream.points.len() >= FEWEST_POINTS).collect()
 }
 
-/// All points of every stream, those of this inspection and those of the history, in no order yet.
+/// All points of every stream, those of this inspection and those of the history, in no order yet. What this inspection says
+/// of a line of a file stands above what the history says of it: it may have been read under other settings.
 pub fn gather(inspection: &Inspection, now: &BTreeSet<CheckRecord>) -> BTreeMap<StreamKey, Vec<Point>> {
     let mut gathered: BTreeMap<StreamKey, Vec<Point>> = BTreeMap::new();
+    let place = |record: &CheckRecord| (record.source.clone(), record.line, record.element);
+    let read_now: BTreeSet<_> = now.iter().map(place).collect();
     let known = now.iter().map(|record| (record, PointFrom::Now));
-    let earlier = inspection.history.checks.iter().filter(|record| !now.contains(record));
+    let earlier = inspection.history.checks.iter().filter(|record| !read_now.contains(&place(record)));
     for (record, from) in known.chain(earlier.map(|record| (record, PointFrom::History))) {
         let key = StreamKey {
             instrument: record.instrument.clone(),
@@ -184,16 +187,20 @@ pub fn gather(inspection: &Inspection, now: &BTreeSet<CheckRecord>) -> BTreeMap<
     gathered
 }
 
-/// The same reading stands in every file that an analyser's memory was copied to: one moment with one value and one
-/// uncertainty is one reading. Within one file nothing is taken away, and a day alone is no moment.
+/// The same reading stands in every file that an analyser's memory was copied to: one moment with one value is one reading.
+/// So is one line of one file with one value, whatever its uncertainty was taken for. A day alone is no moment.
 fn once(points: &mut Vec<Point>) {
-    let mut seen: BTreeMap<(String, MassFraction, Option<MassFraction>), String> = BTreeMap::new();
+    let mut moments: BTreeMap<(String, MassFraction), String> = BTreeMap::new();
+    let mut lines: BTreeSet<(String, u32, MassFraction)> = BTreeSet::new();
     points.retain(|point| {
+        if !lines.insert((point.source.clone(), point.line, point.value)) {
+            return false;
+        }
         if Moment::read(&point.time).is_none_or(|moment| moment.second.is_none()) {
             return true;
         }
-        let key = (point.time.clone(), point.value, point.sigma);
-        *seen.entry(key).or_insert_with(|| point.source.clone()) == point.source
+        let key = (point.time.clone(), point.value);
+        *moments.entry(key).or_insert_with(|| point.source.clone()) == point.source
     });
 }
 
@@ -233,10 +240,9 @@ fn certified(
     let newest = points.last().and_then(|point| day_of(&point.time));
     let found = settings.certificates().into_iter().find(|one| {
         let good = one.expires.is_none_or(|last| newest.is_none_or(|day| day <= last));
-        one.sample == key.sample
-            && one.element == key.element
-            && one.class.is_none_or(|class| class == key.class)
-            && good
+        // A reading that states no class says nothing against the certificate's.
+        let class = key.class == MaterialClass::Unknown || one.class.is_none_or(|class| class == key.class);
+        one.sample == key.sample && one.element == key.element && class && good
     });
     let Some((certificate, sigma)) = found.and_then(|one| Some((one.value, one.sigma()?))) else {
         return (None, None);
@@ -344,6 +350,20 @@ mod tests {
         assert_eq!(values(&found[0]), ["100", "102", "101", "103"]);
         let from: Vec<_> = found[0].points.iter().map(|point| point.from.code()).collect();
         assert_eq!(from, ["now", "now", "history", "now"]);
+    }
+
+    /// The same stick, reviewed again after a person said what its uncertainties and its class are.
+    #[test]
+    fn what_this_inspection_says_of_a_line_stands_above_the_history() {
+        let now = [record("2026-11-01T08:00", 100, 'b', 2), record("2026-11-02T08:00", 101, 'b', 3)];
+        let mut earlier = now.clone();
+        earlier[0].sigma = None;
+        earlier[1].class = MaterialClass::Unknown;
+        let found = of(&[], &now, &earlier);
+        assert_eq!((found.len(), values(&found[0])), (1, vec!["100".to_owned(), "101".to_owned()]));
+        // Both in the history: one line with one value is one reading.
+        let twice = [earlier[0].clone(), now[0].clone(), now[1].clone()];
+        assert_eq!(values(&of(&[], &[], &twice)[0]), ["100", "101"]);
     }
 
     #[test]
