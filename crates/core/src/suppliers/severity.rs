@@ -1,10 +1,10 @@
 //! How severely the next lot of a supplier's series is to be inspected.
 //!
 //! # Source
-//! Switching rules: MIL-STD-105E, 4.7: normal to tightened when 2 of 5 or fewer consecutive lots are not accepted; tightened
-//! to normal after 5 consecutive accepted; discontinue when 5 in all are not accepted on tightened inspection. From memory:
-//! reduced inspection may be asked for after 10 consecutive accepted on normal; it needs steady production and a person
-//! with authority, so it is named and never done.
+//! Switching rules: MIL-STD-105E, 4.7, as restated by public guides to it: normal to tightened when 2 of 5 or fewer
+//! consecutive lots are not accepted; tightened to normal after 5 consecutive accepted; discontinue when 5 in all are not
+//! accepted on tightened inspection. From memory: reduced inspection may be asked for after 10 consecutive accepted on
+//! normal; it needs steady production and a person with authority, so it is named and never done.
 
 use crate::sampling::Severity;
 

@@ -192,7 +192,7 @@ lot-reason-change_not_compared = "{ $about }" was not compared with earlier acce
        *[other] { $count } of the { $of } that are needed are in the history
     }.
     .remedy = Give a history with at least five accepted lots of this supplier, part and material.
-evidence-short-material_changed = a material that is not the one that was approved
+evidence-short-material_changed = a new approval of a changed material
 evidence-short-change_not_compared = enough earlier lots to compare with
 ## Sampling
 
