@@ -340,8 +340,8 @@ fn day(seed: u64) -> Day {
                     Row {
                         mark,
                         minute: minutes.swap_remove(chance.below(minutes.len().min(40))),
-                        instrument: if mixed { chance.pick(&["X-1", "X-1", "X-2"]) } else { "X-1" },
-                        class: if mixed { chance.pick(&["polymer", "polymer", "metal"]) } else { "polymer" },
+                        instrument: if mixed { *chance.pick(&["X-1", "X-1", "X-2"]) } else { "X-1" },
+                        class: if mixed { *chance.pick(&["polymer", "polymer", "metal"]) } else { "polymer" },
                         what,
                     }
                 })
