@@ -321,7 +321,7 @@ fn states(chance: &mut Chance) -> [State; 5] {
 fn day(seed: u64) -> Day {
     let mut chance = Chance::new(seed);
     let mut mark = 0;
-    let mixed = chance.once_in(3);
+    let several = if chance.once_in(3) { 3 } else { 1 };
     let files = ["a.csv", "b.csv", "c.csv"][..=chance.below(3)]
         .iter()
         .map(|name| {
@@ -340,8 +340,8 @@ fn day(seed: u64) -> Day {
                     Row {
                         mark,
                         minute: minutes.swap_remove(chance.below(minutes.len().min(40))),
-                        instrument: if mixed { *chance.pick(&["X-1", "X-1", "X-2"]) } else { "X-1" },
-                        class: if mixed { *chance.pick(&["polymer", "polymer", "metal"]) } else { "polymer" },
+                        instrument: ["X-1", "X-1", "X-2"][chance.below(several)],
+                        class: ["polymer", "polymer", "metal"][chance.below(several)],
                         what,
                     }
                 })
