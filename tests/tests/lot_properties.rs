@@ -299,8 +299,7 @@ proptest! {
         for one in &after.lots {
             let name = one.lot.as_deref().unwrap();
             let of_lot = acts.iter().any(|act| match &act.target {
-                Target::Lot(_, lot) => lot == name,
-                Target::LotMaterial([_, lot, ..]) => lot == name,
+                Target::Lot(_, lot) | Target::LotMaterial([_, lot, ..]) => lot == name,
                 _ => false,
             });
             prop_assert_eq!(of_lot, answers(one) > 0);
