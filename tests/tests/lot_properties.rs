@@ -51,8 +51,17 @@ impl Row {
 
 /// Mostly clean rows, so that many lots could be accepted.
 fn row() -> impl Strategy<Value = Row> {
-    let mostly = |others: usize| prop_oneof![6 => Just(0), 1 => 0..others];
-    (0..3_u8, 1..3_u8, 0..2_usize, 0..2_usize, mostly(4), mostly(5), mostly(7), prop::bool::weighted(0.1))
+    let mostly = |others: usize| prop_oneof![20 => Just(0), 1 => 0..others];
+    (
+        0..3_u8,
+        1..3_u8,
+        mostly(2),
+        mostly(2),
+        mostly(4),
+        mostly(5),
+        prop_oneof![2 => Just(0), 1 => 0..7_usize],
+        prop::bool::weighted(0.03),
+    )
         .prop_map(|(sample, piece, material, lot, class, cadmium, lead, bromine)| Row {
             sample,
             piece,
@@ -67,7 +76,7 @@ fn row() -> impl Strategy<Value = Row> {
 
 /// What is given beside the files: trust, sampling, bill; each holds where it is not.
 fn given() -> impl Strategy<Value = String> {
-    (prop::bool::weighted(0.7), prop::bool::weighted(0.7), prop::bool::weighted(0.8)).prop_map(
+    (prop::bool::weighted(0.6), prop::bool::weighted(0.8), prop::bool::weighted(0.9)).prop_map(
         |(trust, sampling, bill)| {
             let mut text =
                 "schema = \"plumbline.settings/1\"\nthickness_mm = 8\nrepeats = \"same_id\"\n".to_owned();
@@ -78,7 +87,7 @@ fn given() -> impl Strategy<Value = String> {
                 text += "lot_size = 500\nunits_to_take = 1\n";
             }
             if bill {
-                text += "[[part]]\npart = \"P-1\"\nmaterials = [\"body\", \"lid\"]\n";
+                text += "[[part]]\npart = \"P-1\"\nmaterials = [\"body\"]\n";
             }
             text
         },
@@ -97,8 +106,10 @@ fn laboratory() -> impl Strategy<Value = Act> {
         1 => Just(("990 mg/kg", ";u=60 mg/kg;k=2")),
         1 => Just(("1800 mg/kg", ";u=60 mg/kg;k=2")),
     ];
-    let analyte = prop::sample::select(vec!["Cd", "Pb", "Hg", "Cr", "Cr6", "Br", "PBB", "PBDE", "Cl"]);
-    (0..2_usize, 0..2_usize, analyte, value, prop::bool::weighted(0.8), 0..3_u8).prop_map(
+    let analyte =
+        prop::sample::select(vec!["Cd", "Pb", "Pb", "Pb", "Hg", "Cr", "Cr6", "Br", "PBB", "PBDE", "Cl"]);
+    let mostly_first = || prop_oneof![4 => Just(0_usize), 1 => Just(1)];
+    (mostly_first(), mostly_first(), analyte, value, prop::bool::weighted(0.8), 0..3_u8).prop_map(
         |(lot, material, analyte, (value, u), traceable, report)| {
             let names = [SUPPLIER, LOTS[lot], "P-1", MATERIALS[material]].map(str::to_owned);
             let trace = if traceable { "method=m;laboratory=l;date=2026-11-20;" } else { "" };
@@ -114,7 +125,8 @@ fn lift() -> impl Strategy<Value = Act> {
         LotReasonCode::ALL.iter().filter(|code| code.may_be_lifted()).map(|code| code.code()).collect();
     let reason = prop_oneof![prop::sample::select(codes), prop::sample::select(liftable)];
     let about = prop::sample::select(vec!["", "Cd", "Pb"]);
-    (0..2_usize, prop::option::of(0..2_usize), reason, about, prop::bool::weighted(0.7)).prop_map(
+    let lot = prop_oneof![4 => Just(0_usize), 1 => Just(1)];
+    (lot, prop::option::weighted(0.3, 0..2_usize), reason, about, prop::bool::weighted(0.7)).prop_map(
         |(lot, material, reason, about, signed)| {
             let target = match material {
                 None => Target::Lot(SUPPLIER.into(), LOTS[lot].into()),
@@ -188,13 +200,13 @@ fn within(value: &str, limit: f64) -> bool {
 }
 
 proptest! {
-    #![proptest_config(tries(150))]
+    #![proptest_config(tries(300))]
 
     /// Of all that people and laboratories can say, only results that are within, and none that is not, clear an OL.
     #[test]
     fn nothing_turns_an_over_into_accept_but_a_result_within(
         given in given(),
-        rows in prop::collection::vec(row(), 1..7),
+        rows in prop::collection::vec(row(), 1..5),
         acts in prop::collection::vec(any_act(), 0..7),
     ) {
         let (inspection, findings) = reviewed(&given, &rows, &acts);
@@ -226,7 +238,7 @@ proptest! {
     #[test]
     fn no_act_turns_a_hold_into_accept_without_being_printed(
         given in given(),
-        rows in prop::collection::vec(row(), 1..7),
+        rows in prop::collection::vec(row(), 1..5),
         acts in prop::collection::vec(any_act(), 0..9),
     ) {
         let (_, before) = reviewed(&given, &rows, &[]);
@@ -259,7 +271,7 @@ proptest! {
     #[test]
     fn setting_readings_aside_accepts_no_lot(
         given in given(),
-        rows in prop::collection::vec(row(), 1..7),
+        rows in prop::collection::vec(row(), 1..5),
         acts in prop::collection::vec(set_aside(), 0..4),
     ) {
         let (_, before) = reviewed(&given, &rows, &[]);
@@ -279,7 +291,7 @@ proptest! {
     #[test]
     fn lifts_end_only_what_people_may_lift(
         given in given(),
-        rows in prop::collection::vec(row(), 1..7),
+        rows in prop::collection::vec(row(), 1..5),
         acts in prop::collection::vec(lift(), 0..7),
     ) {
         let (_, before) = reviewed(&given, &rows, &[]);
@@ -299,8 +311,7 @@ proptest! {
         for one in &after.lots {
             let name = one.lot.as_deref().unwrap();
             let of_lot = acts.iter().any(|act| match &act.target {
-                Target::Lot(_, lot) => lot == name,
-                Target::LotMaterial([_, lot, ..]) => lot == name,
+                Target::Lot(_, lot) | Target::LotMaterial([_, lot, ..]) => lot == name,
                 _ => false,
             });
             prop_assert_eq!(of_lot, answers(one) > 0);
@@ -311,7 +322,7 @@ proptest! {
     #[test]
     fn the_order_of_acts_and_of_files_changes_no_lot(
         given in given(),
-        rows in prop::collection::vec(row(), 2..7),
+        rows in prop::collection::vec(row(), 2..5),
         acts in prop::collection::vec(any_act(), 0..7),
         cut in 1..6_usize,
     ) {

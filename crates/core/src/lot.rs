@@ -197,6 +197,8 @@ impl LotReasonCode {
             | LotReasonCode::LabOver
             | LotReasonCode::LabOpen
             | LotReasonCode::LabWithin
+            | LotReasonCode::SetAsideOver
+            | LotReasonCode::SetAsideOpen
             | LotReasonCode::OverInSomeClasses
             | LotReasonCode::NotMeasured
             | LotReasonCode::NoUncertainty
@@ -217,7 +219,9 @@ impl LotReasonCode {
 
     /// True where its count is a number of readings.
     pub const fn counts_readings(self) -> bool {
-        matches!(self.kind(), ReasonKind::Outcome)
+        // Readings that a person set aside are not among those that count.
+        let set_aside = matches!(self, LotReasonCode::SetAsideOver | LotReasonCode::SetAsideOpen);
+        (matches!(self.kind(), ReasonKind::Outcome) && !set_aside)
             || matches!(
                 self,
                 LotReasonCode::ClassContested

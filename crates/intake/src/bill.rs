@@ -179,10 +179,13 @@ fn split(text: &[u8], delimiter: u8) -> Vec<Row> {
     rows
 }
 
+/// A material with its class, where one is stated.
+type Listed = (String, Option<MaterialClass>);
+
 struct Reading<'a> {
     name: &'a str,
     table: &'a Table,
-    parts: Vec<(String, Vec<(String, Option<MaterialClass>)>)>,
+    parts: Vec<(String, Vec<Listed>)>,
     notes: Vec<BillNote>,
     problems: Vec<Problem>,
 }

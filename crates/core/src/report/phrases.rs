@@ -776,8 +776,11 @@ pub fn summary_says(words: &Words, findings: &Findings) -> String {
         .iter()
         .map(|reason| {
             let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen);
-            let about =
-                if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
+            let about = if halogen {
+                words.say(&format!("halogen-{}", reason.about))
+            } else {
+                super::settled::about_first(reason)
+            };
             words.with(
                 &format!("summary-{}", reason.code.code()),
                 &[("about", &about), ("count", &reason.count.to_string())],
@@ -795,7 +798,9 @@ pub fn summary_evidence(words: &Words, findings: &Findings) -> String {
             .iter()
             .flat_map(|lot| &lot.reasons)
             .filter(|reason| {
-                reason.code.kind() == ReasonKind::Evidence && (reason.effect != Disposition::Accept) == holds
+                let holding = reason.effect != Disposition::Accept;
+                let told = reason.code.is_told() && !holding;
+                reason.code.kind() == ReasonKind::Evidence && holding == holds && !told
             })
             .map(|reason| reason.code)
             .collect();

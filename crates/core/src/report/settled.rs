@@ -134,6 +134,19 @@ pub fn unmatched(words: &Words, inspection: &Inspection, findings: &Findings) ->
     found
 }
 
+/// What a reason is about, without what else it carries; a reading without a name for what it is about has none.
+pub fn about_first(reason: &LotReason) -> String {
+    match reason.code {
+        LotReasonCode::LabOver | LotReasonCode::LabOpen | LotReasonCode::LabWithin => {
+            split_escaped(&reason.about).into_iter().next().unwrap_or_default()
+        }
+        LotReasonCode::SetAsideOver | LotReasonCode::SetAsideOpen if reason.about.is_empty() => {
+            "none".to_owned()
+        }
+        _ => reason.about.clone(),
+    }
+}
+
 /// A reason that carries several texts, in words; `None` for any other.
 pub fn reason(words: &Words, reason: &LotReason) -> Option<String> {
     let names: &[&str] = match reason.code {

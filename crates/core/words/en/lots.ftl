@@ -605,3 +605,28 @@ bill-respelled = "{ $found }" are taken for two spellings of one name.
 bill-column_ignored = The column "{ $found }" says nothing of parts and materials and is left out.
 cli-bill = { $file } line { $line }, column { $column }: { $text }
 cli-bill_twice = { $file }: for { $target } the settings or another bill say something already. Take one of the two out; nothing was written.
+
+## The summary
+
+summary-lab_over = { $about } over by the laboratory
+summary-lab_open = { $about } open by the laboratory
+summary-lab_within = { $about } within by the laboratory
+summary-set_aside_over = { $about ->
+        [none] over limit
+       *[other] { $about } over limit
+    } in what was set aside
+summary-set_aside_open = { $about ->
+        [none] open
+       *[other] { $about } open
+    } in what was set aside
+evidence-short-lab_no_uncertainty = uncertainty of a laboratory result
+evidence-short-lab_not_traceable = method, laboratory, report and day of a laboratory result
+evidence-short-lab_group_missing = PBB and PBDE both
+evidence-short-lab_not_placed = the material of a laboratory result
+evidence-short-set_aside = readings set aside
+evidence-short-lifted = lifted holds
+evidence-short-lift_not_allowed = a hold that nobody can lift
+evidence-short-lift_not_countersigned = a second person's initials
+evidence-short-lift_not_needed = a lift of nothing
+evidence-short-hold_overdue = a new day for the end of a hold
+evidence-short-quarantine_exceeds_lot = the number kept apart
