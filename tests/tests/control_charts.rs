@@ -2,6 +2,7 @@
 //!
 //! `vectors/control_charts.json` and `vectors/nist_strd/Norris.json`; what each was made with stands in `vectors/README.md`.
 
+use std::fmt::Write;
 use std::fs;
 
 use plumbline_core::control::{Certified, D2, D4, E2, Limits, LimitsFrom, RULES, SignalCode, line};
@@ -124,9 +125,8 @@ fn one_point_in_370_is_a_false_alarm_of_the_first_rule() {
 /// A check disc measured once a day, and a product.
 fn stick(first_day: u32, values: &[f64]) -> String {
     let mut text = String::from("Sample,Time,Instrument,Mode,Pb mg/kg,Pb u (1s),Cd mg/kg,Cd u (1s)\n");
-    for (at, value) in values.iter().enumerate() {
-        let day = first_day + at as u32;
-        text += &format!("CHK-1,2026-11-{day:02}T08:00:00,XRF-1,Plastics,{value},4,98,2\n");
+    for (value, day) in values.iter().zip(first_day..) {
+        writeln!(text, "CHK-1,2026-11-{day:02}T08:00:00,XRF-1,Plastics,{value},4,98,2").expect("a text");
     }
     text + "P-1,2026-11-30T09:00:00,XRF-1,Plastics,12,2,3,1\n"
 }

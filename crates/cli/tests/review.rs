@@ -525,9 +525,8 @@ fn what_one_review_writes_as_history_the_next_one_reads_and_merges() {
     let settings = write(&folder, "settings.toml", CHECKED);
     let stick = |day: u32| {
         let head = "Sample,Time,Instrument,Pb mg/kg,Pb u (1s)\n";
-        let lines: String = (1..=4)
-            .map(|at| format!("CHK-1,2026-11-{day:02}T0{at}:00:00,XRF-1,{},4\n", 100 + day + at))
-            .collect();
+        let line = |at: u32| format!("CHK-1,2026-11-{day:02}T0{at}:00:00,XRF-1,{},4\n", 100 + day + at);
+        let lines = [1, 2, 3, 4].map(line).concat();
         write(&folder, &format!("stick-{day}.csv"), &format!("{head}{lines}P-1,,XRF-1,5,1\n"))
     };
     let review_with = |name: &str, histories: &[&Path], table: &Path| {

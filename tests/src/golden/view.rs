@@ -651,18 +651,16 @@ fn chart(chart: &Value) -> String {
         Some(some) => text += &format!(", {some} without time"),
     }
     let short = |value: &Value| format!("{:.4}", value.as_f64().expect("a number"));
-    match chart["no_limits"].as_str() {
-        Some(why) => text += &format!("; {why}"),
-        None => {
-            let [centre, lower, upper, range] =
-                ["centre_mg_kg", "lower_mg_kg", "upper_mg_kg", "range_upper_mg_kg"]
-                    .map(|key| short(&chart[key]));
-            let from = match chart["baseline_points"].as_u64() {
-                Some(points) => format!("baseline of {points}"),
-                None => format!("certificate, {}", word("repeatability_from")),
-            };
-            text += &format!("; {from}: {centre} ({lower} to {upper}), ranges to {range}");
-        }
+    if let Some(why) = chart["no_limits"].as_str() {
+        text += &format!("; {why}");
+    } else {
+        let [centre, lower, upper, range] =
+            ["centre_mg_kg", "lower_mg_kg", "upper_mg_kg", "range_upper_mg_kg"].map(|key| short(&chart[key]));
+        let from = match chart["baseline_points"].as_u64() {
+            Some(points) => format!("baseline of {points}"),
+            None => format!("certificate, {}", word("repeatability_from")),
+        };
+        text += &format!("; {from}: {centre} ({lower} to {upper}), ranges to {range}");
     }
     let signals: Vec<String> = chart["signals"]
         .as_array()
