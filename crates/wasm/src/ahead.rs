@@ -9,7 +9,7 @@ use plumbline_core::longer::{Effort, Plan};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outlook::{self, RulesSaid};
 use plumbline_core::pool::Spots;
-use plumbline_core::report::{books, repeats};
+use plumbline_core::report::{self, books, repeats};
 use plumbline_core::rules;
 use plumbline_core::substance::{Element, Substance};
 use plumbline_core::words::Words;
@@ -72,7 +72,15 @@ pub(crate) struct MaterialAhead {
 }
 
 #[derive(Serialize)]
+pub(crate) struct SamplingView {
+    text: Vec<String>,
+    list: String,
+    svg: String,
+}
+
+#[derive(Serialize)]
 pub(crate) struct AheadView {
+    sampling: Option<SamplingView>,
     plan: Vec<String>,
     rules: Vec<RulesTable>,
     materials: Vec<MaterialAhead>,
@@ -107,7 +115,9 @@ pub(crate) fn ahead(
         .collect();
     let left_out = materials.len().saturating_sub(LISTED);
     materials.truncate(LISTED);
+    let sampling = report::sampling::told(words, findings.lots.get(lot)?);
     Some(AheadView {
+        sampling: sampling.map(|(text, list, svg)| SamplingView { text, list, svg }),
         plan: plan(words, &found.plan),
         rules: outlook::ON_THE_ELEMENT
             .into_iter()

@@ -4,6 +4,7 @@
 //! hide the real fault; after a panic the page starts a new instance and never calls this one again.
 
 mod ahead;
+mod checks;
 mod detail;
 mod mapping;
 mod offers;
@@ -16,13 +17,14 @@ use std::cell::RefCell;
 
 use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
+use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::reading::NoticeCode;
-use plumbline_core::report::{PROGRAM, csv, html, json};
+use plumbline_core::report::{self, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
-use plumbline_intake::{SourceReader, found_in_folder, refuse_source};
+use plumbline_intake::{SourceReader, bill, found_in_folder, refuse_source};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -177,6 +179,39 @@ impl Session {
         to_js(&problems)
     }
 
+    /// Takes a history, united with what was given before. A file with a problem changes nothing.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; problems of the file are the value returned.
+    pub fn history(&self, name: &str, text: &str) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let problems = match History::parse(text) {
+            Ok(history) => {
+                state.inspection.history.merge(history);
+                Vec::new()
+            }
+            Err(problems) => views::problems(&state.words, name, &problems, history::SCHEMA),
+        };
+        to_js(&problems)
+    }
+
+    /// Takes a bill of materials: each part becomes an act, which may stand above an earlier one. A file with a problem
+    /// changes nothing.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; problems of the file are the value returned.
+    pub fn bill(&self, name: &str, bytes: &[u8]) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let problems = match bill::read(name, bytes) {
+            Ok(found) => {
+                state.inspection.acts.extend(found.acts);
+                Vec::new()
+            }
+            Err(problems) => views::problems(&state.words, name, &problems, ""),
+        };
+        to_js(&problems)
+    }
+
     /// The acts a mapping file holds; nothing is recorded.
     ///
     /// # Errors
@@ -325,6 +360,15 @@ impl Session {
         to_js(&ahead.ok_or_else(|| JsError::new("no such lot"))?)
     }
 
+    /// Check readings, control charts, and what is known of the suppliers.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn checks(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&checks::checks(&state.inspection, &state.findings, &state.words))
+    }
+
     /// The rule books there are: those in force first.
     ///
     /// # Errors
@@ -343,7 +387,7 @@ impl Session {
         to_js(&shelf::explained(&state.inspection, &state.words, book))
     }
 
-    /// Writes `findings.json`, `findings.csv` or `report.html` to `sink`, a function that takes pieces of bytes.
+    /// Writes `findings.json`, `findings.csv`, `report.html` or `history.txt` to `sink`, a function that takes pieces of bytes.
     ///
     /// # Errors
     /// Another kind, or a sink that throws.
@@ -355,6 +399,7 @@ impl Session {
             "findings.json" => json::write(inspection, findings, words, &mut out),
             "findings.csv" => csv::write(inspection, findings, &mut out),
             "report.html" => html::write(inspection, findings, words, &mut out),
+            "history.txt" => report::history::write(inspection, findings, &mut out),
             _ => return Err(JsError::new("no such file")),
         };
         written

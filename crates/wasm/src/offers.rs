@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use plumbline_core::claims::{Candidate, Cr6Finding, EXEMPTED, JudgedClaim};
 use plumbline_core::exempt::{AreaResult, Categories, CategoryFit, Exemption, Number, Verdict};
 use plumbline_core::inspection::{Findings, Inspection, MaterialFinding};
+use plumbline_core::learned::{self, BillOffer};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::report::{books, exemptions, phrases};
@@ -33,6 +34,7 @@ pub(crate) struct OffersView {
     materials: Vec<MaterialOffer>,
     materials_left_out: usize,
     site_rows: Vec<SiteOffer>,
+    bills: Vec<BillOfferView>,
 }
 
 #[derive(Serialize)]
@@ -46,6 +48,31 @@ pub(crate) struct BookOffer {
     loaded: bool,
     problem: &'static str,
     questions: Vec<QuestionOffer>,
+}
+
+/// A bill of materials as an earlier accepted lot of the part had it, and the act that takes it over.
+#[derive(Serialize)]
+pub(crate) struct BillOfferView {
+    part: String,
+    supplier: String,
+    lot: String,
+    day: String,
+    materials: Vec<String>,
+    target: String,
+    value: String,
+}
+
+fn bill_offer(offer: &BillOffer) -> BillOfferView {
+    let act = offer.act();
+    BillOfferView {
+        part: offer.part.clone(),
+        supplier: offer.supplier.clone(),
+        lot: offer.lot.clone(),
+        day: offer.day.map(|day| day.to_string()).unwrap_or_default(),
+        materials: offer.materials.clone(),
+        target: act.target.to_text(),
+        value: act.value,
+    }
 }
 
 #[derive(Serialize)]
@@ -158,6 +185,7 @@ pub(crate) fn offers(inspection: &Inspection, findings: &Findings, words: &Words
         guard: words.with("claims-guard", &[("k", &factor.to_string())]),
         materials,
         materials_left_out: left_out,
+        bills: learned::bill_offers(inspection, findings).iter().take(LISTED).map(bill_offer).collect(),
         site_rows: site_table::offers(inspection, findings).iter().map(|row| site_row(words, row)).collect(),
     }
 }

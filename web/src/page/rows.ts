@@ -59,6 +59,15 @@ export const HOLD_ENDS: Row = {
   ],
 };
 
+export const CONTROL_CHART: Row = {
+  kind: "control_chart",
+  fields: [
+    { name: "limits", type: "text", values: ["baseline", "certificate"] },
+    { name: "points", type: "whole" },
+    { name: "rules", type: "text", values: ["western_electric", "nelson"] },
+  ],
+};
+
 /** Whether a limit applies: which one stands beside the form. */
 export function limitAnswer(book: string, row: string): Row {
   return { kind: "limit_answer", said: { book, row }, fields: [{ name: "answer", type: "text", values: ["yes", "no"], needed: true }] };

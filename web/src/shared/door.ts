@@ -412,6 +412,17 @@ export interface SiteOffer {
   near: boolean;
 }
 
+/** A bill of materials learned from an accepted lot, and the act that takes it over. */
+export interface BillOffer {
+  part: string;
+  supplier: string;
+  lot: string;
+  day: string;
+  materials: string[];
+  target: string;
+  value: string;
+}
+
 export interface OffersView {
   books: BookOffer[];
   exemptions: ExemptionView[];
@@ -421,6 +432,8 @@ export interface OffersView {
   materials: MaterialOffer[];
   materials_left_out: number;
   site_rows: SiteOffer[];
+  /** Bills of materials as earlier accepted lots had them. */
+  bills: BillOffer[];
 }
 
 // ---- Readings ----

@@ -4,9 +4,10 @@ use serde::Serialize;
 
 use crate::inspection::LotFinding;
 use crate::lot_sampling::LotSampling;
+use crate::oc_curve::{self, OcCurve};
 use crate::sampling::{
-    Plan, PlanRule, PlanSaid, RISK_POINTS, Severity, list, share_at, smallest_n_of_many, units_at,
-    units_of_share,
+    Plan, PlanRule, PlanSaid, RISK_POINTS, Severity, counts_units, list, share_at, smallest_n_of_many,
+    units_at, units_of_share,
 };
 use crate::words::Words;
 
@@ -242,4 +243,58 @@ pub fn plan_lines(words: &Words, said: &PlanSaid, lot_size: u64) -> Vec<String> 
 /// Numbers in a row.
 pub(super) fn numbers(units: &[u64]) -> String {
     units.iter().map(u64::to_string).collect::<Vec<_>>().join(" ")
+}
+
+/// The acceptance number of the table whose curve stands beside that of none: where the table counts units. Above an AQL of
+/// 10 it counts nonconformities, of which a unit may have several.
+pub(super) fn other_ac(sampling: &LotSampling) -> Option<u32> {
+    let of_units = match sampling.said.as_ref().map(|said| &said.rule) {
+        Some(PlanRule::Single { aql, .. }) => counts_units(aql),
+        _ => false,
+    };
+    let table = sampling.plan.and_then(|plan| plan.table).filter(|table| of_units && table.ac > 0);
+    table.map(|table| table.ac)
+}
+
+/// The operating characteristic of a lot's sampling: its title and the drawing.
+pub(super) fn curve(words: &Words, sampling: &LotSampling, size: u64, take: u64) -> (String, String) {
+    let title = words.with("sampling-curve", &[("size", &size.to_string()), ("n", &take.to_string())]);
+    let ac = other_ac(sampling);
+    let other = ac.map(|ac| words.with("sampling-curve_table", &[("ac", &ac.to_string())]));
+    let svg = oc_curve::draw(&OcCurve {
+        title: &title,
+        description: &risk_words(words, size, take),
+        across: &words.say("sampling-curve_across"),
+        up: &words.say("sampling-curve_up"),
+        zero: &words.say("sampling-curve_zero"),
+        lot_size: size,
+        n: take,
+        other: ac.zip(other.as_deref()),
+    });
+    (title, svg)
+}
+
+/// What a lot's sampling asks for, what was measured of it and what that proves: sentences, and the curve where a plan is
+/// given.
+pub fn told(words: &Words, lot: &LotFinding) -> Option<(Vec<String>, String, String)> {
+    let sampling = lot.sampling.as_ref()?;
+    let (size, take) = taken(sampling)?;
+    let mut lines = Vec::new();
+    let said = sampling.said.as_ref();
+    if let Some((said, plan)) = said.zip(sampling.plan) {
+        lines.push(plan_words(words, &said.rule, &plan));
+        lines.extend(table_words(words, &plan));
+        lines.push(risk_words(words, size, take));
+        lines.extend(at_most_words(words, sampling));
+        lines.push(words.say("sampling-proves"));
+    }
+    let units = units_list(sampling);
+    let list = match said.and_then(|said| said.seed) {
+        Some(seed) if !units.is_empty() => {
+            format!("{} {}", list_words(words, seed, size, units.len()), numbers(&units))
+        }
+        _ => String::new(),
+    };
+    let svg = if sampling.plan.is_some() { curve(words, sampling, size, take).1 } else { String::new() };
+    Some((lines, list, svg))
 }

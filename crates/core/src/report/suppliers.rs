@@ -145,6 +145,12 @@ fn supplier(one: SupplierHistory, words: &Words) -> SupplierOut {
     }
 }
 
+/// How many lots are known, and how they ended.
+pub fn count_text(words: &Words, one: &SupplierHistory) -> String {
+    let counts = Disposition::ALL.map(|disposition| one.count(disposition).to_string());
+    words.with("supplier-counts", &[("accept", &counts[0]), ("hold", &counts[1]), ("not_accept", &counts[2])])
+}
+
 /// How severely the next lot is to be inspected, in a sentence.
 pub fn next_text(words: &Words, next: Next) -> String {
     let severity = next.severity.map_or("none", crate::sampling::Severity::code);

@@ -73,6 +73,11 @@ codes! {
 }
 
 impl CheckVerdict {
+    /// True where a certificate or a blank was kept to.
+    pub const fn is_good(self) -> bool {
+        matches!(self, CheckVerdict::Good | CheckVerdict::Warning)
+    }
+
     /// True where it was judged by a number.
     pub const fn is_judged(self) -> bool {
         matches!(self, CheckVerdict::Good | CheckVerdict::Warning | CheckVerdict::Failed)

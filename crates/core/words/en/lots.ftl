@@ -630,3 +630,5 @@ evidence-short-lift_not_countersigned = a second person's initials
 evidence-short-lift_not_needed = a lift of nothing
 evidence-short-hold_overdue = a new day for the end of a hold
 evidence-short-quarantine_exceeds_lot = the number kept apart
+
+supplier-counts = Lots known: { $accept } accepted, { $hold } on hold, { $not_accept } not accepted.

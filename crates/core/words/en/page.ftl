@@ -1063,6 +1063,18 @@ page-act-certificate-field-class-metal = Metal
 page-act-certificate-field-class-composite = Composite or electronics
 page-act-certificate-field-class-plated = Plated or coated
 
+page-parts-learned = As the accepted lot { $lot } had them ({ $day }): { $names }
+page-chart-rules = How control charts are drawn
+page-act-control-chart-label = Control charts
+page-act-control-chart-field-limits = Limits from
+page-act-control-chart-field-limits-baseline = The first points
+page-act-control-chart-field-limits-certificate = The certificate
+page-act-control-chart-field-points = How many first points
+page-act-control-chart-field-points-hint = At least 8; 20 where left empty.
+page-act-control-chart-field-rules = Run rules
+page-act-control-chart-field-rules-western-electric = Western Electric
+page-act-control-chart-field-rules-nelson = Nelson
+
 page-act-sampling-plan-label = Sampling plan
 page-plan-new = Work out the pieces to take from a plan
 page-act-sampling-plan-field-rule = Rule

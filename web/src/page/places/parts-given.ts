@@ -1,6 +1,6 @@
 // Which homogeneous materials each part has. Where the measured ones are all of them, one press says so.
 
-import type { Summary } from "../../shared/door";
+import type { BillOffer, OffersView, Summary } from "../../shared/door";
 import { controlId, entry } from "../acts-given";
 import { standing } from "../acts-in-force";
 import { escaped, partTarget } from "../act-kinds";
@@ -10,7 +10,7 @@ import { say } from "../words";
 
 const MOST_PARTS = 60;
 
-export function partsGiven(summary: Summary): Child {
+export function partsGiven(summary: Summary, offers: OffersView): Child {
   const measured = new Map<string, string[]>();
   for (const material of summary.materials) {
     if (material.part === null) continue;
@@ -28,12 +28,12 @@ export function partsGiven(summary: Summary): Child {
     { id: "parts-given", class: "fold fold-inner", open: parts.length <= 3 },
     el("summary", {}, say("page-parts-heading", { n: parts.length, open: open.length })),
     el("p", { class: "hint" }, say("page-parts-hint")),
-    ...parts.slice(0, MOST_PARTS).map(([part, names]) => onePart(part, names)),
+    ...parts.slice(0, MOST_PARTS).map(([part, names]) => onePart(part, names, offers.bills.filter((bill) => bill.part === part))),
     parts.length > MOST_PARTS ? el("p", { class: "quiet" }, say("page-parts-left", { n: parts.length - MOST_PARTS })) : null,
   );
 }
 
-function onePart(part: string, names: string[]): HTMLElement {
+function onePart(part: string, names: string[], learned: BillOffer[]): HTMLElement {
   const target = partTarget(part);
   const given = standing("bill_of_materials", target) !== null;
   return el(
@@ -53,6 +53,16 @@ function onePart(part: string, names: string[]): HTMLElement {
           say("page-parts-all", { n: names.length }),
           el("span", { class: "heard" }, ` ${part}`),
         ),
+    ...(given ? [] : learned.map(takeLearned)),
     entry({ kind: "bill_of_materials", target, about: part, bare: true }, "text"),
+  );
+}
+
+/** What an earlier accepted lot of this part was made of: taken over by one press, never by itself. */
+function takeLearned(bill: BillOffer): HTMLElement {
+  return el(
+    "button",
+    { type: "button", class: "tool", id: controlId("learned", bill.target, bill.lot), on: { click: () => void doAct({ kind: "bill_of_materials", target: bill.target, value: bill.value, note: bill.lot }) } },
+    say("page-parts-learned", { names: bill.materials.join(", "), lot: bill.lot, day: bill.day }),
   );
 }

@@ -9,7 +9,7 @@ import { lotName, namesOf } from "../outcomes";
 import { showOrder } from "../looking";
 import { goTo } from "../place";
 import { rowForm, rowsGiven } from "../row-form";
-import { CERTIFICATE, SAMPLING_PLAN } from "../rows";
+import { CERTIFICATE, CONTROL_CHART, SAMPLING_PLAN } from "../rows";
 import { ANY_READING, state } from "../state";
 import { say } from "../words";
 import { booksGiven } from "./books-given";
@@ -90,8 +90,8 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
     evidence.perMaterial === null ? null : perMaterial(evidence.perMaterial, evidence, summary),
     evidence.perFile === null ? null : perFile(evidence.perFile, summary),
     evidence.acts.length === 0 ? null : el("div", { class: "controls" }, ...evidence.acts.map((act) => control(act, "now" in act ? { kind: act.kind, now: act.now } : { kind: act.kind }))),
-    evidence.id === "trust" ? [checksShown(), certificates()] : null,
-    evidence.id === "materials" ? partsGiven(summary) : null,
+    evidence.id === "trust" ? [checksShown(), certificates(), chartRules()] : null,
+    evidence.id === "materials" ? partsGiven(summary, offers) : null,
     evidence.id === "sigma" ? siteTable(summary, offers) : null,
     evidence.id === "claims" ? claimsGiven(offers) : null,
     evidence.id === "cr6" ? cr6Given(offers) : null,
@@ -115,6 +115,11 @@ function certificates(): HTMLElement {
     rowsGiven("certificate", ""),
     rowForm(CERTIFICATE, { target: "", about: say("page-certificates") }),
   ]);
+}
+
+/** From what a chart takes its limits, and by which rules it signals. */
+function chartRules(): HTMLElement {
+  return lazyFold("chart-rules", "fold fold-inner", false, [say("page-chart-rules")], () => [rowsGiven("control_chart", ""), rowForm(CONTROL_CHART, { target: "", about: say("page-chart-rules") })]);
 }
 
 /** The plan of one lot, or the one for all that have none of their own. */

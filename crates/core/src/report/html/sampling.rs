@@ -7,9 +7,8 @@ use maud::{Markup, PreEscaped, html};
 use super::Report;
 use crate::inspection::LotFinding;
 use crate::lot_sampling::LotSampling;
-use crate::oc_curve::{self, OcCurve};
 use crate::report::sampling;
-use crate::sampling::{PlanRule, counts_units};
+use crate::sampling::PlanRule;
 
 /// Most unit numbers that are printed for one lot.
 const UNITS_PRINTED: usize = 1000;
@@ -83,29 +82,10 @@ impl Report<'_> {
     }
 
     fn curve(&self, sampling: &LotSampling, size: u64, take: u64, drawn: &mut Drawn) -> Markup {
-        // Above an AQL of 10 the table counts nonconformities, of which a unit may have several.
-        let of_units = match sampling.said.as_ref().map(|said| &said.rule) {
-            Some(PlanRule::Single { aql, .. }) => counts_units(aql),
-            _ => false,
-        };
-        let table = sampling.plan.and_then(|plan| plan.table).filter(|table| of_units && table.ac > 0);
-        let ac = table.map(|table| table.ac);
-        if !drawn.insert((size, take, ac)) {
+        if !drawn.insert((size, take, sampling::other_ac(sampling))) {
             return html! {};
         }
-        let (size_text, take_text) = (size.to_string(), take.to_string());
-        let title = self.with("sampling-curve", &[("size", &size_text), ("n", &take_text)]);
-        let other = ac.map(|ac| self.with("sampling-curve_table", &[("ac", &ac.to_string())]));
-        let svg = oc_curve::draw(&OcCurve {
-            title: &title,
-            description: &sampling::risk_words(self.words, size, take),
-            across: &self.say("sampling-curve_across"),
-            up: &self.say("sampling-curve_up"),
-            zero: &self.say("sampling-curve_zero"),
-            lot_size: size,
-            n: take,
-            other: ac.zip(other.as_deref()),
-        });
+        let (title, svg) = sampling::curve(self.words, sampling, size, take);
         html! { figure { figcaption class="sub" { (title) } (PreEscaped(svg)) } }
     }
 }
