@@ -22,7 +22,7 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     write(&web.join("generated/plumbline_wasm.d.ts"), bound.types.as_bytes())?;
     let optimised = optimise::optimise(&web, &bound.wasm)?;
     paths::none_of_this_machine(&optimised, &paths::of_this_machine(workspace))?;
-    let wasm_text = packing::deflated(&optimised);
+    let wasm_text = packing::tight(&optimised);
 
     let glue_text = assets::minified_script(&web, &bound.script)?;
     let worker_script = format!("{glue_text}\n{}", assets::script(&web, "src/worker/main.ts")?);
@@ -50,7 +50,7 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     let line = |what: &str, bytes: usize| println!("{bytes:>9} bytes  {what}");
     line("wasm from the glue maker", bound.wasm.len());
     line("wasm optimised", optimised.len());
-    line("wasm in the page (deflated, seven bits a character)", wasm_text.len());
+    line("wasm in the page (packed, seven bits a character)", wasm_text.len());
     line("worker script", worker_script.len());
     line("page script", page_script.len());
     line("page script in the page", page_text.len());

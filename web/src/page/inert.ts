@@ -1,4 +1,4 @@
-// Reads what the build put into the page as inert text: deflated bytes, seven bits a character.
+// Reads what the build put into the page as inert text: packed bytes, seven bits a character.
 
 /** The values of seven bits that do not stand for themselves: U+0080 to U+0082 stand for them, as HTML would change them. */
 const NOT_THEMSELVES = [0x00, 0x0d, 0x3c];
@@ -25,8 +25,13 @@ function bytesOf(text: string): Uint8Array<ArrayBuffer> {
   return bytes;
 }
 
-export async function inflatedBytes(id: string): Promise<Uint8Array<ArrayBuffer>> {
-  const stream = new Blob([bytesOf(inert(id))]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+/** What stands under this id, still packed. */
+export function packedBytes(id: string): Uint8Array<ArrayBuffer> {
+  return bytesOf(inert(id));
+}
+
+async function inflatedBytes(id: string): Promise<Uint8Array<ArrayBuffer>> {
+  const stream = new Blob([packedBytes(id)]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
   return new Uint8Array(await new Response(stream).arrayBuffer());
 }
 

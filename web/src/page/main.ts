@@ -3,7 +3,8 @@
 import { beginBringing } from "./bring";
 import { byId } from "./elements";
 import { Engine } from "./engine";
-import { inflatedBytes, inflatedText } from "./inert";
+import { inflatedText } from "./inert";
+import { unpackedBytes } from "./packed";
 import { begin } from "./instance";
 import { tellTrouble } from "./troubles";
 import { beginPlaces } from "./place";
@@ -69,7 +70,7 @@ function start(): void {
   if (document.documentElement.dataset["cannotRun"] === "yes") return;
   sayMarkup(document);
   byId("page").hidden = false;
-  const parts = Promise.all([inflatedText("plumbline-worker"), inflatedBytes("plumbline-wasm")]);
+  const parts = Promise.all([inflatedText("plumbline-worker"), unpackedBytes("plumbline-wasm")]);
   void begin(parts.then(([worker, wasm]) => Engine.prepare(worker, wasm)));
   beginShell();
   tellOwnFaults();
