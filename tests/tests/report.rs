@@ -633,3 +633,42 @@ fn a_plan_is_printed_with_its_units_and_what_it_does_not_prove() {
     assert_eq!(times("do not apply to a single lot"), 3);
     assert_eq!(times("An undecided unit never counts as conforming."), 3);
 }
+
+fn report_of(name: &str) -> String {
+    let case = cases(&in_tests("golden")).into_iter().find(|case| case.name == name).expect("the case");
+    let inspection = run::inspection_of(&case).expect("its settings are right");
+    report_html(&inspection, &review(&inspection))
+}
+
+#[test]
+fn a_report_prints_laboratory_results_beside_the_screen() {
+    let report = plain(&report_of("settling/a-result-within-lifts-what-the-screen-said"));
+    let results = &report[report.find(&say("report-laboratory_results")).expect("the section")..];
+    assert!(results.contains("Pb 412 ± 30 mg/kg (k = 2)") && results.contains("IEC 62321-5:2013"));
+    assert!(report.contains("is within 1000 mg/kg (method IEC 62321-5:2013;"), "the lot says it too");
+    let untraced = plain(&report_of("settling/results-that-settle-nothing"));
+    assert!(untraced.contains(&say("report-laboratory_not_traceable")));
+}
+
+#[test]
+fn a_report_prints_readings_set_aside_and_acts_that_speak_of_nothing() {
+    let report = plain(&report_of("settling/readings-set-aside"));
+    assert!(report.contains(&say("report-set_aside_text")) && report.contains("slipped off the window"));
+    assert_eq!(report.matches(&say("report-aside")).count(), 4, "each is marked in the annex");
+    assert!(report.contains("for reading on line 99 of lot.csv, which is not here"));
+}
+
+#[test]
+fn a_report_says_how_a_hold_ends_and_leaves_blanks_for_what_nobody_said() {
+    let said = plain(&report_of("settling/a-hold-that-should-have-ended"));
+    for text in ["incoming inspection", "2026-11-24", "501", "cage 2", "that day is past", "the lot has 500"]
+    {
+        assert!(said.contains(text), "{text}");
+    }
+    let open = report_of("settling/lifts-that-lift-nothing");
+    for id in ["report-hold_what", "report-hold_who", "report-hold_until", "report-hold_quarantined"] {
+        assert!(open.contains(&format!("<dt>{}</dt><dd>______________</dd>", say(id))), "{id}");
+    }
+    let accepted = report_of("settling/two-people-lift-holds");
+    assert!(!accepted.contains(&say("report-hold_what")), "an accepted lot has no hold to end");
+}

@@ -496,10 +496,9 @@ pub fn review(inspection: &Inspection) -> Findings {
         });
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
-    let settling = Settling::new(&settings, &inspection.books, &in_force, halogen_loaded);
-    let mut alike: BTreeMap<[String; 4], usize> = BTreeMap::new();
+    let mut settling = Settling::new(&settings, &inspection.books, &in_force, halogen_loaded);
     for (key, _) in lots.values().flat_map(|lot| &lot.materials) {
-        *alike.entry(names_of(key)).or_default() += 1;
+        settling.count(&names_of(key));
     }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
         let of_sources = |count: &dyn Fn(usize) -> u64| {
@@ -524,7 +523,6 @@ pub fn review(inspection: &Inspection) -> Findings {
                 limits: &limits,
                 in_force: &in_force,
                 settling: &settling,
-                alike: &alike,
             },
             lot,
         );
@@ -874,8 +872,6 @@ struct LotContext<'a> {
     limits: &'a [String],
     in_force: &'a InForce<'a>,
     settling: &'a Settling<'a>,
-    /// How many materials of the inspection have these names.
-    alike: &'a BTreeMap<[String; 4], usize>,
 }
 
 /// Supplier, lot, part and material as an act names them: empty where not stated.
@@ -901,7 +897,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     let mut parts: BTreeMap<Option<String>, (Reasons, Vec<String>, u64)> = BTreeMap::new();
     let (of_supplier, of_lot) = (lot.key.0.as_deref().unwrap_or(""), lot.key.1.as_deref().unwrap_or(""));
     let mut lifts = lot.settling.lifts(of_supplier, of_lot);
-    let mut known: BTreeSet<(String, String)> = BTreeSet::new();
+    let mut known: Vec<[String; 2]> = Vec::new();
     for (key, mut group) in gathered.materials {
         let class = group.class();
         let mut reasons = group.tally.reasons(lot.halogens_count);
@@ -910,13 +906,9 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let aside = group.aside.take().unwrap_or_default();
         group.leave_behind(&aside, lot, &key, &mut reasons);
         let names = names_of(&key);
-        let alike = lot.alike.get(&names).copied().unwrap_or(0);
         let [_, _, of_part, of_name] = &names;
-        let laboratory = lot.settling.results_of(
-            names.each_ref().map(String::as_str),
-            alike,
-            &[&group.tally, &aside.tally],
-        );
+        let laboratory =
+            lot.settling.results_of(names.each_ref().map(String::as_str), &[&group.tally, &aside.tally]);
         let seen = settling::Material { class, tally: &group.tally, claims: &group.claims };
         lot.settling.apply_results(seen, &laboratory, &mut reasons);
         let about = key.2.as_deref().unwrap_or(class.code());
@@ -924,7 +916,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
             reasons.add(reason);
         }
         lifts.apply(Some((of_part, of_name)), &mut reasons);
-        known.insert((of_part.clone(), of_name.clone()));
+        known.push([of_part.clone(), of_name.clone()]);
         let (_, part, name, _) = key;
         let (disposition, reasons) = reasons.close();
         readings += group.tally.readings;
@@ -980,7 +972,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
                 let is_measured = |name: &String| measured.iter().any(|one| acts::same_name(one, name));
                 for missing in bill.into_iter().filter(|name| !is_measured(name)) {
                     let of_part = part.as_deref().unwrap_or("");
-                    known.insert((of_part.to_owned(), missing.clone()));
+                    known.push([of_part.to_owned(), missing.clone()]);
                     if lot.settling.unmeasured([of_supplier, of_lot, of_part, &missing], &mut reasons) {
                         continue;
                     }
@@ -1023,7 +1015,7 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     let (sampling, reasons) = lot_sampling::judge(settings, named, &sampled, readings);
     lot_reasons.add_all(&reasons);
     lot_reasons.set_readings(readings);
-    let is_known = |part: &str, name: &str| known.contains(&(part.to_owned(), name.to_owned()));
+    let is_known = |part: &str, name: &str| known.iter().any(|one| one[0] == part && one[1] == name);
     lot.settling.not_placed(of_supplier, of_lot, &is_known, &mut lot_reasons);
     lifts.apply(None, &mut lot_reasons);
     lifts.close(&mut lot_reasons);

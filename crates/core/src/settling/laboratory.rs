@@ -116,18 +116,12 @@ impl LabFinding {
 }
 
 impl Settling<'_> {
-    /// The results of one material. `alike` is how many materials of the inspection have these names: a result that fits
-    /// several settles nothing in any of them. `tallies` are what was screened: the readings that count, and, so that what
+    /// The results of one material; one that fits several materials settles nothing in any of them. `tallies` are what was screened: the readings that count, and, so that what
     /// they said stays beside the result, those set aside.
-    pub fn results_of(
-        &self,
-        names: MaterialNames<'_>,
-        alike: usize,
-        tallies: &[&MaterialTally],
-    ) -> Vec<LabFinding> {
+    pub fn results_of(&self, names: MaterialNames<'_>, tallies: &[&MaterialTally]) -> Vec<LabFinding> {
         let of_material =
-            self.results.iter().filter(|(target, _)| target.each_ref().map(String::as_str) == names);
-        let found = of_material.map(|(_, result)| {
+            self.results.iter().filter(|(target, _, _)| target.each_ref().map(String::as_str) == names);
+        let found = of_material.map(|(_, result, alike)| {
             let substance = substance_of(result.analyte);
             let screened = tallies.iter().filter(|tally| tally.readings > 0).map(|tally| match substance {
                 Some(substance) => tally.worst(substance),
@@ -140,7 +134,7 @@ impl Settling<'_> {
                 verdict: says.and_then(|says| says.each.first().map(|(_, verdict)| *verdict)),
                 limit: limit_of(result.analyte),
                 screen,
-                placed: alike == 1,
+                placed: *alike <= 1,
             }
         });
         found.collect()
@@ -355,7 +349,7 @@ impl Settling<'_> {
     /// set to metal), and only where the inspection goes by no other limits. Over is over in any case.
     pub fn unmeasured(&self, names: MaterialNames<'_>, reasons: &mut Reasons) -> bool {
         let tally = MaterialTally::default();
-        let found = self.results_of(names, 1, &[]);
+        let found = self.results_of(names, &[]);
         let results: Vec<&LabResult> = found.iter().map(|one| &one.result).collect();
         let placed: Vec<&LabFinding> = found.iter().collect();
         let [_, _, part, name] = names;
@@ -384,12 +378,12 @@ impl Settling<'_> {
         known: &dyn Fn(&str, &str) -> bool,
         reasons: &mut Reasons,
     ) {
-        for (target, result) in &self.results {
+        for (target, result, _) in &self.results {
             let [of_supplier, of_lot, part, name] = *target;
             if of_supplier != supplier || of_lot != lot || known(part, name) {
                 continue;
             }
-            let found = self.results_of(target.each_ref().map(String::as_str), 0, &[]);
+            let found = self.results_of(target.each_ref().map(String::as_str), &[]);
             let Some(one) = found.into_iter().find(|one| one.result == *result) else { continue };
             let over = one.verdict == Some(LabVerdict::Over);
             let effect = if over { Disposition::Hold } else { Disposition::Accept };
@@ -488,7 +482,7 @@ mod tests {
         let settling = Settling::new(&settings, &books, &in_force, halogens);
         let claims = MaterialClaims::default();
         let mut reasons = tally.reasons(halogens);
-        let found = settling.results_of(NAMES, 1, &[tally]);
+        let found = settling.results_of(NAMES, &[tally]);
         settling.apply_results(Material { class, tally, claims: &claims }, &found, &mut reasons);
         let short = |text: String| text.split('|').take(3).collect::<Vec<_>>().join("|");
         said(reasons).into_iter().map(short).collect()

@@ -24,7 +24,8 @@ pub use verdict::{Bound, LabVerdict, RowSays, judge, judge_row};
 /// Everything people and laboratories said of lots, read once for all of them.
 #[derive(Debug)]
 pub struct Settling<'a> {
-    results: Vec<(&'a [String; 4], LabResult)>,
+    /// Each result with its target, and how many materials of the inspection have those names.
+    results: Vec<(&'a [String; 4], LabResult, usize)>,
     lifts: Vec<(&'a Target, Lift)>,
     settings: &'a Settings,
     books: &'a RuleBooks,
@@ -51,7 +52,7 @@ impl<'a> Settling<'a> {
         halogens_count: bool,
     ) -> Settling<'a> {
         let results = settings.laboratory().into_iter().filter_map(|(target, result)| match target {
-            Target::LotMaterial(names) => Some((names, result)),
+            Target::LotMaterial(names) => Some((names, result, 0)),
             _ => None,
         });
         Settling {
@@ -61,6 +62,13 @@ impl<'a> Settling<'a> {
             books,
             in_force,
             halogens: books.halogens().map(|(_, rule)| rule).filter(|_| halogens_count),
+        }
+    }
+
+    /// Notes a material of the inspection: a result that fits several settles nothing in any of them.
+    pub fn count(&mut self, names: &[String; 4]) {
+        for (target, _, alike) in &mut self.results {
+            *alike += usize::from(*target == names);
         }
     }
 
