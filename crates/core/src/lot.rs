@@ -246,7 +246,9 @@ impl LotReasonCode {
             LotReasonCode::Undecided
                 | LotReasonCode::TrustNone
                 | LotReasonCode::TrustNotJudged
+                | LotReasonCode::TrustNotBracketed
                 | LotReasonCode::SamplingNone
+                | LotReasonCode::LotSizeMissing
                 | LotReasonCode::SamplingTooFew
                 | LotReasonCode::UnitsNotStated
         )

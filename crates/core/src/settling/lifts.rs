@@ -188,11 +188,13 @@ mod tests {
             may,
             [
                 "undecided",
+                "trust_not_bracketed",
                 "trust_none",
                 "trust_not_judged",
                 "sampling_none",
+                "lot_size_missing",
                 "sampling_too_few",
-                "units_not_stated"
+                "units_not_stated",
             ]
         );
     }
