@@ -224,7 +224,8 @@ fn certified_data_sets_give_their_certified_values() {
         seen += 1;
     }
     let kept = fs::read_dir(in_tests("vectors/nist_strd")).expect("the sets").count();
-    assert_eq!(seen, kept, "every set that is kept is compared");
+    // Norris is a straight line: tests/tests/control_charts.rs compares it.
+    assert_eq!(seen + 1, kept, "every set that is kept is compared");
 }
 
 /// A whole number of millionths that was rounded up from `wanted`.

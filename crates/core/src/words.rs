@@ -97,7 +97,8 @@ mod tests {
     #[test]
     fn the_catalogue_has_no_broken_message() {
         for text in ENGLISH {
-            assert!(FluentResource::try_new(text.to_owned()).is_ok());
+            let read = FluentResource::try_new(text.to_owned());
+            assert!(read.is_ok(), "{:?}", read.err().map(|(_, errors)| errors));
         }
     }
 

@@ -28,6 +28,10 @@ pub fn lot_records(inspection: &Inspection, findings: &Findings) -> BTreeSet<Lot
         .collect();
     let record = |material: &MaterialFinding| {
         let lot = findings.lots.get(material.lot)?;
+        // What nobody named can't be found again.
+        if lot.supplier.is_none() && lot.lot.is_none() {
+            return None;
+        }
         let names = names_of(lot, material);
         let rows = || {
             material.readings.iter().filter_map(|reading| {
