@@ -711,7 +711,6 @@ report-stated_above = line { $line } "{ $text }" holds for the whole table
 report-notices = Notices
 report-notices_none = None.
 report-check = check reading, no product
-report-hold_ends = Ends with (result or act): ______________  by whom: ______________  by when: ______________  quantity quarantined: ______________
 report-rests_on = Rests on: lot size { $size }; the plan asks for { $take } units; { $units } measured of the least sampled material.
 report-hold_ends = How this ends, beside what each reason asks for
 report-refused = Refused rows
