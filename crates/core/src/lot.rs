@@ -121,7 +121,6 @@ codes! {
         TrustFailed => "trust_failed",
         /// Readings lie between no two good checks.
         TrustNotBracketed => "trust_not_bracketed",
-        /// No check reading covers readings, or an element of them.
         /// The composition is not that of the part's accepted lots.
         MaterialChanged => "material_changed",
         /// There are lots in the history, and too few accepted ones of this material, or nothing to compare by.
