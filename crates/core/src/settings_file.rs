@@ -422,12 +422,11 @@ impl<'r, 't> ActsReader<'r, 't> {
         }
         let Some(target) = self.row_target(row.of, table) else { return };
         if row.fields.iter().all(|&(field, needed)| !needed || table.has(field)) {
-            let value = match (plain_field(row.kind), &value[..]) {
-                (Some(_), [(_, text)]) => text.clone(),
-                _ => {
-                    let value: Vec<_> = value.iter().map(|(field, text)| (*field, text.as_str())).collect();
-                    fields::join(&value)
-                }
+            let value = if let (Some(_), [(_, text)]) = (plain_field(row.kind), &value[..]) {
+                text.clone()
+            } else {
+                let value: Vec<_> = value.iter().map(|(field, text)| (*field, text.as_str())).collect();
+                fields::join(&value)
             };
             self.add(row.kind, &target, value, at);
         }
@@ -448,11 +447,10 @@ impl<'r, 't> ActsReader<'r, 't> {
             None
         };
         match of {
-            RowOf::Inspection => Some(Target::Inspection),
             RowOf::Material if second.is_none() => Some(Target::Part(one)),
             RowOf::Material => Some(Target::Material(one, two)),
             RowOf::PartOrAll if first.is_some() => Some(Target::Part(one)),
-            RowOf::PartOrAll => Some(Target::Inspection),
+            RowOf::Inspection | RowOf::PartOrAll => Some(Target::Inspection),
             RowOf::LotOrAll if lot_missing => Some(Target::Inspection),
             RowOf::Lot | RowOf::LotMaterial | RowOf::LotOrMaterial if lot_missing => {
                 refused(self.reader, ProblemCode::Missing, "lot")
