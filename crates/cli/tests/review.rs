@@ -135,6 +135,21 @@ fn a_file_that_is_no_table_is_exit_2_where_it_is_named_and_skipped_in_a_folder()
     );
 }
 
+/// A history travels on the same stick: chosen with the folder it is no table, and holds nothing.
+#[test]
+fn a_history_in_a_folder_is_skipped() {
+    let folder = folder("history_in_folder");
+    let stick = folder.join("stick");
+    fs::create_dir_all(&stick).expect("a folder");
+    write(&stick, "clean.csv", CLEAN);
+    write(&stick, "history.txt", "plumbline.history/1\n");
+    let settings = write(&folder, "settings.toml", ADVISORY);
+    let given = [OsStr::new("--settings"), settings.as_os_str()];
+    let output = reviewed(&folder.join("out"), &given, &[&stick]);
+    assert_eq!(status(&output), 0, "{}", text(&output.stdout));
+    assert!(text(&output.stdout).contains("history.txt: Not a table of results; skipped."));
+}
+
 #[test]
 fn no_readings_at_all_is_exit_2() {
     let folder = folder("no_readings");

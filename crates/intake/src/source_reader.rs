@@ -32,6 +32,12 @@ pub struct SourceReader {
     state: State,
 }
 
+/// How a history of this program begins.
+const HISTORY: &[u8] = b"plumbline.history/";
+/// As many bytes as tell what a file is, a byte order mark before them.
+const BEGINNING: usize =
+    if HISTORY.len() + 3 > container::HEAD { HISTORY.len() + 3 } else { container::HEAD };
+
 enum State {
     /// Fewer bytes than tell what it is.
     Beginning(Vec<u8>),
@@ -39,6 +45,8 @@ enum State {
     /// A workbook or an archive, kept whole.
     Whole(Vec<u8>),
     TooLarge,
+    /// A file of this program that is no table.
+    Own,
 }
 
 impl SourceReader {
@@ -61,14 +69,14 @@ impl SourceReader {
         match &mut self.state {
             State::Beginning(kept) => {
                 kept.extend_from_slice(bytes);
-                if kept.len() >= container::HEAD {
+                if kept.len() >= BEGINNING {
                     self.begin();
                 }
             }
             State::Text(reader) => reader.push(bytes),
             State::Whole(kept) if kept.len() + bytes.len() > MOST_PACKED => self.state = State::TooLarge,
             State::Whole(kept) => kept.extend_from_slice(bytes),
-            State::TooLarge => {}
+            State::TooLarge | State::Own => {}
         }
     }
 
@@ -88,6 +96,7 @@ impl SourceReader {
                 container::Container::Archive => return self.archive(&bytes, &sha256),
                 _ => self.workbook(&bytes),
             },
+            State::Own => vec![refuse_source(&self.name, NoticeCode::Skipped, "")],
             State::TooLarge | State::Beginning(_) => {
                 vec![refuse_source(&self.name, NoticeCode::ArchiveTooLarge, "packed_size")]
             }
@@ -101,7 +110,9 @@ impl SourceReader {
 
     fn begin(&mut self) {
         let State::Beginning(kept) = std::mem::replace(&mut self.state, State::TooLarge) else { return };
-        self.state = if container::needs_whole(&kept) {
+        self.state = if is_own(&kept) {
+            State::Own
+        } else if container::needs_whole(&kept) {
             State::Whole(kept)
         } else {
             let source = Source { name: self.name.clone(), ..Source::default() };
@@ -314,6 +325,11 @@ pub fn refuse_source(name: &str, code: NoticeCode, found: &str) -> Source {
 
 /// Names that promise a table, or a workbook that holds one.
 const TABLE_ENDINGS: [&str; 10] = ["csv", "tsv", "tab", "txt", "xlsx", "xlsm", "xls", "xlsb", "ods", "zip"];
+
+/// A history says what it is in its first line: it travels on the same stick and is given on its own.
+fn is_own(head: &[u8]) -> bool {
+    head.strip_prefix(b"\xef\xbb\xbf").unwrap_or(head).starts_with(HISTORY)
+}
 
 /// A source found by walking a folder: a file that is no table and whose name promised none is only skipped.
 #[must_use]
