@@ -28,7 +28,7 @@ impl Report<'_> {
                         @for disposition in Disposition::ALL {
                             th class="n" { (self.say(&format!("disposition-{}", disposition.code()))) }
                         }
-                        th { (self.say("report-suppliers_known")) }
+                        th class="known" { (self.say("report-suppliers_known")) }
                     } }
                     tbody {
                         @for one in all.iter().take(MATERIAL_ROWS) {
