@@ -1007,7 +1007,7 @@ page-checks-left = { $n ->
     }
 page-checks-element = Element
 page-checks-found = Found
-page-checks-certified = Certified
+page-checks-certified = Certified, mg/kg
 page-checks-score = Scores
 page-checks-verdict = Says
 page-charts-none = A chart needs two readings of one check standard or more, here or in a history file.
@@ -1029,6 +1029,7 @@ page-suppliers-left = { $n ->
 
 page-row-pick = Pick one
 page-row-add = Add
+page-row-empty = Fill in something first.
 page-row-needed = “{ $field }” is missing.
 
 page-act-tube-anode-label = Anode of the X-ray tube

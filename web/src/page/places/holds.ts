@@ -37,13 +37,15 @@ function block(lot: LotView): HTMLElement {
   const target = lotTarget(lot);
   const id = controlId("holds", target);
   const ends = standing("hold_ends", target);
+  const others = lot.reasons.filter((reason) => reason.effect !== "accept" && !reason.liftable);
   const liftable = lot.reasons.filter((reason) => reason.effect === "hold" && reason.liftable);
   return el(
     "div",
     { id, class: "per-lot" },
     el("h3", {}, lotName(lot), " ", dispositionTag(lot.disposition, lot.disposition_text)),
-    rowsGiven("hold_ends", target),
-    rowsGiven("lift", target),
+    rowsGiven(HOLD_ENDS, target, id),
+    rowsGiven({ kind: "lift" }, target, id),
+    others.length === 0 ? null : el("ul", { class: "reasons" }, ...others.map((reason) => el("li", {}, reason.text))),
     lot.disposition === "accept"
       ? null
       : lazyFold(`${id}-ends`, "fold fold-inner", false, [say("page-holds-ends")], () => [rowForm(HOLD_ENDS, { target, about: lotName(lot), now: ends === null ? {} : fieldsIn(ends.value) })]),

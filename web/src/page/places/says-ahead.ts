@@ -15,7 +15,7 @@ export function lotAhead(lot: number): HTMLElement {
 
 function sampling({ sampling: of }: AheadView): Child {
   if (of === null) return null;
-  return el("div", { class: "ahead" }, el("h4", {}, say("page-ahead-sampling")), ...of.text.map((sentence) => el("p", {}, sentence)), of.list === "" ? null : el("p", { class: "unit-list" }, of.list), figure(of.svg));
+  return el("div", { class: "ahead" }, el("h4", {}, say("page-ahead-sampling")), ...of.text.map((sentence) => el("p", {}, sentence)), of.list === "" ? null : el("p", { class: "unit-list" }, of.list), el("div", { class: "oc-frame" }, figure(of.svg)));
 }
 
 function longer(ahead: AheadView): Child {

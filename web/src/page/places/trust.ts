@@ -27,6 +27,9 @@ import { siteTable } from "./site-table";
 const MOST_LOTS = 100;
 const FEW = 6;
 
+/** Cards that nothing has to be given on: "nothing missing" would be said of a lot on hold. */
+const SHOWS_ONLY: Evidence["id"][] = ["laboratory", "holds"];
+
 /** How many kinds of evidence are missing. */
 export function trustNeeds(summary: Summary): string {
   const n = new Set(gatherReasons(summary, "evidence").filter(isOpen).map((reason) => reason.code)).size;
@@ -81,7 +84,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
       "header",
       {},
       el("h2", { id: `${id}-heading`, tabindex: -1 }, say(`page-evidence-${evidence.id}`)),
-      el("span", { class: open ? "flag flag-strong" : "flag flag-quiet" }, say(open ? "page-evidence-missing" : reasons.length > 0 ? "page-evidence-advisory" : "page-evidence-nothing-missing")),
+      SHOWS_ONLY.includes(evidence.id) && reasons.length === 0 ? null : el("span", { class: open ? "flag flag-strong" : "flag flag-quiet" }, say(open ? "page-evidence-missing" : reasons.length > 0 ? "page-evidence-advisory" : "page-evidence-nothing-missing")),
     ),
     el("p", { class: "quiet" }, say(`page-evidence-${evidence.id}-why`, { check: summary.totals.rows_check })),
     reasons.length > 0 ? el("ul", { class: "reasons" }, ...reasons.map(effect)) : null,
@@ -112,19 +115,19 @@ function control(act: Choosable | Typed, wishes: ControlWishes): HTMLElement {
 function certificates(): HTMLElement {
   return lazyFold("certificates", "fold fold-inner", false, [say("page-certificates")], () => [
     el("p", { class: "hint" }, say("page-certificates-hint")),
-    rowsGiven("certificate", ""),
+    rowsGiven(CERTIFICATE, "", "certificates"),
     rowForm(CERTIFICATE, { target: "", about: say("page-certificates") }),
   ]);
 }
 
 /** From what a chart takes its limits, and by which rules it signals. */
 function chartRules(): HTMLElement {
-  return lazyFold("chart-rules", "fold fold-inner", false, [say("page-chart-rules")], () => [rowsGiven("control_chart", ""), rowForm(CONTROL_CHART, { target: "", about: say("page-chart-rules") })]);
+  return lazyFold("chart-rules", "fold fold-inner", false, [say("page-chart-rules")], () => [rowsGiven(CONTROL_CHART, "", "chart-rules"), rowForm(CONTROL_CHART, { target: "", about: say("page-chart-rules") })]);
 }
 
 /** The plan of one lot, or the one for all that have none of their own. */
 function plan(target: string, about: string): Child {
-  return [rowsGiven("sampling_plan", target), lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })])];
+  return [rowsGiven(SAMPLING_PLAN, target, controlId("sampling_plan", target, "new")), lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })])];
 }
 
 /** No answer settles what physics makes doubtful: other readings do. */
