@@ -1064,6 +1064,7 @@ page-act-certificate-field-class-metal = Metal
 page-act-certificate-field-class-composite = Composite or electronics
 page-act-certificate-field-class-plated = Plated or coated
 
+page-parts-learned-from = accepted lot { $lot } of { $day }
 page-parts-learned = As the accepted lot { $lot } had them ({ $day }): { $names }
 page-chart-rules = How control charts are drawn
 page-act-control-chart-label = Control charts
@@ -1077,6 +1078,7 @@ page-act-control-chart-field-rules-western-electric = Western Electric
 page-act-control-chart-field-rules-nelson = Nelson
 
 page-act-sampling-plan-label = Sampling plan
+page-plan-shown = Which pieces to take, and what that shows
 page-plan-new = Work out the pieces to take from a plan
 page-act-sampling-plan-field-rule = Rule
 page-act-sampling-plan-field-rule-zero-acceptance = None may be over: show with a stated confidence
@@ -1103,6 +1105,7 @@ page-laboratory-rest = { $n ->
        *[other] { $n } other materials
     }
 page-laboratory-new = Enter a result
+page-laboratory-hint = Without method, laboratory, report and day nobody can look it up: it then lifts nothing. Copy U from the report too.
 page-laboratory-another = Enter another result
 page-act-laboratory-label = Laboratory result
 page-act-laboratory-field-analyte = What was determined

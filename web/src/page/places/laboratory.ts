@@ -41,6 +41,6 @@ function block(of: MaterialView): HTMLElement {
     el("h3", {}, of.material ?? say("page-material-unnamed"), el("span", { class: "quiet" }, ` ${of.part ?? say("page-part-unnamed")} · ${of.lot ?? say("page-lot-unnamed")}`)),
     of.reasons.length === 0 ? null : el("ul", { class: "reasons" }, ...of.reasons.filter((reason) => reason.effect !== "accept").map((reason) => el("li", {}, el("p", {}, reason.text)))),
     rowsGiven(LABORATORY, target, controlId("laboratory", target)),
-    lazyFold(`${controlId("laboratory", target)}-new`, "fold fold-inner", false, [say(given ? "page-laboratory-another" : "page-laboratory-new")], () => [rowForm(LABORATORY, { target, about: name })]),
+    lazyFold(`${controlId("laboratory", target)}-new`, "fold fold-inner", false, [say(given ? "page-laboratory-another" : "page-laboratory-new")], () => [el("p", { class: "hint" }, say("page-laboratory-hint")), rowForm(LABORATORY, { target, about: name })]),
   );
 }

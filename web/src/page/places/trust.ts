@@ -22,6 +22,7 @@ import { lazyFold } from "./lazy-fold";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
 import { nothingRead } from "./nothing-read";
 import { partsGiven } from "./parts-given";
+import { lotSampling } from "./says-ahead";
 import { siteTable } from "./site-table";
 
 const MOST_LOTS = 100;
@@ -126,8 +127,14 @@ function chartRules(): HTMLElement {
 }
 
 /** The plan of one lot, or the one for all that have none of their own. */
-function plan(target: string, about: string): Child {
-  return [rowsGiven(SAMPLING_PLAN, target, controlId("sampling_plan", target, "new")), lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })])];
+function plan(target: string, about: string, lot: LotView | null = null): Child {
+  return [
+    rowsGiven(SAMPLING_PLAN, target, controlId("sampling_plan", target, "new")),
+    lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })]),
+    lot === null || inForce("sampling_plan", [target, ""]) === null
+      ? null
+      : lazyFold(controlId("sampling_plan", target, "shown"), "fold fold-inner", false, [say("page-plan-shown"), el("span", { class: "heard" }, ` ${about}`)], () => [lotSampling(lot.index)]),
+  ];
 }
 
 /** No answer settles what physics makes doubtful: other readings do. */
@@ -172,7 +179,7 @@ function perLot(evidence: Evidence, summary: Summary): Child {
         { class: "controls" },
         ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: lotName(lot), bare: all.length > 1 }, act.type)),
       ),
-      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot)) : null,
+      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot), lot) : null,
     );
   const [only] = lots;
   if (only !== undefined && all.length === 1) return block(only);
