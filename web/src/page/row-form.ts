@@ -122,7 +122,7 @@ export function rowForm(row: Row, wishes: RowWishes): HTMLElement {
   };
   const heard = `${say(actWords(row.kind, "label"))}, ${wishes.about}`;
   return actForm(
-    { id, button: say(row.once === true ? "page-act-give" : "page-row-add"), heard, read: readAll, after: () => focusIn(id) },
+    { id, button: say(row.signed === true ? "page-holds-lift-send" : row.once === true ? "page-act-give" : "page-row-add"), heard, read: readAll, after: () => focusIn(id) },
     el("div", { class: "form-fields" }, ...inputs.map((one) => one.box), own === null ? null : field(say("page-who-initials"), own)),
   );
 }

@@ -1137,6 +1137,7 @@ page-holds-lots = { $n ->
     }
 page-holds-ends = Who ends the hold, and by when
 page-holds-lift = Lift with two initials:
+page-holds-lift-send = Lift it
 page-holds-lift-hint = It stays in the report, with both initials and the reason. The pieces don’t change by it.
 page-act-hold-ends-label = End of the hold
 page-act-hold-ends-field-who = Who brings what is missing
