@@ -34,6 +34,9 @@ function openDelivery() {
   return deliveries().find((delivery) => !delivery.name.includes("clean")) ?? deliveries()[0];
 }
 
+/** One with certified check readings: its tables and charts are on show too. */
+const checked = deliveries().find((delivery) => delivery.name.includes("check-standard"));
+
 // Columns of every kind, a unit nobody stated, dates of two readings, ids to be cut.
 const ODD = `Sample,Kxyz,Pb,Pb dev,Cd LOD,Date,Uxyz\n${[1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map((n) => `P7-L13-${n},a,${n * 12},${n},2,0${(n % 9) + 1}/03/2026,fine`).join("\n")}\n`;
 const HEADLESS = "alpha,beta\n1,2\n";
@@ -43,7 +46,7 @@ async function openFolds(visit) {
   await visit.until("every fold to be open", () => {
     const shut = [...document.querySelectorAll("details")].filter((fold) => !fold.open && fold.checkVisibility());
     for (const fold of shut) fold.open = true;
-    return shut.length === 0;
+    return shut.length === 0 && document.querySelector("[data-place]:not([hidden]) [aria-busy]") === null;
   });
 }
 
@@ -54,8 +57,10 @@ for (const scheme of ["light", "dark"]) {
       try {
         const found = await faults(visit, "start");
         const small = await visit.evaluate(tooSmall);
-        await visit.choose("Result files", [...openDelivery().results, ...writtenFiles({ "odd.csv": ODD, "headless.csv": HEADLESS })]);
-        await visit.reviewed();
+        await visit.choose("Settings file", [checked.settings]);
+        await visit.event(/settings/i);
+        await visit.choose("Result files", [...openDelivery().results, ...checked.results, ...writtenFiles({ "odd.csv": ODD, "headless.csv": HEADLESS })]);
+        await visit.until("the readings", () => /reading/.test(document.querySelector("#summary-counts").textContent) && document.querySelector("#work").hidden);
         for (const place of PLACES) {
           await visit.goTo(place);
           // Folds hide controls from the checker; all are opened, as a person may.
@@ -64,6 +69,7 @@ for (const scheme of ["light", "dark"]) {
             await visit.until("the rows of every table", () => [...document.querySelectorAll(".mapping tbody, [id^=act-pointed] tbody")].every((body) => body.rows.length > 0));
             assert.ok((await visit.count(".mapping")) >= 2);
           }
+          if (place === "trust") assert.ok((await visit.count("#charts-shown svg.chart")) >= 5 && (await visit.count(".checks-say")) >= 3);
           if (place === "says") {
             await visit.click(".grid-body [role=gridcell]");
             await visit.until("the detail", () => !document.getElementById("detail").hidden);

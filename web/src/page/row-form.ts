@@ -1,13 +1,14 @@
 // Acts whose value holds several named fields: a form for a new one, and those that were given, each with its way back.
 
-import { controlId, takeBackButton } from "./acts-given";
+import type { ActView } from "../shared/door";
+import { controlId } from "./acts-given";
 import { fieldsIn, joinedFields } from "./act-kinds";
-import { actWords, givenBy } from "./acts-in-force";
+import { actText, actWords, givenBy } from "./acts-in-force";
 import { el, focusIn, type Child } from "./elements";
 import { actForm, field, initialsInput, noInitials, textInput, type NotYet } from "./forms";
-import { type Doing } from "./inspection";
+import { undoAll, type Doing } from "./inspection";
 import { typedNumber } from "./numbers";
-import { state } from "./state";
+import { change, state } from "./state";
 import { hasWords, say } from "./words";
 
 export interface RowField {
@@ -21,6 +22,8 @@ export interface RowField {
   needed?: boolean;
   /** Only asked for where another field has this value. */
   when?: [string, string];
+  /** It says something of another field, and is left out where that is empty. */
+  of?: string;
 }
 
 export interface Row {
@@ -30,6 +33,8 @@ export interface Row {
   said?: Record<string, string>;
   /** Whoever does it puts initials to it. */
   signed?: boolean;
+  /** A later one takes the place of an earlier one; else each stands for itself. */
+  once?: boolean;
 }
 
 interface RowWishes {
@@ -104,34 +109,55 @@ export function rowForm(row: Row, wishes: RowWishes): HTMLElement {
       if (value === "" && of.needed === true) return { why: say("page-row-needed", { field: say(words(row.kind, of.name)) }), field: control };
       fields[of.name] = value;
     }
+    for (const { of } of inputs) if (of.of !== undefined && (fields[of.of] ?? "") === "") delete fields[of.name];
+    const [first] = inputs;
+    if (first !== undefined && inputs.every((one) => (fields[one.of.name] ?? "") === "")) return { why: say("page-row-empty"), field: first.control };
     if (own !== null) {
       const unsigned = noInitials(own);
       if (unsigned !== null) return unsigned;
+      fields["by"] = state.initials;
       if ((fields["second"] ?? "").toLowerCase() === state.initials.toLowerCase()) return { why: say("page-claim-same-person"), field: inputs.find((one) => one.of.name === "second")?.control ?? own };
     }
     return { kind: row.kind, target: wishes.target, value: joinedFields(fields) };
   };
   const heard = `${say(actWords(row.kind, "label"))}, ${wishes.about}`;
   return actForm(
-    { id, button: say("page-row-add"), heard, read: readAll, after: () => focusIn(`${id}-given`) },
+    { id, button: say(row.signed === true ? "page-holds-lift-send" : row.once === true ? "page-act-give" : "page-row-add"), heard, read: readAll, after: () => focusIn(id) },
     el("div", { class: "form-fields" }, ...inputs.map((one) => one.box), own === null ? null : field(say("page-who-initials"), own)),
   );
 }
 
-/** Those that stand on a target, newest last. */
-export function rowsGiven(kind: string, target: string, where = "row", wanted: Record<string, string> = {}): Child {
+/** Those that stand on a target, newest last; where only one counts, that one, and taking it back leaves none. */
+export function rowsGiven({ kind, said, once }: Pick<Row, "kind" | "said" | "once">, target: string, focusAfter: string): Child {
   const fits = (value: string): boolean => {
     const fields = fieldsIn(value);
-    return Object.entries(wanted).every(([name, expected]) => (fields[name] ?? "") === expected);
+    return Object.entries(said ?? {}).every(([name, expected]) => (fields[name] ?? "") === expected);
   };
   const acts = (state.summary?.acts ?? []).filter((act) => act.kind === kind && act.target === target && !act.undone && fits(act.value));
-  if (acts.length === 0) return null;
+  const shown = once === true ? acts.slice(-1) : acts;
+  if (shown.length === 0) return null;
+  const back = async (act: ActView): Promise<void> => {
+    const numbers = once === true ? acts.map((one) => one.number) : [act.number];
+    if ((await undoAll(numbers)).length === 0) return;
+    change({ event: say("page-event-undone", { act: actText(act) }) });
+    focusIn(focusAfter);
+  };
   return el(
     "ul",
-    { class: "acts" },
-    ...acts.map((act) => {
-      const id = `${where}-${controlId(kind, target, String(act.number))}-back`;
-      return el("li", { class: "act" }, el("span", { class: "act-text" }, act.text), el("span", { class: "quiet" }, givenBy(act)), takeBackButton(act, id, id));
-    }),
+    { class: "acts rows-given" },
+    ...shown.map((act) =>
+      el(
+        "li",
+        { class: "act" },
+        el("span", { class: "act-text" }, act.text),
+        el("span", { class: "quiet" }, givenBy(act)),
+        el(
+          "button",
+          { type: "button", id: controlId(`${kind}-back`, target, String(act.number)), class: "tool", on: { click: () => void back(act) } },
+          say("page-act-take-back"),
+          el("span", { class: "heard" }, ` ${act.text}`),
+        ),
+      ),
+    ),
   );
 }

@@ -24,6 +24,7 @@ export const CERTIFICATE: Row = {
 
 export const SAMPLING_PLAN: Row = {
   kind: "sampling_plan",
+  once: true,
   fields: [
     { name: "rule", type: "text", values: ["zero_acceptance", "single"], needed: true },
     { name: "confidence", type: "decimal", now: "95", needed: true, when: ["rule", "zero_acceptance"] },
@@ -41,7 +42,7 @@ export const LABORATORY: Row = {
     { name: "analyte", type: "text", values: ["Cd", "Pb", "Hg", "Cr6", "Cr", "PBB", "PBDE", "Br", "Cl"], needed: true },
     { name: "value", type: "result", needed: true },
     { name: "u", type: "amount" },
-    { name: "k", type: "decimal", now: "2" },
+    { name: "k", type: "decimal", now: "2", of: "u" },
     { name: "method", type: "text" },
     { name: "laboratory", type: "text" },
     { name: "report", type: "text" },
@@ -51,6 +52,7 @@ export const LABORATORY: Row = {
 
 export const HOLD_ENDS: Row = {
   kind: "hold_ends",
+  once: true,
   fields: [
     { name: "who", type: "text" },
     { name: "until", type: "date" },
@@ -61,6 +63,7 @@ export const HOLD_ENDS: Row = {
 
 export const CONTROL_CHART: Row = {
   kind: "control_chart",
+  once: true,
   fields: [
     { name: "limits", type: "text", values: ["baseline", "certificate"] },
     { name: "points", type: "whole" },
@@ -70,7 +73,7 @@ export const CONTROL_CHART: Row = {
 
 /** Whether a limit applies: which one stands beside the form. */
 export function limitAnswer(book: string, row: string): Row {
-  return { kind: "limit_answer", said: { book, row }, fields: [{ name: "answer", type: "text", values: ["yes", "no"], needed: true }] };
+  return { kind: "limit_answer", once: true, said: { book, row }, fields: [{ name: "answer", type: "text", values: ["yes", "no"], needed: true }] };
 }
 
 /** Two people lift one hold: what it is stands beside the form. */

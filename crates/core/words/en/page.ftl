@@ -1007,7 +1007,7 @@ page-checks-left = { $n ->
     }
 page-checks-element = Element
 page-checks-found = Found
-page-checks-certified = Certified
+page-checks-certified = Certified, mg/kg
 page-checks-score = Scores
 page-checks-verdict = Says
 page-charts-none = A chart needs two readings of one check standard or more, here or in a history file.
@@ -1029,6 +1029,7 @@ page-suppliers-left = { $n ->
 
 page-row-pick = Pick one
 page-row-add = Add
+page-row-empty = Fill in something first.
 page-row-needed = “{ $field }” is missing.
 
 page-act-tube-anode-label = Anode of the X-ray tube
@@ -1063,6 +1064,7 @@ page-act-certificate-field-class-metal = Metal
 page-act-certificate-field-class-composite = Composite or electronics
 page-act-certificate-field-class-plated = Plated or coated
 
+page-parts-learned-from = accepted lot { $lot } of { $day }
 page-parts-learned = As the accepted lot { $lot } had them ({ $day }): { $names }
 page-chart-rules = How control charts are drawn
 page-act-control-chart-label = Control charts
@@ -1076,6 +1078,7 @@ page-act-control-chart-field-rules-western-electric = Western Electric
 page-act-control-chart-field-rules-nelson = Nelson
 
 page-act-sampling-plan-label = Sampling plan
+page-plan-shown = Which pieces to take, and what that shows
 page-plan-new = Work out the pieces to take from a plan
 page-act-sampling-plan-field-rule = Rule
 page-act-sampling-plan-field-rule-zero-acceptance = None may be over: show with a stated confidence
@@ -1102,6 +1105,7 @@ page-laboratory-rest = { $n ->
        *[other] { $n } other materials
     }
 page-laboratory-new = Enter a result
+page-laboratory-hint = Without method, laboratory, report and day nobody can look it up: it then lifts nothing. Copy U from the report too.
 page-laboratory-another = Enter another result
 page-act-laboratory-label = Laboratory result
 page-act-laboratory-field-analyte = What was determined
@@ -1133,6 +1137,7 @@ page-holds-lots = { $n ->
     }
 page-holds-ends = Who ends the hold, and by when
 page-holds-lift = Lift with two initials:
+page-holds-lift-send = Lift it
 page-holds-lift-hint = It stays in the report, with both initials and the reason. The pieces don’t change by it.
 page-act-hold-ends-label = End of the hold
 page-act-hold-ends-field-who = Who brings what is missing

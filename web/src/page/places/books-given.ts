@@ -91,7 +91,7 @@ function questions(book: BookOffer): HTMLElement {
         "div",
         {},
         el("p", {}, one.text),
-        rowsGiven("limit_answer", "", "row", { book: book.id, row: one.row }),
+        rowsGiven(limitAnswer(book.id, one.row), "", "books-to-name"),
         rowForm(limitAnswer(book.id, one.row), { target: "", about: `${book.title}, ${one.row}` }),
       ),
     ),

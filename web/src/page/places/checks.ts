@@ -30,28 +30,32 @@ function checks(of: ChecksView): Child[] {
 }
 
 function check(of: CheckView): HTMLElement {
-  const title = [of.sample, of.when, of.instrument].filter((one) => one !== null && one !== "").join(" \u00b7 ");
+  const title = [of.sample, of.when.replace("T", " "), of.instrument].filter((one) => one !== null && one !== "").join(" \u00b7 ");
   return el(
     "div",
     { class: "per-lot", "data-missing": of.elements.every((one) => one.good) ? undefined : "yes" },
     el("h3", {}, title, el("span", { class: "quiet" }, ` ${of.kind}`)),
     el(
-      "table",
-      { class: "rules-say" },
-      el("caption", { class: "heard" }, title),
-      el("thead", {}, el("tr", {}, ...["element", "found", "certified", "score", "verdict"].map((column) => el("th", { scope: "col" }, say(`page-checks-${column}`))))),
+      "div",
+      { class: "table-scroll", tabindex: 0, role: "group", "aria-label": title },
       el(
-        "tbody",
-        {},
-        ...of.elements.map((one) =>
-          el(
-            "tr",
-            {},
-            el("th", { scope: "row" }, one.element),
-            el("td", {}, one.found),
-            el("td", {}, one.certified),
-            el("td", {}, one.score),
-            el("td", {}, el("span", { class: one.good ? "flag flag-good" : "flag flag-strong" }, one.verdict_text)),
+        "table",
+        { class: "checks-say" },
+        el("caption", { class: "heard" }, title),
+        el("thead", {}, el("tr", {}, ...["element", "verdict", "found", "certified", "score"].map((column) => el("th", { scope: "col" }, say(`page-checks-${column}`))))),
+        el(
+          "tbody",
+          {},
+          ...of.elements.map((one) =>
+            el(
+              "tr",
+              {},
+              el("th", { scope: "row" }, one.element),
+              el("td", {}, el("span", { class: one.good ? "flag flag-good" : "flag flag-strong" }, one.verdict_text)),
+              el("td", {}, one.found),
+              el("td", {}, one.certified),
+              el("td", {}, one.score),
+            ),
           ),
         ),
       ),
@@ -69,7 +73,7 @@ function charts(of: ChecksView): Child[] {
 }
 
 function chart(of: ChartView): HTMLElement {
-  return el("figure", { class: "chart" }, el("figcaption", {}, el("strong", {}, of.title)), figure(of.svg), ...of.text.map((sentence) => el("p", {}, sentence)));
+  return el("figure", { class: "chart" }, el("figcaption", {}, el("strong", {}, of.title)), el("div", { class: "table-scroll", tabindex: 0, role: "group", "aria-label": of.title }, figure(of.svg)), ...of.text.map((sentence) => el("p", {}, sentence)));
 }
 
 function suppliers(of: ChecksView): Child[] {

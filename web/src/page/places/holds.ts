@@ -37,13 +37,15 @@ function block(lot: LotView): HTMLElement {
   const target = lotTarget(lot);
   const id = controlId("holds", target);
   const ends = standing("hold_ends", target);
+  const others = lot.reasons.filter((reason) => reason.effect !== "accept" && !reason.liftable);
   const liftable = lot.reasons.filter((reason) => reason.effect === "hold" && reason.liftable);
   return el(
     "div",
     { id, class: "per-lot" },
-    el("h3", {}, lotName(lot), " ", dispositionTag(lot.disposition, lot.disposition_text)),
-    rowsGiven("hold_ends", target),
-    rowsGiven("lift", target),
+    el("h3", {}, lotName(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`), " ", dispositionTag(lot.disposition, lot.disposition_text)),
+    rowsGiven(HOLD_ENDS, target, id),
+    rowsGiven({ kind: "lift" }, target, id),
+    others.length === 0 ? null : el("ul", { class: "reasons" }, ...others.map((reason) => el("li", {}, reason.text))),
     lot.disposition === "accept"
       ? null
       : lazyFold(`${id}-ends`, "fold fold-inner", false, [say("page-holds-ends")], () => [rowForm(HOLD_ENDS, { target, about: lotName(lot), now: ends === null ? {} : fieldsIn(ends.value) })]),
@@ -56,7 +58,8 @@ function liftOne(lot: LotView, reason: ReasonView, id: string): HTMLElement {
     id,
     "fold fold-inner",
     false,
-    [el("span", {}, say("page-holds-lift")), " ", el("span", { class: "quiet" }, reason.text)],
+    // In one box: a fold sets its boxes side by side, and two of them are too narrow on a phone.
+    [el("span", {}, say("page-holds-lift"), " ", el("span", { class: "quiet" }, reason.text))],
     () => [el("p", { class: "hint" }, say("page-holds-lift-hint")), rowForm(lift(reason.code, reason.about), { target: lotTarget(lot), about: `${lotName(lot)}: ${reason.text}`, where: id })],
   );
 }

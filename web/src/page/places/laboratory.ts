@@ -12,6 +12,7 @@ import { say } from "../words";
 import { lazyFold } from "./lazy-fold";
 
 const MOST = 60;
+const FEW = 3;
 
 /** Materials with something open or over first; any may have a result. */
 export function laboratoryGiven(summary: Summary): Child {
@@ -23,7 +24,7 @@ export function laboratoryGiven(summary: Summary): Child {
       : lazyFold(
           `laboratory-${at === 0 ? "open" : "rest"}`,
           "fold fold-inner",
-          false,
+          at === 0 && list.length <= FEW,
           [say(at === 0 ? "page-laboratory-open" : "page-laboratory-rest", { n: list.length })],
           () => [...list.slice(0, MOST).map(block), list.length > MOST ? el("p", { class: "quiet" }, say("page-evidence-materials-left", { n: list.length - MOST })) : null],
         ),
@@ -39,7 +40,7 @@ function block(of: MaterialView): HTMLElement {
     { id: controlId("laboratory", target), class: "per-lot" },
     el("h3", {}, of.material ?? say("page-material-unnamed"), el("span", { class: "quiet" }, ` ${of.part ?? say("page-part-unnamed")} · ${of.lot ?? say("page-lot-unnamed")}`)),
     of.reasons.length === 0 ? null : el("ul", { class: "reasons" }, ...of.reasons.filter((reason) => reason.effect !== "accept").map((reason) => el("li", {}, el("p", {}, reason.text)))),
-    rowsGiven("laboratory", target),
-    lazyFold(`${controlId("laboratory", target)}-new`, "fold fold-inner", false, [say(given ? "page-laboratory-another" : "page-laboratory-new")], () => [rowForm(LABORATORY, { target, about: name })]),
+    rowsGiven(LABORATORY, target, controlId("laboratory", target)),
+    lazyFold(`${controlId("laboratory", target)}-new`, "fold fold-inner", false, [say(given ? "page-laboratory-another" : "page-laboratory-new")], () => [el("p", { class: "hint" }, say("page-laboratory-hint")), rowForm(LABORATORY, { target, about: name })]),
   );
 }

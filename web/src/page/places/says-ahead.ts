@@ -13,9 +13,14 @@ export function lotAhead(lot: number): HTMLElement {
   return askedFor(() => fetchAhead(lot), (ahead) => [sampling(ahead), longer(ahead), rules(ahead), ...ahead.materials.map(material), leftOut(ahead)]);
 }
 
+/** What the plan of one lot asks for and proves, where the plan is given. */
+export function lotSampling(lot: number): HTMLElement {
+  return askedFor(() => fetchAhead(lot), (ahead) => [sampling(ahead)]);
+}
+
 function sampling({ sampling: of }: AheadView): Child {
   if (of === null) return null;
-  return el("div", { class: "ahead" }, el("h4", {}, say("page-ahead-sampling")), ...of.text.map((sentence) => el("p", {}, sentence)), of.list === "" ? null : el("p", { class: "unit-list" }, of.list), figure(of.svg));
+  return el("div", { class: "ahead" }, el("h4", {}, say("page-ahead-sampling")), ...of.text.map((sentence) => el("p", {}, sentence)), of.list === "" ? null : el("p", { class: "unit-list" }, of.list), el("div", { class: "oc-frame" }, figure(of.svg)));
 }
 
 function longer(ahead: AheadView): Child {

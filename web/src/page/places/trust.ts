@@ -22,10 +22,14 @@ import { lazyFold } from "./lazy-fold";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
 import { nothingRead } from "./nothing-read";
 import { partsGiven } from "./parts-given";
+import { lotSampling } from "./says-ahead";
 import { siteTable } from "./site-table";
 
 const MOST_LOTS = 100;
 const FEW = 6;
+
+/** Cards that nothing has to be given on: "nothing missing" would be said of a lot on hold. */
+const SHOWS_ONLY: Evidence["id"][] = ["laboratory", "holds"];
 
 /** How many kinds of evidence are missing. */
 export function trustNeeds(summary: Summary): string {
@@ -81,7 +85,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
       "header",
       {},
       el("h2", { id: `${id}-heading`, tabindex: -1 }, say(`page-evidence-${evidence.id}`)),
-      el("span", { class: open ? "flag flag-strong" : "flag flag-quiet" }, say(open ? "page-evidence-missing" : reasons.length > 0 ? "page-evidence-advisory" : "page-evidence-nothing-missing")),
+      SHOWS_ONLY.includes(evidence.id) && reasons.length === 0 ? null : el("span", { class: open ? "flag flag-strong" : "flag flag-quiet" }, say(open ? "page-evidence-missing" : reasons.length > 0 ? "page-evidence-advisory" : "page-evidence-nothing-missing")),
     ),
     el("p", { class: "quiet" }, say(`page-evidence-${evidence.id}-why`, { check: summary.totals.rows_check })),
     reasons.length > 0 ? el("ul", { class: "reasons" }, ...reasons.map(effect)) : null,
@@ -112,19 +116,25 @@ function control(act: Choosable | Typed, wishes: ControlWishes): HTMLElement {
 function certificates(): HTMLElement {
   return lazyFold("certificates", "fold fold-inner", false, [say("page-certificates")], () => [
     el("p", { class: "hint" }, say("page-certificates-hint")),
-    rowsGiven("certificate", ""),
+    rowsGiven(CERTIFICATE, "", "certificates"),
     rowForm(CERTIFICATE, { target: "", about: say("page-certificates") }),
   ]);
 }
 
 /** From what a chart takes its limits, and by which rules it signals. */
 function chartRules(): HTMLElement {
-  return lazyFold("chart-rules", "fold fold-inner", false, [say("page-chart-rules")], () => [rowsGiven("control_chart", ""), rowForm(CONTROL_CHART, { target: "", about: say("page-chart-rules") })]);
+  return lazyFold("chart-rules", "fold fold-inner", false, [say("page-chart-rules")], () => [rowsGiven(CONTROL_CHART, "", "chart-rules"), rowForm(CONTROL_CHART, { target: "", about: say("page-chart-rules") })]);
 }
 
 /** The plan of one lot, or the one for all that have none of their own. */
-function plan(target: string, about: string): Child {
-  return [rowsGiven("sampling_plan", target), lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })])];
+function plan(target: string, about: string, lot: LotView | null = null): Child {
+  return [
+    rowsGiven(SAMPLING_PLAN, target, controlId("sampling_plan", target, "new")),
+    lazyFold(controlId("sampling_plan", target, "new"), "fold fold-inner", false, [say("page-plan-new")], () => [rowForm(SAMPLING_PLAN, { target, about })]),
+    lot === null || inForce("sampling_plan", [target, ""]) === null
+      ? null
+      : lazyFold(controlId("sampling_plan", target, "shown"), "fold fold-inner", false, [say("page-plan-shown"), el("span", { class: "heard" }, ` ${about}`)], () => [lotSampling(lot.index)]),
+  ];
 }
 
 /** No answer settles what physics makes doubtful: other readings do. */
@@ -169,7 +179,7 @@ function perLot(evidence: Evidence, summary: Summary): Child {
         { class: "controls" },
         ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: lotName(lot), bare: all.length > 1 }, act.type)),
       ),
-      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot)) : null,
+      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot), lot) : null,
     );
   const [only] = lots;
   if (only !== undefined && all.length === 1) return block(only);
