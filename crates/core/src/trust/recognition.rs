@@ -4,7 +4,7 @@ use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::CheckKind;
-use crate::acts::Settings;
+use crate::acts::{Settings, folded_name};
 use crate::certificate::Certificate;
 use crate::identity::Identity;
 use crate::outcome::Outcome;
@@ -25,22 +25,22 @@ pub enum Taken {
     MarkNotTaken,
 }
 
-/// The names and marks of an inspection.
+/// The names, however they are spelled, and marks of an inspection.
 pub struct Names<'a> {
-    by_name: BTreeMap<&'a str, CheckKind>,
-    certified: BTreeSet<&'a str>,
+    by_name: BTreeMap<String, CheckKind>,
+    certified: BTreeSet<String>,
     /// By source, then by line; `None` is a mark as product.
     marks: BTreeMap<&'a str, BTreeMap<u32, Option<CheckKind>>>,
 }
 
 impl<'a> Names<'a> {
     /// Gathers what settings and certificates name. A name that is listed as a blank is one, whatever else it is.
-    pub fn new(settings: &'a Settings, certificates: &'a [Certificate]) -> Names<'a> {
-        let standards = settings.check_samples.iter().map(String::as_str);
-        let certified: BTreeSet<&str> = certificates.iter().map(|one| one.sample.as_str()).collect();
-        let mut by_name: BTreeMap<&str, CheckKind> =
-            standards.chain(certified.iter().copied()).map(|name| (name, CheckKind::Standard)).collect();
-        by_name.extend(settings.blank_samples.iter().map(|name| (name.as_str(), CheckKind::Blank)));
+    pub fn new(settings: &'a Settings, certificates: &[Certificate]) -> Names<'a> {
+        let standards = settings.check_samples.iter().map(|name| folded_name(name));
+        let certified: BTreeSet<String> = certificates.iter().map(|one| folded_name(&one.sample)).collect();
+        let mut by_name: BTreeMap<String, CheckKind> =
+            standards.chain(certified.iter().cloned()).map(|name| (name, CheckKind::Standard)).collect();
+        by_name.extend(settings.blank_samples.iter().map(|name| (folded_name(name), CheckKind::Blank)));
         let mut marks: BTreeMap<&str, BTreeMap<u32, Option<CheckKind>>> = BTreeMap::new();
         for (source, line, mark) in settings.marks() {
             let kind = CheckKind::ALL.iter().copied().find(|kind| kind.code() == mark);
@@ -106,7 +106,7 @@ impl NamesOf<'_> {
 
     fn named(&self, row: usize) -> Option<CheckKind> {
         let name = self.source.readings.identity(Identity::Id, row)?;
-        self.names.by_name.get(name).copied()
+        self.names.by_name.get(&folded_name(name)).copied()
     }
 
     fn belongs(&self, row: usize) -> bool {
@@ -123,6 +123,6 @@ impl NamesOf<'_> {
 
     fn is_certified(&self, row: usize) -> bool {
         let name = self.source.readings.identity(Identity::Id, row);
-        name.is_some_and(|name| self.names.certified.contains(name))
+        name.is_some_and(|name| self.names.certified.contains(&folded_name(name)))
     }
 }
