@@ -221,8 +221,12 @@ pub fn escape(text: &str) -> String {
 /// True for two spellings of one name: capitals, and spaces at the ends or more than one between words, make no other part
 /// or material. (Common practice, no source: people type bills, and analysers' files are typed by others.)
 pub fn same_name(one: &str, other: &str) -> bool {
-    let folded = |text: &str| -> Vec<String> { text.split_whitespace().map(str::to_lowercase).collect() };
-    one == other || folded(one) == folded(other)
+    one == other || folded_name(one) == folded_name(other)
+}
+
+/// A name as all its spellings have it.
+pub fn folded_name(name: &str) -> String {
+    name.split_whitespace().map(str::to_lowercase).collect::<Vec<_>>().join(" ")
 }
 
 /// Splits at `|` that no `\` stands before.
@@ -725,9 +729,10 @@ pub(crate) fn about_of(kind: ActKind, value: &str) -> Option<String> {
         ActKind::Certificate => Certificate::parse(value)
             .ok()
             .map(|certified| format!("{} {}", certified.element.symbol(), certified.sample)),
-        ActKind::Laboratory => {
-            LabResult::parse(value).ok().map(|result| format!("{} {}", result.analyte.code(), result.report))
-        }
+        // Two laboratories may number their reports alike.
+        ActKind::Laboratory => LabResult::parse(value)
+            .ok()
+            .map(|one| format!("{} {} {}", one.analyte.code(), one.laboratory, one.report)),
         ActKind::Lift => Lift::parse(value).ok().map(|lift| format!("{} {}", lift.reason, lift.about)),
         _ => None,
     }

@@ -52,6 +52,8 @@ codes! {
         HistoryLine => "history_line",
         /// An AQL that has no column in the sampling tables.
         AqlNotInTable => "aql_not_in_table",
+        /// A table of readings where a bill of materials belongs.
+        ReadingsNotBill => "readings_not_bill",
     }
 }
 

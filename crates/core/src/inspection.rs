@@ -19,7 +19,7 @@ use crate::sampling::{UnitState, Units};
 use crate::settling::{self, LabFinding, SetAside, Settling};
 use crate::substance::{Halogen, Substance};
 use crate::text_pool::TextId;
-use crate::trust::{self, Taken, TrustFindings};
+use crate::trust::{self, CheckKind, Taken, TrustFindings};
 use crate::undertaking::HoldEnds;
 
 /// Sources, rule books and acts: everything a review rests on.
@@ -333,6 +333,7 @@ pub fn review(inspection: &Inspection) -> Findings {
     let certificates = settings.certificates();
     let names = trust::Names::new(&settings, &certificates);
     let (mut check_readings, mut marks_not_taken) = (Vec::new(), Vec::new());
+    let mut by_name_alone: BTreeMap<usize, u64> = BTreeMap::new();
     // What is set aside is judged as if it weren't, to tell what it would have been.
     let as_measured = settings.without(ActKind::SetAside);
     let reviewers: Vec<SourceReview<'_>> = inspection
@@ -365,16 +366,25 @@ pub fn review(inspection: &Inspection) -> Findings {
             let id = |identity| source.readings.identity_id(identity, row);
             let taken = named.taken(row, || {
                 let counted = settings.halogen_book(&inspection.books).is_some();
-                let halogens =
-                    Halogen::ALL.map(|of| counted && assessed.halogen(of).outcome == Outcome::Over);
-                assessed.substances.iter().any(|one| one.outcome == Outcome::Over) || halogens.contains(&true)
+                let halogens = Halogen::ALL.map(|of| assessed.halogen(of).outcome);
+                let limits = reviewer.limits_as(assessed.class, row);
+                let substances = assessed.substances.iter().map(|one| one.outcome);
+                let limits = limits.iter().map(|one| one.judged.judgement.outcome);
+                let all: Vec<Outcome> =
+                    substances.chain(limits).chain(halogens.into_iter().filter(|_| counted)).collect();
+                let worst = [Outcome::Over, Outcome::Undecided].into_iter().find(|one| all.contains(one));
+                worst.unwrap_or(Outcome::Below)
             });
             match taken {
                 Taken::Product => {}
                 Taken::Check(kind) => check_readings.push(((base + row) as u32, kind)),
+                Taken::CheckByNameAlone => {
+                    check_readings.push(((base + row) as u32, CheckKind::Standard));
+                    *by_name_alone.entry(source_index).or_default() += 1;
+                }
                 Taken::MarkNotTaken => marks_not_taken.push((base + row) as u32),
             }
-            let check = matches!(taken, Taken::Check(_));
+            let check = matches!(taken, Taken::Check(_) | Taken::CheckByNameAlone);
             findings.verdicts.push(Verdicts {
                 substances: assessed.substances.map(|judged| judged.outcome),
                 halogens: Halogen::ALL.map(|of| assessed.halogen(of).outcome),
@@ -497,8 +507,9 @@ pub fn review(inspection: &Inspection) -> Findings {
         lots.entry(key.0.clone()).or_default().materials.push((key, group));
     }
     let mut settling = Settling::new(&settings, &inspection.books, &in_force, halogen_loaded);
-    for (key, _) in lots.values().flat_map(|lot| &lot.materials) {
-        settling.count(&names_of(key));
+    for ((supplier, name, _), lot) in &lots {
+        let materials: Vec<[String; 4]> = lot.materials.iter().map(|(key, _)| names_of(key)).collect();
+        settling.count((supplier.as_deref().unwrap_or(""), name.as_deref().unwrap_or("")), &materials);
     }
     for (lot_index, (key, lot)) in lots.into_iter().enumerate() {
         let of_sources = |count: &dyn Fn(usize) -> u64| {
@@ -507,8 +518,17 @@ pub fn review(inspection: &Inspection) -> Findings {
         let refused = of_sources(&|at| inspection.sources.get(at).map_or(0, |source| source.rows_refused));
         let place = |reading| findings.place(reading);
         let mut readings = lot.materials.iter().flat_map(|(_, group)| group.readings.iter().copied());
-        let trust = trust::Lots::new(&judged, &inspection.sources, &place)
+        let mut trust = trust::Lots::new(&judged, &inspection.sources, &place)
             .reasons(&mut readings, missing(&settings, ActKind::Trust));
+        // Where no check could be judged at all, that is said already.
+        let of_source = key.2.filter(|_| judged.findings.any_judged());
+        if let Some((source, count)) =
+            of_source.and_then(|at| Some((inspection.sources.get(at)?, *by_name_alone.get(&at)?)))
+        {
+            let effect = missing(&settings, ActKind::Trust);
+            let (code, about) = (LotReasonCode::TrustNotJudged, source.name.clone());
+            trust.push(LotReason { code, effect, about, count, of: count });
+        }
         dispose_lot(
             &mut findings,
             &LotContext {

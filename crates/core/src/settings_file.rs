@@ -766,7 +766,7 @@ seconds = 60
         twice(lot, (28, "lot_size lot:Alder Works|A-1 (line 11)"));
         let result = "[[laboratory]]\nlot = \"A-1\"\nmaterial = \"m\"\nanalyte = \"Pb\"\nreport = \"R\"\n";
         let results = format!("{result}value = \"4 mg/kg\"\n{result}value = \"5 mg/kg\"\n");
-        twice(&results, (34, "laboratory lot_material:|A-1||m Pb R (line 28)"));
+        twice(&results, (34, "laboratory lot_material:|A-1||m Pb  R (line 28)"));
         let two =
             format!("{FILE}\n[[part]]\npart = \"P-1\"\nclass = \"metal\"\n{}", sigma.replace("Pb", "Cd"));
         assert!(parse_settings(&two, "s").is_ok(), "another thing about the same part is no repetition");

@@ -48,7 +48,8 @@ impl Words {
     pub fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
         let mut args = FluentArgs::new();
         for (name, value) in arguments {
-            let counts = matches!(*name, "count" | "of" | "rows" | "readings" | "lots");
+            let counts =
+                matches!(*name, "count" | "of" | "rows" | "readings" | "lots" | "take" | "units" | "n");
             let plural = counts.then(|| value.parse::<u32>().ok());
             match plural.flatten() {
                 Some(number) => args.set(*name, FluentValue::from(number)),

@@ -88,6 +88,7 @@ pub fn read(name: &str, bytes: &[u8]) -> Result<Bill, Vec<Problem>> {
     let table = found.ok_or_else(|| whole(ProblemCode::Missing, "Part, Material"))?;
     let mut reading =
         Reading { name, table: &table, parts: Vec::new(), notes: Vec::new(), problems: Vec::new() };
+    reading.headings();
     reading.rows();
     if reading.parts.is_empty() && reading.problems.is_empty() {
         reading.problem(table.line, table.part, ProblemCode::Missing, "Part");
@@ -199,14 +200,29 @@ impl Reading<'_> {
         self.notes.push(BillNote { line, column: column as u32 + 1, code, found: found.to_owned() });
     }
 
-    fn rows(&mut self) {
+    /// A table of readings lists what was measured, and taken for a bill it would say that nothing else is in the part.
+    fn headings(&mut self) {
         let table = self.table;
+        let columns = || table.columns.iter().enumerate();
+        let values = columns().filter(|(_, column)| matches!(column.role, ColumnRole::Value { .. })).count();
+        let is_value = |role: &ColumnRole| match role {
+            // One alone may be some other word that looks like an element.
+            ColumnRole::Value { .. } => values > 1,
+            role => matches!(role, ColumnRole::AnyValue { .. }),
+        };
+        if let Some((at, column)) = columns().find(|(_, column)| is_value(&column.role)) {
+            return self.problem(table.line, at, ProblemCode::ReadingsNotBill, &column.heading);
+        }
         for (at, column) in table.columns.iter().enumerate() {
             let used = [Some(table.part), Some(table.material), table.class].contains(&Some(at));
             if !used && !column.heading.is_empty() {
                 self.note(table.line, at, BillNoteCode::ColumnIgnored, &column.heading);
             }
         }
+    }
+
+    fn rows(&mut self) {
+        let table = self.table;
         for (line, cells) in &table.rows {
             let cell = |at: usize| cells.get(at).map_or("", String::as_str);
             let heading = |at: usize| table.columns.get(at).map_or("", |column| column.heading.as_str());
@@ -353,6 +369,16 @@ mod tests {
                 "9:2 respelled base  plate / Base plate",
             ]
         );
+    }
+
+    #[test]
+    fn a_table_of_readings_is_no_bill() {
+        let readings = "Sample,Part,Material,Cd mg/kg,Pb mg/kg\nS1,P-1,pin,5,12\n";
+        assert_eq!(refused(readings), ["1:4 readings_not_bill Cd mg/kg"]);
+        let long = "Part,Material,Element,Value mg/kg\nP-1,pin,Cd,5\nP-1,pin,Pb,5\n";
+        assert_eq!(refused(long), ["1:4 readings_not_bill Value mg/kg"]);
+        let a_word_like_an_element = read("bill.csv", b"Part,Material,As\nP-1,pin,moulded\n").unwrap();
+        assert_eq!(a_word_like_an_element.acts.len(), 1);
     }
 
     #[test]

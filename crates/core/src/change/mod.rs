@@ -21,6 +21,7 @@ pub use earlier::{RecordKey, inspection_name, key_of, latest};
 
 use std::collections::BTreeMap;
 
+use crate::acts::{folded_name, same_name};
 use crate::history::{Amount, History, LotRecord};
 use crate::lot::{Disposition, LotReason, LotReasonCode};
 use crate::material::MaterialClass;
@@ -124,10 +125,10 @@ pub struct Compared<'a> {
     pub composition: &'a [Composed],
 }
 
-/// The accepted lots of a history, by supplier, part and material.
+/// The accepted lots of a history, by supplier, part and material, however their names are spelled.
 #[derive(Debug)]
 pub struct Accepted<'a> {
-    by_material: BTreeMap<(&'a str, &'a str, &'a str), Vec<&'a LotRecord>>,
+    by_material: BTreeMap<[String; 3], Vec<&'a LotRecord>>,
     inspection: String,
 }
 
@@ -138,7 +139,7 @@ impl<'a> Accepted<'a> {
     pub fn new(history: &'a History, inspection: String) -> Option<Accepted<'a>> {
         let mut by_material: BTreeMap<_, Vec<_>> = BTreeMap::new();
         for record in latest(&history.lots).into_iter().filter(|one| one.disposition == Disposition::Accept) {
-            let key = (record.supplier.as_str(), record.part.as_str(), record.material.as_str());
+            let key = [&record.supplier, &record.part, &record.material].map(|name| folded_name(name));
             by_material.entry(key).or_default().push(record);
         }
         (!history.lots.is_empty()).then_some(Accepted { by_material, inspection })
@@ -160,12 +161,14 @@ impl<'a> Accepted<'a> {
             moved: Vec::new(),
             not_measured: Vec::new(),
         };
-        let known = self.by_material.get(&(now.supplier, now.part, now.material));
+        let known = self.by_material.get(&[now.supplier, now.part, now.material].map(folded_name));
         let mut lots: Vec<&LotRecord> = known
             .into_iter()
             .flatten()
             .copied()
-            .filter(|one| one.inspection != self.inspection && (one.lot.is_empty() || one.lot != now.lot))
+            .filter(|one| {
+                one.inspection != self.inspection && (one.lot.is_empty() || !same_name(&one.lot, now.lot))
+            })
             .collect();
         let is_known = |class| class != MaterialClass::Unknown;
         if !is_known(now.class) || now.supplier.is_empty() || now.part.is_empty() {

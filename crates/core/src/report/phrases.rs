@@ -44,7 +44,15 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
     let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let nothing = reason.code == LotReasonCode::TrustNone && about.is_empty() && reason.count > 0;
-    let id = format!("lot-reason-{}{}", reason.code.code(), if nothing { ".nothing" } else { "" });
+    let alone = reason.code == LotReasonCode::TrustNotJudged && !about.is_empty();
+    let part = if nothing {
+        ".nothing"
+    } else if alone {
+        ".alone"
+    } else {
+        ""
+    };
+    let id = format!("lot-reason-{}{part}", reason.code.code());
     let text = words.with(&id, &arguments);
     if reason.effect == Disposition::Accept && !reason.code.is_told() {
         format!("{text} {}", words.say("reason-advisory"))

@@ -2,6 +2,7 @@
 
 use super::verdict::{Bound, LabVerdict, RowSays, judge, judge_row};
 use super::{MaterialNames, Settling, joined};
+use crate::acts::same_name;
 use crate::claims::MaterialClaims;
 use crate::exempt::Bound as ExemptBound;
 use crate::laboratory::{Analyte, LabResult, LabValue};
@@ -371,6 +372,10 @@ impl Settling<'_> {
     }
 
     /// Results for materials of a lot that are neither measured nor on a bill.
+    ///
+    /// # Decision
+    /// A result over that fits no lot here holds the lot it must be meant for: the same name in another spelling, and the
+    /// same supplier so spelled or not stated, or the same part and material.
     pub fn not_placed(
         &self,
         supplier: &str,
@@ -380,12 +385,24 @@ impl Settling<'_> {
     ) {
         for (target, result, _) in &self.results {
             let [of_supplier, of_lot, part, name] = *target;
-            if of_supplier != supplier || of_lot != lot || known(part, name) {
+            let of_this = of_supplier == supplier && of_lot == lot;
+            let is_here = self.lots.contains_key(&(of_supplier.clone(), of_lot.clone()));
+            let meant = !is_here
+                && !lot.is_empty()
+                && same_name(of_lot, lot)
+                && (same_name(of_supplier, supplier)
+                    || of_supplier.is_empty()
+                    || supplier.is_empty()
+                    || known(part, name));
+            if if of_this { known(part, name) } else { !meant } {
                 continue;
             }
             let found = self.results_of(target.each_ref().map(String::as_str), &[]);
             let Some(one) = found.into_iter().find(|one| one.result == *result) else { continue };
             let over = one.verdict == Some(LabVerdict::Over);
+            if !of_this && !over {
+                continue;
+            }
             let effect = if over { Disposition::Hold } else { Disposition::Accept };
             let about = one.about(name, one.limit.unwrap_or(MassFraction::ZERO));
             reasons.add(LotReason { code: LotReasonCode::LabNotPlaced, effect, about, count: 1, of: 1 });

@@ -9,6 +9,7 @@ use crate::undertaking::Lift;
 #[derive(Debug)]
 pub struct Lifts<'a> {
     lifts: Vec<OfLot<'a>>,
+    placed: bool,
 }
 
 #[derive(Debug)]
@@ -20,7 +21,8 @@ struct OfLot<'a> {
 }
 
 impl<'a> Lifts<'a> {
-    pub(super) fn of(lifts: &'a [(&'a Target, Lift)], supplier: &str, lot: &str) -> Lifts<'a> {
+    /// `placed`: no other lot has these names.
+    pub(super) fn of(lifts: &'a [(&'a Target, Lift)], supplier: &str, lot: &str, placed: bool) -> Lifts<'a> {
         let of_lot = lifts.iter().filter_map(|(target, lift)| {
             let (of, material) = match target {
                 Target::Lot(of_supplier, of_lot) => ((of_supplier, of_lot), None),
@@ -31,7 +33,7 @@ impl<'a> Lifts<'a> {
             };
             (of.0 == supplier && of.1 == lot).then_some(OfLot { material, lift, used: false })
         });
-        Lifts { lifts: of_lot.collect() }
+        Lifts { lifts: of_lot.collect(), placed }
     }
 
     /// Lifts holds of one material (part and name, empty where not stated), or, with `None`, those of the lot itself.
@@ -41,7 +43,7 @@ impl<'a> Lifts<'a> {
     /// Without the initials of two different people it goes on holding. Nothing else is touched: OL, and all that only a
     /// result ends.
     pub fn apply(&mut self, material: Option<(&str, &str)>, reasons: &mut Reasons) {
-        for one in &mut self.lifts {
+        for one in self.lifts.iter_mut().filter(|_| self.placed) {
             if one.material.is_some() && one.material != material {
                 continue;
             }
@@ -114,7 +116,7 @@ mod tests {
 
     fn after(made: &[(Target, Lift)], name: &str) -> Vec<String> {
         let lifts: Vec<(&Target, Lift)> = made.iter().map(|(target, lift)| (target, lift.clone())).collect();
-        let mut lifts = Lifts::of(&lifts, "Alder", "A-1");
+        let mut lifts = Lifts::of(&lifts, "Alder", "A-1", true);
         let mut reasons = holds();
         lifts.apply(Some(("P-1", name)), &mut reasons);
         lifts.close(&mut reasons);
@@ -169,7 +171,7 @@ mod tests {
             let made = [lift(lot(), &text)];
             let lifts: Vec<(&Target, Lift)> =
                 made.iter().map(|(target, lift)| (target, lift.clone())).collect();
-            let mut lifts = Lifts::of(&lifts, "Alder", "A-1");
+            let mut lifts = Lifts::of(&lifts, "Alder", "A-1", true);
             lifts.apply(None, &mut reasons);
             lifts.close(&mut reasons);
             let said = said(reasons);

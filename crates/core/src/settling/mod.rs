@@ -27,6 +27,8 @@ pub struct Settling<'a> {
     /// Each result with its target, and how many materials of the inspection have those names.
     results: Vec<(&'a [String; 4], LabResult, usize)>,
     lifts: Vec<(&'a Target, Lift)>,
+    /// How many lots of the inspection have these names, supplier and lot.
+    lots: BTreeMap<(String, String), usize>,
     settings: &'a Settings,
     books: &'a RuleBooks,
     in_force: &'a InForce<'a>,
@@ -58,6 +60,7 @@ impl<'a> Settling<'a> {
         Settling {
             results: results.collect(),
             lifts: settings.lifts(),
+            lots: BTreeMap::new(),
             settings,
             books,
             in_force,
@@ -65,16 +68,19 @@ impl<'a> Settling<'a> {
         }
     }
 
-    /// Notes a material of the inspection: a result that fits several settles nothing in any of them.
-    pub fn count(&mut self, names: &[String; 4]) {
+    /// Notes a lot of the inspection and its materials: a result that fits several materials settles nothing in any of
+    /// them.
+    pub fn count(&mut self, lot: (&str, &str), materials: &[[String; 4]]) {
         for (target, _, alike) in &mut self.results {
-            *alike += usize::from(*target == names);
+            *alike += materials.iter().filter(|names| *names == *target).count();
         }
+        *self.lots.entry((lot.0.to_owned(), lot.1.to_owned())).or_default() += 1;
     }
 
-    /// The lifts of one lot.
+    /// The lifts of one lot; none of them counts where several lots have these names, as lots without one have.
     pub fn lifts(&self, supplier: &str, lot: &str) -> Lifts<'_> {
-        Lifts::of(&self.lifts, supplier, lot)
+        let alike = self.lots.get(&(supplier.to_owned(), lot.to_owned())).copied().unwrap_or(1);
+        Lifts::of(&self.lifts, supplier, lot, alike <= 1)
     }
 
     /// Who ends the hold of a lot, and what is odd about it: a day that is past, more units than the lot has.

@@ -15,7 +15,7 @@
 use std::collections::BTreeMap;
 
 use super::{CheckFinding, CheckKind, CheckVerdict, ELEMENTS, OfElements, Trust};
-use crate::acts::{Bracket, Settings};
+use crate::acts::{Bracket, Settings, folded_name};
 use crate::identity::Identity;
 use crate::instant::Moment;
 use crate::judging::SourceReview;
@@ -120,7 +120,7 @@ impl Brackets {
             .enumerate()
             .map(|(at, source)| brackets.order_of(at, source, readings_of(at)))
             .collect();
-        let mut samples: BTreeMap<&str, usize> = BTreeMap::new();
+        let mut samples: BTreeMap<String, usize> = BTreeMap::new();
         for (check, at, row) in checks {
             let (Some(source), Some(reviewer)) = (sources.get(*at), reviewers.get(*at)) else { continue };
             let Some(place) = brackets.place(*at, source, *row) else { continue };
@@ -128,7 +128,7 @@ impl Brackets {
             let event = Event {
                 place,
                 kind: check.kind,
-                sample: *samples.entry(check.sample.as_str()).or_insert(count),
+                sample: *samples.entry(folded_name(&check.sample)).or_insert(count),
                 says: says(check),
                 deciseconds: reviewer.deciseconds(*row),
             };
@@ -217,7 +217,7 @@ impl Brackets {
     }
 
     fn key(&self, at: usize, source: &Source, row: usize) -> Option<(Order, String, String)> {
-        let text = |identity| source.readings.identity(identity, row).unwrap_or("").to_owned();
+        let text = |identity| folded_name(source.readings.identity(identity, row).unwrap_or(""));
         Some((*self.orders.get(at)?, text(Identity::Instrument), text(Identity::Mode)))
     }
 

@@ -59,7 +59,7 @@ codes! {
         NoUncertainty => "no_uncertainty",
         /// No measurement: nothing in the cell, or text.
         NotMeasured => "not_measured",
-        /// Not detected, and the certified value may lie that low.
+        /// Not detected, and the certified value may lie that low; or so uncertain that zero would be as good.
         NotSeen => "not_seen",
         /// A number whose unit nobody stated.
         UnitUnknown => "unit_unknown",

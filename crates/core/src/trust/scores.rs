@@ -1,7 +1,7 @@
 //! One check reading against its certificate, or against nothing where it is a blank.
 
 use super::{CheckKind, CheckVerdict};
-use crate::acts::CheckRule;
+use crate::acts::{CheckRule, same_name};
 use crate::certificate::Certificate;
 use crate::day::Day;
 use crate::judging::SourceReview;
@@ -72,7 +72,7 @@ pub(super) struct CheckReading<'a> {
 impl Judge<'_> {
     /// Every element that is certified for a check reading, and every judged one it measured.
     pub(super) fn elements(&self, check: &CheckReading<'_>) -> Vec<CheckElement> {
-        let certified = self.certificates.iter().enumerate().filter(|(_, one)| one.sample == check.sample);
+        let certified = self.certificates.iter().enumerate().filter(|(_, one)| same_name(&one.sample, check.sample));
         // A later act stands above an earlier one, for whatever it was said.
         let mut of: Vec<(Element, Option<usize>)> = if check.kind == CheckKind::Blank {
             Vec::new()
@@ -139,9 +139,13 @@ impl Judge<'_> {
         }
     }
 
+    /// A reading so uncertain that nothing at all would be within the rule as well shows nothing good: a blind analyser would
+    /// pass.
     fn of_number(&self, x: MassFraction, u: Sigma, certified: &Certificate) -> CheckVerdict {
         if self.is_off(x, u, certified) {
             CheckVerdict::Failed
+        } else if !self.is_off(MassFraction::ZERO, u, certified) {
+            CheckVerdict::NotSeen
         } else if beyond(x, u, certified, TWO) {
             CheckVerdict::Warning
         } else {

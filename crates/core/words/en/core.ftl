@@ -186,7 +186,7 @@ lot-reason-multiple_not_stated = The multiple of the printed errors is not state
     .remedy = State whether the error column is one, two or three sigma.
 lot-reason-halogen_book_not_loaded = The inspection names the halogen book "{ $about }", which is not loaded.
     .remedy = Load the rule book file, or name one that is loaded.
-reason-advisory = (advisory: printed, does not hold)
+reason-advisory = (printed, does not hold)
 
 ## What screening does not answer
 

@@ -23,16 +23,20 @@ lot-reason-trust_not_judged = { $count ->
         [one] One check reading is
        *[other] { $count } check readings are
     } set apart and could not be judged (see the list of checks), so nothing shows that the analyser was right.
-    .remedy = Give the certified values of the check standard, or set trust to advisory; the report prints that.
+    .alone = { $count ->
+        [one] One undecided reading of { $about } is
+       *[other] { $count } undecided readings of { $about } are
+    } called a check by name or mark alone. No certificate says what the sample holds, and other readings of the file state neither lot nor part: it may be product of this lot.
+    .remedy = Give the certified values of the check standard, or set trust to advisory; the report prints that. Lot or part of the product in the file shows which readings are no product.
 lot-reason-check_times_differ = { $count ->
         [one] One reading
        *[other] { $count } readings
     } took longer than a check of the same class, or less than half as long: the check shows less of it than it could.
     .remedy = Measure checks for as long as product.
 lot-reason-mark_not_taken = { $count ->
-        [one] One reading was
-       *[other] { $count } readings were
-    } marked as a check and stay product: a mark takes no reading out of a lot or a part, and none that is over limit unless a certificate names its sample.
+        [one] One reading was named or marked as a check and stays product
+       *[other] { $count } readings were named or marked as checks and stay product
+    }: that takes no reading out of a lot or a part, and none that is over limit while no certificate names its sample.
     .remedy = Leave the lot and the part of check readings empty in the file, and give the certificate of the check standard.
 evidence-short-trust_failed = new readings for those beside a failed check
 evidence-short-trust_not_bracketed = readings between two good checks
@@ -51,7 +55,7 @@ check-verdict-warning = good, with a warning (zeta above 2)
 check-verdict-failed = failed
 check-verdict-no_uncertainty = not judged: no uncertainty
 check-verdict-not_measured = not measured
-check-verdict-not_seen = not judged: not detected, and the certified value may lie that low
+check-verdict-not_seen = not judged: not detected, or so uncertain, that the certified value could be missed altogether
 check-verdict-unit_unknown = not judged: the unit is not stated
 check-verdict-expired = not taken: the certificate is past its day
 check-verdict-day_unknown = not taken: the certificate has a last day, and the day of the reading is not known
@@ -147,9 +151,9 @@ act-laboratory = laboratory result: { $analyte } { $value }{ $u ->
         [none] not stated
        *[other] { $date }
     }
-act-lift = hold lifted: { $reason } { $about ->
+act-lift = hold lifted: { $reason }{ $about ->
         [none] { "" }
-       *[other] { $about }
+       *[other] { " " }{ $about }
     }; why: { $why }; first person: { $by ->
         [none] missing
        *[other] { $by }
@@ -233,10 +237,10 @@ sampling-list = Units to take, drawn at random from 1 to { $size } (SplitMix64, 
        *[other] units
     }; number the units as they lie, and anybody can draw the same list again):
 sampling-list_capped = The first { $shown } of { $total } units to take are printed; findings.json holds all of them.
-sampling-risk = Risk for a lot of { $size } with { $n } { $n ->
+sampling-risk = Risk of this plan for a lot of { $size }, once { $n } { $n ->
         [one] unit
        *[other] units
-    } taken at random and none allowed over (hypergeometric distribution): accepted with at least 95 % chance where at most { $at95 } units are nonconforming, at least 50 % where at most { $at50 }, at least 10 % where at most { $at10 }.
+    } are taken at random, with none allowed over (hypergeometric distribution): accepted with at least 95 % chance where at most { $at95 } units are nonconforming, at least 50 % where at most { $at50 }, at least 10 % where at most { $at10 }.
 sampling-risk_none = Every unit of the lot is taken: no risk of sampling is left, only that of measuring.
 sampling-risk_process = For the process the lot came from, or a lot far larger than the sample (binomial distribution): the same chances at { $at95 } %, { $at50 } % and { $at10 } % nonconforming.
 sampling-zero_process = In a lot without end the same confidence would need { $n } { $n ->
@@ -423,14 +427,17 @@ lot-reason-lab_group_missing = A laboratory answered for one of PBB and PBDE onl
 lot-reason-lab_not_placed = A laboratory result settles nothing here: { $analyte } { $value } (report { $report ->
         [none] not named
        *[other] { $report }
-    }) is for a material that is not measured or listed in this lot, or for several at once.
-    .remedy = Name lot, part and material as the file of readings does.
+    }) is for a material that is not measured or listed in this lot, for several at once, or for a lot or supplier spelled otherwise.
+    .remedy = Name supplier, lot, part and material as the file of readings does.
 
 ## What people did
 
 lot-reason-set_aside = { $count } of { $of } { $of ->
-        [one] reading was
-       *[other] readings were
+        [one] reading
+       *[other] readings
+    } { $count ->
+        [one] was
+       *[other] were
     } set aside by a person; nothing here rests on { $count ->
         [one] it
        *[other] them
@@ -476,13 +483,13 @@ lot-reason-lift_not_countersigned = The hold "{ $reason }"{ $about ->
 lot-reason-lift_not_needed = The hold "{ $reason }"{ $about ->
         [none] { "" }
        *[other] { " " }for { $about }
-    } was lifted ({ $why }), and there is no such hold.
-    .remedy = Take the act back.
+    } was lifted ({ $why }), and there is no such hold, or several lots here have no name and the act may be meant for any of them.
+    .remedy = Take the act back, or name the lots in their files first.
 lot-reason-hold_overdue = The hold was to end by { $about }, and that day is past.
     .remedy = Say who ends it, and by when.
 lot-reason-quarantine_exceeds_lot = { $count } units are said to be kept apart, and the lot has { $of }.
     .remedy = Count again: the lot size or the number kept apart is wrong.
-act-not_matched = { $act }: for { $target }, which is not here. Nothing came of it.
+act-not_matched = { $act }: for { $target }, which is not here. It settles nothing.
 
 lab-verdict-within = within
 lab-verdict-not_the_species = the element says nothing of the substance
@@ -523,6 +530,8 @@ cli-not_matched = note: { $text }
 bill-merged = "{ $found }" stands twice and is taken once.
 bill-respelled = "{ $found }" are taken for two spellings of one name.
 bill-column_ignored = The column "{ $found }" says nothing of parts and materials and is left out.
+problem-readings_not_bill = The column "{ $found }" holds measured values: this is a table of readings and no bill of materials.
+    .remedy = Give a table that lists every material of the part, also those that nobody measured.
 cli-bill = { $file } line { $line }, column { $column }: { $text }
 cli-bill_twice = { $file }: for { $target } the settings or another bill say something already. Take one of the two out; nothing was written.
 
