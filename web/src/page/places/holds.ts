@@ -49,11 +49,13 @@ function block(lot: LotView): HTMLElement {
     lot.disposition === "accept"
       ? null
       : lazyFold(`${id}-ends`, "fold fold-inner", false, [say("page-holds-ends")], () => [rowForm(HOLD_ENDS, { target, about: lotName(lot), now: ends === null ? {} : fieldsIn(ends.value) })]),
-    ...liftable.map((reason, at) => liftOne(lot, reason, `${id}-lift-${at}`)),
+    ...liftable.map((reason) => liftOne(lot, reason)),
   );
 }
 
-function liftOne(lot: LotView, reason: ReasonView, id: string): HTMLElement {
+// Named by what it lifts: else the next hold would step into the place, and the focus, of the one just lifted.
+function liftOne(lot: LotView, reason: ReasonView): HTMLElement {
+  const id = controlId("lift", lotTarget(lot), `${reason.code} ${reason.about}`);
   return lazyFold(
     id,
     "fold fold-inner",
