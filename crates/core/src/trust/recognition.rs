@@ -81,7 +81,7 @@ impl NamesOf<'_> {
         let kind = match mark {
             Some(None) => return Taken::Product,
             Some(Some(_)) if belongs => return Taken::MarkNotTaken,
-            Some(Some(kind)) => kind,
+            Some(Some(kind)) => *kind,
             None if belongs => return Taken::Product,
             None => match self.named(row) {
                 None => return Taken::Product,
@@ -100,8 +100,8 @@ impl NamesOf<'_> {
     }
 
     /// What a person marked it as; `Some(None)` is product.
-    fn mark(&self, row: usize) -> Option<Option<CheckKind>> {
-        self.marks.and_then(|marks| marks.get(&self.source.readings.line(row))).copied()
+    fn mark(&self, row: usize) -> Option<&Option<CheckKind>> {
+        self.marks.and_then(|marks| marks.get(&self.source.readings.line(row)))
     }
 
     fn named(&self, row: usize) -> Option<CheckKind> {
@@ -116,8 +116,9 @@ impl NamesOf<'_> {
 
     /// True where every reading that nobody calls a check states its lot or its part.
     fn tells_apart(&self) -> bool {
-        let is_loose =
-            |row: usize| !self.belongs(row) && self.mark(row).unwrap_or_else(|| self.named(row)).is_none();
+        let is_loose = |row: usize| {
+            !self.belongs(row) && self.mark(row).copied().unwrap_or_else(|| self.named(row)).is_none()
+        };
         *self.apart.get_or_init(|| !(0..self.source.readings.len()).any(is_loose))
     }
 

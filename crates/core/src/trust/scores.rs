@@ -72,7 +72,8 @@ pub(super) struct CheckReading<'a> {
 impl Judge<'_> {
     /// Every element that is certified for a check reading, and every judged one it measured.
     pub(super) fn elements(&self, check: &CheckReading<'_>) -> Vec<CheckElement> {
-        let certified = self.certificates.iter().enumerate().filter(|(_, one)| same_name(&one.sample, check.sample));
+        let certified =
+            self.certificates.iter().enumerate().filter(|(_, one)| same_name(&one.sample, check.sample));
         // A later act stands above an earlier one, for whatever it was said.
         let mut of: Vec<(Element, Option<usize>)> = if check.kind == CheckKind::Blank {
             Vec::new()
