@@ -250,6 +250,7 @@ impl LotReasonCode {
                 | LotReasonCode::LotSizeMissing
                 | LotReasonCode::SamplingTooFew
                 | LotReasonCode::UnitsNotStated
+                | LotReasonCode::MaterialChanged
         )
     }
 

@@ -55,6 +55,8 @@ pub struct ReadingOut {
     pub in_doubt: ([bool; 5], [bool; 3]),
     /// A check.
     pub check: bool,
+    /// Named as a check, and product all the same: it is over, and may be of what stands beside it.
+    pub name_not_taken: bool,
 }
 
 /// One material.
@@ -154,6 +156,7 @@ fn read_as(class: Class, class_from: &'static str, row: &Row, given: &Given) -> 
         in_doubt,
         // Naming an id takes no reading away from a lot.
         check: row.lot.is_empty() && row.part.is_empty() && given.checks.contains(&row.id),
+        name_not_taken: false,
     }
 }
 
@@ -232,13 +235,25 @@ fn reasons_of_reading(reading: &ReadingOut, given: &Given) -> BTreeSet<Reason> {
     reasons
 }
 
+fn is_over(reading: &ReadingOut, given: &Given) -> bool {
+    let halogens = reading.halogens.iter().chain([&reading.total.verdict]).filter(|_| given.halogen_book);
+    reading.substances.iter().chain(halogens).any(|verdict| verdict.outcome == Outcome::Ol)
+}
+
 fn worst(reasons: &BTreeSet<Reason>) -> Disposition {
     reasons.iter().map(|(_, _, effect)| *effect).max().unwrap_or(Disposition::Accept)
 }
 
 /// Reviews one table that is the only source of its inspection.
 pub fn review(table: &Table, given: &Given) -> ReviewOut {
-    let readings: Vec<ReadingOut> = table.rows.iter().map(|row| read_one(row, given)).collect();
+    let mut readings: Vec<ReadingOut> = table.rows.iter().map(|row| read_one(row, given)).collect();
+    // Beside product that states neither lot nor part, a name alone takes no reading away that is over.
+    let loose = |row: &Row| row.lot.is_empty() && row.part.is_empty() && !given.checks.contains(&row.id);
+    if table.rows.iter().any(loose) {
+        for reading in readings.iter_mut().filter(|reading| reading.check && is_over(reading, given)) {
+            (reading.check, reading.name_not_taken) = (false, true);
+        }
+    }
     let mut of_material: BTreeMap<MaterialKey, Vec<usize>> = BTreeMap::new();
     let mut measured: BTreeMap<(LotKey, String), BTreeSet<String>> = BTreeMap::new();
     for (at, (row, reading)) in table.rows.iter().zip(&readings).enumerate() {
@@ -338,6 +353,13 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         let trust =
             if readings.iter().any(|reading| reading.check) { "trust_not_judged" } else { "trust_none" };
         lot.reasons.insert((trust, String::new(), weight(given.trust_advisory)));
+        let not_taken =
+            table.rows.iter().zip(&readings).any(|(row, reading)| {
+                reading.name_not_taken && (row.supplier.clone(), row.lot.clone()) == *key
+            });
+        if not_taken {
+            lot.reasons.insert(("mark_not_taken", String::new(), Disposition::Accept));
+        }
         match (given.lot_size, given.units_to_take) {
             (Some(size), Some(take)) => {
                 let (units, nameless) = sampled.get(key).copied().unwrap_or((0, true));

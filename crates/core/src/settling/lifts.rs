@@ -191,6 +191,7 @@ mod tests {
             [
                 "undecided",
                 "trust_not_bracketed",
+                "material_changed",
                 "trust_none",
                 "trust_not_judged",
                 "sampling_none",
