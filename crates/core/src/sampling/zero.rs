@@ -86,7 +86,7 @@ fn none_found_at_most(lot_size: u64, nonconforming: u64, n: u64, confidence: u32
 /// `None` where more were taken than the lot has, or more found than taken.
 ///
 /// # Decision
-/// With none found a tie is decided exactly; else one within [`SLACK`] counts as possible, which is the safe side.
+/// With none found a tie is decided exactly; else one within `SLACK` counts as possible, which is the safe side.
 pub fn at_most_nonconforming(lot_size: u64, n: u64, found: u64, confidence: u32) -> Option<u64> {
     if n > lot_size || found > n {
         return None;
