@@ -92,7 +92,8 @@ pub(crate) fn checks(inspection: &Inspection, findings: &Findings, words: &Words
             String::new()
         } else {
             let counts = [history.checks.len().to_string(), history.lots.len().to_string()];
-            words.with("report-history", &[("checks", &counts[0]), ("records", &counts[1])])
+            let told = words.with("report-history", &[("checks", &counts[0]), ("records", &counts[1])]);
+            format!("{told} {}", history.sha256())
         },
     }
 }
