@@ -1,17 +1,6 @@
-//! How severely the next lot of a supplier's series is to be inspected.
-//!
-//! # Source
-//! Switching rules: MIL-STD-105E, 4.7, as restated by public guides to it: normal to tightened when 2 of 5 or fewer
-//! consecutive lots are not accepted; tightened to normal after 5 consecutive accepted; discontinue when 5 in all are not
-//! accepted on tightened inspection. From memory: reduced inspection may be asked for after 10 consecutive accepted on
-//! normal; it needs steady production and a person with authority, so it is named and never done.
+//! How severely the next lot of a supplier's series is to be inspected, by the switching rules of `sampling`.
 
-use crate::sampling::Severity;
-
-const WINDOW: usize = 5;
-const TO_NORMAL: usize = 5;
-const TO_DISCONTINUE: usize = 5;
-const TO_REDUCED: usize = 10;
+use crate::sampling::{Severity, switching};
 
 /// What the rules suggest for the next lot.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,27 +15,8 @@ pub struct Next {
 
 /// What follows from a series of lots, oldest first, begun on normal inspection; `true` is accepted.
 pub(super) fn next(series: &[bool]) -> Next {
-    let mut severity = Some(Severity::Normal);
-    // The lots since the last switch.
-    let mut since: Vec<bool> = Vec::new();
-    for accepted in series {
-        since.push(*accepted);
-        let refused = |count: usize| since.iter().rev().take(count).filter(|accepted| !**accepted).count();
-        let to = match severity {
-            Some(Severity::Normal) if refused(WINDOW) >= 2 => Some(Severity::Tightened),
-            Some(Severity::Tightened) if refused(since.len()) >= TO_DISCONTINUE => None,
-            Some(Severity::Tightened) if since.len() >= TO_NORMAL && refused(TO_NORMAL) == 0 => {
-                Some(Severity::Normal)
-            }
-            same => same,
-        };
-        if to != severity {
-            severity = to;
-            since.clear();
-        }
-    }
-    let run = since.len() >= TO_REDUCED && since.iter().rev().take(TO_REDUCED).all(|accepted| *accepted);
-    Next { severity, may_reduce: run && severity == Some(Severity::Normal), lots: series.len() }
+    let state = switching::next(Severity::Normal, series.iter().copied());
+    Next { severity: state.severity, may_reduce: state.may_reduce, lots: series.len() }
 }
 
 #[cfg(test)]
