@@ -14,7 +14,7 @@ lot-reason-trust_not_bracketed = { $count ->
     .remedy = Measure the check standard now if nothing was changed since, or measure these again between two good checks, or set trust to advisory; the report prints that.
 lot-reason-trust_none = { $count ->
         [0] No check standard or blank is given, so nothing shows that the analyser was right.
-        [one] No check covers { $about } in one of { $of } readings: no check of the same instrument, mode and class certifies it.
+        [one] No check covers { $about } in one reading ({ $of } in all): no check of the same instrument, mode and class certifies it.
        *[other] No check covers { $about } in { $count } of { $of } readings: no check of the same instrument, mode and class certifies it.
     }
     .nothing = Check readings are there, and none of them covers these readings: no check of the same instrument, mode and class, in the same file or at a known time.
