@@ -27,7 +27,7 @@ test("no card waits for a reason that the core doesn't give", () => {
 
 const cards = [...kinds.slice(kinds.indexOf("export const EVIDENCE")).split("\n];")[0].matchAll(/id: "([a-z0-9]+)",([^]*?)(?=id: "|$)/g)].map((match) => ({ id: match[1], gives: /acts: \[\{|acts: \[[A-Z]|per(?:Lot|Material|File): [[{A-Z]/.test(match[2]) }));
 const page = readFileSync(join(top, "web/src/page/places/trust.ts"), "utf8");
-const words = readFileSync(join(top, "crates/core/words/en/page.ftl"), "utf8");
+const words = readFileSync(join(top, "crates/words/en/page.ftl"), "utf8");
 
 test("every card says what it is about and has a control of its own", () => {
   assert.ok(cards.length >= 10, cards.map((card) => card.id).join(" "));

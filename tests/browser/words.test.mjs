@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { top } from "./drive.mjs";
 
-const catalogue = readFileSync(join(top, "crates/core/words/en/page.ftl"), "utf8");
+const catalogue = readFileSync(join(top, "crates/words/en/page.ftl"), "utf8");
 const keys = [...catalogue.matchAll(/^([a-z][a-z0-9-]*) =/gm)].map((match) => match[1]);
 
 const sources = [join(top, "web/index.html")];

@@ -353,7 +353,7 @@ fn the_page_and_the_worker_meet_only_in_what_they_share() {
                     // The catalogue of words is the one thing the page reads from another room.
                     let words = place.join("/");
                     let catalogue = room == "page"
-                        && words.starts_with("crates/core/words/")
+                        && words.starts_with("crates/words/")
                         && Path::new(&words).extension().is_some_and(|ending| ending == "ftl");
                     assert!(catalogue, "{} imports {import}", path.display());
                     continue;

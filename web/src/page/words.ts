@@ -1,7 +1,7 @@
 // The page's own words, from the same kind of catalogue the core reads.
 
 import { FluentBundle, FluentNumber, FluentResource, type FluentVariable } from "@fluent/bundle";
-import pageWords from "../../../crates/core/words/en/page.ftl";
+import pageWords from "../../../crates/words/en/page.ftl";
 
 const bundle = new FluentBundle("en", { useIsolating: false });
 const faults = bundle.addResource(new FluentResource(pageWords));
