@@ -7,7 +7,7 @@ use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::reading::Source;
-use plumbline_core::report::{csv, html, json};
+use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::rules::RuleBooks;
 use plumbline_core::settings_file::parse_settings;
 use plumbline_core::words::Words;
@@ -85,7 +85,8 @@ pub fn findings_csv(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
 /// `report.html` of an inspection.
 pub fn report_html(inspection: &Inspection, findings: &Findings) -> String {
     let mut bytes = Vec::new();
-    with_words(|words| html::write(inspection, findings, words, &mut bytes)).expect("a Vec takes all bytes");
+    with_words(|words| html::write(inspection, findings, words, Length::Full, &mut bytes))
+        .expect("a Vec takes all bytes");
     String::from_utf8(bytes).expect("the report is UTF-8")
 }
 

@@ -106,11 +106,23 @@ fn dependencies(room: &str) -> (BTreeSet<String>, BTreeSet<String>) {
 #[test]
 fn each_crate_imports_only_the_rooms_it_may() {
     let may: BTreeMap<&str, &[&str]> = BTreeMap::from([
-        ("core", &[][..]),
+        ("words", &[][..]),
+        ("core", &["plumbline-words"][..]),
         ("intake", &["plumbline-core"][..]),
-        ("wasm", &["plumbline-core", "plumbline-intake"][..]),
-        ("cli", &["plumbline-core", "plumbline-intake"][..]),
-        ("tool", &["plumbline-core", "plumbline-intake"][..]),
+        ("workbook", &["plumbline-core"][..]),
+        ("proof", &["plumbline-core", "plumbline-intake"][..]),
+        ("wasm", &["plumbline-core", "plumbline-intake", "plumbline-workbook", "plumbline-proof"][..]),
+        (
+            "cli",
+            &[
+                "plumbline-words",
+                "plumbline-core",
+                "plumbline-intake",
+                "plumbline-workbook",
+                "plumbline-proof",
+            ][..],
+        ),
+        ("tool", &["plumbline-words", "plumbline-core", "plumbline-intake"][..]),
     ]);
     let rooms: BTreeSet<String> = fs::read_dir(in_project("crates"))
         .expect("the rooms")
@@ -127,7 +139,7 @@ fn each_crate_imports_only_the_rooms_it_may() {
 
 #[test]
 fn only_the_wasm_room_knows_the_browser() {
-    for room in ["core", "intake", "cli", "tool"] {
+    for room in ["words", "core", "intake", "workbook", "proof", "cli", "tool"] {
         let (build, tests) = dependencies(room);
         for name in [
             "wasm-bindgen",
@@ -245,7 +257,7 @@ fn a_module_of_the_core_imports_only_modules_above_it() {
 
 #[test]
 fn the_pure_rooms_touch_no_file_clock_thread_environment_or_screen() {
-    for room in ["core", "intake", "wasm"] {
+    for room in ["core", "intake", "workbook", "proof", "wasm"] {
         for path in files(&in_project(&format!("crates/{room}/src")), "rs") {
             let code = code(&path);
             let used = names_after(&code, "std::");
@@ -273,7 +285,7 @@ fn the_pure_rooms_touch_no_file_clock_thread_environment_or_screen() {
 /// target brings its own).
 #[test]
 fn floats_that_differ_between_targets_come_from_libm() {
-    for room in ["core", "intake"] {
+    for room in ["core", "intake", "workbook", "proof"] {
         for path in files(&in_project(&format!("crates/{room}/src")), "rs") {
             let code = code(&path);
             for name in [

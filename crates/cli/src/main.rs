@@ -16,7 +16,7 @@ use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{self, PROGRAM, books, csv, html, json, phrases, sampling, settled};
+use plumbline_core::report::{self, Length, PROGRAM, books, csv, html, json, phrases, sampling, settled};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -293,7 +293,9 @@ fn write_all(words: &Words, out: &Path, inspection: &Inspection, findings: &Find
     fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
-    write_one(words, &out.join("report.html"), |sink| html::write(inspection, findings, words, sink))?;
+    write_one(words, &out.join("report.html"), |sink| {
+        html::write(inspection, findings, words, Length::Full, sink)
+    })?;
     write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))
 }
 

@@ -8,7 +8,7 @@ use std::process::{Command, Output};
 use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Inspection, review};
-use plumbline_core::report::{csv, history, html, json};
+use plumbline_core::report::{Length, csv, history, html, json};
 use plumbline_core::rules::RuleBook;
 use plumbline_core::settings_file::parse_settings;
 use plumbline_core::words::Words;
@@ -334,7 +334,7 @@ fn in_process(case: &load::Case) -> Option<[Vec<u8>; 4]> {
     let mut files = [const { Vec::new() }; 4];
     json::write(&inspection, &findings, &words, &mut files[0]).expect("a Vec takes all bytes");
     csv::write(&inspection, &findings, &mut files[1]).expect("a Vec takes all bytes");
-    html::write(&inspection, &findings, &words, &mut files[2]).expect("a Vec takes all bytes");
+    html::write(&inspection, &findings, &words, Length::Full, &mut files[2]).expect("a Vec takes all bytes");
     history::write(&inspection, &findings, &mut files[3]).expect("a Vec takes all bytes");
     Some(files)
 }

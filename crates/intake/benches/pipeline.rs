@@ -8,7 +8,7 @@ use std::io;
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use plumbline_core::inspection::{self, Inspection};
 use plumbline_core::reading::Source;
-use plumbline_core::report::{csv, html, json};
+use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::words::Words;
 use plumbline_intake::SourceReader;
 
@@ -78,7 +78,7 @@ fn steps(criterion: &mut Criterion) {
         bench.iter(|| csv::write(&whole, &findings, &mut io::sink()));
     });
     group.bench_function("report.html", |bench| {
-        bench.iter(|| html::write(&whole, &findings, &words, &mut io::sink()));
+        bench.iter(|| html::write(&whole, &findings, &words, Length::Full, &mut io::sink()));
     });
     group.finish();
 }

@@ -20,7 +20,7 @@ use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::reading::NoticeCode;
-use plumbline_core::report::{self, PROGRAM, csv, html, json};
+use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -398,7 +398,7 @@ impl Session {
         let written = match kind {
             "findings.json" => json::write(inspection, findings, words, &mut out),
             "findings.csv" => csv::write(inspection, findings, &mut out),
-            "report.html" => html::write(inspection, findings, words, &mut out),
+            "report.html" => html::write(inspection, findings, words, Length::Full, &mut out),
             "history.txt" => report::history::write(inspection, findings, &mut out),
             _ => return Err(JsError::new("no such file")),
         };

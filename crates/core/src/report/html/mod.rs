@@ -26,7 +26,7 @@ use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
 
-use super::{json, phrases};
+use super::{Length, json, phrases};
 use crate::acts::{ActKind, Settings};
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::judging::SourceReview;
@@ -50,6 +50,7 @@ struct Report<'a> {
     inspection: &'a Inspection,
     findings: &'a Findings,
     words: &'a Words,
+    length: Length,
     settings: Settings,
     reviewers: Vec<SourceReview<'a>>,
     digest: String,
@@ -66,6 +67,7 @@ pub fn write(
     inspection: &Inspection,
     findings: &Findings,
     words: &Words,
+    length: Length,
     sink: &mut dyn Write,
 ) -> io::Result<()> {
     let settings = inspection.settings();
@@ -75,6 +77,7 @@ pub fn write(
         inspection,
         findings,
         words,
+        length,
         settings,
         reviewers: inspection
             .sources
@@ -86,7 +89,7 @@ pub fn write(
     let number = report.number();
     let head = html! {
         (maud::DOCTYPE)
-        (PreEscaped("<html lang=\"en\">"))
+        (PreEscaped(format!("<html lang=\"{}\">", words.tag())))
         head {
             meta charset="utf-8";
             meta name="viewport" content="width=device-width, initial-scale=1";
