@@ -91,6 +91,9 @@ pub fn matched(inspection: &Inspection, findings: &Findings, act: &Act) -> Optio
             one.supplier.as_deref().unwrap_or("") == supplier && one.lot.as_deref().unwrap_or("") == lot
         })
     };
+    if act.kind == ActKind::Mark {
+        return (act.value == "product").then(|| !is_check(inspection, findings, &act.target));
+    }
     let kinds = [ActKind::SetAside, ActKind::Laboratory, ActKind::Lift, ActKind::HoldEnds];
     if !kinds.contains(&act.kind) {
         return None;
@@ -120,15 +123,23 @@ pub fn matched(inspection: &Inspection, findings: &Findings, act: &Act) -> Optio
     })
 }
 
-/// The acts that speak of nothing that is there, a sentence each.
+fn is_check(inspection: &Inspection, findings: &Findings, target: &Target) -> bool {
+    let Target::Reading(name, line) = target else { return false };
+    findings.trust.checks.iter().any(|check| {
+        let place = findings.place(check.reading as usize);
+        let found = place.and_then(|(at, row)| Some((inspection.sources.get(at)?, row)));
+        found.is_some_and(|(source, row)| source.name == *name && source.readings.line(row) == *line)
+    })
+}
+
+/// The acts that speak of nothing that is there, or that were not followed, a sentence each.
 pub fn unmatched(words: &Words, inspection: &Inspection, findings: &Findings) -> Vec<String> {
     let mut found = Vec::new();
     for act in crate::acts::in_force(&inspection.acts) {
         if matched(inspection, findings, act) == Some(false) {
             let target = phrases::target(words, &act.target);
-            found.push(
-                words.with("act-not_matched", &[("act", &phrases::act(words, act)), ("target", &target)]),
-            );
+            let id = if act.kind == ActKind::Mark { "act-not_followed" } else { "act-not_matched" };
+            found.push(words.with(id, &[("act", &phrases::act(words, act)), ("target", &target)]));
         }
     }
     found

@@ -9,7 +9,8 @@
 //! Each standard is followed by itself: one that failed is cleared by being measured again, not by another one beside it.
 //! A good side needs one good standard; any failed one spoils it, and one that could not be judged takes that from none. A blank that was contaminated is likewise cleared by a
 //! clean blank only, and concerns every class; a clean one brackets nothing, since a blind analyser sees a clean blank
-//! too. The rule is our own; US EPA Method 6200, 9.4 asks for a check sample at the beginning of each working day, during
+//! too. What failed on an instrument or in a mode that nobody names counts against every one it can be of, and
+//! what failed anywhere counts against readings that name none. The rule is our own; US EPA Method 6200, 9.4 asks for a check sample at the beginning of each working day, during
 //! active analyses and at the end of each day.
 
 use std::collections::BTreeMap;
@@ -34,6 +35,9 @@ pub(super) enum Order {
     /// The order of the rows of this source.
     Rows(usize),
 }
+
+/// An order, an instrument and a mode; empty where not stated.
+type Key = (Order, String, String);
 
 /// A place in an order; equal places of different sources are of unknown order.
 type Place = (i64, usize, usize);
@@ -76,6 +80,22 @@ struct Station {
     tables: [Table; CLASSES.len()],
 }
 
+impl Station {
+    fn empty() -> Station {
+        let tables = std::array::from_fn(|_| Table::default());
+        Station { events: Vec::new(), shifts: Vec::new(), tables }
+    }
+}
+
+impl Event {
+    /// Only what failed; `None` where nothing did.
+    fn only_bad(&self) -> Option<Event> {
+        let says = self.says.map(|says| says.filter(|(_, state)| *state == State::Bad));
+        // How long it took tells nothing of an instrument it may not be of.
+        says.iter().any(Option::is_some).then(|| Event { says, deciseconds: None, ..self.clone() })
+    }
+}
+
 const CLASSES: [MaterialClass; 5] = MaterialClass::ALL;
 
 /// Where a reading lies among the checks that concern it.
@@ -94,7 +114,7 @@ pub struct Brackets {
     shift_starts: Vec<u16>,
     /// Per source.
     orders: Vec<Order>,
-    keys: BTreeMap<(Order, String, String), usize>,
+    keys: BTreeMap<Key, usize>,
     stations: Vec<Station>,
 }
 
@@ -134,6 +154,7 @@ impl Brackets {
             };
             brackets.station_of(*at, source, *row).events.push(event);
         }
+        brackets.accuse_all(sources, readings_of);
         let per_shift = brackets.rule == Bracket::PerShift;
         let before_only = brackets.rule == Bracket::Before;
         for station in &mut brackets.stations {
@@ -164,6 +185,39 @@ impl Brackets {
             }
         }
         brackets
+    }
+
+    /// A failed check of which nobody says on what instrument (or in what mode) it was made counts against every one that
+    /// it can be of, until the same sample is measured well there; and so does any failed one against readings that name
+    /// none. What a check found good speaks for nobody else.
+    fn accuse_all(&mut self, sources: &[Source], readings_of: &dyn Fn(usize) -> usize) {
+        let mut failed: Vec<(Key, Event)> = Vec::new();
+        for (key, at) in &self.keys {
+            let events = self.stations.get(*at).map_or(&[][..], |station| &station.events);
+            failed.extend(events.iter().filter_map(|event| Some((key.clone(), event.only_bad()?))));
+        }
+        if failed.is_empty() {
+            return;
+        }
+        for (at, source) in sources.iter().enumerate() {
+            let mut last = None;
+            for row in 0..readings_of(at) {
+                let ids =
+                    [Identity::Instrument, Identity::Mode].map(|one| source.readings.identity_id(one, row));
+                if last.replace(ids) != Some(ids) {
+                    self.station_of(at, source, row);
+                }
+            }
+        }
+        let may_be = |one: &str, other: &str| one.is_empty() || other.is_empty() || one == other;
+        for (from, event) in failed {
+            for (key, at) in &self.keys {
+                let same_order = *key != from && key.0 == from.0;
+                if same_order && may_be(&from.1, &key.1) && may_be(&from.2, &key.2) {
+                    self.stations[*at].events.push(event.clone());
+                }
+            }
+        }
     }
 
     fn order_of(&self, at: usize, source: &Source, readings: usize) -> Order {
@@ -216,7 +270,7 @@ impl Brackets {
         }
     }
 
-    fn key(&self, at: usize, source: &Source, row: usize) -> Option<(Order, String, String)> {
+    fn key(&self, at: usize, source: &Source, row: usize) -> Option<Key> {
         let text = |identity| folded_name(source.readings.identity(identity, row).unwrap_or(""));
         Some((*self.orders.get(at)?, text(Identity::Instrument), text(Identity::Mode)))
     }
@@ -225,8 +279,7 @@ impl Brackets {
         let key = self.key(at, source, row).unwrap_or((Order::Rows(at), String::new(), String::new()));
         let index = *self.keys.entry(key).or_insert(self.stations.len());
         if index == self.stations.len() {
-            let tables = std::array::from_fn(|_| Table::default());
-            self.stations.push(Station { events: Vec::new(), shifts: Vec::new(), tables });
+            self.stations.push(Station::empty());
         }
         &mut self.stations[index]
     }

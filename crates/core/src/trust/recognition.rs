@@ -72,6 +72,9 @@ impl NamesOf<'_> {
     /// Without a certificate nothing shows that a sample is a check. Over limit, a marked reading then stays product, and so
     /// does a named one in a file with other product that states neither lot nor part: there it may be product of the same
     /// lot. An undecided one is a check, told apart. A blank in which something was found fails as a blank.
+    ///
+    /// One person's mark as product does not take away a failed check: a sample that a certificate or the list of blanks
+    /// names stays a check until it is taken out there.
     pub fn taken(&self, row: usize, worst: impl FnOnce() -> Outcome) -> Taken {
         if self.names.by_name.is_empty() && self.marks.is_none() {
             return Taken::Product;
@@ -79,7 +82,8 @@ impl NamesOf<'_> {
         let mark = self.mark(row);
         let belongs = self.belongs(row);
         let kind = match mark {
-            Some(None) => return Taken::Product,
+            Some(None) if belongs || !self.is_held_as_check(row) => return Taken::Product,
+            Some(None) => CheckKind::Standard,
             Some(Some(_)) if belongs => return Taken::MarkNotTaken,
             Some(Some(kind)) => *kind,
             None if belongs => return Taken::Product,
@@ -88,6 +92,9 @@ impl NamesOf<'_> {
                 Some(kind) => kind,
             },
         };
+        if let (Some(None), Some(named)) = (mark, self.named(row)) {
+            return Taken::Check(named);
+        }
         if self.is_certified(row) {
             return Taken::Check(kind);
         }
@@ -97,6 +104,10 @@ impl NamesOf<'_> {
             (Outcome::Undecided, CheckKind::Standard, _) if !self.tells_apart() => Taken::CheckByNameAlone,
             _ => Taken::Check(kind),
         }
+    }
+
+    fn is_held_as_check(&self, row: usize) -> bool {
+        self.is_certified(row) || self.named(row) == Some(CheckKind::Blank)
     }
 
     /// What a person marked it as; `Some(None)` is product.
