@@ -58,7 +58,9 @@ pub fn judge_element(rule: &Halogens, of: Halogen, class: MaterialClass, measure
     let threshold = threshold(rule, of);
     let judged = match Part::of(measured) {
         Part::Number(x, sigma) => {
-            by_interval(&threshold, &Interval::number(x, sigma), measured.used, Reason::AroundLimit)
+            let judged =
+                by_interval(&threshold, &Interval::number(x, sigma), measured.used, Reason::AroundLimit);
+            not_shifted(&threshold, &[measured], judged)
         }
         Part::NoUncertainty => none(Outcome::NoUncertainty, Reason::UncertaintyNotStated),
         Part::Below(limit) => {
@@ -116,8 +118,20 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
     if unknown_multiple && total.judgement.used.sigma.is_some() {
         total.judgement.used.from = SigmaFrom::PrintedMultipleUnknown;
     }
-    total.judgement = in_class(class, total.judgement);
+    total.judgement = in_class(class, not_shifted(&threshold, &parts, total.judgement));
     total
+}
+
+/// A BL of which a part lies far below zero is X: see [`screen::is_shifted`].
+fn not_shifted(threshold: &Threshold, parts: &[&Measured], judged: Judgement) -> Judgement {
+    let shifted = |part: &&Measured| {
+        let sigma = part.used.sigma.filter(|_| part.cell.state == CellState::Number);
+        sigma.is_some_and(|sigma| screen::is_shifted(part.cell.value, threshold.k, sigma, threshold.limit))
+    };
+    if judged.outcome == Outcome::Below && parts.iter().any(shifted) {
+        return Judgement::new(Outcome::Undecided, Some(Reason::NegativeBeyondError), judged.used);
+    }
+    judged
 }
 
 fn threshold(rule: &Halogens, of: Halogen) -> Threshold {

@@ -139,6 +139,11 @@ pub fn next_steps(
             steps.push(NextStep::StateDetectionLimit);
             laboratory(&mut steps);
         }
+        // No time takes a shift away: the spot again, once the reason is found.
+        (Outcome::Undecided, Some(Reason::NegativeBeyondError)) => {
+            steps.push(NextStep::RepeatAgain);
+            laboratory(&mut steps);
+        }
         (Outcome::Undecided, Some(Reason::RepeatsDisagree)) => {
             steps.push(NextStep::RepeatAgain);
             steps.push(NextStep::AnotherSpot);

@@ -93,6 +93,8 @@ codes! {
         LayerNotResolved => "layer_not_resolved",
         /// Above a stated upper end that lies below the high edge.
         AboveRange => "above_range",
+        /// So far below zero that no error of it explains it, by as much as the edge.
+        NegativeBeyondError => "negative_beyond_error",
         /// Cadmium in a composite clears only against a stated detection limit.
         CompositeNeedsDetectionLimit => "composite_needs_detection_limit",
         /// Too thin: what the missing depth would add reaches the band.

@@ -5,7 +5,7 @@
 
 use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom, UsedSigma};
-use crate::quantity::{self, MassFraction, Sigma, SigmaMultiple};
+use crate::quantity::{self, Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Cell, CellState};
 use crate::rules::{Band, Edges, LowEdge, Screening};
 
@@ -32,7 +32,7 @@ pub struct Measured {
 ///
 /// # Decision
 /// With k the book's factor: BL if `x + k s <= low`; OL if `x - k s >= high`; X between; equality as the book's
-/// operators say. Not detected at D: `s_D = D / 3`, BL if `D + k s_D <= low`.
+/// operators say. A value far below zero is X. Not detected at D: `s_D = D / 3`, BL if `D + k s_D <= low`.
 ///
 /// # Source
 /// IEC 62321-3-1, table of screening limits, through the rule book given.
@@ -114,7 +114,7 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
     {
         return Judgement::new(Outcome::Over, None, used);
     }
-    let (clears, open) = match edges.low {
+    let (clears, open, edge) = match edges.low {
         LowEdge::Fixed(low) => {
             if sigma.compare_times(rule.sigma_factor, low).is_ge() {
                 return Judgement::new(Outcome::NotCapable, Some(Reason::ThreeSigmaReachesBand), used);
@@ -122,21 +122,30 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
             let clears = quantity::upper_end_within(x, rule.sigma_factor, sigma, low, rule.equal_is_below);
             let beyond = x > low;
             let open = if edges.high.is_none() && beyond { Reason::ElementOnly } else { Reason::InsideBand };
-            (clears, open)
+            (clears, open, low)
         }
         LowEdge::DetectionLimit { at_most } => {
             // A stated limit that the reading's own sigma belies clears nothing: k s is what such a limit stands for.
             let credible = sigma.compare_times(rule.sigma_factor, at_most).is_le();
             let stated = measured.cell.detection_limit;
             let clears = credible && stated.is_some_and(|limit| limit <= at_most && x <= limit);
-            (clears, Reason::CompositeNeedsDetectionLimit)
+            (clears, Reason::CompositeNeedsDetectionLimit, at_most)
         }
     };
-    if clears {
+    if clears && is_shifted(x, rule.sigma_factor, sigma, edge) {
+        Judgement::new(Outcome::Undecided, Some(Reason::NegativeBeyondError), used)
+    } else if clears {
         Judgement::new(Outcome::Below, None, used)
     } else {
         Judgement::new(Outcome::Undecided, Some(open), used)
     }
+}
+
+/// True where a value lies below zero by more than its error and the edge together: `x + k s <= -edge`. Whatever moves a
+/// reading so far (a background taken off twice, a wrong calibration, a unit) hides as much of the substance. The rule is
+/// our own.
+pub fn is_shifted(x: MassFraction, k: Coverage, sigma: Sigma, edge: MassFraction) -> bool {
+    quantity::upper_end_within(x, k, sigma, MassFraction::from_units(-edge.units()), true)
 }
 
 /// A thin piece shows only a share of the signal of a thick one: a BL that the missing share could lift into the
@@ -193,6 +202,19 @@ mod tests {
 
     fn outcome(substance: Substance, class: MaterialClass, value: &str, sigma: &str) -> &'static str {
         judge(substance, class, &measured(CellState::Number, value, Some(sigma))).outcome.code()
+    }
+
+    #[test]
+    fn a_value_far_below_zero_is_not_below() {
+        let lead = |value: &str, sigma: &str| {
+            judge(Substance::Pb, MaterialClass::Polymer, &measured(CellState::Number, value, Some(sigma)))
+        };
+        let far = lead("-5000", "10");
+        assert_eq!((far.outcome, far.reason), (Outcome::Undecided, Some(Reason::NegativeBeyondError)));
+        // IEC 62321-3-1: 700 - 3 s for lead in polymers; the edge mirrored.
+        assert_eq!(lead("-730", "10").outcome, Outcome::Undecided);
+        assert_eq!(lead("-729.999999", "10").outcome, Outcome::Below);
+        assert_eq!(lead("-15", "3").outcome, Outcome::Below);
     }
 
     /// Boundary cases derived from the table's strictness (IEC 62321-3-1:2013, table of screening limits).

@@ -35,6 +35,7 @@ reason-inside_band = The reading and its three sigma touch the undecided band.
 reason-element_only = Above the low edge. XRF sees the element, not the substance, so this can never be "over".
 reason-layer_not_resolved = A plated, coated or passivated item: the beam averages the layer and what lies under it.
 reason-above_range = Above the upper end of the analyser's range, which lies below the high edge of the band.
+reason-negative_beyond_error = So far below zero that its error can't explain it: something moved the reading by as much as the limit, and may hide as much of the substance. Check calibration, background and unit, then measure again.
 reason-composite_needs_detection_limit = Cadmium in a composite is "below" only at or under a stated detection limit of at most 50 mg/kg, with three sigma of at most 50 mg/kg.
 reason-repeats_disagree = Repeats of this spot differ by more than their uncertainties allow, so none of them is taken for the spot's value.
 reason-thin_sample = Too thin: the signal a thicker piece would add reaches the band.

@@ -50,7 +50,19 @@ pub fn judge_alone(of: Halogen, class: Class, measured: &Measured) -> Verdict {
         },
         Said::NoColumn | Said::Blank | Said::Text | Said::UnitUnknown => unreachable!("answered above"),
     };
-    in_class(class, verdict)
+    in_class(class, unless_shifted(&[measured], &limit, verdict))
+}
+
+/// A number that many below zero hides that much.
+fn unless_shifted(parts: &[&Measured], limit: &BigRational, verdict: Verdict) -> Verdict {
+    let shifted = |part: &&Measured| match (&part.said, &part.sigma) {
+        (Said::Number(x), Some(sigma)) => *x <= -limit - whole(SIGMAS) * sigma,
+        _ => false,
+    };
+    if verdict.outcome == Outcome::Bl && parts.iter().any(shifted) {
+        return Verdict::new(Outcome::X, "negative_beyond_error");
+    }
+    verdict
 }
 
 /// BL by the upper end, OL by the lower end, X else; "at most", so that equality is within.
@@ -121,7 +133,8 @@ pub fn judge_total(class: Class, chlorine: &Measured, bromine: &Measured) -> Tot
     {
         total.verdict = Verdict::new(Outcome::Ol, "one_part_alone");
     }
-    total.verdict = in_class(class, total.verdict);
+    let limit = whole(halogen_limit(Halogen::Total));
+    total.verdict = in_class(class, unless_shifted(&parts, &limit, total.verdict));
     total
 }
 

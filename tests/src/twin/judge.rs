@@ -102,6 +102,8 @@ pub fn judge(substance: Substance, class: Class, measured: &Measured) -> Verdict
                     let low = whole(low);
                     if guard >= low {
                         Verdict::new(Outcome::NotCapable, "three_sigma_reaches_band")
+                    } else if *x <= -&low - &guard {
+                        Verdict::new(Outcome::X, "negative_beyond_error")
                     } else if *x <= &low - &guard {
                         Verdict::new(Outcome::Bl, "")
                     } else if band.high.is_none() && *x > low {
@@ -117,7 +119,9 @@ pub fn judge(substance: Substance, class: Class, measured: &Measured) -> Verdict
                             .detection_limit
                             .as_ref()
                             .is_some_and(|limit| *limit <= most && x <= limit);
-                    if clears {
+                    if clears && *x <= -&most - &guard {
+                        Verdict::new(Outcome::X, "negative_beyond_error")
+                    } else if clears {
                         Verdict::new(Outcome::Bl, "")
                     } else {
                         Verdict::new(Outcome::X, "composite_needs_detection_limit")
