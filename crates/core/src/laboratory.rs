@@ -59,6 +59,8 @@ pub struct LabResult {
     pub report: String,
     /// The day of the result.
     pub date: Option<Day>,
+    /// The day lies after that of the review: a slip, or a report that is not written yet.
+    pub dated_ahead: bool,
 }
 
 impl LabResult {
@@ -114,13 +116,14 @@ impl LabResult {
                 "" => None,
                 day => Some(Day::parse(day).ok_or(ProblemCode::OutOfRange)?),
             },
+            dated_ahead: false,
         })
     }
 
-    /// True where method, laboratory, report and day are stated, so that others can look it up.
+    /// True where method, laboratory, report and day are stated, and the day is not still to come, so that others can look it up.
     pub fn is_traceable(&self) -> bool {
         let texts = [&self.method, &self.laboratory, &self.report];
-        texts.iter().all(|text| !text.is_empty()) && self.date.is_some()
+        texts.iter().all(|text| !text.is_empty()) && self.date.is_some() && !self.dated_ahead
     }
 }
 

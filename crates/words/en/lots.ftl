@@ -421,7 +421,7 @@ lot-reason-lab_not_traceable = Laboratory: { $analyte } { $value } cannot be loo
         [none] missing
        *[other] { $date }
     }); the screen said { $screen }.
-    .remedy = Enter method, laboratory, report number and day as the report states them.
+    .remedy = Enter method, laboratory, report number and day as the report states them. A day after that of this review is taken for a slip.
 lot-reason-lab_group_missing = A laboratory answered for one of PBB and PBDE only; { $about } is settled by both.
     .remedy = Ask the laboratory for the other group by IEC 62321-6 or IEC 62321-12, or for so little total bromine that neither can be.
 lot-reason-lab_not_placed = A laboratory result settles nothing here: { $analyte } { $value } (report { $report ->

@@ -53,8 +53,13 @@ impl<'a> Settling<'a> {
         in_force: &'a InForce<'a>,
         halogens_count: bool,
     ) -> Settling<'a> {
-        let results = settings.laboratory().into_iter().filter_map(|(target, result)| match target {
-            Target::LotMaterial(names) => Some((names, result, 0)),
+        let reviewed = settings.inspection(ActKind::ReviewedAt).and_then(|at| Day::parse(at.get(..10)?));
+        let results = settings.laboratory().into_iter().filter_map(|(target, mut result)| match target {
+            Target::LotMaterial(names) => {
+                result.dated_ahead =
+                    result.date.zip(reviewed).is_some_and(|(date, reviewed)| date > reviewed);
+                Some((names, result, 0))
+            }
             _ => None,
         });
         Settling {
