@@ -19,7 +19,7 @@ fn said(table: &str, kind: StepKind, about: Result<Substance, Halogen>) -> Strin
             Ok(substance) => explainer.substance(substance, 0),
             Err(halogen) => explainer.halogen(halogen, 0),
         };
-        let text = told.of(kind);
+        let text = told.of(words, kind);
         assert!(!text.contains('['), "a word is missing: {text}");
         text
     })

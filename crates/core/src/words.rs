@@ -77,6 +77,27 @@ impl Words {
         }
     }
 
+    /// Things of one kind in a row.
+    pub fn list(&self, items: &[impl AsRef<str>]) -> String {
+        self.joined("join-list", items)
+    }
+
+    /// Longer pieces in a row, each of which may hold a list.
+    pub fn series(&self, items: &[impl AsRef<str>]) -> String {
+        self.joined("join-series", items)
+    }
+
+    /// Sentences of one paragraph; empty ones leave no gap.
+    pub fn sentences(&self, items: &[impl AsRef<str>]) -> String {
+        let said: Vec<&str> = items.iter().map(AsRef::as_ref).filter(|text| !text.is_empty()).collect();
+        self.joined("join-sentences", &said)
+    }
+
+    fn joined(&self, id: &str, items: &[impl AsRef<str>]) -> String {
+        let items: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
+        items.join(&self.say(id))
+    }
+
     /// True where the catalogue has a text.
     pub fn has(&self, id: &str) -> bool {
         let (message, attribute) =

@@ -178,7 +178,8 @@ impl Detail<'_> {
     }
 
     fn steps_text(&self, steps: &[NextStep], about: &str) -> String {
-        steps.iter().map(|step| phrases::next(self.words, step, about)).collect::<Vec<_>>().join(" ")
+        self.words
+            .sentences(&steps.iter().map(|step| phrases::next(self.words, step, about)).collect::<Vec<_>>())
     }
 
     /// The steps that are read as the working; class, outcome, cautions, chances and what comes next stand by themselves.

@@ -525,7 +525,7 @@ act-detection_in_error_column = number in the error column of a non-detect: { $v
 act-column_role = column set by hand: { $value }
 act-column_role_named = column { $column } "{ $heading }" taken as { $role }
 act-header_line = { $value ->
-        [0] no heading row; columns named by their numbers
+        [none] no heading row; columns named by their numbers
        *[other] heading row set to line { $value }
     }
 act-text_encoding = text read as { $value }
@@ -810,13 +810,15 @@ ruler-band = undecided
 
 ## Command line
 
+# Between things in a row, between longer pieces in a row, and between the sentences of a paragraph.
+join-list = {", "}
+join-series = {"; "}
+join-sentences = {" "}
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
       plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
-      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--of NAME]...
-      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... PATH...
-      plumbline explain [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... [--of NAME]...
+      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--bill FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
       plumbline plan --lot-size N --rule zero_acceptance --confidence PERCENT --share PERCENT [--seed SEED]

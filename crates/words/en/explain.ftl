@@ -5,6 +5,7 @@ explain-rule_open = { $book }, { $clause } ({ $confidence }): { $about } is belo
 explain-rule_detection = { $book }, { $clause } ({ $confidence }): { $about } is below limit only at or under the reading's own detection limit, over limit where the value minus { $k } sigma is at or over { $high } mg/kg, and undecided between.
 explain-rule_none = { $book }, { $clause } ({ $confidence }): { $about } is not judged in this class.
 explain-rule_every_class = { $book }: the class is not known, so the reading is judged under every class and the worst counts.
+explain-rule_layers = { $book } has no band for a layer: a reading mixes it with what lies under it.
 explain-halogen_at_most = { $book }, { $clause } ({ $confidence }): { $about } is within the limit where the value plus { $k } sigma is at most { $limit } mg/kg, over where the value minus { $k } sigma is above it.
 explain-halogen_below = { $book }, { $clause } ({ $confidence }): { $about } is within the limit where the value plus { $k } sigma is below { $limit } mg/kg, over where the value minus { $k } sigma is at or above it.
 explain-value = The file states "{ $written }" for { $about }, which is { $value }.

@@ -456,6 +456,15 @@ lot-reason-set_aside_open = { $about ->
        *[other] { $about } in a reading
     } that was set aside was not below limit ({ $count } of { $of } set aside). Setting it aside clears nothing.
     .remedy = Send this sample to a laboratory, or take the reading back in.
+lifted-undecided = undecided outcome
+lifted-trust_none = no check readings
+lifted-trust_not_judged = check readings not judged
+lifted-trust_not_bracketed = not between two good checks
+lifted-sampling_none = no sampling plan
+lifted-lot_size_missing = no lot size
+lifted-sampling_too_few = too few units
+lifted-units_not_stated = units not stated
+lifted-material_changed = material changed
 lot-reason-lifted = The hold "{ $reason }"{ $about ->
         [none] { "" }
        *[other] { " " }for { $about }
@@ -467,7 +476,7 @@ lot-reason-lift_not_allowed = { $by ->
     } wanted to lift "{ $reason }"{ $about ->
         [none] { "" }
        *[other] { " " }for { $about }
-    } ({ $why }). Nobody can: only undecided outcomes, missing trust and missing sampling are lifted by two people.
+    } ({ $why }). Nobody can: only undecided outcomes, missing trust, missing sampling and a changed material are lifted by two people.
     .remedy = Bring the measurement, the file or the laboratory result that ends it.
 lot-reason-lift_not_countersigned = The hold "{ $reason }"{ $about ->
         [none] { "" }

@@ -83,7 +83,7 @@ fn holds(words: &Words, book: &RuleBook) -> String {
         ("rules-holds-routes", book.routes.len()),
     ];
     let held = kinds.into_iter().filter(|(_, count)| *count > 0);
-    held.map(|(id, count)| words.with(id, &[("count", &count.to_string())])).collect::<Vec<_>>().join(", ")
+    words.list(&held.map(|(id, count)| words.with(id, &[("count", &count.to_string())])).collect::<Vec<_>>())
 }
 
 fn cited(words: &Words, text: &str, citation: &Citation) -> String {
@@ -170,7 +170,7 @@ pub fn limit(words: &Words, row: &Limit) -> String {
         &[
             ("id", &row.id),
             ("about", &elements),
-            ("classes", &classes.join("; ")),
+            ("classes", &words.series(&classes)),
             ("basis", &words.say(&format!("basis-{}", row.basis.code().replace(' ', "_")))),
             ("rule", &rule),
         ],
@@ -193,7 +193,7 @@ pub fn limit(words: &Words, row: &Limit) -> String {
     if row.validity.is_dated() {
         text.push(words.with("rules-dated", &[("days", &days(words, row.validity))]));
     }
-    cited(words, &text.join(" "), &row.citation)
+    cited(words, &words.sentences(&text), &row.citation)
 }
 
 /// One exemption in words, with its source.
@@ -218,7 +218,7 @@ pub fn exemption(words: &Words, row: &Exemption) -> String {
         text.push(words.say("rules-exemption-not_found"));
     }
     let (source, clause, confidence) = (row.source.clone(), row.clause.clone(), row.confidence.clone());
-    cited(words, &text.join(" "), &Citation { source, clause, confidence })
+    cited(words, &words.sentences(&text), &Citation { source, clause, confidence })
 }
 
 /// The rule for chromium(VI) by area in words, with its source.
@@ -246,7 +246,7 @@ pub fn route(words: &Words, row: &Route) -> String {
         "rules-route",
         &[
             ("about", &about),
-            ("classes", &classes.join("; ")),
+            ("classes", &words.series(&classes)),
             ("method", &row.method),
             ("technique", &row.technique),
             ("source", &row.source),

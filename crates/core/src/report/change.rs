@@ -72,9 +72,9 @@ pub fn text(words: &Words, change: &Change) -> String {
     said.extend(change.moved.iter().map(|one| moved(words, one)));
     if !change.not_measured.is_empty() && change.verdict != ChangeVerdict::TooFew {
         let list: Vec<&str> = change.not_measured.iter().map(|element| element.symbol()).collect();
-        said.push(words.with("change-not_measured", &[("list", &list.join(", "))]));
+        said.push(words.with("change-not_measured", &[("list", &words.list(&list))]));
     }
-    said.join(" ")
+    words.sentences(&said)
 }
 
 /// How one element moved.

@@ -88,7 +88,7 @@ pub(super) fn charts(inspection: &Inspection, findings: &Findings, words: &Words
 fn out(words: &Words, settings: &Settings, stream: Stream) -> ChartOut {
     let mut text = told(words, settings, &stream);
     text.extend(runs(&stream).iter().map(|run| run_told(words, &stream, run)));
-    let text = text.join(" ");
+    let text = words.sentences(&text);
     let Stream { key, points, without_time, repeatability_from, chart } = stream;
     let said = |text: String| (!text.is_empty()).then_some(text);
     let limits = chart.limits.ok();
@@ -273,7 +273,7 @@ pub fn run_told(words: &Words, stream: &Stream, run: &Run) -> String {
             ("last", &time(run.last)),
             ("value", &value),
             ("count", &(run.last + 1 - run.first).to_string()),
-            ("codes", &codes.join("; ")),
+            ("codes", &words.series(&codes)),
         ],
     )
 }
@@ -336,7 +336,7 @@ pub fn draw(words: &Words, settings: &Settings, stream: &Stream) -> String {
         limits.filter(|limits| limits.from == LimitsFrom::Baseline).map_or(0, |limits| limits.points);
     let baseline = baseline.saturating_sub(skipped);
     labels.baseline = words.with("chart-baseline", &[("points", &baseline.to_string())]);
-    let description = told(words, settings, stream).join(" ");
+    let description = words.sentences(&told(words, settings, stream));
     chart::draw(&ControlChart {
         title: &name(words, stream),
         description: &description,

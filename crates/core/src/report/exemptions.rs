@@ -245,7 +245,7 @@ pub fn expiry(words: &Words, inspection: &Inspection, findings: &Findings, expir
             ("renewal", &renewal),
             ("count", &expiry.materials.len().to_string()),
             ("lots", &lots.len().to_string()),
-            ("names", &names.join(", ")),
+            ("names", &words.list(&names)),
         ],
     )
 }

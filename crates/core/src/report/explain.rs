@@ -76,15 +76,10 @@ impl Explanation {
         }
     }
 
-    /// All steps as one paragraph.
-    pub fn paragraph(&self) -> String {
-        self.steps.iter().map(|step| step.text.as_str()).collect::<Vec<_>>().join(" ")
-    }
-
     /// The text of the steps of one kind.
-    pub fn of(&self, kind: StepKind) -> String {
+    pub fn of(&self, words: &Words, kind: StepKind) -> String {
         let texts = self.steps.iter().filter(|step| step.kind == kind).map(|step| step.text.as_str());
-        texts.collect::<Vec<_>>().join(" ")
+        words.sentences(&texts.collect::<Vec<_>>())
     }
 }
 
@@ -178,10 +173,9 @@ impl Explainer<'_> {
             };
             told.add(StepKind::Rule, with(words, id, &arguments));
         } else {
-            told.add(
-                StepKind::Rule,
-                with(words, "explain-rule_every_class", &[("book", book.title.clone())]),
-            );
+            let layers = class == MaterialClass::Plated;
+            let id = if layers { "explain-rule_layers" } else { "explain-rule_every_class" };
+            told.add(StepKind::Rule, with(words, id, &[("book", book.title.clone())]));
         }
         told.add(
             StepKind::Value,
@@ -349,11 +343,11 @@ impl Explainer<'_> {
                 ];
                 with(self.words, "explain-rule_says", &arguments)
             });
-            let list = said.collect::<Vec<_>>().join("; ");
+            let list = self.words.series(&said.collect::<Vec<_>>());
             with(self.words, "explain-other_rules", &[("list", list)])
         };
         let texts = [chances.within, chances.counts, rules];
-        texts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" ")
+        self.words.sentences(&texts)
     }
 
     /// The probability and what other decision rules say, piece by piece; `None` where none applies.
@@ -389,7 +383,7 @@ impl Explainer<'_> {
         });
         Some(Chances {
             within: with(words, "conformity-within", &[("limit", limit), ("chance", within)]),
-            counts: counts.join(" "),
+            counts: words.sentences(&counts),
             rules: rules.collect(),
         })
     }
@@ -455,7 +449,7 @@ impl Explainer<'_> {
             return String::new();
         }
         let list: Vec<String> = steps.iter().map(|step| phrases::next(self.words, step, about)).collect();
-        with(self.words, "explain-next", &[("list", list.join(" "))])
+        with(self.words, "explain-next", &[("list", self.words.sentences(&list))])
     }
 }
 

@@ -173,10 +173,17 @@ pub fn act(words: &Words, act: &Act) -> String {
             let found = said.iter().find(|(known, _)| known == name).map(|(_, value)| value.as_str());
             found.filter(|value| !value.is_empty()).unwrap_or("none")
         };
-        let arguments: Vec<(&str, &str)> = fields.iter().map(|(name, _)| (*name, value(name))).collect();
+        let lifted = (act.kind == ActKind::Lift).then(|| super::settled::lifted(words, value("reason")));
+        let arguments: Vec<(&str, &str)> = fields
+            .iter()
+            .map(|(name, _)| (*name, lifted.as_deref().filter(|_| *name == "reason").unwrap_or(value(name))))
+            .collect();
         return words.with(&format!("act-{}", act.kind.code()), &arguments);
     }
-    words.with(&format!("act-{}", act.kind.code()), &[("value", &act.value)])
+    // A number in a text chooses no form of a sentence; a word does.
+    let no_heading = act.kind == ActKind::HeaderLine && act.value == "0";
+    let value = if no_heading { "none" } else { &act.value };
+    words.with(&format!("act-{}", act.kind.code()), &[("value", value)])
 }
 
 /// An act in words; a column by its heading and its meaning in words.
@@ -475,7 +482,7 @@ pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> St
         .filter(|(_, value)| *value >= WORTH_NAMING)
         .map(|(element, value)| format!("{element} {}\u{a0}%", percent(*value)))
         .collect();
-    let numbers = numbers.join(", ");
+    let numbers = words.list(&numbers);
     let mut sentences = Vec::new();
     if let Some(contradiction) = reviewer.contradiction(row) {
         sentences.push(words.with(
@@ -513,13 +520,13 @@ pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> St
         ));
         if !one.also.is_empty() {
             let names: Vec<&str> = one.also.iter().map(|family| family.name.as_str()).collect();
-            sentences.push(words.with("family-also", &[("names", &names.join("; "))]));
+            sentences.push(words.with("family-also", &[("names", &words.series(&names))]));
         }
     }
     if let Some(doubt) = reviewer.assess(row).calibration {
         sentences.push(words.say(&format!("composition-calibration-{}", doubt.code())));
     }
-    sentences.join(" ")
+    words.sentences(&sentences)
 }
 
 /// Smaller shares say nothing of what a material is: a hundredth of a percent.
@@ -795,7 +802,7 @@ pub fn summary_says(words: &Words, findings: &Findings) -> String {
             )
         })
         .collect();
-    words.with("summary-readings_say", &[("list", &parts.join("; "))])
+    words.with("summary-readings_say", &[("list", &words.series(&parts))])
 }
 
 /// What evidence is missing for an accept, in one line; what is missing and only advisory is said apart.
@@ -816,7 +823,7 @@ pub fn summary_evidence(words: &Words, findings: &Findings) -> String {
         codes.dedup();
         let texts: Vec<String> =
             codes.iter().map(|code| words.say(&format!("evidence-short-{}", code.code()))).collect();
-        texts.join(", ")
+        words.list(&texts)
     };
     let (holding, advisory) = (list_of(true), list_of(false));
     let mut line = if holding.is_empty() {

@@ -58,7 +58,7 @@ pub fn told(
             &[("which", &name(index)), ("g", &format!("{g:.2}")), ("critical", &critical)],
         ));
     }
-    texts.join(" ")
+    words.sentences(&texts)
 }
 
 /// How the spots of a material differ, element by element; empty where it has fewer than two stated spots.

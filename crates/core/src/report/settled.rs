@@ -145,6 +145,12 @@ pub fn unmatched(words: &Words, inspection: &Inspection, findings: &Findings) ->
     found
 }
 
+/// What was lifted, in few words; the code itself where nobody may lift it.
+pub fn lifted(words: &Words, code: &str) -> String {
+    let id = format!("lifted-{code}");
+    if words.has(&id) { words.say(&id) } else { code.replace('_', " ") }
+}
+
 /// What a reason is about, without what else it carries; a reading without a name for what it is about has none.
 pub fn about_first(reason: &LotReason) -> String {
     match reason.code {
@@ -188,7 +194,7 @@ pub fn reason(words: &Words, reason: &LotReason) -> Option<String> {
     if names.first() == Some(&"reason")
         && let Some(code) = texts.first_mut()
     {
-        *code = code.replace('_', " ");
+        *code = lifted(words, code);
     }
     let shown: Vec<String> =
         texts.into_iter().map(|text| if text.is_empty() { "none".to_owned() } else { text }).collect();

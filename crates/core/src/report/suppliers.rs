@@ -215,7 +215,7 @@ pub fn remarks(words: &Words, one: &SupplierHistory) -> Vec<String> {
         let no_lot = words.say("no-lot");
         let names: Vec<&str> =
             held.into_iter().map(|lot| if lot.is_empty() { &no_lot } else { lot }).collect();
-        said.push(words.with("supplier-open_holds", &[("list", &names.join(", "))]));
+        said.push(words.with("supplier-open_holds", &[("list", &words.list(&names))]));
     }
     if one.without_day() > 0 {
         said.push(words.with("supplier-without_day", &[("count", &one.without_day().to_string())]));

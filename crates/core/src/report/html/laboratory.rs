@@ -77,7 +77,7 @@ impl Report<'_> {
         if !one.placed {
             said.push(self.say("report-laboratory_not_placed"));
         }
-        if said.is_empty() { "–".to_owned() } else { said.join("; ") }
+        if said.is_empty() { "–".to_owned() } else { self.words.series(&said) }
     }
 
     fn set_aside(&self) -> Markup {

@@ -137,7 +137,7 @@ impl Report<'_> {
                 (self.open_case(source, reviewer, row, &assessed, case.about))
                 @if !others.is_empty() {
                     p {
-                        (self.say("report-also")) ": " (others.join(", "))
+                        (self.say("report-also")) ": " (self.words.list(&others))
                         @if more > 0 { " " (self.words.with("report-also_more", &[("count", &more.to_string())])) }
                     }
                 }
@@ -203,7 +203,7 @@ impl Report<'_> {
             p { b { (name) ": " } (self.outcome_twice(outcome)) ". " (value) }
             p class="sub" { (self.reading_name(source, row)) " · " (self.class(assessed.class)) }
             @if !ruler.is_empty() { figure { (PreEscaped(ruler)) } }
-            p class="why" { (paragraph.join(" ")) }
+            p class="why" { (self.words.sentences(&paragraph)) }
             @for step in told.steps.iter().filter(|step| step.kind == StepKind::Caution) {
                 @if step.text == composition { p { b { (self.say("report-composition")) ": " } (step.text) } }
                 @else { p class="doubt" { b { (self.say("report-caution")) ": " } (step.text) } }

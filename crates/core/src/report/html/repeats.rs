@@ -110,7 +110,7 @@ impl Report<'_> {
                         (self.with("spots-differ", &[("n", &found.spots.to_string()), ("p", &p(found))]))
                     }
                 }
-                @if !alike.is_empty() { li { (self.with("report-spots_alike", &[("list", &alike.join(", "))])) } }
+                @if !alike.is_empty() { li { (self.with("report-spots_alike", &[("list", &self.words.list(&alike))])) } }
             }
         }
     }
@@ -143,7 +143,7 @@ impl Report<'_> {
         html! {
             tbody class="one" {
                 tr class="who" { td colspan="5" {
-                    b { (spot.join(" · ")) } " · " (source.name) ", " (self.say("report-lines")) " " (lines.join(", "))
+                    b { (spot.join(" · ")) } " · " (source.name) ", " (self.say("report-lines")) " " (self.words.list(&lines))
                 } }
                 @for (at, element) in elements {
                     @if let Some(one) = assessed.elements.get(at) {

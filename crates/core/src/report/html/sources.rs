@@ -117,7 +117,7 @@ impl Report<'_> {
                 &[("line", &stated.line.to_string()), ("text", &format!("{}: {}", stated.key, stated.value))],
             )
         }));
-        (!parts.is_empty()).then(|| parts.join("; "))
+        (!parts.is_empty()).then(|| self.words.series(&parts))
     }
 
     /// What the columns of a block were taken for, in one line.
@@ -144,7 +144,7 @@ impl Report<'_> {
                 format!("{} = {role}{of}{detail}", column.heading)
             })
             .collect();
-        texts.join("; ")
+        self.words.series(&texts)
     }
 
     fn refused(&self, source: &Source) -> Markup {

@@ -55,7 +55,7 @@ impl Report<'_> {
             })
         });
         html! {
-            @if !by_rows.is_empty() { p { (self.with("report-trust_by_rows", &[("names", &by_rows.join(", "))])) } }
+            @if !by_rows.is_empty() { p { (self.with("report-trust_by_rows", &[("names", &self.words.list(&by_rows))])) } }
             @if one_stream { p { (self.say("report-trust_one_stream")) } }
         }
     }
