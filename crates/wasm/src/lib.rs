@@ -19,12 +19,11 @@ use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
-use plumbline_core::reading::NoticeCode;
 use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
-use plumbline_intake::{SourceReader, bill, found_in_folder, refuse_source};
+use plumbline_intake::{SourceReader, bill, unreadable};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -75,7 +74,8 @@ impl Session {
     /// file that is no table is only skipped.
     pub fn open(&self, name: &str, in_folder: Option<bool>) {
         let mut state = self.state.borrow_mut();
-        let reader = SourceReader::new(name, &state.inspection.settings());
+        let room = state.inspection.opened.room();
+        let reader = SourceReader::new(name, &state.inspection.settings()).keeping(room);
         state.reader = Some((reader, in_folder.unwrap_or(false)));
     }
 
@@ -97,12 +97,9 @@ impl Session {
     pub fn finish(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
         let (reader, in_folder) = state.reader.take().ok_or_else(no_source)?;
-        let mut names = Vec::new();
-        for source in reader.finish() {
-            let source = if in_folder { found_in_folder(source) } else { source };
-            names.push((source.name.clone(), source.sha256.clone()));
-            state.inspection.add_source(source);
-        }
+        let (file, read) = reader.finish_opened(in_folder);
+        let names: Vec<_> = read.iter().map(|source| (source.name.clone(), source.sha256.clone())).collect();
+        state.inspection.add_file(file, read);
         let sources = &state.inspection.sources;
         let place = |(name, sha256): &(String, String)| {
             sources.iter().position(|one| one.name == *name && one.sha256 == *sha256)
@@ -119,14 +116,15 @@ impl Session {
     pub fn unreadable(&self, name: &str, text: &str) {
         let mut state = self.state.borrow_mut();
         state.reader = None;
-        state.inspection.add_source(refuse_source(name, NoticeCode::Unreadable, text));
+        let (file, sources) = unreadable(name, false, text);
+        state.inspection.add_file(file, sources);
     }
 
     /// Forgets all sources; acts and rule books stay.
     pub fn clear_sources(&self) {
         let mut state = self.state.borrow_mut();
         state.reader = None;
-        state.inspection.sources.clear();
+        state.inspection.clear_files();
         state.findings = Findings::default();
         state.lots.clear();
     }
