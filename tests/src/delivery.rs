@@ -87,7 +87,8 @@ impl Delivery {
 pub fn report_of(inspection: &Inspection, length: Length) -> Vec<u8> {
     let findings = review(inspection);
     let mut bytes = Vec::new();
-    with_words(|words| html::write(inspection, &findings, words, length, &mut bytes)).expect("a Vec takes all bytes");
+    with_words(|words| html::write(inspection, &findings, words, length, &mut bytes))
+        .expect("a Vec takes all bytes");
     bytes
 }
 

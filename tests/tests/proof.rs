@@ -130,7 +130,8 @@ const LATER: Program = Program { name: PROGRAM.name, version: "999.0.0" };
 fn another_version_proves_by_the_findings() {
     for one in all() {
         let report = one.report(Length::Full);
-        let proof = Prover::new(&english).as_program(LATER).prove(&report, &one.files, Some(&printed(&report)));
+        let proof =
+            Prover::new(&english).as_program(LATER).prove(&report, &one.files, Some(&printed(&report)));
         assert_eq!(proof.verdict, Verdict::FindingsAgree, "{}\n{}", one.name, told(&proof));
         assert_eq!(proof.only_findings, Some(OnlyFindings::OtherVersion));
         assert!(proof.holds() && proof.data_are_those_files(), "{}", one.name);
@@ -178,7 +179,9 @@ fn reports_of_earlier_versions_keep_proving() {
     for entry in fs::read_dir(&folder).expect("the frozen reports") {
         let path = entry.expect("an entry").path();
         let name = path.file_name().expect("a name").to_string_lossy().into_owned();
-        let Some(rest) = name.strip_prefix("report-").and_then(|rest| rest.strip_suffix(".html")) else { continue };
+        let Some(rest) = name.strip_prefix("report-").and_then(|rest| rest.strip_suffix(".html")) else {
+            continue;
+        };
         let (version, delivered) = rest.split_once('-').expect("report-VERSION-DELIVERY.html");
         let report = fs::read(&path).expect("a frozen report");
         let files = delivery(delivered).files;

@@ -69,6 +69,17 @@ fn read_one(
     }
 }
 
+/// What a path names: itself under its last part, or all files below a folder.
+pub(crate) fn below(path: &Path) -> Result<Vec<(String, PathBuf)>, (PathBuf, io::Error)> {
+    let mut found = Vec::new();
+    if path.is_dir() {
+        walk(path, path, &mut found)?;
+    } else {
+        found.push((base_name(path), path.to_owned()));
+    }
+    Ok(found)
+}
+
 /// All files below a folder with their names inside it, `/` between the parts.
 fn walk(top: &Path, folder: &Path, found: &mut Vec<(String, PathBuf)>) -> Result<(), (PathBuf, io::Error)> {
     let in_folder = |error| (folder.to_owned(), error);

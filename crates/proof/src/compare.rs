@@ -19,7 +19,8 @@ const LABEL: usize = 60;
 
 /// What differs between a report and the one its data give.
 pub(crate) fn reports(given: &[u8], wanted: &[u8]) -> Places {
-    let both = Both { given, wanted, given_cut: cut(given), wanted_cut: cut(wanted), places: Places::default() };
+    let both =
+        Both { given, wanted, given_cut: cut(given), wanted_cut: cut(wanted), places: Places::default() };
     both.compare()
 }
 
@@ -59,7 +60,8 @@ fn changes(old: &[&str], new: &[&str]) -> Vec<(Range<usize>, Range<usize>)> {
 fn unmatched(old: &[usize], new: &[usize]) -> Vec<(Range<usize>, Range<usize>)> {
     let first = old.iter().zip(new).take_while(|(one, other)| one == other).count();
     let rest = old.len().min(new.len()) - first;
-    let last = old.iter().rev().zip(new.iter().rev()).take(rest).take_while(|(one, other)| one == other).count();
+    let last =
+        old.iter().rev().zip(new.iter().rev()).take(rest).take_while(|(one, other)| one == other).count();
     let (old_range, new_range) = (first..old.len() - last, first..new.len() - last);
     if old_range.len() + new_range.len() > MOST_MATCHED {
         return vec![(old_range, new_range)];
@@ -149,7 +151,8 @@ impl<'a> Both<'a> {
                 let whole = other.len() >= piece.bytes.len();
                 piece.bytes.start <= other.start && other.end <= piece.bytes.end && !whole
             };
-            if let Some(piece) = wanted.iter().find(holds).filter(|_| one.len() < self.longest_given(&given)) {
+            if let Some(piece) = wanted.iter().find(holds).filter(|_| one.len() < self.longest_given(&given))
+            {
                 self.damaged(one, piece);
                 return;
             }
@@ -215,7 +218,8 @@ impl<'a> Both<'a> {
         let (one, other) = (self.bytes(given).0, self.bytes(wanted).1);
         let first = one.iter().zip(other).take_while(|(one, other)| one == other).count();
         let rest = one.len().min(other.len()) - first;
-        let last = one.iter().rev().zip(other.iter().rev()).take(rest).take_while(|(one, other)| one == other);
+        let last =
+            one.iter().rev().zip(other.iter().rev()).take(rest).take_while(|(one, other)| one == other);
         let last = last.count();
         (given.start + first..given.end - last, wanted.start + first..wanted.end - last)
     }
@@ -233,11 +237,16 @@ impl<'a> Both<'a> {
     /// Section and row of a place, by a piece of the wanted report.
     fn placed(&self, mut place: Place, piece: &Piece) -> Place {
         place.section = self.wanted_cut.sections.get(piece.section).cloned().unwrap_or_default();
-        let label = self.wanted_cut.labels.get(piece.label).map(|label| short(label, LABEL)).unwrap_or_default();
+        let label =
+            self.wanted_cut.labels.get(piece.label).map(|label| short(label, LABEL)).unwrap_or_default();
         place.row = match piece.kind {
             Kind::Row => {
                 let own = self.name_of(piece, false);
-                if label.is_empty() || label.starts_with(&own) { if label.is_empty() { own } else { label } } else { format!("{label} · {own}") }
+                if label.is_empty() || label.starts_with(&own) {
+                    if label.is_empty() { own } else { label }
+                } else {
+                    format!("{label} · {own}")
+                }
             }
             Kind::Value => label,
             _ => String::new(),
@@ -266,7 +275,8 @@ impl<'a> Both<'a> {
         let (old_cells, new_cells) = (cells(old), cells(new));
         let inside = |row: &'a [u8], range: &Range<usize>| row.get(range.clone()).unwrap_or(&[]);
         let before = |row: &'a [u8], first: Option<usize>| row.get(..first.unwrap_or(0)).unwrap_or(&[]);
-        let starts = (old_cells.first().map(|cell| cell.bytes.start), new_cells.first().map(|cell| cell.bytes.start));
+        let starts =
+            (old_cells.first().map(|cell| cell.bytes.start), new_cells.first().map(|cell| cell.bytes.start));
         if old_cells.len() != new_cells.len() || before(old, starts.0) != before(new, starts.1) {
             return false;
         }
@@ -279,7 +289,11 @@ impl<'a> Both<'a> {
                 let wanted = piece.bytes.start + other.bytes.start..piece.bytes.start + other.bytes.end;
                 let (at, _) = self.trimmed(&at, &wanted);
                 // A cell over several columns is under no heading of its own.
-                let heading = if other.columns == 1 { heads.get(column).cloned().unwrap_or_default() } else { String::new() };
+                let heading = if other.columns == 1 {
+                    heads.get(column).cloned().unwrap_or_default()
+                } else {
+                    String::new()
+                };
                 self.text_or_markup(at, was, is, piece, heading);
             }
             column += other.columns;
@@ -330,7 +344,11 @@ impl<'a> Both<'a> {
         let (at, wanted) = self.trimmed(given, &piece.bytes);
         let inside = OPENS.len()..piece.bytes.len();
         let from = wanted.start - piece.bytes.start;
-        let part = if inside.contains(&from) { record_at(self.wanted_of(piece), from) } else { Part::of(PartKind::Frame) };
+        let part = if inside.contains(&from) {
+            record_at(self.wanted_of(piece), from)
+        } else {
+            Part::of(PartKind::Frame)
+        };
         self.places.add(Place::of_part(PlaceKind::WrittenOtherwise, part, at));
     }
 
@@ -386,12 +404,16 @@ fn record_at(element: &[u8], at: usize) -> Part {
 /// What a browser would run, or fetch from elsewhere.
 fn active(bytes: &[u8]) -> bool {
     let text = String::from_utf8_lossy(bytes).to_lowercase();
-    let elements =
-        ["<script", "<iframe", "<object", "<embed", "<link", "<base", "<form", "<meta", "<input", "<button", "<a "];
+    let elements = [
+        "<script", "<iframe", "<object", "<embed", "<link", "<base", "<form", "<meta", "<input", "<button",
+        "<a ",
+    ];
     let tags = text.split('<').skip(1).map(|tag| tag.split('>').next().unwrap_or(""));
     let handler = |tag: &str| {
         tag.split_ascii_whitespace().skip(1).any(|word| {
-            word.starts_with("on") && word.contains('=') || word.starts_with("href=") || word.starts_with("src=")
+            word.starts_with("on") && word.contains('=')
+                || word.starts_with("href=")
+                || word.starts_with("src=")
         })
     };
     elements.iter().any(|element| text.contains(element)) || tags.into_iter().any(handler)
@@ -402,7 +424,8 @@ fn window(one: &str, other: &str) -> (String, String) {
     let (was, is): (Vec<char>, Vec<char>) = (one.chars().collect(), other.chars().collect());
     let first = was.iter().zip(&is).take_while(|(one, other)| one == other).count();
     let rest = was.len().min(is.len()) - first;
-    let last = was.iter().rev().zip(is.iter().rev()).take(rest).take_while(|(one, other)| one == other).count();
+    let last =
+        was.iter().rev().zip(is.iter().rev()).take(rest).take_while(|(one, other)| one == other).count();
     let shown = |text: &[char]| {
         let (start, end) = (first.saturating_sub(AROUND), (text.len() - last + AROUND).min(text.len()));
         let end = end.min(start + AROUND * 5);

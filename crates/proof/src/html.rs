@@ -45,7 +45,22 @@ pub(crate) struct Cut {
 
 /// Elements that are one piece with all that is in them.
 const WHOLE: [&str; 17] = [
-    "tr", "p", "li", "h1", "h2", "h3", "h4", "dt", "dd", "caption", "figure", "svg", "title", "summary", "style", "script",
+    "tr",
+    "p",
+    "li",
+    "h1",
+    "h2",
+    "h3",
+    "h4",
+    "dt",
+    "dd",
+    "caption",
+    "figure",
+    "svg",
+    "title",
+    "summary",
+    "style",
+    "script",
     "blockquote",
 ];
 
@@ -158,7 +173,8 @@ pub(crate) fn cells(row: &[u8]) -> Vec<Cell> {
             let bytes = row.get(*start..end).unwrap_or(&[]);
             let tag = bytes.split(|byte| *byte == b'>').next().unwrap_or(&[]);
             let tag = String::from_utf8_lossy(tag);
-            let columns = tag.split("colspan=\"").nth(1).and_then(|rest| rest.split('"').next()?.parse().ok());
+            let columns =
+                tag.split("colspan=\"").nth(1).and_then(|rest| rest.split('"').next()?.parse().ok());
             // What a file says must not make a wide table of one cell.
             let columns = columns.unwrap_or(1).clamp(1, 50);
             Cell { text: visible(bytes), columns, bytes: *start..end }
@@ -176,7 +192,8 @@ pub(crate) fn visible(bytes: &[u8]) -> String {
         let tag = rest.get(open..).unwrap_or("");
         let end = tag.find('>').map_or(tag.len(), |end| end + 1);
         // Between cells and lines there is a space to the eye.
-        let inline = ["<b>", "</b>", "<i>", "</i>", "<s>", "</s>", "</span>"].iter().any(|one| tag.starts_with(one));
+        let inline =
+            ["<b>", "</b>", "<i>", "</i>", "<s>", "</s>", "</span>"].iter().any(|one| tag.starts_with(one));
         if !inline && !tag.starts_with("<span") {
             plain.push(' ');
         }
@@ -214,13 +231,18 @@ mod tests {
         let found = |wanted: &str| {
             let is = |piece: &&Piece| visible(&TEXT.as_bytes()[piece.bytes.clone()]) == wanted;
             let piece = cut.pieces.iter().find(is).expect("a piece");
-            (cut.sections[piece.section].as_str(), cut.heads[piece.head].clone(), cut.labels[piece.label].as_str())
+            (
+                cut.sections[piece.section].as_str(),
+                cut.heads[piece.head].clone(),
+                cut.labels[piece.label].as_str(),
+            )
         };
         assert_eq!(found("today"), ("", vec![], "Date"));
         let heads = ["Name", "Both", "Both"].map(str::to_owned).to_vec();
         assert_eq!(found("x < y 1 2 3"), ("Lots", heads, ""));
         let row = cut.pieces.iter().filter(|piece| piece.kind == Kind::Row).nth(1).expect("a row");
-        let texts: Vec<String> = cells(&TEXT.as_bytes()[row.bytes.clone()]).into_iter().map(|cell| cell.text).collect();
+        let texts: Vec<String> =
+            cells(&TEXT.as_bytes()[row.bytes.clone()]).into_iter().map(|cell| cell.text).collect();
         assert_eq!(texts, ["x < y", "1", "2 3"]);
     }
 }

@@ -30,7 +30,20 @@ use verdict::normal_digest;
 pub struct Prover<'a> {
     languages: &'a dyn Fn(&str) -> Option<Words>,
     program: Program,
-    last: Option<(Vec<u8>, Remade)>,
+    last: Option<Last>,
+}
+
+/// What a report carried, and what it came to.
+struct Last {
+    text: Vec<u8>,
+    evidence: Evidence,
+    remade: Remade,
+}
+
+impl Last {
+    fn holds_for(&self, text: &[u8]) -> bool {
+        self.text == text && !self.evidence.needs_files()
+    }
 }
 
 /// Holds a report against what it carries.
@@ -74,27 +87,30 @@ impl<'a> Prover<'a> {
             let own = located.looks_like_a_report();
             return Proof::without_evidence(if own { Verdict::EvidenceMissing } else { Verdict::NotAReport });
         };
-        let evidence = match evidence::read(text, located.evidence_at()) {
-            Ok(evidence) => evidence,
-            Err(places) => return Proof::of_bad_evidence(places, &located),
+        let (evidence, known) = match self.last.take().filter(|last| last.holds_for(text)) {
+            Some(Last { evidence, remade, .. }) => (evidence, Some(remade)),
+            None => match evidence::read(text, located.evidence_at()) {
+                Ok(evidence) => (evidence, None),
+                Err(places) => return Proof::of_bad_evidence(places),
+            },
         };
         let mut proof = Proof::of(&evidence);
         proof.look_at_files(&evidence, beside);
-        let key = text.to_vec();
-        let remembered = self.last.take().filter(|(of, _)| *of == key && !evidence.needs_files());
-        let remade = match remembered {
-            Some((_, remade)) => remade,
-            None => match remake::remake(&evidence, beside, self.program, self.languages) {
-                Ok(remade) => remade,
-                Err(remake::Stopped::FilesNeeded) => {
-                    proof.verdict = Verdict::FilesNeeded;
-                    return proof;
-                }
-                Err(remake::Stopped::Broken(part)) => {
-                    let at = evidence.range_of(&part);
-                    return Proof::of_bad_evidence(Places::one(Place::of_part(PlaceKind::NotUsable, part, at)), &located);
-                }
-            },
+        let made = match known {
+            Some(remade) => Ok(remade),
+            None => remake::remake(&evidence, beside, self.program, self.languages),
+        };
+        let remade = match made {
+            Ok(remade) => remade,
+            Err(remake::Stopped::FilesNeeded) => {
+                proof.verdict = Verdict::FilesNeeded;
+                return proof;
+            }
+            Err(remake::Stopped::Broken(part)) => {
+                let at = evidence.range_of(&part);
+                proof.places = Places::one(Place::of_part(PlaceKind::NotUsable, part, at));
+                return proof;
+            }
         };
         proof.digest = Some(remade.digest.clone());
         proof.given_digest = given_digest.map(|given| normal_digest(given) == remade.digest);
@@ -102,7 +118,7 @@ impl<'a> Prover<'a> {
             Ok(expected) => proof.compare(&located, expected),
             Err(why) => proof.compare_findings(*why, &evidence, &remade, &located),
         }
-        self.last = Some((key, remade));
+        self.last = Some(Last { text: text.to_vec(), evidence, remade });
         proof
     }
 }

@@ -62,8 +62,7 @@ pub fn places(words: &Words, proof: &Proof) -> Vec<String> {
 
 /// One place.
 pub fn place(words: &Words, place: &Place) -> String {
-    let or_nothing =
-        |text: &str| if text.is_empty() { words.say("proof-nothing") } else { text.to_owned() };
+    let or_nothing = |text: &str| if text.is_empty() { words.say("proof-nothing") } else { text.to_owned() };
     let (says, gives) = match place.kind {
         PlaceKind::Text | PlaceKind::Markup | PlaceKind::Finding => {
             (or_nothing(&place.says), or_nothing(&place.gives))

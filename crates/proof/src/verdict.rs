@@ -104,7 +104,7 @@ impl Proof {
         }
     }
 
-    pub(crate) fn of_bad_evidence(places: Places, _located: &Located<'_>) -> Proof {
+    pub(crate) fn of_bad_evidence(places: Places) -> Proof {
         Proof { places, ..Proof::without_evidence(Verdict::Differs) }
     }
 

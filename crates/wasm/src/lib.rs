@@ -9,6 +9,7 @@ mod detail;
 mod mapping;
 mod offers;
 mod order;
+mod proving;
 mod shelf;
 mod sink;
 mod views;
@@ -24,6 +25,7 @@ use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
 use plumbline_intake::{SourceReader, bill, unreadable};
+use proving::Proving;
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -40,6 +42,8 @@ struct State {
     words: Words,
     /// The lot of every reading, found once a review.
     lots: Vec<u32>,
+    /// A report that is being held against what it carries; no part of the inspection.
+    proving: Option<Proving>,
 }
 
 #[wasm_bindgen]
@@ -61,6 +65,7 @@ impl Session {
                 findings: Findings::default(),
                 words: Words::english(),
                 lots: Vec::new(),
+                proving: None,
             }),
         })
     }
@@ -405,6 +410,41 @@ impl Session {
             .map_err(|error| JsError::new(&error.to_string()))
     }
 
+    /// Begins a report that is to be proved; the inspection is not touched. Its bytes come by [`Session::prove_push`].
+    pub fn prove_begin(&self) {
+        self.state.borrow_mut().proving = Some(Proving::new());
+    }
+
+    /// Begins a source file beside the report: the bytes that come from now on are its.
+    ///
+    /// # Errors
+    /// No report was begun.
+    pub fn prove_beside(&self, name: &str) -> Result<(), JsError> {
+        let mut state = self.state.borrow_mut();
+        state.proving.as_mut().ok_or_else(no_report)?.beside(name);
+        Ok(())
+    }
+
+    /// Takes the next bytes of the report, or of the file beside it that was begun last.
+    ///
+    /// # Errors
+    /// No report was begun.
+    pub fn prove_push(&self, bytes: &[u8]) -> Result<(), JsError> {
+        let mut state = self.state.borrow_mut();
+        state.proving.as_mut().ok_or_else(no_report)?.push(bytes);
+        Ok(())
+    }
+
+    /// Holds the report against what it carries, against the files beside it, and against a digest from signed paper.
+    ///
+    /// # Errors
+    /// No report was begun.
+    pub fn prove_end(&self, digest: Option<String>) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let proving = state.proving.take().ok_or_else(no_report)?;
+        to_js(&proving.end(digest.as_deref(), &state.words))
+    }
+
     /// What the acts add up to, as a settings file for the command line or another day.
     pub fn settings_text(&self) -> String {
         settings_file::settings_text(&self.state.borrow().inspection.acts)
@@ -434,6 +474,10 @@ fn read_act(input: &views::ActInput, acts: &[Act]) -> Result<Act, (ProblemCode, 
         at: input.at.clone(),
         note: input.note.clone(),
     })
+}
+
+fn no_report() -> JsError {
+    JsError::new("no report was begun")
 }
 
 fn no_source() -> JsError {

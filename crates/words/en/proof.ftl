@@ -66,3 +66,18 @@ proof-more = { $count ->
    *[other] And { $count } places more.
 }
 proof-nothing = nothing
+
+# On the command line.
+proof-no_report = no report is named
+proof-no_digest = "{ $found }" is no digest: a SHA-256 has 64 digits of 0 to 9 and a to f
+proof-help =
+
+    Proving a report:
+      plumbline prove REPORT [--source FILE-OR-FOLDER]... [--digest HEX]
+
+    prove      computes a report again from the data it carries and says where it is another
+    --source PATH    the files it was made from, or their folder: shows that its data are theirs
+    --digest HEX     the digest on the signed paper: shows that it is the report that was signed
+
+    Exit status of prove: 0 it agrees, and nothing given says otherwise; 1 it differs; 2 it could not be proved;
+    64 wrong usage, or a file that can't be read.
