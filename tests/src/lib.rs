@@ -6,6 +6,7 @@
 #![allow(clippy::missing_panics_doc)]
 
 pub mod chance;
+pub mod delivery;
 pub mod fuzz;
 pub mod golden;
 pub mod packed;

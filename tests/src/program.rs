@@ -6,6 +6,7 @@ use plumbline_core::acts::{Act, Settings};
 use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::opened::{Opened, OpenedFile};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::rules::RuleBooks;
@@ -40,6 +41,20 @@ pub fn read_pieces<'a>(
     reader.finish()
 }
 
+/// Reads bytes in the given pieces and keeps what a report carries along.
+pub fn read_opened<'a>(
+    name: &str,
+    in_folder: bool,
+    settings: &Settings,
+    pieces: impl IntoIterator<Item = &'a [u8]>,
+) -> (OpenedFile, Vec<Source>) {
+    let mut reader = SourceReader::new(name, settings).keeping(usize::MAX);
+    for piece in pieces {
+        reader.push(piece);
+    }
+    reader.finish_opened(in_folder)
+}
+
 /// Reads bytes in one piece.
 pub fn read(name: &str, settings: &Settings, bytes: &[u8]) -> Vec<Source> {
     read_pieces(name, settings, [bytes])
@@ -58,11 +73,17 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
 /// The same, with every file cut into pieces of this many bytes.
 pub fn inspect_pieces(settings: &str, files: &[(&str, &[u8])], size: usize) -> Inspection {
     let acts = if settings.is_empty() { Vec::new() } else { acts_of(settings) };
-    let mut inspection =
-        Inspection { sources: Vec::new(), books: built_in_books(), acts, history: History::default() };
+    let mut inspection = Inspection {
+        sources: Vec::new(),
+        books: built_in_books(),
+        acts,
+        history: History::default(),
+        opened: Opened::default(),
+    };
     let settings = inspection.settings();
     for (name, bytes) in files {
-        inspection.add_sources(read_pieces(name, &settings, bytes.chunks(size.max(1))));
+        let (file, sources) = read_opened(name, false, &settings, bytes.chunks(size.max(1)));
+        inspection.add_file(file, sources);
     }
     set_duplicates_aside(&mut inspection.sources);
     inspection

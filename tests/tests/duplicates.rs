@@ -6,6 +6,7 @@ use std::fmt::Write;
 use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Inspection, review};
+use plumbline_core::opened::Opened;
 use plumbline_core::reading::{CellState, Identity, NoticeCode, Source};
 use plumbline_tests::program::{built_in_books, inspect, read};
 use plumbline_tests::tables::tries;
@@ -186,7 +187,7 @@ proptest! {
         files in prop::collection::vec(file(), 2..4),
     ) {
         let sources = sources_of(&files);
-        let mut at_once = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new(), history: History::default() };
+        let mut at_once = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new(), history: History::default(), opened: Opened::default() };
         let mut one_by_one = at_once.clone();
         for source in sources.iter().rev() {
             one_by_one.add_source(source.clone());

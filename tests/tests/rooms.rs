@@ -157,16 +157,18 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 60] = [
+const ORDER: [&str; 62] = [
     "quantity",
     "substance",
     "material",
     "oxide",
     "text_pool",
+    "tabbed",
     "identity",
     "column",
     "date_order",
     "reading",
+    "opened",
     "id_template",
     "duplicates",
     "statistics",

@@ -26,6 +26,18 @@ pub(crate) enum Command {
     Explain(Explain),
     /// Say how many units of a lot to take, and which.
     Plan(Planned),
+    /// Hold a report against what it carries.
+    Prove(Prove),
+}
+
+/// A report to be proved.
+pub(crate) struct Prove {
+    /// The report.
+    pub(crate) report: PathBuf,
+    /// Files and folders beside it.
+    pub(crate) sources: Vec<PathBuf>,
+    /// The digest on the signed paper.
+    pub(crate) digest: Option<String>,
 }
 
 /// A sampling plan for a lot.
@@ -99,6 +111,7 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
         "review" => on_files(&mut parser, words, false),
         "explain" => on_files(&mut parser, words, true),
         "plan" => plan(&mut parser, words),
+        "prove" => prove(&mut parser, words),
         other => Err(unknown(other)),
     }
 }
@@ -162,6 +175,32 @@ fn rules(parser: &mut lexopt::Parser, unknown: &dyn Fn(&str) -> String) -> Resul
     }
     Ok(Command::Rules(named))
 }
+
+/// One report; what stands beside it.
+fn prove(parser: &mut lexopt::Parser, words: &Words) -> Result<Command, String> {
+    let (mut report, mut sources, mut digest) = (None, Vec::new(), None);
+    while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
+        match argument {
+            Long("source") => sources.push(value(parser, words, "--source")?),
+            Long("digest") => {
+                let typed = text(parser, words, "--digest")?;
+                let digits: String = typed.chars().filter(|one| !one.is_whitespace()).collect();
+                if digits.len() != DIGEST_DIGITS || !digits.bytes().all(|digit| digit.is_ascii_hexdigit()) {
+                    return Err(words.with("proof-no_digest", &[("found", &typed)]));
+                }
+                digest = Some(digits);
+            }
+            Long("help") | Short('h') => return Ok(Command::Help),
+            Value(path) if report.is_none() => report = Some(PathBuf::from(path)),
+            other => return Err(words.with("cli-unknown", &[("found", &shown(&other))])),
+        }
+    }
+    let report = report.ok_or_else(|| words.say("proof-no_report"))?;
+    Ok(Command::Prove(Prove { report, sources, digest }))
+}
+
+/// Digits of a SHA-256.
+const DIGEST_DIGITS: usize = 64;
 
 /// A plan's fields are those of a settings file.
 fn plan(parser: &mut lexopt::Parser, words: &Words) -> Result<Command, String> {

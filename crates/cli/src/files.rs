@@ -6,8 +6,9 @@ use std::path::{Path, PathBuf};
 
 use plumbline_core::acts::Settings;
 use plumbline_core::inspection::Inspection;
-use plumbline_core::reading::{NoticeCode, Source};
-use plumbline_intake::{SourceReader, found_in_folder, refuse_source};
+use plumbline_core::opened::OpenedFile;
+use plumbline_core::reading::Source;
+use plumbline_intake::{SourceReader, unreadable};
 
 /// Bytes read at a time; the same as the page's slices, so that both doors work in equal steps.
 const PIECE: usize = 4 * 1024 * 1024;
@@ -15,31 +16,29 @@ const PIECE: usize = 4 * 1024 * 1024;
 /// Reads everything named into the inspection; true where something named directly could not be read.
 pub(crate) fn read_all(paths: &[PathBuf], inspection: &mut Inspection) -> bool {
     let settings = inspection.settings();
-    let mut unreadable = false;
+    let mut broken = false;
     for path in paths {
         if path.is_dir() {
             let mut found = Vec::new();
             let walked = walk(path, path, &mut found);
             if let Err((place, error)) = walked {
-                unreadable = true;
-                let name = place.display().to_string();
-                inspection.add_source(refuse_source(&name, NoticeCode::Unreadable, &error.to_string()));
+                broken = true;
+                let (file, sources) = unreadable(&place.display().to_string(), false, &error.to_string());
+                inspection.add_file(file, sources);
             }
             for (name, file) in found {
-                for source in read_one(&name, &file, &settings) {
-                    inspection.add_source(found_in_folder(source));
-                }
+                let (file, sources) = read_one(&name, &file, true, inspection.opened.room(), &settings);
+                inspection.add_file(file, sources);
             }
         } else {
-            let sources = read_one(&base_name(path), path, &settings);
+            let room = inspection.opened.room();
+            let (file, sources) = read_one(&base_name(path), path, false, room, &settings);
             // Of an archive, one table is enough to have read it.
-            unreadable |= sources.iter().all(|source| source.problem.is_some());
-            for source in sources {
-                inspection.add_source(source);
-            }
+            broken |= sources.iter().all(|source| source.problem.is_some());
+            inspection.add_file(file, sources);
         }
     }
-    unreadable
+    broken
 }
 
 /// The last part of a path.
@@ -47,21 +46,38 @@ pub(crate) fn base_name(path: &Path) -> String {
     path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
 }
 
-fn read_one(name: &str, path: &Path, settings: &Settings) -> Vec<Source> {
-    let mut reader = SourceReader::new(name, settings);
+fn read_one(
+    name: &str,
+    path: &Path,
+    in_folder: bool,
+    room: usize,
+    settings: &Settings,
+) -> (OpenedFile, Vec<Source>) {
+    let mut reader = SourceReader::new(name, settings).keeping(room);
     let mut piece = vec![0; PIECE];
     let mut file = match File::open(path) {
         Ok(file) => file,
-        Err(error) => return vec![refuse_source(name, NoticeCode::Unreadable, &error.to_string())],
+        Err(error) => return unreadable(name, in_folder, &error.to_string()),
     };
     loop {
         match file.read(&mut piece) {
-            Ok(0) => return reader.finish(),
+            Ok(0) => return reader.finish_opened(in_folder),
             Ok(read) => reader.push(piece.get(..read).unwrap_or(&[])),
             Err(error) if error.kind() == io::ErrorKind::Interrupted => {}
-            Err(error) => return vec![refuse_source(name, NoticeCode::Unreadable, &error.to_string())],
+            Err(error) => return unreadable(name, in_folder, &error.to_string()),
         }
     }
+}
+
+/// What a path names: itself under its last part, or all files below a folder.
+pub(crate) fn below(path: &Path) -> Result<Vec<(String, PathBuf)>, (PathBuf, io::Error)> {
+    let mut found = Vec::new();
+    if path.is_dir() {
+        walk(path, path, &mut found)?;
+    } else {
+        found.push((base_name(path), path.to_owned()));
+    }
+    Ok(found)
 }
 
 /// All files below a folder with their names inside it, `/` between the parts.

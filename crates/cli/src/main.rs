@@ -3,6 +3,7 @@
 mod arguments;
 mod explain;
 mod files;
+mod prove;
 
 use std::fs::{self, File};
 use std::io::{self, BufWriter, Write};
@@ -32,7 +33,10 @@ const REFUSED_PRINTED: usize = 20;
 fn main() -> ExitCode {
     let words = Words::english();
     match arguments::read(&words) {
-        Ok(Command::Help) => say(&words.say("cli-help")),
+        Ok(Command::Help) => {
+            say(&words.say("cli-help"));
+            say(&words.say("proof-help"))
+        }
         Ok(Command::Version) => say(&format!("{} {}", PROGRAM.name, PROGRAM.version)),
         Ok(Command::Rules(None)) => {
             for book in rules::library() {
@@ -43,6 +47,7 @@ fn main() -> ExitCode {
         Ok(Command::Rules(Some(named))) => ExitCode::from(explain_book(&words, &named)),
         Ok(Command::Review(review)) => ExitCode::from(run(&words, &review)),
         Ok(Command::Explain(wanted)) => ExitCode::from(explain::run(&words, &wanted)),
+        Ok(Command::Prove(asked)) => ExitCode::from(prove::run(&words, &asked)),
         Ok(Command::Plan(planned)) => {
             for line in sampling::plan_lines(&words, &planned.plan, planned.lot_size) {
                 say(&line);

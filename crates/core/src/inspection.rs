@@ -12,6 +12,7 @@ use crate::judging::{Assessed, GroupAssessed, SourceReview};
 use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
+use crate::opened::{Opened, OpenedFile};
 use crate::outcome::Outcome;
 use crate::reading::{CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
@@ -33,6 +34,8 @@ pub struct Inspection {
     pub acts: Vec<Act>,
     /// What earlier inspections found.
     pub history: History,
+    /// The files the sources are from.
+    pub opened: Opened,
 }
 
 impl Inspection {
@@ -46,6 +49,7 @@ impl Inspection {
             books: RuleBooks::built_in()?,
             acts: Vec::new(),
             history: History::default(),
+            opened: Opened::default(),
         })
     }
 
@@ -62,6 +66,18 @@ impl Inspection {
         for source in sources {
             self.add_source(source);
         }
+    }
+
+    /// Adds a file that was opened, with its sources.
+    pub fn add_file(&mut self, file: OpenedFile, sources: impl IntoIterator<Item = Source>) {
+        self.opened.add(file);
+        self.add_sources(sources);
+    }
+
+    /// Forgets all files and their sources.
+    pub fn clear_files(&mut self) {
+        self.opened = Opened::default();
+        self.sources.clear();
     }
 
     /// The settings the acts add up to.

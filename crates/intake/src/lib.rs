@@ -28,4 +28,4 @@ mod turned;
 mod unpacking;
 pub mod workbook;
 
-pub use source_reader::{SourceReader, found_in_folder, refuse_source};
+pub use source_reader::{SourceReader, found_in_folder, of_stubs, refuse_source, unreadable};

@@ -5,7 +5,9 @@
 use std::ops::ControlFlow;
 
 use plumbline_core::acts::Settings;
+use plumbline_core::opened::{Kept, OpenedFile, Stub};
 use plumbline_core::reading::{Container, Notice, NoticeCode, Sheet, Source, hexadecimal};
+use plumbline_core::report::html::BEGINS;
 use sha2::{Digest, Sha256};
 
 use crate::archive::{Archive, ArchiveProblem, EntryProblem};
@@ -30,13 +32,21 @@ pub struct SourceReader {
     /// Inside an archive: another archive is not opened.
     packed: bool,
     state: State,
+    /// Its bytes, as long as they are worth keeping. Of a workbook or an archive they stand in the state.
+    kept: Option<Vec<u8>>,
+    /// How many bytes are worth keeping.
+    room: usize,
 }
 
 /// How a history of this program begins.
 const HISTORY: &[u8] = b"plumbline.history/";
+/// How a report of this program begins.
+const REPORT: &[u8] = BEGINS.as_bytes();
 /// As many bytes as tell what a file is, a byte order mark before them.
-const BEGINNING: usize =
-    if HISTORY.len() + 3 > container::HEAD { HISTORY.len() + 3 } else { container::HEAD };
+const BEGINNING: usize = {
+    let own = if HISTORY.len() > REPORT.len() { HISTORY.len() } else { REPORT.len() } + 3;
+    if own > container::HEAD { own } else { container::HEAD }
+};
 
 enum State {
     /// Fewer bytes than tell what it is.
@@ -59,7 +69,17 @@ impl SourceReader {
             settings: settings.clone(),
             packed: false,
             state: State::Beginning(Vec::new()),
+            kept: None,
+            room: 0,
         }
+    }
+
+    /// Keeps the file's bytes where they are not more than this; nothing is kept unless asked for.
+    #[must_use]
+    pub fn keeping(mut self, room: usize) -> SourceReader {
+        self.room = room;
+        self.kept = Some(Vec::new());
+        self
     }
 
     /// Takes the next bytes of the file, cut anywhere.
@@ -73,7 +93,10 @@ impl SourceReader {
                     self.begin();
                 }
             }
-            State::Text(reader) => reader.push(bytes),
+            State::Text(reader) => {
+                keep(&mut self.kept, bytes, self.room);
+                reader.push(bytes);
+            }
             State::Whole(kept) if kept.len() + bytes.len() > MOST_PACKED => self.state = State::TooLarge,
             State::Whole(kept) => kept.extend_from_slice(bytes),
             State::TooLarge | State::Own => {}
@@ -81,31 +104,59 @@ impl SourceReader {
     }
 
     /// Ends the file: one source, or one for each table of an archive, or of a workbook all of whose sheets are read.
-    pub fn finish(mut self) -> Vec<Source> {
+    pub fn finish(self) -> Vec<Source> {
+        self.end().0
+    }
+
+    /// Ends the file and says beside its sources what was opened, with its bytes where they were to be kept and some row
+    /// was read. `in_folder`: found by walking a folder, see [`found_in_folder`].
+    pub fn finish_opened(self, in_folder: bool) -> (OpenedFile, Vec<Source>) {
+        let (name, bytes) = (self.name.clone(), self.bytes);
+        let (mut sources, sha256, kept) = self.end();
+        if in_folder {
+            sources = sources.into_iter().map(found_in_folder).collect();
+        }
+        let stubs: Option<Vec<Stub>> = sources.iter().map(stub).collect();
+        let kept = match (stubs, kept) {
+            (Some(stubs), _) => Kept::Stubs(stubs),
+            (None, Some(bytes)) => Kept::Bytes(bytes),
+            (None, None) => Kept::TooLarge,
+        };
+        (OpenedFile { name, in_folder, bytes, sha256, kept }, sources)
+    }
+
+    /// The sources, the digest, and the bytes where they were kept.
+    fn end(mut self) -> (Vec<Source>, String, Option<Vec<u8>>) {
         if matches!(self.state, State::Beginning(_)) {
             self.begin();
         }
         let sha256 = hexadecimal(&self.digest.clone().finalize());
         let state = std::mem::replace(&mut self.state, State::TooLarge);
+        let mut kept = self.kept.take();
         let mut sources = match state {
             State::Text(reader) => vec![reader.finish()],
-            State::Whole(bytes) => match container::look(&bytes) {
-                container::Container::Archive if self.packed => {
-                    vec![refuse_source(&self.name, NoticeCode::ArchiveInArchive, "")]
-                }
-                container::Container::Archive => return self.archive(&bytes, &sha256),
-                _ => self.workbook(&bytes),
-            },
+            State::Whole(bytes) => {
+                let sources = match container::look(&bytes) {
+                    container::Container::Archive if self.packed => {
+                        vec![refuse_source(&self.name, NoticeCode::ArchiveInArchive, "")]
+                    }
+                    container::Container::Archive => self.archive(&bytes, &sha256),
+                    _ => self.workbook(&bytes),
+                };
+                kept = kept.and_then(|_| (bytes.len() <= self.room).then_some(bytes));
+                sources
+            }
             State::Own => vec![refuse_source(&self.name, NoticeCode::Skipped, "")],
             State::TooLarge | State::Beginning(_) => {
                 vec![refuse_source(&self.name, NoticeCode::ArchiveTooLarge, "packed_size")]
             }
         };
-        for source in &mut sources {
+        // What came out of an archive has its own.
+        for source in sources.iter_mut().filter(|source| source.container.is_none()) {
             source.sha256.clone_from(&sha256);
             source.bytes = self.bytes;
         }
-        sources
+        (sources, sha256, kept)
     }
 
     fn begin(&mut self) {
@@ -117,6 +168,7 @@ impl SourceReader {
         } else {
             let source = Source { name: self.name.clone(), ..Source::default() };
             let mut reader = TextReader::new(source, &self.settings, false);
+            keep(&mut self.kept, &kept, self.room);
             reader.push(&kept);
             State::Text(Box::new(reader))
         };
@@ -234,12 +286,7 @@ impl SourceReader {
     fn archive(&self, bytes: &[u8], sha256: &str) -> Vec<Source> {
         let packed_in =
             || Some(Container { name: self.name.clone(), sha256: sha256.to_owned(), bytes: self.bytes });
-        let whole = |code, found: &str| {
-            let mut source = refuse_source(&self.name, code, found);
-            sha256.clone_into(&mut source.sha256);
-            source.bytes = self.bytes;
-            vec![source]
-        };
+        let whole = |code, found: &str| vec![refuse_source(&self.name, code, found)];
         let archive = match Archive::open(bytes) {
             Ok(archive) => archive,
             Err(ArchiveProblem::Broken) => return whole(NoticeCode::ArchiveBroken, ""),
@@ -323,12 +370,72 @@ pub fn refuse_source(name: &str, code: NoticeCode, found: &str) -> Source {
     source
 }
 
+/// A file that can't be read at all.
+pub fn unreadable(name: &str, in_folder: bool, text: &str) -> (OpenedFile, Vec<Source>) {
+    let mut source = refuse_source(name, NoticeCode::Unreadable, text);
+    if in_folder {
+        source = found_in_folder(source);
+    }
+    let kept = Kept::Stubs(stub(&source).into_iter().collect());
+    (OpenedFile { name: name.to_owned(), in_folder, bytes: 0, sha256: String::new(), kept }, vec![source])
+}
+
+/// All that is known of a source of which nothing was read; `None` for any other.
+fn stub(source: &Source) -> Option<Stub> {
+    let [only] = source.refusals.kept.as_slice() else { return None };
+    let stub = Stub {
+        name: source.name.clone(),
+        sha256: source.sha256.clone(),
+        bytes: source.bytes,
+        packed: source.container.is_some(),
+        code: source.problem?,
+        found: only.found.clone(),
+    };
+    let about_all = (only.line, only.column, only.rows) == (0, 0, 0) && only.heading.is_empty();
+    let nothing = source.rows_in == 0
+        && source.readings.is_empty()
+        && source.notices.kept.is_empty()
+        && source.sheets.is_empty()
+        && source.preamble.is_empty()
+        && source.stated.is_empty()
+        && source.preview.is_empty()
+        && source.blocks.is_empty()
+        && source.encoding.is_empty()
+        && source.delimiter.is_none();
+    (only.code == stub.code && about_all && nothing).then_some(stub)
+}
+
+/// The sources of a file of which nothing was read, made again from what was kept.
+pub fn of_stubs(file: &OpenedFile, stubs: &[Stub]) -> Vec<Source> {
+    let source = |stub: &Stub| {
+        let mut source = refuse_source(&stub.name, stub.code, &stub.found);
+        source.sha256.clone_from(&stub.sha256);
+        source.bytes = stub.bytes;
+        source.container = stub.packed.then(|| Container {
+            name: file.name.clone(),
+            sha256: file.sha256.clone(),
+            bytes: file.bytes,
+        });
+        source
+    };
+    stubs.iter().map(source).collect()
+}
+
+/// Keeps more bytes, or none at all once they are more than there is room for.
+fn keep(kept: &mut Option<Vec<u8>>, bytes: &[u8], room: usize) {
+    match kept {
+        Some(all) if all.len() + bytes.len() <= room => all.extend_from_slice(bytes),
+        _ => *kept = None,
+    }
+}
+
 /// Names that promise a table, or a workbook that holds one.
 const TABLE_ENDINGS: [&str; 10] = ["csv", "tsv", "tab", "txt", "xlsx", "xlsm", "xls", "xlsb", "ods", "zip"];
 
-/// A history says what it is in its first line: it travels on the same stick and is given on its own.
+/// A history or a report says what it is in its first line: it travels on the same stick and is given on its own.
 fn is_own(head: &[u8]) -> bool {
-    head.strip_prefix(b"\xef\xbb\xbf").unwrap_or(head).starts_with(HISTORY)
+    let head = head.strip_prefix(b"\xef\xbb\xbf").unwrap_or(head);
+    head.starts_with(HISTORY) || head.starts_with(REPORT)
 }
 
 /// A source found by walking a folder: a file that is no table and whose name promised none is only skipped.

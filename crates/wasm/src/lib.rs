@@ -9,6 +9,7 @@ mod detail;
 mod mapping;
 mod offers;
 mod order;
+mod proving;
 mod shelf;
 mod sink;
 mod views;
@@ -19,12 +20,12 @@ use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
-use plumbline_core::reading::NoticeCode;
 use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
-use plumbline_intake::{SourceReader, bill, found_in_folder, refuse_source};
+use plumbline_intake::{SourceReader, bill, unreadable};
+use proving::Proving;
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -41,6 +42,8 @@ struct State {
     words: Words,
     /// The lot of every reading, found once a review.
     lots: Vec<u32>,
+    /// A report that is being held against what it carries; no part of the inspection.
+    proving: Option<Proving>,
 }
 
 #[wasm_bindgen]
@@ -62,6 +65,7 @@ impl Session {
                 findings: Findings::default(),
                 words: Words::english(),
                 lots: Vec::new(),
+                proving: None,
             }),
         })
     }
@@ -75,7 +79,8 @@ impl Session {
     /// file that is no table is only skipped.
     pub fn open(&self, name: &str, in_folder: Option<bool>) {
         let mut state = self.state.borrow_mut();
-        let reader = SourceReader::new(name, &state.inspection.settings());
+        let room = state.inspection.opened.room();
+        let reader = SourceReader::new(name, &state.inspection.settings()).keeping(room);
         state.reader = Some((reader, in_folder.unwrap_or(false)));
     }
 
@@ -97,12 +102,9 @@ impl Session {
     pub fn finish(&self) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
         let (reader, in_folder) = state.reader.take().ok_or_else(no_source)?;
-        let mut names = Vec::new();
-        for source in reader.finish() {
-            let source = if in_folder { found_in_folder(source) } else { source };
-            names.push((source.name.clone(), source.sha256.clone()));
-            state.inspection.add_source(source);
-        }
+        let (file, read) = reader.finish_opened(in_folder);
+        let names: Vec<_> = read.iter().map(|source| (source.name.clone(), source.sha256.clone())).collect();
+        state.inspection.add_file(file, read);
         let sources = &state.inspection.sources;
         let place = |(name, sha256): &(String, String)| {
             sources.iter().position(|one| one.name == *name && one.sha256 == *sha256)
@@ -119,14 +121,15 @@ impl Session {
     pub fn unreadable(&self, name: &str, text: &str) {
         let mut state = self.state.borrow_mut();
         state.reader = None;
-        state.inspection.add_source(refuse_source(name, NoticeCode::Unreadable, text));
+        let (file, sources) = unreadable(name, false, text);
+        state.inspection.add_file(file, sources);
     }
 
     /// Forgets all sources; acts and rule books stay.
     pub fn clear_sources(&self) {
         let mut state = self.state.borrow_mut();
         state.reader = None;
-        state.inspection.sources.clear();
+        state.inspection.clear_files();
         state.findings = Findings::default();
         state.lots.clear();
     }
@@ -407,6 +410,41 @@ impl Session {
             .map_err(|error| JsError::new(&error.to_string()))
     }
 
+    /// Begins a report that is to be proved; the inspection is not touched. Its bytes come by [`Session::prove_push`].
+    pub fn prove_begin(&self) {
+        self.state.borrow_mut().proving = Some(Proving::new());
+    }
+
+    /// Begins a source file beside the report: the bytes that come from now on are its.
+    ///
+    /// # Errors
+    /// No report was begun.
+    pub fn prove_beside(&self, name: &str) -> Result<(), JsError> {
+        let mut state = self.state.borrow_mut();
+        state.proving.as_mut().ok_or_else(no_report)?.beside(name);
+        Ok(())
+    }
+
+    /// Takes the next bytes of the report, or of the file beside it that was begun last.
+    ///
+    /// # Errors
+    /// No report was begun.
+    pub fn prove_push(&self, bytes: &[u8]) -> Result<(), JsError> {
+        let mut state = self.state.borrow_mut();
+        state.proving.as_mut().ok_or_else(no_report)?.push(bytes);
+        Ok(())
+    }
+
+    /// Holds the report against what it carries, against the files beside it, and against a digest from signed paper.
+    ///
+    /// # Errors
+    /// No report was begun.
+    pub fn prove_end(&self, digest: Option<String>) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let proving = state.proving.take().ok_or_else(no_report)?;
+        to_js(&proving.end(digest.as_deref(), &state.words))
+    }
+
     /// What the acts add up to, as a settings file for the command line or another day.
     pub fn settings_text(&self) -> String {
         settings_file::settings_text(&self.state.borrow().inspection.acts)
@@ -436,6 +474,10 @@ fn read_act(input: &views::ActInput, acts: &[Act]) -> Result<Act, (ProblemCode, 
         at: input.at.clone(),
         note: input.note.clone(),
     })
+}
+
+fn no_report() -> JsError {
+    JsError::new("no report was begun")
 }
 
 fn no_source() -> JsError {

@@ -3,13 +3,13 @@
 use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Inspection, review};
+use plumbline_core::opened::Opened;
 use plumbline_core::rules::{Problem, RuleBook};
 use plumbline_core::settings_file::parse_settings;
-use plumbline_intake::found_in_folder;
 
 use super::load::Case;
 use super::view::{self, Expected};
-use crate::program::{built_in_books, findings_json, read};
+use crate::program::{built_in_books, findings_json, read_opened};
 
 /// The inspection of a case.
 ///
@@ -21,6 +21,7 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
         books: built_in_books(),
         acts: Vec::new(),
         history: History::default(),
+        opened: Opened::default(),
     };
     if let Some(text) = &case.rules {
         inspection.books.add(RuleBook::parse(text).map_err(|problems| said("rules.toml", &problems))?);
@@ -34,7 +35,8 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
     }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
-        inspection.add_sources(read(name, &settings, bytes).into_iter().map(found_in_folder));
+        let (file, sources) = read_opened(name, true, &settings, [bytes.as_slice()]);
+        inspection.add_file(file, sources);
     }
     set_duplicates_aside(&mut inspection.sources);
     Ok(inspection)

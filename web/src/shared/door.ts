@@ -720,6 +720,27 @@ export interface ChecksView {
 
 export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "history.txt";
 
+/** A report held against what it carries. Every text is for people; the codes stand in contract.md, *proof*. */
+export interface ProofView {
+  verdict: "agrees" | "line_ends" | "findings_agree" | "differs" | "files_needed" | "evidence_missing" | "not_a_report";
+  /** It agrees, and nothing that was given beside it says otherwise. */
+  holds: boolean;
+  could_be_proved: boolean;
+  /** The verdict in one line. */
+  text: string;
+  /** Where it is another, a place a line, the first hundred. */
+  places: string[];
+  /** What was shown and what was not, a sentence a line. */
+  shows: string[];
+  /** The files it names and what became of each, then those given for nothing. */
+  files: string[];
+  /** Every file the findings rest on was given, byte for byte. */
+  data_are_those_files: boolean;
+  /** null where no digest was given or none could be computed. */
+  given_digest: boolean | null;
+  digest: string | null;
+}
+
 export interface Session {
   version(): string;
   /** in_folder: found by walking a folder, so a file that is no table is only skipped. */
@@ -730,6 +751,13 @@ export interface Session {
   /** A view for each table found: an archive holds several. */
   finish(): SourceView[];
   clear_sources(): void;
+  /** Begins a report that is to be proved; the inspection is not touched. */
+  prove_begin(): void;
+  /** Begins a source file beside it: the bytes pushed from now on are its. */
+  prove_beside(name: string): void;
+  prove_push(bytes: Uint8Array): void;
+  /** digest: from signed paper, as a person typed it. */
+  prove_end(digest?: string): ProofView;
   settings(name: string, text: string): Problem[];
   rule_book(name: string, text: string): Problem[];
   mapping(name: string, text: string): Problem[];

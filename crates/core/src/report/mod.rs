@@ -2,10 +2,12 @@
 //! million readings never stand in memory as one text.
 
 pub mod books;
+pub mod canonical;
 pub mod change;
 pub mod charts;
 mod checks;
 pub mod csv;
+pub mod evidence;
 pub mod exemptions;
 pub mod explain;
 pub mod history;

@@ -241,6 +241,7 @@ impl RuleBook {
     pub fn parse(text: &str) -> Result<RuleBook, Vec<Problem>> {
         let mut book = data_file::read(text, SCHEMA, read_book)?;
         book.sha256 = sha256_hexadecimal(text.as_bytes());
+        book.text = text.into();
         Ok(book)
     }
 }
@@ -280,6 +281,7 @@ fn read_book(reader: &mut Reader<'_>, table: DataTable<'_>) -> RuleBook {
         confidence,
         note: owned(reader.optional_text(table, "note")),
         sha256: String::new(),
+        text: "".into(),
         screening,
         halogens,
         limits,

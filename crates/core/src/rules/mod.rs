@@ -9,6 +9,7 @@ mod library;
 mod limit;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 pub use crate::data_file::{Problem, ProblemCode, place_of};
 pub use books::{InForce, Named, RuleBooks};
@@ -156,6 +157,8 @@ pub struct RuleBook {
     pub note: String,
     /// SHA-256 of the file.
     pub sha256: String,
+    /// The file's text, so that a report can carry it along.
+    pub text: Arc<str>,
     /// Its bands.
     pub screening: Option<Screening>,
     /// Its halogen limits.

@@ -26,14 +26,14 @@ use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
 
-use super::{Length, json, phrases};
+use super::{Length, PROGRAM, evidence, phrases};
 use crate::acts::{ActKind, Settings};
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::judging::SourceReview;
 use crate::lot::Disposition;
 use crate::material::MaterialClass;
 use crate::outcome::Outcome;
-use crate::reading::{Source, hexadecimal};
+use crate::reading::Source;
 use crate::substance::Halogen;
 use crate::words::Words;
 
@@ -43,6 +43,9 @@ pub const ANNEX_ROWS: usize = 1000;
 pub const OPEN_CASES: usize = 200;
 /// Most materials that are printed.
 pub const MATERIAL_ROWS: usize = 1000;
+
+/// How every report begins: by it a door knows a report among other files.
+pub const BEGINS: &str = "<!DOCTYPE html><!--plumbline.report/1-->";
 
 const STYLE: &str = include_str!("../report.css");
 
@@ -71,24 +74,18 @@ pub fn write(
     sink: &mut dyn Write,
 ) -> io::Result<()> {
     let settings = inspection.settings();
-    let digest = findings_digest(inspection, findings, words)?;
     let for_reviewers = settings.clone();
-    let report = Report {
-        inspection,
-        findings,
-        words,
-        length,
-        settings,
-        reviewers: inspection
-            .sources
-            .iter()
-            .map(|source| SourceReview::new(source, &inspection.books, &for_reviewers))
-            .collect(),
-        digest,
-    };
+    let reviewers: Vec<_> = inspection
+        .sources
+        .iter()
+        .map(|source| SourceReview::new(source, &inspection.books, &for_reviewers))
+        .collect();
+    let pinned = evidence::Pinned::of(inspection, findings, &reviewers);
+    let report =
+        Report { inspection, findings, words, length, settings, reviewers, digest: pinned.digest.clone() };
     let number = report.number();
     let head = html! {
-        (maud::DOCTYPE)
+        (PreEscaped(BEGINS))
         (PreEscaped(format!("<html lang=\"{}\">", words.tag())))
         head {
             meta charset="utf-8";
@@ -130,32 +127,14 @@ pub fn write(
     }
     report.annex(sink)?;
     write_markup(sink, &report.signatures(&number))?;
-    sink.write_all(b"</main></body></html>\n")
+    sink.write_all(b"</main>\n")?;
+    let about = evidence::About { program: PROGRAM, language: words.tag(), length };
+    evidence::write(inspection, &about, &pinned, &[], sink)?;
+    sink.write_all(b"</body></html>\n")
 }
 
 fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
     sink.write_all(markup.0.as_bytes())
-}
-
-/// SHA-256 of the findings as JSON, which pins the report to its data.
-fn findings_digest(inspection: &Inspection, findings: &Findings, words: &Words) -> io::Result<String> {
-    struct Hashing(sha2::Sha256);
-    impl Write for Hashing {
-        fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
-            sha2::Digest::update(&mut self.0, bytes);
-            Ok(bytes.len())
-        }
-        fn flush(&mut self) -> io::Result<()> {
-            Ok(())
-        }
-    }
-    let mut hashing = Hashing(sha2::Digest::new());
-    {
-        let mut buffered = io::BufWriter::with_capacity(64 * 1024, &mut hashing);
-        json::write(inspection, findings, words, &mut buffered)?;
-        buffered.flush()?;
-    }
-    Ok(hexadecimal(&sha2::Digest::finalize(hashing.0)))
 }
 
 impl Report<'_> {

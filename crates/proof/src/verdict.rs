@@ -1,0 +1,199 @@
+//! What was found of a report, and what it shows.
+
+use plumbline_core::opened::Kept;
+use plumbline_core::reading::sha256_hexadecimal;
+
+use crate::compare;
+use crate::evidence::Evidence;
+use crate::locate::{self, Located};
+use crate::place::{Place, PlaceKind, Places, coded};
+use crate::remake::Remade;
+
+coded! {
+    /// What was found.
+    Verdict {
+        /// Byte for byte what its data give.
+        Agrees => "agrees",
+        /// The same but for line ends or a byte order mark, which mail and editors change and nobody sees.
+        LineEnds => "line_ends",
+        /// Its findings are what its data give; its wording and layout can't be made again here.
+        FindingsAgree => "findings_agree",
+        /// Something is another.
+        Differs => "differs",
+        /// The files it rests on are not in it and not beside it.
+        FilesNeeded => "files_needed",
+        /// A report that carries nothing.
+        EvidenceMissing => "evidence_missing",
+        /// No report of this program.
+        NotAReport => "not_a_report",
+    }
+}
+
+coded! {
+    /// Why only findings were compared.
+    OnlyFindings {
+        /// Another version of the program made it.
+        OtherVersion => "other_version",
+        /// The words of its language are not here.
+        LanguageNotHere => "language_not_here",
+    }
+}
+
+coded! {
+    /// A file that the findings rest on, among the files given beside the report.
+    FileState {
+        /// The same bytes were given.
+        Matched => "matched",
+        /// A file of that name was given, with other bytes.
+        OtherBytes => "other_bytes",
+        /// It was not given.
+        NotGiven => "not_given",
+        /// Nothing was read of it, so that nothing rests on it.
+        NothingRead => "nothing_read",
+    }
+}
+
+/// A file that the report names.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FileSeen {
+    /// Its name.
+    pub name: String,
+    /// The digest it is pinned by.
+    pub sha256: String,
+    /// Whether it was given.
+    pub state: FileState,
+}
+
+/// What was found of a report.
+#[derive(Clone, Debug)]
+pub struct Proof {
+    /// What was found.
+    pub verdict: Verdict,
+    /// Why only findings were compared; `None` where the whole report was.
+    pub only_findings: Option<OnlyFindings>,
+    /// Name and version of the program that made it.
+    pub program: Option<(String, String)>,
+    /// The digest of its findings, computed from its data.
+    pub digest: Option<String>,
+    /// Whether that is the digest that was given, from signed paper; `None` where none was given or none could be computed.
+    pub given_digest: Option<bool>,
+    /// The files it names.
+    pub files: Vec<FileSeen>,
+    /// The names of files given beside it that are none of them.
+    pub strangers: Vec<String>,
+    /// Where it is another.
+    pub places: Places,
+}
+
+/// A digest as people type it: spaces and capitals make no other.
+pub(crate) fn normal_digest(text: &str) -> String {
+    text.chars().filter(|character| !character.is_whitespace()).collect::<String>().to_lowercase()
+}
+
+impl Proof {
+    pub(crate) fn without_evidence(verdict: Verdict) -> Proof {
+        Proof {
+            verdict,
+            only_findings: None,
+            program: None,
+            digest: None,
+            given_digest: None,
+            files: Vec::new(),
+            strangers: Vec::new(),
+            places: Places::default(),
+        }
+    }
+
+    pub(crate) fn of_bad_evidence(places: Places) -> Proof {
+        Proof { places, ..Proof::without_evidence(Verdict::Differs) }
+    }
+
+    pub(crate) fn of(evidence: &Evidence) -> Proof {
+        let program = Some((evidence.program.clone(), evidence.version.clone()));
+        Proof { program, ..Proof::without_evidence(Verdict::Differs) }
+    }
+
+    /// True where the report is what its data give, and nothing that was given beside it says otherwise.
+    pub fn holds(&self) -> bool {
+        let agrees = matches!(self.verdict, Verdict::Agrees | Verdict::LineEnds | Verdict::FindingsAgree);
+        let other = self.files.iter().any(|file| file.state == FileState::OtherBytes);
+        agrees && !other && self.given_digest != Some(false)
+    }
+
+    /// True where it could be held against something at all.
+    pub fn could_be_proved(&self) -> bool {
+        !matches!(self.verdict, Verdict::FilesNeeded | Verdict::EvidenceMissing | Verdict::NotAReport)
+    }
+
+    /// True where every file that findings rest on was given, byte for byte.
+    pub fn data_are_those_files(&self) -> bool {
+        let mut rested_on = self.files.iter().filter(|file| file.state != FileState::NothingRead).peekable();
+        rested_on.peek().is_some() && rested_on.all(|file| file.state == FileState::Matched)
+    }
+
+    pub(crate) fn look_at_files(&mut self, evidence: &Evidence, beside: &[(String, Vec<u8>)]) {
+        let given: Vec<(&str, String)> =
+            beside.iter().map(|(name, bytes)| (name.as_str(), sha256_hexadecimal(bytes))).collect();
+        // A file may be given by itself or with the folders it lies in.
+        let last = |name: &str| name.rsplit('/').next().unwrap_or(name).to_owned();
+        for file in &evidence.files {
+            let same = given.iter().any(|(_, sha256)| *sha256 == file.sha256);
+            let named = given.iter().any(|(name, _)| last(name) == last(&file.name));
+            let state = match (&file.kept, same, named) {
+                (_, true, _) => FileState::Matched,
+                (Kept::Stubs(_), _, _) => FileState::NothingRead,
+                (_, _, true) => FileState::OtherBytes,
+                _ => FileState::NotGiven,
+            };
+            self.files.push(FileSeen { name: file.name.clone(), sha256: file.sha256.clone(), state });
+        }
+        let known = |sha256: &String| evidence.files.iter().any(|file| file.sha256 == *sha256);
+        let strangers = given.iter().filter(|(_, sha256)| !known(sha256));
+        self.strangers = strangers.map(|(name, _)| (*name).to_owned()).collect();
+    }
+
+    /// The whole report, byte for byte.
+    pub(crate) fn compare(&mut self, located: &Located<'_>, expected: &[u8]) {
+        if located.given == expected {
+            self.verdict = Verdict::Agrees;
+            return;
+        }
+        let wanted = locate::plain(expected);
+        if located.plain == wanted {
+            self.verdict = Verdict::LineEnds;
+            return;
+        }
+        self.verdict = Verdict::Differs;
+        self.places = compare::reports(&located.plain, &wanted);
+    }
+
+    /// Only the findings: line by line, and whether the report prints their digest.
+    pub(crate) fn compare_findings(
+        &mut self,
+        why: OnlyFindings,
+        evidence: &Evidence,
+        remade: &Remade,
+        located: &Located<'_>,
+    ) {
+        self.only_findings = Some(why);
+        if remade.digest != evidence.digest {
+            match &evidence.canonical {
+                Some(carried) => {
+                    let carried: Vec<&str> = carried.lines().collect();
+                    self.places = compare::findings(&carried, &remade.findings);
+                }
+                None => self.places.add(Place {
+                    says: evidence.digest.clone(),
+                    gives: remade.digest.clone(),
+                    ..Place::new(PlaceKind::Finding, 0..0)
+                }),
+            }
+        }
+        let printed = |text: &[u8]| locate::find(text, evidence.digest.as_bytes()).is_some();
+        if !located.outside().into_iter().any(printed) {
+            let place = Place::new(PlaceKind::DigestNotPrinted, 0..0);
+            self.places.add(Place { gives: evidence.digest.clone(), ..place });
+        }
+        self.verdict = if self.places.is_empty() { Verdict::FindingsAgree } else { Verdict::Differs };
+    }
+}

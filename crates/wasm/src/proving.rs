@@ -1,0 +1,62 @@
+//! A report that a person dropped, held against what it carries.
+
+use plumbline_core::words::Words;
+use plumbline_proof::{prove, said};
+use serde::Serialize;
+
+/// A report on its way in, and the files beside it.
+pub(crate) struct Proving {
+    report: Vec<u8>,
+    beside: Vec<(String, Vec<u8>)>,
+}
+
+impl Proving {
+    pub(crate) const fn new() -> Proving {
+        Proving { report: Vec::new(), beside: Vec::new() }
+    }
+
+    /// What comes from now on belongs to this file.
+    pub(crate) fn beside(&mut self, name: &str) {
+        self.beside.push((name.to_owned(), Vec::new()));
+    }
+
+    pub(crate) fn push(&mut self, bytes: &[u8]) {
+        match self.beside.last_mut() {
+            Some((_, kept)) => kept.extend_from_slice(bytes),
+            None => self.report.extend_from_slice(bytes),
+        }
+    }
+
+    pub(crate) fn end(&self, digest: Option<&str>, words: &Words) -> ProofView {
+        // The words of the page are those of its language; a report in another is held by its findings.
+        let languages = |tag: &str| (tag == "en").then(Words::english);
+        let proof = prove(&self.report, &self.beside, digest, &languages);
+        ProofView {
+            verdict: proof.verdict.code(),
+            holds: proof.holds(),
+            could_be_proved: proof.could_be_proved(),
+            text: said::verdict(words, &proof),
+            places: said::places(words, &proof),
+            shows: said::shows(words, &proof),
+            files: said::files(words, &proof),
+            data_are_those_files: proof.data_are_those_files(),
+            given_digest: proof.given_digest,
+            digest: proof.digest,
+        }
+    }
+}
+
+/// What was found.
+#[derive(Serialize)]
+pub(crate) struct ProofView {
+    verdict: &'static str,
+    holds: bool,
+    could_be_proved: bool,
+    text: String,
+    places: Vec<String>,
+    shows: Vec<String>,
+    files: Vec<String>,
+    data_are_those_files: bool,
+    given_digest: Option<bool>,
+    digest: Option<String>,
+}

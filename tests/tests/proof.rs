@@ -1,0 +1,210 @@
+//! A report proves itself; what that shows, and what it doesn't.
+
+use std::fs;
+
+use plumbline_core::report::{Length, PROGRAM, Program};
+use plumbline_proof::{FileState, OnlyFindings, PlaceKind, Proof, Prover, Verdict, prove, said};
+use plumbline_tests::delivery::{Delivery, all, delivery, english, report_of};
+use plumbline_tests::golden::{cases, run};
+use plumbline_tests::places::in_tests;
+use plumbline_tests::program::with_words;
+
+fn alone(report: &[u8]) -> Proof {
+    prove(report, &[], None, &english)
+}
+
+/// The digest that a report prints.
+fn printed(report: &[u8]) -> String {
+    let text = String::from_utf8_lossy(report);
+    let (_, rest) = text.rsplit_once("<p class=\"mono\">").expect("the digest beside the signatures");
+    let line = rest.split('<').next().unwrap_or_default();
+    line.rsplit(' ').next().unwrap_or_default().to_owned()
+}
+
+fn told(proof: &Proof) -> String {
+    with_words(|words| said::places(words, proof).join("\n"))
+}
+
+#[test]
+fn the_report_of_every_delivery_proves_itself_and_matches_its_files() {
+    for one in all() {
+        for length in Length::ALL {
+            let report = one.report(*length);
+            let proof = prove(&report, &one.files, Some(&printed(&report)), &english);
+            assert_eq!(proof.verdict, Verdict::Agrees, "{} {}\n{}", one.name, length.code(), told(&proof));
+            assert!(proof.holds() && proof.data_are_those_files(), "{}", one.name);
+            assert_eq!((proof.given_digest, proof.strangers.len()), (Some(true), 0), "{}", one.name);
+            assert!(proof.files.iter().all(|file| file.state == FileState::Matched), "{}", one.name);
+            assert!(!alone(&report).data_are_those_files(), "{}", one.name);
+        }
+    }
+}
+
+#[test]
+fn the_report_of_every_golden_case_proves_itself() {
+    let mut proved = 0;
+    for case in cases(&in_tests("golden")) {
+        let Ok(inspection) = run::inspection_of(&case) else { continue };
+        let report = report_of(&inspection, Length::Full);
+        let proof = prove(&report, &case.files, None, &english);
+        assert_eq!(proof.verdict, Verdict::Agrees, "{}\n{}", case.name, told(&proof));
+        let state = |file: &plumbline_proof::FileSeen| {
+            matches!(file.state, FileState::Matched | FileState::NothingRead)
+        };
+        assert!(proof.files.iter().all(state), "{}", case.name);
+        proved += 1;
+    }
+    assert!(proved > 60, "{proved}");
+}
+
+#[test]
+fn all_lengths_print_one_digest() {
+    for one in all() {
+        let inspection = one.inspection();
+        let digests: Vec<String> =
+            Length::ALL.iter().map(|length| printed(&report_of(&inspection, *length))).collect();
+        assert_eq!(digests[0].len(), 64, "{}", one.name);
+        assert!(digests.iter().all(|digest| *digest == digests[0]), "{}", one.name);
+    }
+}
+
+#[test]
+fn line_ends_and_a_byte_order_mark_are_said_to_be_just_that() {
+    let report = delivery("03-brass-valve").report(Length::Full);
+    let with_returns = String::from_utf8(report.clone()).expect("UTF-8").replace('\n', "\r\n").into_bytes();
+    let marked = [b"\xef\xbb\xbf".as_slice(), &report].concat();
+    for other in [with_returns.clone(), marked, [b"\xef\xbb\xbf".as_slice(), &with_returns].concat()] {
+        let proof = alone(&other);
+        assert_eq!(proof.verdict, Verdict::LineEnds, "{}", told(&proof));
+        assert!(proof.holds());
+    }
+    let text = String::from_utf8(with_returns).expect("UTF-8").replacen("Cedar", "Cedar ", 1);
+    assert_eq!(alone(text.as_bytes()).verdict, Verdict::Differs);
+}
+
+/// The delivery with one digit of its first table changed, so that a reading says another number.
+fn forged(one: &Delivery) -> Delivery {
+    let mut forged = one.clone();
+    let bytes = &mut forged.files[0].1;
+    let last_line = bytes.iter().rposition(|byte| *byte == b'\n').filter(|at| *at + 1 < bytes.len());
+    let end = last_line.unwrap_or(bytes.len() - 1);
+    let at = bytes[..end].iter().rposition(|byte| (b'1'..=b'8').contains(byte)).expect("a digit");
+    bytes[at] += 1;
+    forged
+}
+
+#[test]
+fn a_forgery_made_whole_agrees_with_itself_and_is_caught_by_the_files_and_by_the_digest() {
+    for name in ["01-clean-housing", "02-red-cable", "13-steel-pins"] {
+        let one = delivery(name);
+        let (true_report, report) = (one.report(Length::Full), forged(&one).report(Length::Full));
+        let proof = alone(&report);
+        assert_eq!(proof.verdict, Verdict::Agrees, "{name}: by itself nobody can tell");
+        assert!(!proof.data_are_those_files());
+        let says = with_words(|words| said::shows(words, &proof));
+        let expected = with_words(|words| words.say("proof-shows-self"));
+        assert!(says.contains(&expected), "{says:?}");
+
+        let beside = prove(&report, &one.files, None, &english);
+        assert_eq!(beside.files[0].state, FileState::OtherBytes, "{name}: the true file has other bytes");
+        assert!(!beside.holds() && !beside.data_are_those_files());
+        assert_eq!(beside.strangers, [one.files[0].0.clone()]);
+
+        let by_paper = prove(&report, &[], Some(&printed(&true_report)), &english);
+        assert_eq!(by_paper.given_digest, Some(false), "{name}: the signed paper has another digest");
+        assert!(!by_paper.holds());
+    }
+}
+
+#[test]
+fn a_digest_may_be_typed_with_spaces_and_capitals() {
+    let report = delivery("06-short-readings").report(Length::OnePage);
+    let typed = printed(&report).to_uppercase();
+    let typed = format!(" {} {}\n", &typed[..20], &typed[20..]);
+    assert_eq!(prove(&report, &[], Some(&typed), &english).given_digest, Some(true));
+}
+
+const LATER: Program = Program { name: PROGRAM.name, version: "999.0.0" };
+
+#[test]
+fn another_version_proves_by_the_findings() {
+    for one in all() {
+        let report = one.report(Length::Full);
+        let proof =
+            Prover::new(&english).as_program(LATER).prove(&report, &one.files, Some(&printed(&report)));
+        assert_eq!(proof.verdict, Verdict::FindingsAgree, "{}\n{}", one.name, told(&proof));
+        assert_eq!(proof.only_findings, Some(OnlyFindings::OtherVersion));
+        assert!(proof.holds() && proof.data_are_those_files(), "{}", one.name);
+    }
+}
+
+#[test]
+fn a_report_in_a_language_that_is_not_here_proves_by_the_findings() {
+    let report = delivery("03-brass-valve").report(Length::Full);
+    let proof = prove(&report, &[], None, &|_: &str| None);
+    assert_eq!(proof.verdict, Verdict::FindingsAgree);
+    assert_eq!(proof.only_findings, Some(OnlyFindings::LanguageNotHere));
+}
+
+#[test]
+fn another_version_misses_a_digest_that_is_not_printed() {
+    let report = String::from_utf8(delivery("03-brass-valve").report(Length::Full)).expect("UTF-8");
+    let digest = printed(report.as_bytes());
+    let (text, evidence) = report.split_once("<script").expect("evidence");
+    let altered = format!("{}<script{evidence}", text.replace(&digest, &"0".repeat(64)));
+    let proof = Prover::new(&english).as_program(LATER).prove(altered.as_bytes(), &[], None);
+    assert_eq!(proof.verdict, Verdict::Differs);
+    assert_eq!(proof.places.list[0].kind, PlaceKind::DigestNotPrinted);
+}
+
+#[test]
+fn what_is_no_report_is_said_to_be_none() {
+    for bytes in [b"".as_slice(), b"Sample,Pb\nS,5\n", b"<!DOCTYPE html><p>x", &[0xff; 100], b"PK\x03\x04"] {
+        let proof = alone(bytes);
+        assert_eq!(proof.verdict, Verdict::NotAReport);
+        assert!(!proof.holds() && !proof.could_be_proved());
+    }
+    let report = String::from_utf8(delivery("03-brass-valve").report(Length::Full)).expect("UTF-8");
+    let (text, _) = report.split_once("<script").expect("evidence");
+    let proof = alone(text.as_bytes());
+    assert_eq!(proof.verdict, Verdict::EvidenceMissing);
+    assert!(!proof.holds() && !proof.could_be_proved());
+}
+
+/// The reports of versions past: `tests/frozen/README.md`.
+#[test]
+fn reports_of_earlier_versions_keep_proving() {
+    let folder = in_tests("frozen");
+    let mut looked_at = 0;
+    for entry in fs::read_dir(&folder).expect("the frozen reports") {
+        let path = entry.expect("an entry").path();
+        let name = path.file_name().expect("a name").to_string_lossy().into_owned();
+        let Some(rest) = name.strip_prefix("report-").and_then(|rest| rest.strip_suffix(".html")) else {
+            continue;
+        };
+        let (version, delivered) = rest.split_once('-').expect("report-VERSION-DELIVERY.html");
+        let report = fs::read(&path).expect("a frozen report");
+        let files = delivery(delivered).files;
+        let digest = printed(&report);
+        let proof = prove(&report, &files, Some(&digest), &english);
+        let wanted = if version == PROGRAM.version { Verdict::Agrees } else { Verdict::FindingsAgree };
+        assert_eq!(proof.verdict, wanted, "{name}\n{}", told(&proof));
+        assert!(proof.holds() && proof.data_are_those_files(), "{name}");
+        // And as a later version will see it.
+        let later = Prover::new(&english).as_program(LATER).prove(&report, &files, Some(&digest));
+        assert_eq!(later.verdict, Verdict::FindingsAgree, "{name}\n{}", told(&later));
+        looked_at += 1;
+    }
+    assert!(looked_at > 0, "no report is frozen; see tests/frozen/README.md");
+}
+
+/// Writes the report of this version: run once a version, before it goes out (`tests/frozen/README.md`).
+#[test]
+fn the_report_of_this_version_is_frozen_when_asked_for() {
+    if std::env::var_os("FREEZE_REPORT").is_none() {
+        return;
+    }
+    let name = "15-changed-compound";
+    let path = in_tests("frozen").join(format!("report-{}-{name}.html", PROGRAM.version));
+    fs::write(&path, delivery(name).report(Length::Full)).expect("the frozen report can be written");
+}
