@@ -58,8 +58,13 @@ pub fn inspect(settings: &str, files: &[(&str, &[u8])]) -> Inspection {
 /// The same, with every file cut into pieces of this many bytes.
 pub fn inspect_pieces(settings: &str, files: &[(&str, &[u8])], size: usize) -> Inspection {
     let acts = if settings.is_empty() { Vec::new() } else { acts_of(settings) };
-    let mut inspection =
-        Inspection { sources: Vec::new(), books: built_in_books(), acts, history: History::default() };
+    let mut inspection = Inspection {
+        sources: Vec::new(),
+        books: built_in_books(),
+        acts,
+        history: History::default(),
+        photos: Vec::new(),
+    };
     let settings = inspection.settings();
     for (name, bytes) in files {
         inspection.add_sources(read_pieces(name, &settings, bytes.chunks(size.max(1))));

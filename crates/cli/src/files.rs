@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 
 use plumbline_core::acts::Settings;
 use plumbline_core::inspection::Inspection;
+use plumbline_core::photo::{self, MediaType, Photo, PhotoState};
 use plumbline_core::reading::{NoticeCode, Source};
 use plumbline_intake::{SourceReader, found_in_folder, refuse_source};
 
@@ -26,12 +27,19 @@ pub(crate) fn read_all(paths: &[PathBuf], inspection: &mut Inspection) -> bool {
                 inspection.add_source(refuse_source(&name, NoticeCode::Unreadable, &error.to_string()));
             }
             for (name, file) in found {
+                if took_photo(&name, &file, &settings, inspection) {
+                    continue;
+                }
                 for source in read_one(&name, &file, &settings) {
                     inspection.add_source(found_in_folder(source));
                 }
             }
         } else {
-            let sources = read_one(&base_name(path), path, &settings);
+            let name = base_name(path);
+            if took_photo(&name, path, &settings, inspection) {
+                continue;
+            }
+            let sources = read_one(&name, path, &settings);
             // Of an archive, one table is enough to have read it.
             unreadable |= sources.iter().all(|source| source.problem.is_some());
             for source in sources {
@@ -40,6 +48,35 @@ pub(crate) fn read_all(paths: &[PathBuf], inspection: &mut Inspection) -> bool {
         }
     }
     unreadable
+}
+
+/// Takes a picture that the settings name; nobody is here to say what any other picture shows. A file that is named as a
+/// picture and is none goes the way of every file, so that no row is lost to a slip of the pen.
+fn took_photo(name: &str, path: &Path, settings: &Settings, inspection: &mut Inspection) -> bool {
+    if !settings.photos().iter().any(|(_, said)| photo::is_name_of(&said.file, name)) {
+        return false;
+    }
+    let Some(bytes) = picture(path) else {
+        inspection.add_photo(Photo::refused(name, PhotoState::NoPhoto));
+        return false;
+    };
+    inspection.add_photo(match bytes {
+        Some(bytes) => Photo::of_file(name, &bytes),
+        None => Photo::refused(name, PhotoState::PhotoTooLarge),
+    });
+    true
+}
+
+/// The bytes of a picture, or nothing inside where there are too many; `None` for a file that is no picture or can't be read.
+fn picture(path: &Path) -> Option<Option<Vec<u8>>> {
+    let mut file = File::open(path).ok()?;
+    let mut head = Vec::new();
+    file.by_ref().take(16).read_to_end(&mut head).ok()?;
+    MediaType::of(&head)?;
+    if file.metadata().ok()?.len() > photo::FILE_BYTES {
+        return Some(None);
+    }
+    fs::read(path).ok().map(Some)
 }
 
 /// The last part of a path.

@@ -13,6 +13,7 @@ use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTall
 use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::outcome::Outcome;
+use crate::photo::{self, Photo};
 use crate::reading::{CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
 use crate::sampling::{UnitState, Units};
@@ -33,6 +34,8 @@ pub struct Inspection {
     pub acts: Vec<Act>,
     /// What earlier inspections found.
     pub history: History,
+    /// The photographs given, sorted by the bytes of their names, then by digest. Only those that an act names are evidence.
+    pub photos: Vec<Photo>,
 }
 
 impl Inspection {
@@ -46,6 +49,7 @@ impl Inspection {
             books: RuleBooks::built_in()?,
             acts: Vec::new(),
             history: History::default(),
+            photos: Vec::new(),
         })
     }
 
@@ -62,6 +66,11 @@ impl Inspection {
         for source in sources {
             self.add_source(source);
         }
+    }
+
+    /// Adds a photograph in its place; see [`photo::add`] for what goes beyond the bounds.
+    pub fn add_photo(&mut self, photo: Photo) {
+        photo::add(&mut self.photos, photo);
     }
 
     /// The settings the acts add up to.

@@ -43,6 +43,7 @@ pub mod oc_curve;
 pub mod outcome;
 pub mod outlook;
 pub mod oxide;
+pub mod photo;
 pub mod pool;
 pub mod quantity;
 pub mod reading;

@@ -21,6 +21,7 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
         books: built_in_books(),
         acts: Vec::new(),
         history: History::default(),
+        photos: Vec::new(),
     };
     if let Some(text) = &case.rules {
         inspection.books.add(RuleBook::parse(text).map_err(|problems| said("rules.toml", &problems))?);

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::json::MgPerKg;
+use super::photos;
 use crate::acts::{Act, ActKind, Target, split_escaped};
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::laboratory::LabValue;
@@ -91,6 +92,9 @@ pub fn matched(inspection: &Inspection, findings: &Findings, act: &Act) -> Optio
             one.supplier.as_deref().unwrap_or("") == supplier && one.lot.as_deref().unwrap_or("") == lot
         })
     };
+    if act.kind == ActKind::Photo {
+        return Some(photos::is_there(inspection, findings, &act.target));
+    }
     let kinds = [ActKind::SetAside, ActKind::Laboratory, ActKind::Lift, ActKind::HoldEnds];
     if !kinds.contains(&act.kind) {
         return None;
