@@ -56,27 +56,22 @@ fn took_photo(name: &str, path: &Path, settings: &Settings, inspection: &mut Ins
     if !settings.photos().iter().any(|(_, said)| photo::is_name_of(&said.file, name)) {
         return false;
     }
-    let Some(bytes) = picture(path) else {
-        inspection.add_photo(Photo::refused(name, PhotoState::NoPhoto));
-        return false;
-    };
-    inspection.add_photo(match bytes {
-        Some(bytes) => Photo::of_file(name, &bytes),
-        None => Photo::refused(name, PhotoState::PhotoTooLarge),
-    });
-    true
+    let photo = picture(name, path);
+    let taken = photo.is_some();
+    inspection.add_photo(photo.unwrap_or_else(|| Photo::refused(name, PhotoState::NoPhoto)));
+    taken
 }
 
-/// The bytes of a picture, or nothing inside where there are too many; `None` for a file that is no picture or can't be read.
-fn picture(path: &Path) -> Option<Option<Vec<u8>>> {
+/// A picture; `None` for a file that is none or can't be read.
+fn picture(name: &str, path: &Path) -> Option<Photo> {
     let mut file = File::open(path).ok()?;
     let mut head = Vec::new();
     file.by_ref().take(16).read_to_end(&mut head).ok()?;
     MediaType::of(&head)?;
     if file.metadata().ok()?.len() > photo::FILE_BYTES {
-        return Some(None);
+        return Some(Photo::refused(name, PhotoState::PhotoTooLarge));
     }
-    fs::read(path).ok().map(Some)
+    fs::read(path).ok().map(|bytes| Photo::of_file(name, &bytes))
 }
 
 /// The last part of a path.

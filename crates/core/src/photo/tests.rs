@@ -32,7 +32,7 @@ fn camera(turn: u8) -> Vec<u8> {
     segment(0xE1, &[b"Exif\0\0", &tiff[..]].concat())
 }
 
-fn chunk(name: &[u8; 4], body: &[u8]) -> Vec<u8> {
+fn chunk(name: &[u8], body: &[u8]) -> Vec<u8> {
     [&(body.len() as u32).to_be_bytes()[..], name, body, b"sum."].concat()
 }
 
@@ -146,9 +146,9 @@ fn a_picture_has_bounds_in_bytes_and_in_pixels() {
     let most = [&[0xFF, 0xD8][..], &frame(4000, 4000), &scan(), &[0xFF, 0xD9]].concat();
     assert!(Photo::of_file("a", &most).picture.is_ok());
     // What the camera wrote beside the picture does not count.
-    let beside: Vec<_> = (0..20).map(|_| segment(0xE1, &[b'x'; 60_000])).collect();
+    let beside: Vec<_> = (0..20).map(|_| segment(0xE1, &vec![b'x'; 60_000])).collect();
     assert!(Photo::of_file("a", &jpeg(&beside, b"")).picture.is_ok());
-    let body: Vec<_> = (0..20).map(|_| segment(0xDB, &[7; 60_000])).collect();
+    let body: Vec<_> = (0..20).map(|_| segment(0xDB, &vec![7; 60_000])).collect();
     assert_eq!(Photo::of_file("a", &jpeg(&body, b"")).picture, Err(PhotoState::PhotoTooLarge));
 }
 
@@ -169,7 +169,7 @@ fn an_inspection_takes_so_many_photographs_and_no_more() {
     assert_eq!(photos.len(), PHOTOS + 1, "none is dropped without a word");
 
     let mut photos = Vec::new();
-    let large: Vec<_> = (0..16).map(|_| segment(0xDB, &[7; 60_000])).collect();
+    let large: Vec<_> = (0..16).map(|_| segment(0xDB, &vec![7; 60_000])).collect();
     for number in 0..30 {
         add(&mut photos, Photo::of_file(&format!("{number}.jpg"), &jpeg(&large, b"")));
     }

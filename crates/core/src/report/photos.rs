@@ -128,15 +128,19 @@ pub fn troubles(inspection: &Inspection, findings: &Findings, words: &Words) -> 
             let of = shown(inspection, findings, words, &join);
             words.with(
                 "photo-trouble",
-                &[("text", &state(words, &join)), ("of", &of), ("remedy", &remedy(words, join.state))],
+                &[
+                    ("text", &state(words, &join.said.file, join.state)),
+                    ("of", &of),
+                    ("remedy", &remedy(words, join.state)),
+                ],
             )
         })
         .collect()
 }
 
 /// Whether a photograph can be shown, in words.
-pub fn state(words: &Words, join: &Join) -> String {
-    words.with(&format!("photo-{}", join.state.code()), &[("file", &join.said.file)])
+pub fn state(words: &Words, file: &str, state: PhotoState) -> String {
+    words.with(&format!("photo-{}", state.code()), &[("file", file)])
 }
 
 /// What to do where it can't.

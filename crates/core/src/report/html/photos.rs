@@ -48,7 +48,7 @@ impl Report<'_> {
                     @for join in missing {
                         li {
                             (photos::shown(self.inspection, self.findings, self.words, join)) ": "
-                            (photos::state(self.words, join)) " " (photos::remedy(self.words, join.state))
+                            (photos::state(self.words, &join.said.file, join.state)) " " (photos::remedy(self.words, join.state))
                             @if !join.said.sha256.is_empty() {
                                 " " span class="mono" { "SHA-256 " (join.said.sha256) }
                             }
