@@ -67,6 +67,7 @@ impl Delivery {
             acts: if self.settings.is_empty() { Vec::new() } else { acts_of(&self.settings) },
             history,
             opened: Opened::default(),
+            photos: Vec::new(),
         };
         let settings = inspection.settings();
         for (name, bytes) in &self.files {

@@ -79,6 +79,7 @@ pub fn inspect_pieces(settings: &str, files: &[(&str, &[u8])], size: usize) -> I
         acts,
         history: History::default(),
         opened: Opened::default(),
+        photos: Vec::new(),
     };
     let settings = inspection.settings();
     for (name, bytes) in files {

@@ -19,6 +19,7 @@ use plumbline_core::lines::CautionCode;
 use plumbline_core::lot::{Disposition, LotReasonCode, ReasonKind};
 use plumbline_core::material::{ClassFrom, MaterialClass};
 use plumbline_core::outcome::{Outcome, Reason, SigmaFrom};
+use plumbline_core::photo::{MediaType, PhotoState};
 use plumbline_core::reading::{CellState, EncodingKnownBy, Evidence, Identity, Layout, NoticeCode, SetAside};
 use plumbline_core::report::{csv, exemptions, phrases};
 use plumbline_core::rules::{
@@ -106,6 +107,8 @@ fn lists() -> Vec<(&'static str, Option<&'static str>, Codes)> {
         ("set aside", None, set(SetAside::ALL.iter().map(|code| code.code()))),
         ("notice", Some("notice"), set(NoticeCode::ALL.iter().map(|code| code.code()))),
         ("problem", Some("problem"), set(ProblemCode::ALL.iter().map(|code| code.code()))),
+        ("photo state", Some("photo_state"), set(PhotoState::ALL.iter().map(|code| code.code()))),
+        ("media type", Some("media_type"), set(MediaType::ALL.iter().map(|code| code.code()))),
         ("act kinds", Some("act_kind"), set(ActKind::ALL.iter().map(|code| code.code()))),
         (
             "claim state",
@@ -360,6 +363,8 @@ fn the_keys_of_the_file_come_in_the_contracts_order() {
         ("### Exemptions", "/$defs/exemption/properties"),
         ("### Exemptions", "/$defs/expiry/properties"),
         ("### Exemptions", "/$defs/cr6_area/properties"),
+        ("### Photographs", "/$defs/photo/properties"),
+        ("### Photographs", "/$defs/photo/properties/shows/items/properties"),
         ("### Charts", "/$defs/chart/properties"),
         ("### Charts", "/$defs/chart/properties/points/items/properties"),
         ("### Charts", "/$defs/chart/properties/signals/items/properties"),
@@ -411,6 +416,7 @@ fn the_settings_file_has_the_keys_of_the_contract() {
         ("`[[claim]]`", "[[claim]]\nodd = 1\n"),
         ("`[[renewal]]`", "[[renewal]]\nodd = 1\n"),
         ("`[[cr6_area]]`", "[[cr6_area]]\nodd = 1\n"),
+        ("`[[photo]]`", "[[photo]]\nodd = 1\n"),
     ] {
         let problems = parse_settings(&format!("{head}{extra}"), "s").expect_err("an odd key");
         let odd = problems.iter().find(|one| one.code == ProblemCode::UnknownKey).expect("its problem");

@@ -187,7 +187,7 @@ proptest! {
         files in prop::collection::vec(file(), 2..4),
     ) {
         let sources = sources_of(&files);
-        let mut at_once = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new(), history: History::default(), opened: Opened::default() };
+        let mut at_once = Inspection { sources: Vec::new(), books: built_in_books(), acts: Vec::new(), history: History::default(), opened: Opened::default(), photos: Vec::new() };
         let mut one_by_one = at_once.clone();
         for source in sources.iter().rev() {
             one_by_one.add_source(source.clone());

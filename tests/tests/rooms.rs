@@ -157,7 +157,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 62] = [
+const ORDER: [&str; 63] = [
     "quantity",
     "substance",
     "material",
@@ -199,6 +199,7 @@ const ORDER: [&str; 62] = [
     "next_step",
     "lot",
     "undertaking",
+    "photo",
     "history",
     "acts",
     "settings_file",

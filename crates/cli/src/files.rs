@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use plumbline_core::acts::Settings;
 use plumbline_core::inspection::Inspection;
 use plumbline_core::opened::OpenedFile;
+use plumbline_core::photo::{self, MediaType, Photo, PhotoState};
 use plumbline_core::reading::Source;
 use plumbline_intake::{SourceReader, unreadable};
 
@@ -27,18 +28,49 @@ pub(crate) fn read_all(paths: &[PathBuf], inspection: &mut Inspection) -> bool {
                 inspection.add_file(file, sources);
             }
             for (name, file) in found {
+                if took_photo(&name, &file, &settings, inspection) {
+                    continue;
+                }
                 let (file, sources) = read_one(&name, &file, true, inspection.opened.room(), &settings);
                 inspection.add_file(file, sources);
             }
         } else {
+            let name = base_name(path);
+            if took_photo(&name, path, &settings, inspection) {
+                continue;
+            }
             let room = inspection.opened.room();
-            let (file, sources) = read_one(&base_name(path), path, false, room, &settings);
+            let (file, sources) = read_one(&name, path, false, room, &settings);
             // Of an archive, one table is enough to have read it.
             broken |= sources.iter().all(|source| source.problem.is_some());
             inspection.add_file(file, sources);
         }
     }
     broken
+}
+
+/// Takes a picture that the settings name; nobody is here to say what any other picture shows. A file that is named as a
+/// picture and is none goes the way of every file, so that no row is lost to a slip of the pen.
+fn took_photo(name: &str, path: &Path, settings: &Settings, inspection: &mut Inspection) -> bool {
+    if !settings.photos().iter().any(|(_, said)| photo::is_name_of(&said.file, name)) {
+        return false;
+    }
+    let photo = picture(name, path);
+    let taken = photo.is_some();
+    inspection.add_photo(photo.unwrap_or_else(|| Photo::refused(name, PhotoState::NoPhoto)));
+    taken
+}
+
+/// A picture; `None` for a file that is none or can't be read.
+fn picture(name: &str, path: &Path) -> Option<Photo> {
+    let mut file = File::open(path).ok()?;
+    let mut head = Vec::new();
+    file.by_ref().take(16).read_to_end(&mut head).ok()?;
+    MediaType::of(&head)?;
+    if file.metadata().ok()?.len() > photo::FILE_BYTES {
+        return Some(Photo::refused(name, PhotoState::PhotoTooLarge));
+    }
+    fs::read(path).ok().map(|bytes| Photo::of_file(name, &bytes))
 }
 
 /// The last part of a path.

@@ -17,7 +17,9 @@ use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{self, Length, PROGRAM, books, csv, html, json, phrases, sampling, settled};
+use plumbline_core::report::{
+    self, Length, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled,
+};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -263,6 +265,9 @@ fn print_summary(words: &Words, inspection: &Inspection, findings: &Findings) {
     }
     for text in settled::unmatched(words, inspection, findings) {
         say(&words.with("cli-not_matched", &[("text", &text)]));
+    }
+    for text in photos::troubles(inspection, findings, words) {
+        say(&text);
     }
     say(&phrases::summary_counts(words, findings));
     say(&phrases::summary_says(words, findings));

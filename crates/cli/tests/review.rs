@@ -658,3 +658,52 @@ fn a_plan_says_how_many_units_which_and_what_it_does_not_prove() {
         assert!(said.contains(why), "{wrong}: {said}");
     }
 }
+
+/// A PNG of 40 by 30 pixels by its header, with a text that no report may carry.
+fn picture() -> Vec<u8> {
+    let chunk =
+        |name: &[u8], body: &[u8]| [&(body.len() as u32).to_be_bytes()[..], name, body, b"sum."].concat();
+    let head = chunk(b"IHDR", &[0, 0, 0, 40, 0, 0, 0, 30, 8, 0, 0, 0, 0]);
+    let parts = [head, chunk(b"tEXt", b"Author\0secret"), chunk(b"IDAT", &[1]), chunk(b"IEND", b"")].concat();
+    [b"\x89PNG\r\n\x1A\n", &parts[..]].concat()
+}
+
+#[test]
+fn pictures_that_the_settings_name_are_evidence_and_others_are_skipped() {
+    let folder = folder("photos");
+    let stick = folder.join("stick");
+    write(&stick, "clean.csv", CLEAN);
+    for name in ["S1.png", "in/other.png"] {
+        let path = stick.join(name);
+        fs::create_dir_all(path.parent().expect("a folder")).expect("a folder can be made");
+        fs::write(path, picture()).expect("a picture can be written");
+    }
+    let named = "[[photo]]\nsource = \"clean.csv\"\nline = 2\n";
+    let settings = write(
+        &folder,
+        "settings.toml",
+        &format!("{ADVISORY}{named}file = \"S1.png\"\nx = 100\ny = 200\n{named}file = \"gone.jpg\"\n"),
+    );
+    let out = folder.join("out");
+    let output = reviewed(&out, &[OsStr::new("--settings"), settings.as_os_str()], &[&stick]);
+    assert_eq!(status(&output), 0, "{}", text(&output.stdout));
+    let [json, _, report, _] = four_files(&out);
+    let (json, report) = (text(&json), text(&report));
+    assert!(json.contains("\"name\":\"S1.png\"") && json.contains("\"x_permille\":100"), "{json}");
+    assert!(report.contains("data:image/png;base64,") && !report.contains("secret"));
+    assert!(!json.contains("\"name\":\"S1.png\",\"sha256\":null"), "its digest is known");
+    let said = text(&output.stdout);
+    assert!(said.contains("in/other.png") && !said.contains("S1.png:"), "{said}");
+    assert!(said.contains("gone.jpg was named and is not at hand"), "{said}");
+}
+
+#[test]
+fn a_table_that_is_named_as_a_photograph_is_still_read() {
+    let folder = folder("photo_table");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let named = "[[photo]]\nsource = \"clean.csv\"\nline = 2\nfile = \"clean.csv\"\n";
+    let settings = write(&folder, "settings.toml", &format!("{ADVISORY}{named}"));
+    let output = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&table]);
+    assert_eq!(status(&output), 0, "{}", text(&output.stdout));
+    assert!(text(&output.stdout).contains("neither a JPEG nor a PNG"), "{}", text(&output.stdout));
+}

@@ -11,6 +11,7 @@ use crate::exempt::{AreaSaid, Categories, Claim, Mouthing, Renewal};
 use crate::id_template::IdTemplate;
 use crate::laboratory::LabResult;
 use crate::material::MaterialClass;
+use crate::photo::PhotoSaid;
 use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
 use crate::reading::{TEXT_ENCODINGS, codes};
 use crate::rules::{Named, ProblemCode, RuleBooks};
@@ -119,6 +120,8 @@ codes! {
         Lift => "lift",
         /// Who ends a hold, by when, and how much waits.
         HoldEnds => "hold_ends",
+        /// A photograph that shows a reading or a material, and the spot on it.
+        Photo => "photo",
         /// Takes back an earlier act (or an earlier undo).
         Undo => "undo",
     }
@@ -701,6 +704,12 @@ impl Settings {
             .and_then(|value| HoldEnds::parse(value).ok())
     }
 
+    /// Every photograph that was named, with what it shows.
+    pub fn photos(&self) -> Vec<(&Target, PhotoSaid)> {
+        let photos = self.of_kind(ActKind::Photo);
+        photos.filter_map(|(target, value)| Some((target, PhotoSaid::parse(value).ok()?))).collect()
+    }
+
     fn of_kind(&self, wanted: ActKind) -> impl Iterator<Item = (&Target, &str)> {
         self.all().filter(move |(kind, _, _)| *kind == wanted).map(|(_, target, value)| (target, value))
     }
@@ -733,6 +742,8 @@ pub(crate) fn about_of(kind: ActKind, value: &str) -> Option<String> {
         ActKind::Laboratory => LabResult::parse(value)
             .ok()
             .map(|one| format!("{} {} {}", one.analyte.code(), one.laboratory, one.report)),
+        // A second act about the same file moves its spot.
+        ActKind::Photo => PhotoSaid::parse(value).ok().map(|said| said.file),
         ActKind::Lift => Lift::parse(value).ok().map(|lift| format!("{} {}", lift.reason, lift.about)),
         _ => None,
     }
@@ -879,6 +890,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::Laboratory => LabResult::parse(value).map(|_| ()),
         ActKind::Lift => Lift::parse(value).map(|_| ()),
         ActKind::HoldEnds => HoldEnds::parse(value).map(|_| ()),
+        ActKind::Photo => PhotoSaid::parse(value).map(|_| ()),
         ActKind::UncertaintyHolds => one_of(&["repeatability", "everything"]),
         ActKind::Undo => value.parse::<usize>().map(|_| ()).map_err(|_| ProblemCode::OutOfRange),
         ActKind::Books => {

@@ -14,6 +14,7 @@ use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::opened::{Opened, OpenedFile};
 use crate::outcome::Outcome;
+use crate::photo::{self, Photo};
 use crate::reading::{CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
 use crate::sampling::{UnitState, Units};
@@ -36,6 +37,8 @@ pub struct Inspection {
     pub history: History,
     /// The files the sources are from.
     pub opened: Opened,
+    /// The photographs given, sorted by the bytes of their names, then by digest. Only those that an act names are evidence.
+    pub photos: Vec<Photo>,
 }
 
 impl Inspection {
@@ -50,6 +53,7 @@ impl Inspection {
             acts: Vec::new(),
             history: History::default(),
             opened: Opened::default(),
+            photos: Vec::new(),
         })
     }
 
@@ -78,6 +82,11 @@ impl Inspection {
     pub fn clear_files(&mut self) {
         self.opened = Opened::default();
         self.sources.clear();
+    }
+
+    /// Adds a photograph in its place; see [`photo::add`] for what goes beyond the bounds.
+    pub fn add_photo(&mut self, photo: Photo) {
+        photo::add(&mut self.photos, photo);
     }
 
     /// The settings the acts add up to.

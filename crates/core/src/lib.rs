@@ -44,6 +44,7 @@ pub mod opened;
 pub mod outcome;
 pub mod outlook;
 pub mod oxide;
+pub mod photo;
 pub mod pool;
 pub mod quantity;
 pub mod reading;

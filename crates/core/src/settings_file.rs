@@ -135,6 +135,8 @@ enum RowOf {
     LotOrMaterial,
     /// The reading on a `line` of a `source`.
     Reading,
+    /// The reading on a `line` of a `source`, or a `material` of a `part` in a `lot` of a `supplier`.
+    ReadingOrMaterial,
 }
 
 impl RowOf {
@@ -146,6 +148,15 @@ impl RowOf {
             RowOf::LotOrAll | RowOf::Lot => &["supplier", "lot"],
             RowOf::LotMaterial | RowOf::LotOrMaterial => &["supplier", "lot", "part", "material"],
             RowOf::Reading => &["source", "line"],
+            RowOf::ReadingOrMaterial => &["source", "line", "supplier", "lot", "part", "material"],
+        }
+    }
+
+    /// The names that a target fills, in the order of [`names_of`].
+    fn names_for(self, target: &Target) -> &'static [&'static str] {
+        match (self, target) {
+            (RowOf::ReadingOrMaterial, Target::LotMaterial(_)) => RowOf::LotMaterial.names(),
+            _ => self.names(),
         }
     }
 }
@@ -260,6 +271,12 @@ const ROWS: &[Row] = &[
         kind: ActKind::HoldEnds,
         of: RowOf::Lot,
         fields: &[("who", false), ("until", false), ("quarantined", false), ("place", false)],
+    },
+    Row {
+        table: "photo",
+        kind: ActKind::Photo,
+        of: RowOf::ReadingOrMaterial,
+        fields: &[("file", true), ("sha256", false), ("x", false), ("y", false)],
     },
 ];
 
@@ -434,6 +451,17 @@ impl<'r, 't> ActsReader<'r, 't> {
 
     /// What a row speaks of; `None` where it doesn't say, which is refused.
     fn row_target(&mut self, of: RowOf, table: DataTable<'_>) -> Option<Target> {
+        let of = match of {
+            RowOf::ReadingOrMaterial if table.has("source") || table.has("line") => {
+                // A reading has its own names already; more of them would be dropped without a word.
+                for name in RowOf::LotMaterial.names().iter().filter(|name| table.has(name)) {
+                    self.reader.refuse(table.at, ProblemCode::UnknownKey, name);
+                }
+                RowOf::Reading
+            }
+            RowOf::ReadingOrMaterial => RowOf::LotMaterial,
+            of => of,
+        };
         let [first, second, third, fourth] = [0, 1, 2, 3].map(|at| {
             let name = of.names().get(at)?;
             // A line is a number.
@@ -461,6 +489,7 @@ impl<'r, 't> ActsReader<'r, 't> {
             RowOf::LotOrMaterial if third.is_none() && fourth.is_none() => Some(Target::Lot(one, two)),
             RowOf::LotOrAll | RowOf::Lot => Some(Target::Lot(one, two)),
             RowOf::LotMaterial | RowOf::LotOrMaterial => Some(Target::LotMaterial(names)),
+            RowOf::ReadingOrMaterial => None,
             RowOf::Reading if one.is_empty() => refused(self.reader, ProblemCode::Missing, "source"),
             RowOf::Reading => match two.parse() {
                 Ok(line) => Some(Target::Reading(one, line)),
@@ -539,7 +568,7 @@ fn settings_table(acts: &[Act]) -> WrittenTable {
     for (kind, target, value) in settings.all() {
         if let Some(row) = ROWS.iter().find(|row| row.kind == kind) {
             let mut entry = WrittenTable::new();
-            for (name, value) in row.of.names().iter().copied().zip(names_of(target)) {
+            for (name, value) in row.of.names_for(target).iter().copied().zip(names_of(target)) {
                 entry.insert(name.to_owned(), text(&value));
             }
             if let Some(field) = plain_field(kind) {

@@ -119,6 +119,7 @@ mod tests {
     use crate::lot::{Disposition, LotReasonCode};
     use crate::material::{ClassFrom, MaterialClass};
     use crate::outcome::{Outcome, Reason, SigmaFrom};
+    use crate::photo::PhotoState;
     use crate::reading::{Evidence, Identity, NoticeCode, SetAside};
     use crate::rules::ProblemCode;
     use crate::trust::{CheckKind, CheckVerdict, Trust};
@@ -164,6 +165,10 @@ mod tests {
         for code in NoticeCode::ALL {
             wanted.push(format!("notice-{}", code.code()));
             wanted.push(format!("notice-{}.remedy", code.code()));
+        }
+        for code in PhotoState::ALL {
+            wanted.push(format!("photo-{}", code.code()));
+            wanted.push(format!("photo-{}.remedy", code.code()));
         }
         for code in ProblemCode::ALL {
             wanted.push(format!("problem-{}", code.code()));

@@ -9,6 +9,7 @@ mod detail;
 mod mapping;
 mod offers;
 mod order;
+mod photos;
 mod proving;
 mod shelf;
 mod sink;
@@ -20,6 +21,7 @@ use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
+use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
@@ -213,6 +215,44 @@ impl Session {
             Err(problems) => views::problems(&state.words, name, &problems, ""),
         };
         to_js(&problems)
+    }
+
+    /// Takes a photograph as the copy that the page made of it: digest, kind and size are those of the file as it was
+    /// given. One that can't be shown changes nothing.
+    ///
+    /// # Errors
+    /// Only where the view can't cross; why it can't be shown is the value returned, `null` where it can.
+    pub fn photo(
+        &self,
+        name: &str,
+        sha256: &str,
+        media_type: &str,
+        width: u32,
+        height: u32,
+        copy: &[u8],
+    ) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        let size = Size { width, height };
+        let refused = match MediaType::from_code(media_type) {
+            None => Some(PhotoState::NoPhoto),
+            Some(kind) => photos::take(&mut state.inspection, Photo::of_copy(name, sha256, kind, size, copy)),
+        };
+        to_js(&refused.map(|why| photos::refusal(&state.words, name, why)))
+    }
+
+    /// Forgets a photograph; what acts say of it stays.
+    pub fn remove_photo(&self, name: &str, sha256: &str) {
+        let mut state = self.state.borrow_mut();
+        state.inspection.photos.retain(|one| one.name != name || one.sha256 != sha256);
+    }
+
+    /// The photographs given, what each is said to show, and what it may be offered for.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn photos(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&photos::photos(&state.inspection, &state.findings, &state.words))
     }
 
     /// The acts a mapping file holds; nothing is recorded.

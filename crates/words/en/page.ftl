@@ -1161,3 +1161,60 @@ page-act-mark-value-check = A check standard
 page-act-mark-value-blank = A blank
 page-act-set-aside-label = Set it aside because
 page-act-set-aside-hint = It then counts for nothing and stays in the report. One that is over limit or open leaves its lot on hold.
+
+## Photographs
+
+page-work-photo = Making a small copy of photograph { $n } of { $of }: { $name }
+page-event-photos = { $of ->
+        [one] { $n ->
+            [0] The photograph could not be taken.
+           *[other] The photograph was taken.
+        }
+       *[other] { $n } of { $of } photographs were taken.
+    }
+page-trouble-photo-what = The photograph could not be taken.
+page-trouble-photo-kind-why = The file is neither a JPEG nor a PNG picture.
+page-trouble-photo-kind-todo = Save it as JPEG or PNG and choose that file. Many cameras and phones can be set to write JPEG.
+page-trouble-photo-large-why = The file has more than 64 MiB.
+page-trouble-photo-large-todo = Make a smaller copy of the picture and choose that.
+page-trouble-photo-broken-why = The browser could not read the picture. { $said }
+page-trouble-photo-broken-todo = Copy the file once more from the camera or the stick, and choose it again.
+page-trouble-photo-canvas-why = This browser is set so that a page cannot make a copy of a picture: it would get noise in its place.
+page-trouble-photo-canvas-todo = Allow this page to read pictures (a browser asks for it beside the address), or open it in another browser.
+page-step-photo = taking a photograph
+page-step-photos = matching photographs
+page-step-remove-photo = taking a photograph out
+page-photos-heading = Photographs
+page-photos-in = { $n ->
+        [one] One photograph
+       *[other] { $n } photographs
+    }
+page-photos-lead = JPEG and PNG pictures that came with the results. Only those that you join to a reading go into the report, as a small copy without place, time and owner. Open a reading to mark the spot that was measured.
+page-photos-take-all = { $n ->
+        [one] Join the photograph whose name fits one reading
+       *[other] Join the { $n } photographs whose names fit one reading each
+    }
+page-photos-more = and { $n } more
+page-photos-none-here = No photograph is joined to this reading.
+page-photo-missing = { $text } It belongs to: { $about }.
+page-photo-shows = Shows { $about }. { $marked ->
+        [yes] The spot is marked.
+       *[no] No spot is marked yet.
+    }
+page-photo-unmatched = Its name fits no reading. Open the reading it shows and choose it there.
+page-photo-offered-column = The results name { $file } for this reading.
+page-photo-offered-name = { $file } is named as the sample of this reading.
+page-photo-offered-within = The name { $file } holds the sample of this reading.
+page-photo-ambiguous = The name fits { $n } readings. Only you can say which it shows.
+page-photo-take = Join this photograph
+page-photo-choose = Photograph of this reading
+page-photo-choose-none = Choose one
+page-photo-leave = Not this photograph
+page-photo-no-mark = Remove the spot
+page-photo-alt = Photograph { $file }
+page-photo-pad = Photograph { $file }. { $spot }
+page-photo-spot = Spot at { $x } % from the left, { $y } % from the top.
+page-photo-no-spot = No spot is marked.
+page-photo-press-enter = { $spot } Press Enter to record it, Escape to leave it.
+page-photo-move-first = Move the mark with the arrow keys first, then press Enter.
+page-photo-keys = Tap where the measurement was made. By keyboard: arrow keys move the mark (with Shift, finely), Enter records it.

@@ -22,6 +22,7 @@ pub fn inspection_of(case: &Case) -> Result<Inspection, Vec<String>> {
         acts: Vec::new(),
         history: History::default(),
         opened: Opened::default(),
+        photos: Vec::new(),
     };
     if let Some(text) = &case.rules {
         inspection.books.add(RuleBook::parse(text).map_err(|problems| said("rules.toml", &problems))?);

@@ -42,6 +42,9 @@ pub struct Expected {
     /// The charts of check readings: what makes the stream, its points, limits, signals (`code@point`) and drift.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub charts: Vec<String>,
+    /// Photographs that were named: `name state: target @ x,y`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub photos: Vec<String>,
 }
 
 /// One source.
@@ -179,8 +182,23 @@ pub fn of_findings(findings: &Value) -> Expected {
             })
             .collect(),
         charts: list("charts").iter().map(chart).collect(),
+        photos: list("photos").iter().map(photo).collect(),
         expiries: list("expiries").iter().filter_map(|one| expiry(one, &list("exemptions"))).collect(),
     }
+}
+
+fn photo(photo: &Value) -> String {
+    let shows: Vec<String> = photo["shows"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .map(|one| {
+            let spot = &one["spot"];
+            let of = [&one["target"], &one["reading"], &one["material"]].map(or_dash).join(" ");
+            format!("{of} @ {},{}", or_dash(&spot["x_permille"]), or_dash(&spot["y_permille"]))
+        })
+        .collect();
+    format!("{} {}: {}", text(&photo["name"]), text(&photo["state"]), shows.join("; "))
 }
 
 fn repeats(group: &Value, readings: &[Value]) -> String {

@@ -2,7 +2,8 @@
 
 import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
-import { addFiles, takeBill, takeText, type Brought, type TextKind } from "./inspection";
+import { addFiles, takeBill, takePhotos, takeText, type Brought, type TextKind } from "./inspection";
+import { mediaTypeOf } from "./photo-copy";
 import { tellTrouble, troublesOver } from "./troubles";
 import { goTo } from "./place";
 import { change, state } from "./state";
@@ -12,6 +13,7 @@ const SETTINGS_SCHEMA = "plumbline.settings/";
 const RULES_SCHEMA = "plumbline.rules/";
 const MAPPING_SCHEMA = "plumbline.mapping/";
 const HISTORY_SCHEMA = "plumbline.history/";
+const PICTURE = /\.(jpe?g|jfif|png)$/i;
 const LARGEST_TEXT = 4 * 1024 * 1024;
 
 /** A settings file, a rule book, a mapping or a history says what it is in its own schema line. */
@@ -71,19 +73,27 @@ interface Found {
  */
 async function bring(found: Found[]): Promise<void> {
   const results: Brought[] = [];
+  const photos: Brought[] = [];
   const texts: { kind: TextKind; file: File }[] = [];
   for (const { name, file, inFolder } of found) {
+    // Settled by the first bytes: a table under the name of a picture is read as a table.
+    if (PICTURE.test(file.name) && (await mediaTypeOf(file).catch(() => null)) !== null) {
+      photos.push({ name, bytes: file });
+      continue;
+    }
     const kind = inFolder ? null : await ownKind(file).catch(() => null);
     if (kind === null) results.push({ name, bytes: file, inFolder });
     else texts.push({ kind, file });
   }
   await goThroughDoor(results.length > 0);
   for (const { kind, file } of texts) await takeTextFile(kind, file);
-  if (results.length === 0) return;
-  const reading = addFiles(results);
-  if (state.place === "start") goTo("came-in");
-  await reading;
-  await recordDoor();
+  if (results.length > 0) {
+    const reading = addFiles(results);
+    if (state.place === "start") goTo("came-in");
+    await reading;
+  }
+  await takePhotos(photos);
+  if (results.length > 0) await recordDoor();
 }
 
 /** The path inside the chosen folder: the folder's own name is where it happened to lie. */

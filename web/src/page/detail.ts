@@ -10,6 +10,7 @@ import { figure } from "./figures";
 import { outcomeTone } from "./marks";
 import { ofReading } from "./of-reading";
 import { cautionTag, outcomeTag, substanceName } from "./outcomes";
+import { photosOf } from "./photos-of";
 import { count, say } from "./words";
 
 function fact(term: string, value: string | null): Child {
@@ -210,6 +211,7 @@ export function detailContent(detail: DetailView, open: (index: number) => void)
       fact(say("page-detail-time"), detail.time),
       fact(say("page-detail-seconds"), detail.seconds),
     ),
+    photosOf(detail),
     made !== null && asks ? composition(made, detail) : null,
     ...openFirst(detail.findings).map((one) => finding(one, one.substance)),
     limits(detail.limits),

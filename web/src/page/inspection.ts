@@ -4,9 +4,10 @@
 import type { ActInput, ActView, Problem, Summary } from "../shared/door";
 import { actText } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
-import { freshInstance, inTurn, running, told, working, type Given } from "./instance";
+import { freshInstance, inTurn, photoBytes, running, told, working, type Given } from "./instance";
 import { Cancelled, fileOf, headingsRead, joined, leaveOut, readWithoutTheBroken } from "./reading";
 import { HEADER, recalled } from "./browser-store";
+import { NoCopy, copyOf, mediaTypeOf } from "./photo-copy";
 import { ANY_READING, change, state, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { say } from "./words";
@@ -21,9 +22,10 @@ async function review(): Promise<void> {
   const query = { ...state.query };
   if (query.lot >= summary.lots.length) query.lot = -1;
   const { offers } = await machine.ask("offers", {});
+  const { photos } = await machine.ask("photos", {});
   const { indices } = await machine.ask("order", { query });
   const selected = state.selected !== null && state.selected < summary.readings ? state.selected : null;
-  change({ summary, offers, query, order: indices, selected });
+  change({ summary, offers, photos, query, order: indices, selected });
 }
 
 /** Takes one step; if the program goes down on the way, takes the step back, says so, and stands where it stood before. */
@@ -66,7 +68,7 @@ export async function standAgain(): Promise<void> {
 }
 
 async function reviewOrNothing(): Promise<void> {
-  if (state.files.length === 0) change({ summary: null, offers: null, order: new Uint32Array(0), selected: null });
+  if (state.files.length === 0) change({ summary: null, offers: null, photos: null, order: new Uint32Array(0), selected: null });
   else await review();
 }
 
@@ -182,6 +184,67 @@ export function takeBill(name: string, bytes: Uint8Array): Promise<void> {
       told.given.push({ kind: "bill", name, bytes });
       await reviewOrNothing();
       change({ written: false, event: say("page-event-bill", { name }) });
+    });
+  });
+}
+
+/** Takes photographs, one after the other, since each is large until its copy is made. */
+export function takePhotos(brought: Brought[]): Promise<void> {
+  return inTurn(async () => {
+    if (brought.length === 0) return;
+    const stop = { wanted: false };
+    const cancel = (): void => {
+      stop.wanted = true;
+    };
+    let taken = 0;
+    try {
+      for (const [at, one] of brought.entries()) {
+        if (stop.wanted) break;
+        change({ work: { text: say("page-work-photo", { n: at + 1, of: brought.length, name: one.name }), done: at, total: brought.length, cancel } });
+        await stepOrBack(one.name, async () => {
+          if (await takePhoto(one)) taken += 1;
+        });
+      }
+    } finally {
+      change({ work: null });
+    }
+    await stepOrBack(say("page-photos-heading"), reviewOrNothing);
+    change({ written: false, event: say("page-event-photos", { n: taken, of: brought.length }) });
+  });
+}
+
+async function takePhoto({ name, bytes }: Brought): Promise<boolean> {
+  const machine = await running();
+  const tell = (why: string, todo: string): boolean => {
+    tellTrouble({ key: `photo|${name}`, about: `photo:${name}`, what: say("page-trouble-photo-what"), where: name, why, todo });
+    return false;
+  };
+  try {
+    const mediaType = await mediaTypeOf(bytes);
+    if (mediaType === null) return tell(say("page-trouble-photo-kind-why"), say("page-trouble-photo-kind-todo"));
+    const copy = await copyOf(bytes, mediaType);
+    if (told.given.some((given) => given.kind === "photo" && given.name === name && given.copy.sha256 === copy.sha256)) return true;
+    const { refused } = await machine.ask("photo", { name, ...photoBytes(copy) });
+    if (refused !== null) return tell(refused.text, refused.remedy);
+    told.given = [...told.given, { kind: "photo", name, copy }];
+    troublesOver(`photo:${name}`);
+    return true;
+  } catch (error) {
+    if (error instanceof NoCopy) return tell(say(`page-trouble-photo-${error.why}-why`, { said: error.said }), say(`page-trouble-photo-${error.why}-todo`));
+    if (error instanceof EngineCrashed || error instanceof EngineReplaced) throw error;
+    return tell(error instanceof Error ? error.message : String(error), say("page-trouble-unreadable-todo"));
+  }
+}
+
+/** Takes a photograph out. What was said of it stays on record, and counts again once it is chosen again. */
+export function removePhoto(name: string, sha256: string): Promise<void> {
+  return inTurn(async () => {
+    await stepOrBack(name, async () => {
+      const machine = await running();
+      await machine.ask("remove_photo", { name, sha256 });
+      told.given = told.given.filter((given) => given.kind !== "photo" || given.name !== name || given.copy.sha256 !== sha256);
+      await reviewOrNothing();
+      change({ written: false, event: say("page-event-removed", { name }) });
     });
   });
 }
@@ -336,6 +399,7 @@ function forgetEverything(): void {
     lesson: null,
     summary: null,
     offers: null,
+    photos: null,
     order: new Uint32Array(0),
     selected: null,
     troubles: [],

@@ -2,6 +2,7 @@
 
 import type { ActInput } from "../shared/door";
 import type { Engine } from "./engine";
+import type { PhotoCopy } from "./photo-copy";
 import { change } from "./state";
 import { tellTrouble } from "./troubles";
 import { say } from "./words";
@@ -13,6 +14,7 @@ export type Given =
   | { kind: "mapping"; name: string; text: string }
   | { kind: "history"; name: string; text: string }
   | { kind: "bill"; name: string; bytes: Uint8Array }
+  | { kind: "photo"; name: string; copy: PhotoCopy }
   | { kind: "act"; act: ActInput };
 
 let engine: Engine | null = null;
@@ -57,6 +59,11 @@ export async function running(): Promise<Engine> {
   return engine;
 }
 
+/** A copy as it crosses to the worker. */
+export function photoBytes({ bytes, ...about }: PhotoCopy): Omit<PhotoCopy, "bytes"> & { copy: Uint8Array } {
+  return { ...about, copy: bytes };
+}
+
 /** A new instance that has been told everything but the files. */
 export async function freshInstance(): Promise<void> {
   const machine = await running();
@@ -64,6 +71,7 @@ export async function freshInstance(): Promise<void> {
   told.read = new Set();
   for (const step of told.given) {
     if (step.kind === "act") await machine.ask("act", { act: step.act });
+    else if (step.kind === "photo") await machine.ask("photo", { name: step.name, ...photoBytes(step.copy) });
     else if (step.kind === "bill") await machine.ask("bill", { name: step.name, bytes: step.bytes });
     else await machine.ask(step.kind, { name: step.name, text: step.text });
   }

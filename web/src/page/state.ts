@@ -1,6 +1,6 @@
 // The one state of the page, and who wants to hear when a piece of it changes.
 
-import type { ChoicesView, OffersView, Query, Summary } from "../shared/door";
+import type { ChoicesView, OffersView, PhotosView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
@@ -49,6 +49,8 @@ export interface State {
   summary: Summary | null;
   /** What the review lets a person be offered; changes with `summary`. */
   offers: OffersView | null;
+  /** The photographs and what they show; changes with `summary`. */
+  photos: PhotosView | null;
   work: Work | null;
   troubles: Trouble[];
   /** The last thing that happened, for the status region. */
@@ -82,6 +84,7 @@ export const state: State = {
   choices: null,
   summary: null,
   offers: null,
+  photos: null,
   work: null,
   troubles: [],
   event: "",

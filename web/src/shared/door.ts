@@ -718,6 +718,63 @@ export interface ChecksView {
   history: string;
 }
 
+// ---- Photographs (crates/wasm/src/photos.rs) ----
+
+/** What a photograph is said to show, and the spot on it in thousandths of width and height. */
+export interface PhotoJoin {
+  target: string;
+  /** The file as the act names it. */
+  file: string;
+  /** The reading; null for a material, or where there is no such reading. */
+  index: number | null;
+  about: string;
+  x: number | null;
+  y: number | null;
+}
+
+/** A reading that a photograph may show. Nothing is recorded by an offer. */
+export interface PhotoOffer {
+  index: number;
+  target: string;
+  about: string;
+}
+
+export interface PhotoView {
+  name: string;
+  sha256: string;
+  /** Pixels of the copy. */
+  width: number;
+  height: number;
+  joined: PhotoJoin[];
+  /** The first 20; none where it is joined already. */
+  offered: PhotoOffer[];
+  offered_more: number;
+  offered_from: "" | "column" | "name" | "within";
+  /** Several readings may be meant, and nothing says which. */
+  ambiguous: boolean;
+}
+
+/** A photograph that an act names and that can't be shown. */
+export interface PhotoMissing {
+  target: string;
+  file: string;
+  about: string;
+  text: string;
+  remedy: string;
+}
+
+export interface PhotosView {
+  photos: PhotoView[];
+  missing: PhotoMissing[];
+}
+
+/** Why a photograph was not taken. */
+export interface PhotoRefusal {
+  code: string;
+  text: string;
+  remedy: string;
+}
+
 export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "history.txt";
 
 /** A report held against what it carries. Every text is for people; the codes stand in contract.md, *proof*. */
@@ -767,6 +824,10 @@ export interface Session {
   bill(name: string, bytes: Uint8Array): Problem[];
   /** What a mapping file holds, without recording it. */
   mapping_acts(name: string, text: string): MappingActs;
+  /** Takes a copy of a photograph: digest, kind and size are those of the file as it was given. */
+  photo(name: string, sha256: string, media_type: string, width: number, height: number, copy: Uint8Array): PhotoRefusal | null;
+  remove_photo(name: string, sha256: string): void;
+  photos(): PhotosView;
   mapping_text(): string;
   /** What a browser keeps for another day; empty for nothing. */
   kept_mapping(before: string): string;

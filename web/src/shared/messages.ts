@@ -11,6 +11,8 @@ import type {
   IdTemplateView,
   MappingActs,
   OffersView,
+  PhotoRefusal,
+  PhotosView,
   PreviewView,
   Problem,
   Query,
@@ -34,6 +36,9 @@ export interface Questions {
   mapping: { name: string; text: string };
   history: { name: string; text: string };
   bill: { name: string; bytes: Uint8Array };
+  photo: { name: string; sha256: string; mediaType: string; width: number; height: number; copy: Uint8Array };
+  remove_photo: { name: string; sha256: string };
+  photos: object;
   mapping_acts: { name: string; text: string };
   mapping_text: object;
   kept_mapping: { before: string };
@@ -69,6 +74,9 @@ export interface Answers {
   mapping: { kind: "problems"; problems: Problem[] };
   history: { kind: "problems"; problems: Problem[] };
   bill: { kind: "problems"; problems: Problem[] };
+  photo: { kind: "photo"; refused: PhotoRefusal | null };
+  remove_photo: { kind: "ack" };
+  photos: { kind: "photos"; photos: PhotosView };
   mapping_acts: { kind: "mapping_acts"; found: MappingActs };
   mapping_text: { kind: "mapping_text"; text: string };
   kept_mapping: { kind: "mapping_text"; text: string };

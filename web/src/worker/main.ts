@@ -83,6 +83,13 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "problems", problems: session.history(asked.name, asked.text) });
     case "bill":
       return send({ kind: "problems", problems: session.bill(asked.name, asked.bytes) });
+    case "photo":
+      return send({ kind: "photo", refused: session.photo(asked.name, asked.sha256, asked.mediaType, asked.width, asked.height, asked.copy) });
+    case "remove_photo":
+      session.remove_photo(asked.name, asked.sha256);
+      return send({ kind: "ack" });
+    case "photos":
+      return send({ kind: "photos", photos: session.photos() });
     case "mapping_acts":
       return send({ kind: "mapping_acts", found: session.mapping_acts(asked.name, asked.text) });
     case "mapping_text":

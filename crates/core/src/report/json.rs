@@ -11,7 +11,7 @@ use serde_json::ser::Formatter;
 
 use super::exemptions::{self, Cr6Out, ExemptionOut, ExpiryOut, MaterialExemptionsOut, Spoken};
 use super::settled::{self, HoldEndsOut, LabOut};
-use super::{PROGRAM, change, charts, checks, phrases, sampling, suppliers, working};
+use super::{PROGRAM, change, charts, checks, photos, phrases, sampling, suppliers, working};
 use crate::acts::Settings;
 use crate::caution::Cautions;
 use crate::composition::{CalibrationDoubt, Contradiction};
@@ -100,6 +100,7 @@ pub fn write(
         expiries: exemptions::expiries(words, inspection, findings, &settings, &spoken),
         history: charts::history(inspection),
         charts: charts::charts(inspection, findings, words),
+        photos: photos::out(inspection, findings),
     };
     let mut serializer = serde_json::Serializer::with_formatter(&mut *sink, LineForEach::default());
     file.serialize(&mut serializer).map_err(io::Error::from)?;
@@ -186,6 +187,7 @@ struct File<'a> {
     expiries: Vec<ExpiryOut>,
     history: charts::HistoryOut,
     charts: Vec<charts::ChartOut>,
+    photos: Vec<photos::PhotoOut>,
 }
 
 #[derive(Serialize)]

@@ -13,6 +13,7 @@ pub mod explain;
 pub mod history;
 pub mod html;
 pub mod json;
+pub mod photos;
 pub mod phrases;
 pub mod repeats;
 pub mod sampling;

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::json::MgPerKg;
+use super::photos;
 use crate::acts::{Act, ActKind, Target, split_escaped};
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::laboratory::LabValue;
@@ -93,6 +94,9 @@ pub fn matched(inspection: &Inspection, findings: &Findings, act: &Act) -> Optio
     };
     if act.kind == ActKind::Mark {
         return (act.value == "product").then(|| !is_check(inspection, findings, &act.target));
+    }
+    if act.kind == ActKind::Photo {
+        return Some(photos::is_there(inspection, findings, &act.target));
     }
     let kinds = [ActKind::SetAside, ActKind::Laboratory, ActKind::Lift, ActKind::HoldEnds];
     if !kinds.contains(&act.kind) {

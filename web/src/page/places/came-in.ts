@@ -13,6 +13,7 @@ import { state, watch } from "../state";
 import { byteCount, count, say } from "../words";
 import { fileFacts, headingLine, needsLook, sheetChoice, textControls } from "./file-facts";
 import { lazyFold, openFold } from "./lazy-fold";
+import { photosCameIn } from "./photos-came-in";
 import { keptColumns, rememberedColumns } from "./remembered-columns";
 import { columnsToLookAt, evidenceFor, tablesOf } from "./table-columns";
 
@@ -46,6 +47,7 @@ export function drawCameIn(host: HTMLElement): void {
     questions(summary),
     el("h2", {}, say("page-files-heading", { n: summary.sources.length })),
     ...cards(summary),
+    photosCameIn(),
     keptColumns(summary),
   );
 }

@@ -15,6 +15,7 @@ mod lots;
 mod materials;
 mod method;
 mod open;
+mod photos;
 mod reached;
 mod repeats;
 mod sampling;
@@ -109,6 +110,7 @@ pub fn write(
         write_markup(sink, &section)?;
     }
     report.open_outcomes(sink)?;
+    report.photos(sink)?;
     for section in [
         report.doubts(),
         report.repeats(),
