@@ -149,7 +149,7 @@ fn records_that_are_sound_and_senseless_are_refused() {
         "file\t1\ta.csv\tnowhere\t0\tx\ttoo_large",
         "source\t1\ta.csv\t\t0\titself\tskipped\t",
         "source\t0\ta.csv\t\t0\titself\tskipped\t",
-        "attachment\t1\ta.png\timage/png\t5\tx",
+        "photo\t1\ta.png\t\tat_hand\timage/png\t5\tx",
         "nothing\t1",
         "program\tplumbline\t0.1.0",
         "report\ten\tno_such_length\te3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",

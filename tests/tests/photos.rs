@@ -4,7 +4,10 @@ use plumbline_core::acts::{Act, ActKind, Target};
 use plumbline_core::inspection::{Inspection, review};
 use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::photos::{self, Offer, OfferFrom};
+use plumbline_core::report::{Length, evidence};
 use plumbline_core::settings_file::{parse_settings, settings_text};
+use plumbline_proof::{Verdict, prove, said};
+use plumbline_tests::delivery::{english, report_of};
 use plumbline_tests::program::{findings_json, inspect, report_html, with_words};
 use serde_json::Value;
 
@@ -272,7 +275,11 @@ fn a_hostile_name_stays_text() {
     inspection.acts.push(joined(2, &format!("file={name};x=1;y=1")));
     inspection.acts.push(joined(3, "file=gone\" onerror=\"alert(1)<b>.png"));
     let report = report_html(&inspection, &review(&inspection));
-    assert!(!report.contains("<script") && !report.contains("onerror=\""), "{report}");
+    let (shown, carried) = report.split_once(evidence::OPENS).expect("what the report carries");
+    assert!(!shown.contains("<script") && !shown.contains("onerror=\""), "{shown}");
+    // Nothing in what is carried ends the element it stands in.
+    let (carried, _) = carried.split_once(evidence::CLOSES).expect("its end");
+    assert!(carried.contains("onerror=") && !carried.contains('<'));
     assert!(figure(&inspection).contains("alt=\"Photograph &quot;&gt;&lt;script&gt;"));
 }
 
@@ -312,4 +319,39 @@ fn settings_join_photographs_to_readings_and_materials_and_come_back_as_they_wer
     ] {
         assert!(parse_settings(&format!("schema = \"plumbline.settings/1\"\n{bad}"), "s").is_err(), "{bad}");
     }
+}
+
+#[test]
+fn a_report_carries_the_photographs_that_acts_may_mean_and_proves_itself_with_them() {
+    let mut inspection = with_photos("", TABLE, &["A-1.png", "stick/A-1.png", "A-2.png", "nobody.png"]);
+    inspection.add_photo(Photo::refused("A-12.png", PhotoState::PhotoTooLarge));
+    // Two files may be the first; the second is the one of that name; the third could not be read; the last is not there.
+    inspection.acts = vec![
+        joined(2, "file=A-1.png;x=450;y=520"),
+        joined(3, "file=A-2.png"),
+        joined(4, "file=A-12.png"),
+        joined(4, "file=lost.png"),
+    ];
+    let named: Vec<&str> = inspection.named_photos().iter().map(|photo| photo.name.as_str()).collect();
+    assert_eq!(named, ["A-1.png", "A-12.png", "A-2.png", "stick/A-1.png"]);
+    let report = report_of(&inspection, Length::Full);
+    let told = |report: &[u8]| {
+        let proof = prove(report, &[], None, &english);
+        (proof.verdict, with_words(|words| said::places(words, &proof)).join("\n"))
+    };
+    assert_eq!(told(&report), (Verdict::Agrees, String::new()));
+    // A pixel of the printed copy, here and in what the report carries.
+    let text = String::from_utf8(report).expect("UTF-8");
+    assert!(!text.contains("nobody.png"));
+    let record = text.find("\nphoto\t3\tA-2.png\t").expect("the record of the photograph");
+    let packed = record + text[record..].find("\n ").expect("its bytes") + 20;
+    let mut changed = text.clone().into_bytes();
+    changed[packed] = if changed[packed] == b'A' { b'B' } else { b'A' };
+    let (verdict, places) = told(&changed);
+    assert_eq!(verdict, Verdict::Differs);
+    assert!(places.contains("A-2.png"), "{places}");
+    let image = text.find("<img src=\"data:image/png;base64,").expect("the picture") + 60;
+    let mut changed = text.into_bytes();
+    changed[image] = if changed[image] == b'A' { b'B' } else { b'A' };
+    assert_eq!(told(&changed).0, Verdict::Differs);
 }

@@ -84,6 +84,13 @@ impl Inspection {
         self.sources.clear();
     }
 
+    /// The photographs that acts may mean, by name or digest: no other is evidence.
+    pub fn named_photos(&self) -> Vec<&Photo> {
+        let settings = self.settings();
+        let said = settings.photos();
+        self.photos.iter().filter(|photo| said.iter().any(|(_, said)| said.may_mean(photo))).collect()
+    }
+
     /// Adds a photograph in its place; see [`photo::add`] for what goes beyond the bounds.
     pub fn add_photo(&mut self, photo: Photo) {
         photo::add(&mut self.photos, photo);

@@ -8,9 +8,10 @@ use base64::engine::general_purpose::STANDARD;
 use flate2::read::DeflateDecoder;
 use plumbline_core::acts::{Act, ActKind, Target};
 use plumbline_core::opened::{Kept, MOST_CARRIED, OpenedFile, Stub};
+use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::reading::{NoticeCode, hexadecimal, sha256_hexadecimal};
 use plumbline_core::report::Length;
-use plumbline_core::report::evidence::{Attachment, MOST_CANONICAL, SCHEMA};
+use plumbline_core::report::evidence::{MOST_CANONICAL, SCHEMA};
 use sha2::{Digest, Sha256};
 
 use crate::place::{Part, PartKind, Place, PlaceKind, Places};
@@ -39,7 +40,7 @@ pub struct Evidence {
     pub(crate) books: Vec<Book>,
     pub(crate) history: Option<String>,
     pub(crate) files: Vec<OpenedFile>,
-    pub(crate) attachments: Vec<Attachment>,
+    pub(crate) photos: Vec<Photo>,
     /// The findings without words; `None` where they were too many.
     pub(crate) canonical: Option<String>,
     ranges: Vec<(Part, Range<usize>)>,
@@ -49,11 +50,6 @@ impl Evidence {
     /// True where a file gave rows and its bytes are not carried.
     pub(crate) fn needs_files(&self) -> bool {
         self.files.iter().any(|file| file.kept == Kept::TooLarge)
-    }
-
-    /// Files that belong to the report and don't touch its findings.
-    pub fn attachments(&self) -> &[Attachment] {
-        &self.attachments
     }
 
     pub(crate) fn range_of(&self, part: &Part) -> Range<usize> {
@@ -107,7 +103,7 @@ const ORDER: [PartKind; 9] = [
     PartKind::Book,
     PartKind::History,
     PartKind::File,
-    PartKind::Attachment,
+    PartKind::Photo,
     PartKind::Canonical,
     PartKind::End,
 ];
@@ -142,7 +138,7 @@ impl Evidence {
             books: Vec::new(),
             history: None,
             files: Vec::new(),
-            attachments: Vec::new(),
+            photos: Vec::new(),
             canonical: None,
             ranges: Vec::new(),
         }
@@ -214,13 +210,10 @@ impl Reader {
                     Kept::Bytes(_) | Kept::TooLarge => return None,
                 }
             }
-            PartKind::Attachment => {
+            PartKind::Photo => {
                 fields.numbered()?;
-                let (name, media_type) = (fields.text()?, fields.text()?);
-                let (length, sha256) = (fields.size()?, fields.digest()?);
-                let bytes = STANDARD.decode(&record.data).ok()?;
-                (bytes.len() == length && sha256_hexadecimal(&bytes) == sha256).then_some(())?;
-                evidence.attachments.push(Attachment { name, media_type, sha256, bytes });
+                let photo = photo(&mut fields, record)?;
+                evidence.photos.push(photo);
             }
             PartKind::Canonical => {
                 let length = fields.size()?;
@@ -272,6 +265,25 @@ fn inflated(data: &str, length: usize, room: &mut usize) -> Option<Vec<u8>> {
 struct Fields<'a> {
     texts: std::slice::Iter<'a, Option<String>>,
     number: u64,
+}
+
+/// A photograph: the copy that is printed, and what is known of the original.
+fn photo(fields: &mut Fields<'_>, record: &Record) -> Option<Photo> {
+    let (name, sha256) = (fields.text()?, fields.text()?);
+    let state = PhotoState::from_code(&fields.text()?)?;
+    if state != PhotoState::AtHand {
+        return Some(Photo { name, sha256, picture: Err(state) });
+    }
+    let media_type = MediaType::from_code(&fields.text()?)?;
+    let mut pixels = || u32::try_from(fields.size()?).ok();
+    let size = Size { width: pixels()?, height: pixels()? };
+    let (length, print) = (fields.size()?, fields.digest()?);
+    let bytes = STANDARD.decode(&record.data).ok()?;
+    (bytes.len() == length && sha256_hexadecimal(&bytes) == print).then_some(())?;
+    let photo = Photo::of_copy(&name, &sha256, media_type, size, &bytes);
+    // The copy holds a picture and nothing else, so that taking it apart again changes nothing.
+    let same = photo.picture.as_ref().is_ok_and(|picture| picture.print.sha256 == print);
+    same.then_some(photo)
 }
 
 impl Fields<'_> {

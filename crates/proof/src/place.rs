@@ -71,7 +71,7 @@ coded! {
         /// What is known of a file of which nothing was read.
         Source => "source",
         /// A file that belongs to the report.
-        Attachment => "attachment",
+        Photo => "photo",
         /// The findings without words.
         Canonical => "canonical",
         /// The line that closes the records.

@@ -83,7 +83,7 @@ pub(crate) fn part_of(head: &str) -> Part {
     let kind = known.filter(|kind| *kind != PartKind::Frame).unwrap_or(PartKind::Unknown);
     let at = match kind {
         PartKind::Act => 0,
-        PartKind::Book | PartKind::File | PartKind::Source | PartKind::Attachment => 1,
+        PartKind::Book | PartKind::File | PartKind::Source | PartKind::Photo => 1,
         _ => return Part::of(kind),
     };
     let name = fields.nth(at).unwrap_or("");

@@ -82,6 +82,7 @@ fn inspection_of(evidence: &Evidence, beside: &[(String, Vec<u8>)]) -> Result<In
     if let Some(text) = &evidence.history {
         inspection.history = History::parse(text).map_err(|_| broken(PartKind::History, ""))?;
     }
+    inspection.photos.clone_from(&evidence.photos);
     let settings = inspection.settings();
     for file in &evidence.files {
         let (name, in_folder, room) = (&file.name, file.in_folder, inspection.opened.room());

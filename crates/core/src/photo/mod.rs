@@ -199,6 +199,13 @@ pub struct PhotoSaid {
     pub spot: Option<Spot>,
 }
 
+impl PhotoState {
+    /// The state of a code.
+    pub fn from_code(code: &str) -> Option<PhotoState> {
+        PhotoState::ALL.iter().copied().find(|state| state.code() == code)
+    }
+}
+
 impl PhotoSaid {
     /// The fields of its act.
     pub const FIELDS: [&'static str; 4] = ["file", "sha256", "x", "y"];
@@ -232,6 +239,11 @@ impl PhotoSaid {
             _ => return Err(ProblemCode::Missing),
         };
         Ok(PhotoSaid { file: file.to_owned(), sha256: sha256.to_owned(), spot })
+    }
+
+    /// True where it could mean this photograph: [`PhotoSaid::find`] looks at no other.
+    pub fn may_mean(&self, photo: &Photo) -> bool {
+        is_name_of(&self.file, &photo.name) || (!self.sha256.is_empty() && photo.sha256 == self.sha256)
     }
 
     /// The photograph that is meant, by its place in `photos`.

@@ -47,6 +47,13 @@ pub fn write(
     if !inspection.history.is_empty() {
         put(line.begin("history").plain(&inspection.history.sha256()));
     }
+    for photo in inspection.named_photos() {
+        line.begin("photo").text(&photo.name).text(&photo.sha256);
+        match &photo.picture {
+            Ok(picture) => put(line.plain(&picture.print.sha256)),
+            Err(why) => put(line.plain(why.code())),
+        }
+    }
     for (at, (source, reviewer)) in inspection.sources.iter().zip(reviewers).enumerate() {
         if findings.same_as.get(at).copied().flatten().is_some() {
             continue;

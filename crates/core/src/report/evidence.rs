@@ -17,6 +17,7 @@ use super::{Length, Program, canonical};
 use crate::inspection::{Findings, Inspection};
 use crate::judging::SourceReview;
 use crate::opened::{Kept, OpenedFile};
+use crate::photo::{PhotoState, Picture};
 use crate::reading::{hexadecimal, sha256_hexadecimal};
 use crate::tabbed::Line;
 
@@ -34,19 +35,6 @@ pub const MOST_CANONICAL: usize = 64 * 1024 * 1024;
 pub const CHECK_DIGITS: usize = 16;
 /// Characters of packed bytes in a line.
 const WIDTH: usize = 120;
-
-/// A file that belongs to the report beside what its findings rest on: a photograph.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Attachment {
-    /// Its name.
-    pub name: String,
-    /// Its media type.
-    pub media_type: String,
-    /// SHA-256 of its bytes.
-    pub sha256: String,
-    /// Its bytes.
-    pub bytes: Vec<u8>,
-}
 
 /// The canonical findings as a report names and carries them.
 #[derive(Clone, Debug)]
@@ -124,7 +112,6 @@ pub fn write(
     inspection: &Inspection,
     about: &About<'_>,
     pinned: &Pinned,
-    attachments: &[Attachment],
     sink: &mut dyn Write,
 ) -> io::Result<()> {
     let mut out = Out { sink, whole: Sha256::new(), records: 0 };
@@ -150,12 +137,7 @@ pub fn write(
     for (at, file) in inspection.opened.files().iter().enumerate() {
         self::file(at, file, &mut out)?;
     }
-    for (at, one) in attachments.iter().enumerate() {
-        line.begin("attachment").number(at as u64 + 1).text(&one.name).text(&one.media_type);
-        line.number(one.bytes.len() as u64).plain(&one.sha256);
-        // Photographs are packed already.
-        out.record(&line, Some(&one.bytes))?;
-    }
+    photos(inspection, &mut out)?;
     line.begin("canonical").number(pinned.bytes);
     line.plain(if pinned.packed.is_some() { "carried" } else { "too_large" });
     out.record(&line, pinned.packed.as_deref())?;
@@ -175,6 +157,25 @@ fn books(inspection: &Inspection, out: &mut Out<'_>) -> io::Result<()> {
         line.plain(if at < loaded { "loaded" } else { "named" });
         line.number(book.text.len() as u64).plain(&book.sha256);
         out.record(&line, Some(&packed(book.text.as_bytes())))?;
+    }
+    Ok(())
+}
+
+/// The photographs that acts may mean, with the copies that are printed; others were given and show nothing.
+fn photos(inspection: &Inspection, out: &mut Out<'_>) -> io::Result<()> {
+    let mut line = Line::default();
+    for (at, photo) in inspection.named_photos().into_iter().enumerate() {
+        line.begin("photo").number(at as u64 + 1).text(&photo.name).text(&photo.sha256);
+        match &photo.picture {
+            Ok(Picture { media_type, size, print }) => {
+                line.plain(PhotoState::AtHand.code()).plain(media_type.code());
+                line.number(size.width).number(size.height);
+                line.number(print.bytes.len() as u64).plain(&print.sha256);
+                // Pictures are packed already.
+                out.record(&line, Some(&print.bytes))?;
+            }
+            Err(why) => out.record(line.plain(why.code()), None)?,
+        }
     }
     Ok(())
 }

@@ -131,7 +131,7 @@ pub fn write(
     write_markup(sink, &report.signatures(&number))?;
     sink.write_all(b"</main>\n")?;
     let about = evidence::About { program: PROGRAM, language: words.tag(), length };
-    evidence::write(inspection, &about, &pinned, &[], sink)?;
+    evidence::write(inspection, &about, &pinned, sink)?;
     sink.write_all(b"</body></html>\n")
 }
 
