@@ -22,7 +22,7 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     write(&web.join("generated/plumbline_wasm.d.ts"), bound.types.as_bytes())?;
     let optimised = optimise::optimise(&web, &bound.wasm)?;
     paths::none_of_this_machine(&optimised, &paths::of_this_machine(workspace))?;
-    let wasm_text = packing::tight(&optimised);
+    let wasm_text = packing::deflated(&optimised);
 
     let glue_text = assets::minified_script(&web, &bound.script)?;
     let worker_script = format!("{glue_text}\n{}", assets::script(&web, "src/worker/main.ts")?);
