@@ -77,9 +77,9 @@ export class Engine {
   }
 
   /** Asks for a file's bytes; they arrive in parts. */
-  async write(file: WrittenFile): Promise<Uint8Array[]> {
+  async write(file: WrittenFile, tag: string): Promise<Uint8Array[]> {
     const parts: Uint8Array[] = [];
-    await this.put("export", { file }, [], (bytes) => parts.push(bytes));
+    await this.put("export", { file, tag }, [], (bytes) => parts.push(bytes));
     return parts;
   }
 
