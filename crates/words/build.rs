@@ -1,22 +1,23 @@
 //! Holds every language against English, and fails the build for a text that is missing, one too many, or other
 //! arguments.
 
-use std::collections::{BTreeMap, BTreeSet};
+#[path = "src/comparing.rs"]
+mod comparing;
+
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
-use fluent_syntax::parser;
+use comparing::{Texts, add_texts, compare, plain};
 
 /// The language all others are held against.
 const FIRST: &str = "en";
 /// The room of the page.
 const PAGE: &str = "page";
-
-/// The arguments of every text, under `room: id` or `room: id.attribute`.
-type Texts = BTreeMap<String, BTreeSet<String>>;
+/// Where a language says its own name.
+const NAME: (&str, &str) = ("locale", "language-name");
 
 fn main() -> ExitCode {
     let own = PathBuf::from(std::env::var("CARGO_MANIFEST_DIR").unwrap_or_default());
@@ -81,85 +82,18 @@ fn texts(tag: &str, files: &[PathBuf], problems: &mut Vec<String>) -> Texts {
     let mut texts = Texts::new();
     for file in files {
         println!("cargo::rerun-if-changed={}", file.display());
-        let place = format!("{tag}/{}.ftl", room(file));
-        let text = match fs::read_to_string(file) {
-            Ok(text) => text,
-            Err(error) => {
-                problems.push(format!("{place}: {error}"));
-                continue;
-            }
-        };
-        let resource = parser::parse(text.as_str()).unwrap_or_else(|(resource, errors)| {
-            for error in errors {
-                let line = text.get(..error.pos.start).unwrap_or("").matches('\n').count() + 1;
-                problems.push(format!("{place} line {line}: {error}"));
-            }
-            resource
-        });
-        for entry in resource.body {
-            let Entry::Message(message) = entry else { continue };
-            let id = format!("{}: {}", room(file), message.id.name);
-            let mut add = |id: String, pattern: &Pattern<&str>| {
-                let mut arguments = BTreeSet::new();
-                of_pattern(pattern, &mut arguments);
-                if texts.insert(id.clone(), arguments).is_some() {
-                    problems.push(format!("{tag}: {id} stands twice"));
-                }
-            };
-            if let Some(pattern) = &message.value {
-                add(id.clone(), pattern);
-            }
-            for attribute in &message.attributes {
-                add(format!("{id}.{}", attribute.id.name), &attribute.value);
-            }
+        match fs::read_to_string(file) {
+            Ok(text) => add_texts(&mut texts, tag, room(file), &text, problems),
+            Err(error) => problems.push(format!("{tag}/{}.ftl: {error}", room(file))),
         }
     }
     texts
 }
 
-fn of_pattern(pattern: &Pattern<&str>, found: &mut BTreeSet<String>) {
-    for element in &pattern.elements {
-        if let PatternElement::Placeable { expression } = element {
-            of_expression(expression, found);
-        }
-    }
-}
-
-fn of_expression(expression: &Expression<&str>, found: &mut BTreeSet<String>) {
-    match expression {
-        Expression::Inline(inline) => of_inline(inline, found),
-        // What only chooses a form may be chosen in one language and not in another: plurals.
-        Expression::Select { variants, .. } => {
-            for variant in variants {
-                of_pattern(&variant.value, found);
-            }
-        }
-    }
-}
-
-fn of_inline(inline: &InlineExpression<&str>, found: &mut BTreeSet<String>) {
-    match inline {
-        InlineExpression::VariableReference { id } => {
-            found.insert(id.name.to_owned());
-        }
-        InlineExpression::Placeable { expression } => of_expression(expression, found),
-        _ => {}
-    }
-}
-
-fn compare(tag: &str, texts: &Texts, first: &Texts, problems: &mut Vec<String>) {
-    for (id, arguments) in first {
-        match texts.get(id) {
-            None => problems.push(format!("{tag} has no text for {id}")),
-            Some(found) if found != arguments => problems.push(format!(
-                "{tag}: {id} names {found:?}, English names {arguments:?}; an argument may be left out in no language"
-            )),
-            Some(_) => {}
-        }
-    }
-    for id in texts.keys().filter(|id| !first.contains_key(*id)) {
-        problems.push(format!("{tag}: {id} is a text English does not have"));
-    }
+/// What a language calls itself.
+fn name_of(files: &[PathBuf]) -> Option<String> {
+    let file = files.iter().find(|file| room(file) == NAME.0)?;
+    plain(&fs::read_to_string(file).ok()?, NAME.1)
 }
 
 /// The page's own words stand apart: the core never says them, and its English is built in without them.
@@ -180,7 +114,10 @@ fn code(languages: &BTreeMap<String, Vec<PathBuf>>) -> String {
             }
         }
         let _ = writeln!(code, "];");
-        list.push((tag != FIRST, format!("Language {{ tag: {tag:?}, rooms: {name}, page: {page} }}")));
+        // A missing name has been told with the other missing texts.
+        let own = name_of(files).unwrap_or_default();
+        let language = format!("Language {{ tag: {tag:?}, name: {own:?}, rooms: {name}, page: {page} }}");
+        list.push((tag != FIRST, language));
     }
     list.sort();
     let list: Vec<String> = list.into_iter().map(|(_, text)| text).collect();

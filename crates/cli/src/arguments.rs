@@ -1,5 +1,6 @@
 //! What was asked for on the command line.
 
+use std::ffi::OsString;
 use std::path::PathBuf;
 
 use lexopt::prelude::*;
@@ -11,6 +12,7 @@ use plumbline_core::rules::{Problem, ProblemCode};
 use plumbline_core::sampling::PlanSaid;
 use plumbline_core::substance::{Halogen, Substance};
 use plumbline_core::words::Words;
+use plumbline_words::{LANGUAGES, Language, language};
 
 /// What to do.
 pub(crate) enum Command {
@@ -52,6 +54,8 @@ pub(crate) struct Planned {
 pub(crate) struct Review {
     /// The output folder.
     pub(crate) out: PathBuf,
+    /// The language of the report; `None`: that of the messages.
+    pub(crate) report_language: Option<&'static Language>,
     /// What is read.
     pub(crate) given: Given,
 }
@@ -91,12 +95,55 @@ pub(crate) struct Given {
     pub(crate) paths: Vec<PathBuf>,
 }
 
-/// Reads the process's arguments.
+const LANGUAGE: &str = "--language";
+const REPORT_LANGUAGE: &str = "--report-language";
+
+/// The tags of all languages, as a person types them.
+pub(crate) fn tags() -> String {
+    LANGUAGES.iter().map(|language| language.tag).collect::<Vec<_>>().join(", ")
+}
+
+fn known(words: &Words, tag: &str) -> Result<&'static Language, String> {
+    language(tag).ok_or_else(|| words.with("cli-no_language", &[("found", tag), ("list", &tags())]))
+}
+
+/// Takes `--language` out of the arguments, wherever it stands: what is wrong with the others is already said in it. No
+/// variable of the environment decides, so that a command writes the same bytes everywhere.
+///
+/// # Errors
+/// What is wrong, in English.
+pub(crate) fn spoken(arguments: &mut Vec<OsString>) -> Result<Option<&'static Language>, String> {
+    let english = Words::english();
+    let mut found = None;
+    let mut at = 0;
+    while let Some(argument) = arguments.get(at).map(|argument| argument.to_string_lossy().into_owned()) {
+        if argument == "--" {
+            break;
+        }
+        let tag = if argument == LANGUAGE {
+            arguments.remove(at);
+            if at == arguments.len() {
+                return Err(english.with("cli-missing_value", &[("found", LANGUAGE)]));
+            }
+            arguments.remove(at).to_string_lossy().into_owned()
+        } else if let Some(tag) = argument.strip_prefix(LANGUAGE).and_then(|rest| rest.strip_prefix('=')) {
+            arguments.remove(at);
+            tag.to_owned()
+        } else {
+            at += 1;
+            continue;
+        };
+        found = Some(known(&english, &tag)?);
+    }
+    Ok(found)
+}
+
+/// Reads the arguments behind the program's name, those of [`spoken`] taken out.
 ///
 /// # Errors
 /// What is wrong with them, in words.
-pub(crate) fn read(words: &Words) -> Result<Command, String> {
-    let mut parser = lexopt::Parser::from_env();
+pub(crate) fn read(words: &Words, arguments: Vec<OsString>) -> Result<Command, String> {
+    let mut parser = lexopt::Parser::from_args(arguments);
     let unknown = |found: &str| words.with("cli-unknown", &[("found", found)]);
     let command = match parser.next().map_err(|error| error.to_string())? {
         None | Some(Long("help") | Short('h')) => return Ok(Command::Help),
@@ -119,10 +166,13 @@ pub(crate) fn read(words: &Words) -> Result<Command, String> {
 /// Reads the arguments of a command on files: a review writes them out, an explanation chooses readings of them.
 fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Result<Command, String> {
     let mut given = Given::default();
-    let (mut out, mut which, mut of) = (None, Vec::new(), Vec::new());
+    let (mut out, mut which, mut of, mut report_language) = (None, Vec::new(), Vec::new(), None);
     while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
         match argument {
             Long("out") if !explains => out = Some(value(parser, words, "--out")?),
+            Long("report-language") if !explains => {
+                report_language = Some(known(words, &text(parser, words, REPORT_LANGUAGE)?)?);
+            }
             Long("reading") if explains => which.push(Which::Reading(text(parser, words, "--reading")?)),
             Long("line") if explains => which.push(line(&text(parser, words, "--line")?, words)?),
             Long("of") if explains => of.extend(about(&text(parser, words, "--of")?, words)?),
@@ -143,7 +193,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
         Command::Explain(Explain { which, of, given })
     } else {
         let out = out.ok_or_else(|| words.say("cli-missing_out"))?;
-        Command::Review(Review { out, given })
+        Command::Review(Review { out, report_language, given })
     };
     if no_path { Err(words.say("cli-missing_path")) } else { Ok(command) }
 }

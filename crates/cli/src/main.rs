@@ -5,6 +5,7 @@ mod explain;
 mod files;
 mod prove;
 
+use std::ffi::OsString;
 use std::fs::{self, File};
 use std::io::{self, BufWriter, Write};
 use std::path::{Path, PathBuf};
@@ -33,11 +34,14 @@ const CANNOT_WRITE: u8 = 74;
 const REFUSED_PRINTED: usize = 20;
 
 fn main() -> ExitCode {
-    let words = Words::english();
-    match arguments::read(&words) {
+    let mut given: Vec<OsString> = std::env::args_os().skip(1).collect();
+    let spoken = arguments::spoken(&mut given);
+    let words = spoken.as_ref().ok().copied().flatten().map_or_else(Words::english, Words::of);
+    match spoken.and_then(|_| arguments::read(&words, given)) {
         Ok(Command::Help) => {
             say(&words.say("cli-help"));
-            say(&words.say("proof-help"))
+            say(&words.say("proof-help"));
+            say(&format!("\n{}", words.with("cli-help_language", &[("list", &arguments::tags())])))
         }
         Ok(Command::Version) => say(&format!("{} {}", PROGRAM.name, PROGRAM.version)),
         Ok(Command::Rules(None)) => {
@@ -177,7 +181,9 @@ fn run(words: &Words, review: &Review) -> u8 {
     };
     let findings = inspection::review(&inspection);
     print_summary(words, &inspection, &findings);
-    if let Err((path, error)) = write_all(words, &review.out, &inspection, &findings) {
+    let others = review.report_language.filter(|language| language.tag != words.tag()).map(Words::of);
+    let in_report = others.as_ref().unwrap_or(words);
+    if let Err((path, error)) = write_all(words, in_report, &review.out, &inspection, &findings) {
         let file = path.display().to_string();
         complain(&words.with("cli-cannot_write", &[("file", &file), ("text", &error.to_string())]));
         return CANNOT_WRITE;
@@ -299,12 +305,19 @@ fn print_notice(words: &Words, source: &Source, notice: &Notice) {
 
 type Written = Result<(), (PathBuf, io::Error)>;
 
-fn write_all(words: &Words, out: &Path, inspection: &Inspection, findings: &Findings) -> Written {
+/// Findings and history are the same bytes in every language; the report is for who reads it.
+fn write_all(
+    words: &Words,
+    in_report: &Words,
+    out: &Path,
+    inspection: &Inspection,
+    findings: &Findings,
+) -> Written {
     fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
     write_one(words, &out.join("report.html"), |sink| {
-        html::write(inspection, findings, words, Length::Full, sink)
+        html::write(inspection, findings, in_report, Length::Full, sink)
     })?;
     write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))
 }

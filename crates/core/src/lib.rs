@@ -34,6 +34,7 @@ pub mod laboratory;
 pub mod learned;
 pub mod limit;
 pub mod lines;
+pub mod locale;
 pub mod longer;
 pub mod lot;
 pub mod lot_sampling;

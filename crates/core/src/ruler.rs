@@ -6,6 +6,7 @@
 
 use std::fmt::Write;
 
+use crate::locale::with_sign;
 use crate::quantity::MassFraction;
 
 /// What is drawn.
@@ -25,6 +26,8 @@ pub struct Ruler<'a> {
     pub mark: Mark,
     /// A short code for the outcome, which chooses the bob's style class.
     pub outcome: &'a str,
+    /// The sign between a whole number and its decimals.
+    pub decimal: &'a str,
 }
 
 /// What the reading says, as a mark.
@@ -129,21 +132,21 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
         "<line class=\"ruler-axis\" x1=\"{LEFT:.1}\" y1=\"{AXIS:.1}\" x2=\"{RIGHT:.1}\" y2=\"{AXIS:.1}\" \
          stroke=\"currentColor\" stroke-width=\"1.5\"/>"
     );
-    decades(&mut svg, &scale);
+    decades(&mut svg, &scale, ruler.decimal);
     edge_labels(&mut svg, ruler, band_from, band_to);
     mark(&mut svg, ruler, &scale);
     svg.push_str("</svg>");
     svg
 }
 
-fn decades(svg: &mut String, scale: &Scale) {
+fn decades(svg: &mut String, scale: &Scale, decimal: &str) {
     let (from, to) = (scale.from as i32, scale.to as i32);
     for decade in from..=to {
         let share = f64::from(decade - from) / f64::from((to - from).max(1));
         let x = LEFT + share * (RIGHT - LEFT);
         let label = match decade {
             0.. => format!("1{}", "0".repeat(decade as usize)),
-            _ => format!("0.{}1", "0".repeat((-decade - 1) as usize)),
+            _ => format!("0{}{}1", escape(decimal), "0".repeat((-decade - 1) as usize)),
         };
         let anchor = if decade == from {
             "start"
@@ -178,7 +181,7 @@ fn edge_labels(svg: &mut String, ruler: &Ruler<'_>, band_from: f64, band_to: f64
         svg,
         "<text class=\"ruler-edges\" x=\"{middle:.1}\" y=\"77\" font-size=\"9\" text-anchor=\"middle\" \
          fill=\"currentColor\" font-weight=\"600\">{} {}</text>",
-        escape(&edges),
+        escape(&with_sign(&edges, ruler.decimal)),
         escape(ruler.band_word)
     );
 }
@@ -257,6 +260,7 @@ mod tests {
             high: high.map(MassFraction::from_mg_per_kg),
             mark,
             outcome: "BL",
+            decimal: ".",
         })
     }
 

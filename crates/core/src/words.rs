@@ -1,14 +1,33 @@
 //! Every text a person reads comes from one catalogue (Project Fluent files in `words/`), which the page reads too.
 
+use std::borrow::Cow;
+
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use plumbline_words::{ENGLISH, Language};
 use unic_langid::LanguageIdentifier;
+
+use crate::day::Day;
+use crate::locale;
 
 /// The catalogue of one language.
 pub struct Words {
     tag: String,
     bundle: FluentBundle<FluentResource>,
+    /// The sign between a whole number and its decimals.
+    decimal: String,
 }
+
+/// The tag of the language that data speaks.
+pub const ENGLISH_TAG: &str = "en";
+
+/// The arguments that count, and so choose plurals.
+const COUNTS: [&str; 8] = ["count", "of", "rows", "readings", "lots", "take", "units", "n"];
+const POINT: &str = ".";
+const DECIMAL: &str = "locale-decimal";
+const TWO_DIGITS: &str = "locale-two_digits";
+/// An act is quoted as it was given: its numbers and dates stand as a settings file writes them. A date that is being put
+/// together is not written twice.
+const QUOTED: [&str; 2] = ["act-", "locale-"];
 
 impl std::fmt::Debug for Words {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
@@ -19,7 +38,7 @@ impl std::fmt::Debug for Words {
 impl Words {
     /// English.
     pub fn english() -> Words {
-        Words::of_texts("en", ENGLISH.iter().map(|room| room.text))
+        Words::of_texts(ENGLISH_TAG, ENGLISH.iter().map(|room| room.text))
     }
 
     /// A language that is built in with all its texts; a door that can't hold them all uses [`Words::of_texts`].
@@ -38,7 +57,11 @@ impl Words {
             let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(resource, _)| resource);
             bundle.add_resource_overriding(resource);
         }
-        Words { tag: tag.to_owned(), bundle }
+        let mut words = Words { tag: tag.to_owned(), bundle, decimal: POINT.to_owned() };
+        if words.has(DECIMAL) {
+            words.decimal = words.say(DECIMAL);
+        }
+        words
     }
 
     /// The BCP 47 tag of its language.
@@ -46,21 +69,95 @@ impl Words {
         &self.tag
     }
 
+    /// The sign between a whole number and its decimals.
+    pub fn decimal(&self) -> &str {
+        &self.decimal
+    }
+
+    /// A number that the program states, as the language writes it. English writes it as it stands.
+    pub fn number(&self, number: &impl std::fmt::Display) -> String {
+        let text = number.to_string();
+        if self.decimal == POINT { text } else { locale::with_sign(&text, &self.decimal) }
+    }
+
+    /// A day, as the language writes it.
+    pub fn day(&self, day: Day) -> String {
+        self.day_and_time(day, "")
+    }
+
+    /// A day with or without a time of day, stated in ISO 8601, as the language writes it; any other text as it stands.
+    pub fn moment(&self, text: &str) -> String {
+        match locale::moment(text) {
+            Some((day, time)) => self.day_and_time(day, time),
+            None => text.to_owned(),
+        }
+    }
+
+    /// A text with every day in it as the language writes it: a stretch of time with its bounds.
+    pub fn days_in(&self, text: &str) -> String {
+        let mut written = String::with_capacity(text.len());
+        let mut rest = text;
+        while let Some(at) = rest.find(|c: char| c.is_ascii_digit()) {
+            let (before, from) = rest.split_at(at);
+            written.push_str(before);
+            let end = from.find(|c: char| !(c.is_ascii_digit() || c == '-')).unwrap_or(from.len());
+            let (run, after) = from.split_at(end);
+            match Day::parse(run) {
+                Some(day) => written.push_str(&self.day(day)),
+                None => written.push_str(run),
+            }
+            rest = after;
+        }
+        written.push_str(rest);
+        written
+    }
+
+    fn day_and_time(&self, day: Day, time: &str) -> String {
+        let stated = day.to_string();
+        let padded = !self.has(TWO_DIGITS) || self.say(TWO_DIGITS) == "yes";
+        let bare = |part: &'_ str| part.trim_start_matches('0').to_owned();
+        let mut parts = stated.splitn(3, '-').map(|part| if padded { part.to_owned() } else { bare(part) });
+        let mut part = || parts.next().unwrap_or_default();
+        let (year, month, of_month) = (part(), part(), part());
+        let day = self.with("locale-day", &[("year", &year), ("month", &month), ("day", &of_month)]);
+        if time.is_empty() { day } else { self.with("locale-moment", &[("day", &day), ("time", time)]) }
+    }
+
+    /// An argument of a text as the language writes it.
+    fn written<'a>(&self, name: &str, value: &'a str) -> Cow<'a, str> {
+        if !locale::is_stated(name) {
+            Cow::Borrowed(value)
+        } else if locale::is_number(value) {
+            // A date of digits and hyphens is no number.
+            match locale::moment(value) {
+                Some((day, _)) => Cow::Owned(self.day(day)),
+                None if self.decimal == POINT => Cow::Borrowed(value),
+                None => Cow::Owned(locale::with_sign(value, &self.decimal)),
+            }
+        } else if locale::moment(value).is_some() {
+            Cow::Owned(self.moment(value))
+        } else {
+            Cow::Borrowed(value)
+        }
+    }
+
     /// A text without arguments.
     pub fn say(&self, id: &str) -> String {
         self.with(id, &[])
     }
 
-    /// A text with arguments. An argument that is a whole number chooses plurals.
+    /// A text with arguments. An argument that counts and is a whole number chooses plurals; one that states a number or a
+    /// date is written as the language writes it ([`locale`]).
     pub fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
+        let quoted = QUOTED.iter().any(|kind| id.starts_with(kind));
         let mut args = FluentArgs::new();
         for (name, value) in arguments {
-            let counts =
-                matches!(*name, "count" | "of" | "rows" | "readings" | "lots" | "take" | "units" | "n");
-            let plural = counts.then(|| value.parse::<u32>().ok());
+            // A language without plurals has no forms to choose from, and writes the same digits.
+            let plural = COUNTS.contains(name).then(|| value.parse::<u32>().ok());
             match plural.flatten() {
                 Some(number) => args.set(*name, FluentValue::from(number)),
-                None => args.set(*name, FluentValue::from(*value)),
+                None if quoted => args.set(*name, FluentValue::from(*value)),
+                None => args.set(*name, FluentValue::from(self.written(name, value))),
             }
         }
         let (message, attribute) =
@@ -190,6 +287,54 @@ mod tests {
         }
         let missing: Vec<_> = wanted.iter().filter(|id| !words.has(id)).collect();
         assert!(missing.is_empty(), "{missing:?}");
+    }
+
+    fn with_commas() -> Words {
+        let facts = "locale-decimal = ,\nlocale-two_digits = no\nlocale-day = { $day }.{ $month }.{ $year }\n\
+                     locale-moment = { $day }, { $time }\n";
+        Words::of_texts("de", ENGLISH.iter().map(|room| room.text).chain([facts]))
+    }
+
+    #[test]
+    fn english_writes_numbers_and_days_as_data_does() {
+        let words = Words::english();
+        let day = Day::new(2026, 3, 5).unwrap();
+        assert_eq!((words.number(&12.5), words.day(day)), ("12.5".to_owned(), "2026-03-05".to_owned()));
+        assert_eq!(words.moment("2026-03-05T08:10:31+01:00"), "2026-03-05 08:10:31+01:00");
+        assert_eq!(words.moment("yesterday"), "yesterday");
+    }
+
+    #[test]
+    fn another_language_writes_stated_numbers_and_days_in_its_own_way_and_quotes_the_rest() {
+        let words = with_commas();
+        let day = Day::new(2026, 3, 5).unwrap();
+        assert_eq!((words.number(&12.5), words.day(day)), ("12,5".to_owned(), "5.3.2026".to_owned()));
+        assert_eq!(words.moment("2026-03-05T08:10"), "5.3.2026, 08:10");
+        assert_eq!(words.days_in("Pb 2026-03-05 08:10–10:45, X-2"), "Pb 5.3.2026 08:10–10:45, X-2");
+        let value = words.with("value-number", &[("value", "1234.5"), ("sigma", "0.25")]);
+        assert_eq!(value, "1234,5 mg/kg ± 0,25 (1s)");
+        assert_eq!(words.with("value-text", &[("written", "12.5")]), "\"12.5\"");
+        assert_eq!(
+            words.with("act-placing_date", &[("value", "2026-03-05")]),
+            "placing on the market on 2026-03-05"
+        );
+        let in_force = words.with("report-text_from", &[("day", &words.day(day))]);
+        assert_eq!(in_force, "In force from 5.3.2026.");
+    }
+
+    /// Only arguments that are turned into numbers can choose a plural form.
+    #[test]
+    fn in_every_language_plurals_are_chosen_by_arguments_that_count() {
+        for language in plumbline_words::LANGUAGES {
+            for room in language.rooms {
+                let text = room.text;
+                for (at, _) in text.match_indices("[one]") {
+                    let chooser = text[..at].rsplit_once("->").expect("a chooser").0;
+                    let name = chooser.trim_end().rsplit_once('$').expect("an argument").1;
+                    assert!(COUNTS.contains(&name), "{}/{}.ftl: {name}", language.tag, room.name);
+                }
+            }
+        }
     }
 
     #[test]

@@ -3,6 +3,7 @@
 mod assets;
 mod demo;
 mod glue;
+mod languages;
 mod optimise;
 mod packing;
 mod paths;
@@ -12,8 +13,11 @@ use crate::Failure;
 use sha2::{Digest, Sha256};
 use std::path::Path;
 
-/// What the whole page may weigh: it travels on sticks and in mail.
-const BUDGET_BYTES: usize = 1_500_000;
+/// What the program in English may weigh: it travels on sticks and in mail, where a quarter of a megabyte more or less is
+/// nothing, but a page is read from its first byte to its last at every start. The core takes six parts in seven of it.
+const BUDGET_BYTES: usize = 1_950_000;
+/// What each further language may add, packed until it is chosen.
+const LANGUAGE_BYTES: usize = 100_000;
 
 /// Builds the page at `out` and says what it weighs.
 pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Failure> {
@@ -22,11 +26,12 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     write(&web.join("generated/plumbline_wasm.d.ts"), bound.types.as_bytes())?;
     let optimised = optimise::optimise(&web, &bound.wasm)?;
     paths::none_of_this_machine(&optimised, &paths::of_this_machine(workspace))?;
-    let wasm_text = packing::tight(&optimised);
+    let wasm_text = packing::deflated(&optimised);
 
     let glue_text = assets::minified_script(&web, &bound.script)?;
     let worker_script = format!("{glue_text}\n{}", assets::script(&web, "src/worker/main.ts")?);
     let deliveries = demo::deliveries(&workspace.join("demo-data"))?;
+    let words_text = languages::packed()?;
     let demo_text = packing::deflated(&demo::as_json(&deliveries)?);
     let worker_text = packing::deflated(worker_script.as_bytes());
     let page_script = assets::script(&web, "src/page/main.ts")?;
@@ -41,6 +46,7 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
             ("wasm", template::inert("plumbline-wasm", &wasm_text)),
             ("worker", template::inert("plumbline-worker", &worker_text)),
             ("demo", template::inert("plumbline-demo", &demo_text)),
+            ("words", words_text.iter().map(|(_, element)| element.as_str()).collect()),
             ("page", template::inert("plumbline-page", &page_text)),
             ("unpack", template::script(&unpacker)),
         ],
@@ -56,10 +62,18 @@ pub(crate) fn build(workspace: &Path, wasm: &Path, out: &Path) -> Result<(), Fai
     line("page script in the page", page_text.len());
     line("style", style.len());
     line(&format!("demo deliveries in the page ({})", deliveries.len()), demo_text.len());
-    line(&format!("{}, of {BUDGET_BYTES} allowed", out.display()), html.len());
+    for (tag, element) in &words_text {
+        line(&format!("{tag}, of {LANGUAGE_BYTES} allowed for a language"), element.len());
+    }
+    let english = html.len() - words_text.iter().map(|(_, element)| element.len()).sum::<usize>();
+    line(&format!("the program in English, of {BUDGET_BYTES} allowed"), english);
+    line(&out.display().to_string(), html.len());
     println!("SHA-256 {}", hex(&Sha256::digest(html.as_bytes())));
-    if html.len() > BUDGET_BYTES {
-        return Err(format!("the page weighs {} bytes, more than the {BUDGET_BYTES} allowed", html.len()));
+    if english > BUDGET_BYTES {
+        return Err(format!("the program weighs {english} bytes, more than the {BUDGET_BYTES} allowed"));
+    }
+    if let Some((tag, element)) = words_text.iter().find(|(_, element)| element.len() > LANGUAGE_BYTES) {
+        return Err(format!("{tag} weighs {} bytes, more than the {LANGUAGE_BYTES} allowed", element.len()));
     }
     Ok(())
 }

@@ -186,7 +186,7 @@ fn rules_table(words: &Words, substance: Substance, said: &RulesSaid) -> RulesTa
         name: words.say(&format!("substance-{}", substance.symbol())),
         // The limit on the element is the same in a polymer and in a metal.
         limit: rules::legal_limit(substance, MaterialClass::Polymer)
-            .map(|limit| limit.limit.to_string())
+            .map(|limit| words.number(&limit.limit))
             .unwrap_or_default(),
         rows,
         not_applicable: said.not_applicable as f64,

@@ -117,11 +117,11 @@ fn check_view(
             element: one.element.symbol(),
             found: phrases::value(words, &one.cell, one.sigma, &written),
             certified: certified
-                .map(|one| format!("{} ± {} (k = {})", one.value, one.expanded, one.k))
+                .map(|one| words.number(&format!("{} ± {} (k = {})", one.value, one.expanded, one.k)))
                 .unwrap_or_default(),
             score: one
                 .scores
-                .map(|scores| format!("zeta {:.2}, E_n {:.2}", scores.zeta, scores.en))
+                .map(|scores| words.number(&format!("zeta {:.2}, E_n {:.2}", scores.zeta, scores.en)))
                 .unwrap_or_default(),
             verdict: one.verdict.code(),
             verdict_text: words.say(&format!("check-verdict-{}", one.verdict.code())),
@@ -132,7 +132,7 @@ fn check_view(
         index: check.reading,
         sample: check.sample.clone(),
         kind: words.say(&format!("check-kind-{}", check.kind.code())),
-        when: said(Identity::Time).unwrap_or_default(),
+        when: words.moment(&said(Identity::Time).unwrap_or_default()),
         instrument: said(Identity::Instrument),
         elements: check.elements.iter().map(element).collect(),
     }

@@ -347,7 +347,7 @@ impl Detail<'_> {
         if let Some((found, row)) = outlier.and_then(|found| Some((found, rows.get(found.index)?))) {
             let readings = &self.source().readings;
             let which = readings.identity(Identity::Id, *row).unwrap_or("").to_owned();
-            let which = format!("{which} ({} {})", words.say("report-line"), readings.line(*row));
+            let which = format!("{which} ({})", phrases::line_name(words, readings.line(*row)));
             let (g, critical) =
                 (format!("{:.2}", found.g), format!("{:.2}", found.critical().unwrap_or(0.0)));
             text.push(' ');

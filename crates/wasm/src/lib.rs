@@ -16,6 +16,7 @@ mod sink;
 mod views;
 
 use std::cell::RefCell;
+use std::rc::Rc;
 
 use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
@@ -41,7 +42,10 @@ struct State {
     inspection: Inspection,
     reader: Option<(SourceReader, bool)>,
     findings: Findings,
-    words: Words,
+    /// What is said now.
+    words: Rc<Words>,
+    /// Every language that was taught, English first.
+    languages: Vec<Rc<Words>>,
     /// The lot of every reading, found once a review.
     lots: Vec<u32>,
     /// A report that is being held against what it carries; no part of the inspection.
@@ -60,12 +64,14 @@ impl Session {
             web_sys::console::error_1(&JsValue::from_str(&info.to_string()));
         }));
         let inspection = Inspection::new().map_err(|problems| JsError::new(&format!("{problems:?}")))?;
+        let words = Rc::new(Words::english());
         Ok(Session {
             state: RefCell::new(State {
                 inspection,
                 reader: None,
                 findings: Findings::default(),
-                words: Words::english(),
+                languages: vec![Rc::clone(&words)],
+                words,
                 lots: Vec::new(),
                 proving: None,
             }),
@@ -75,6 +81,24 @@ impl Session {
     /// The program's version.
     pub fn version(&self) -> String {
         PROGRAM.version.to_owned()
+    }
+
+    /// Takes the texts of a language (Project Fluent), which the page keeps packed until a person wants them.
+    pub fn teach(&self, tag: &str, texts: &str) {
+        let mut state = self.state.borrow_mut();
+        let words = Rc::new(Words::of_texts(tag, [texts]));
+        state.languages.retain(|known| known.tag() != tag);
+        state.languages.push(words);
+    }
+
+    /// Says everything in this language from now on; nothing that was read or decided changes.
+    ///
+    /// # Errors
+    /// A language that was not taught.
+    pub fn speak(&self, tag: &str) -> Result<(), JsError> {
+        let mut state = self.state.borrow_mut();
+        state.words = state.language(tag)?;
+        Ok(())
     }
 
     /// Begins a source; one that was begun and not finished is dropped. `in_folder`: found by walking a folder, so a
@@ -349,6 +373,15 @@ impl Session {
         to_js(&views::summary(&state.inspection, &state.findings, &state.words))
     }
 
+    /// The summary of the last review again, in the language spoken now.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn summary(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&views::summary(&state.inspection, &state.findings, &state.words))
+    }
+
     /// What the last review lets a person be offered: rule books, exemptions with what became of claims, rows for the
     /// site's table.
     ///
@@ -430,13 +463,16 @@ impl Session {
         to_js(&shelf::explained(&state.inspection, &state.words, book))
     }
 
-    /// Writes `findings.json`, `findings.csv`, `report.html` or `history.txt` to `sink`, a function that takes pieces of bytes.
+    /// Writes `findings.json`, `findings.csv`, `report.html` or `history.txt` to `sink`, a function that takes pieces of bytes;
+    /// the report in the language `tag`.
     ///
     /// # Errors
-    /// Another kind, or a sink that throws.
-    pub fn write(&self, kind: &str, sink: &js_sys::Function) -> Result<(), JsError> {
+    /// Another kind, a language that was not taught, or a sink that throws.
+    pub fn write(&self, kind: &str, tag: &str, sink: &js_sys::Function) -> Result<(), JsError> {
         let state = self.state.borrow();
-        let (inspection, findings, words) = (&state.inspection, &state.findings, &state.words);
+        let words = state.language(tag)?;
+        let words: &Words = &words;
+        let (inspection, findings) = (&state.inspection, &state.findings);
         let mut out = sink::FunctionSink::new(sink);
         let written = match kind {
             "findings.json" => json::write(inspection, findings, words, &mut out),
@@ -488,6 +524,13 @@ impl Session {
     /// What the acts add up to, as a settings file for the command line or another day.
     pub fn settings_text(&self) -> String {
         settings_file::settings_text(&self.state.borrow().inspection.acts)
+    }
+}
+
+impl State {
+    fn language(&self, tag: &str) -> Result<Rc<Words>, JsError> {
+        let found = self.languages.iter().find(|words| words.tag() == tag);
+        found.map(Rc::clone).ok_or_else(|| JsError::new("no such language"))
     }
 }
 

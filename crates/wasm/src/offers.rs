@@ -258,8 +258,8 @@ fn exemption(words: &Words, row: &Exemption) -> ExemptionView {
         scope: row.scope.clone(),
         limit: words.with(&format!("direction-{}", row.bound.code()), &[("limit", &limit)]),
         categories: if covered.len() == CATEGORIES.len() { "all".to_owned() } else { covered.join(", ") },
-        from: row.from.map(|day| day.to_string()),
-        expires: row.expires.map(|day| day.to_string()),
+        from: row.from.map(|day| words.day(day)),
+        expires: row.expires.map(|day| words.day(day)),
         found: row.found,
         not_filed: row.not_filed,
         starred: row.starred,
@@ -429,9 +429,9 @@ fn site_row(words: &Words, row: &site_table::Offer) -> SiteOffer {
         class_text: class_text(words, row.class),
         readings: row.readings,
         earlier: row.earlier,
-        mean: phrases::rounded(row.mean),
-        sigma: phrases::rounded(row.sigma),
-        seconds: row.deciseconds.map(|tenths| (f64::from(tenths) / 10.0).to_string()),
+        mean: words.number(&phrases::rounded(row.mean)),
+        sigma: words.number(&phrases::rounded(row.sigma)),
+        seconds: row.deciseconds.map(|tenths| words.number(&(f64::from(tenths) / 10.0))),
         near: row.near_the_limit,
     }
 }

@@ -204,6 +204,7 @@ pub(crate) struct Summary {
 #[derive(Default, Serialize)]
 pub(crate) struct ExpiryView {
     day: String,
+    day_text: String,
     claimed: bool,
     text: String,
 }
@@ -587,6 +588,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
             .iter()
             .map(|one| ExpiryView {
                 day: one.day.to_string(),
+                day_text: words.day(one.day),
                 claimed: one.claimed,
                 text: exemptions::expiry(words, inspection, findings, one),
             })

@@ -72,12 +72,17 @@ fn the_three_files_come_out_as_bytes() {
         let sink = Closure::<dyn FnMut(js_sys::Uint8Array)>::new(move |piece: js_sys::Uint8Array| {
             into.borrow_mut().extend(piece.to_vec());
         });
-        session.write(kind, sink.as_ref().unchecked_ref()).ok().unwrap();
+        session.write(kind, "en", sink.as_ref().unchecked_ref()).ok().unwrap();
         assert!(gathered.borrow().starts_with(start.as_bytes()), "{kind}");
     }
     let sink = js_sys::Function::new_no_args("");
-    assert!(session.write("other", &sink).is_err());
+    assert!(session.write("other", "en", &sink).is_err());
+    assert!(session.write("report.html", "de", &sink).is_err(), "a language that was not taught");
+    assert!(session.speak("de").is_err());
+    session.teach("de", "outcome-BL = unter dem Grenzwert\nlocale-decimal = ,\n");
+    assert!(session.speak("de").is_ok());
 }
+assert!(session.write("report.html", "de", &sink).is_err(), "a language that was not taught");
 
 #[wasm_bindgen_test]
 fn an_act_that_cannot_be_read_is_a_problem_and_not_a_panic() {

@@ -1218,3 +1218,9 @@ page-photo-no-spot = No spot is marked.
 page-photo-press-enter = { $spot } Press Enter to record it, Escape to leave it.
 page-photo-move-first = Move the mark with the arrow keys first, then press Enter.
 page-photo-keys = Tap where the measurement was made. By keyboard: arrow keys move the mark (with Shift, finely), Enter records it.
+
+## Languages
+
+page-language = Language
+page-event-language = This page is in English now.
+page-write-report-language = Report in

@@ -3,7 +3,7 @@
 
 import type { ActInput, ActView, MappingActs, Summary } from "../shared/door";
 import { state } from "./state";
-import { say } from "./words";
+import { sayForTheRecord } from "./words";
 
 export const MAPPING = "plumbline.mapping";
 export const KEEP_NOTHING = "plumbline.keep-nothing";
@@ -30,7 +30,7 @@ export function store(key: string, text: string): boolean {
 
 // Headings and meanings stand in findings too, so they are named in the note as coming from here.
 function note(): string {
-  return say("page-remembered-note");
+  return sayForTheRecord("page-remembered-note");
 }
 
 /** The acts about headings that count now. */

@@ -31,16 +31,14 @@ export class Engine {
   private nextId = 1;
   private readonly waiting = new Map<number, Waiting>();
 
-  private constructor(
-    private readonly workerUrl: string,
-    private readonly module: WebAssembly.Module,
-    private readonly wasm: Uint8Array,
-  ) {}
+  private readonly workerUrl: string;
 
-  static async prepare(workerText: string, wasm: Uint8Array): Promise<Engine> {
-    const module = await WebAssembly.compile(wasm as BufferSource);
-    const url = URL.createObjectURL(new Blob([workerText], { type: "text/javascript" }));
-    return new Engine(url, module, wasm);
+  constructor(
+    workerText: string,
+    private readonly module: WebAssembly.Module,
+    private readonly bytes: () => Promise<Uint8Array>,
+  ) {
+    this.workerUrl = URL.createObjectURL(new Blob([workerText], { type: "text/javascript" }));
   }
 
   /** Throws away whatever runs and starts a fresh instance. Returns the program's version. */
@@ -69,7 +67,7 @@ export class Engine {
       return await this.ask("start", { module: this.module });
     } catch (error) {
       // Some engines refuse to post a compiled module; the bytes always cross.
-      if (error instanceof DOMException) return await this.ask("start", { bytes: this.wasm });
+      if (error instanceof DOMException) return await this.ask("start", { bytes: await this.bytes() });
       throw error;
     }
   }
@@ -79,9 +77,9 @@ export class Engine {
   }
 
   /** Asks for a file's bytes; they arrive in parts. */
-  async write(file: WrittenFile): Promise<Uint8Array[]> {
+  async write(file: WrittenFile, tag: string): Promise<Uint8Array[]> {
     const parts: Uint8Array[] = [];
-    await this.put("export", { file }, [], (bytes) => parts.push(bytes));
+    await this.put("export", { file, tag }, [], (bytes) => parts.push(bytes));
     return parts;
   }
 

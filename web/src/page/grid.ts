@@ -25,6 +25,7 @@ export interface Column {
 }
 
 export interface GridWishes {
+  /** Key of what the table is called. */
   label: string;
   sortLabel(column: Column): string;
   fetch(indices: Uint32Array): Promise<RowView[] | null>;
@@ -54,7 +55,7 @@ export class Grid {
     this.headRow = el("div", { role: "row", class: "grid-row grid-headings", "aria-rowindex": 1 });
     this.body = el("div", { role: "rowgroup", class: "grid-body" });
     this.scroller = el("div", { class: "grid-scroll" }, el("div", { role: "rowgroup", class: "grid-head" }, this.headRow), this.body);
-    this.root = el("div", { role: "grid", class: "grid", "aria-label": wishes.label }, this.scroller);
+    this.root = el("div", { role: "grid", class: "grid", "data-say-label": wishes.label }, this.scroller);
     this.scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
     this.scroller.addEventListener("wheel", (event) => this.wheeled(event), { passive: false });
     this.body.addEventListener("keydown", (event) => this.pressed(event));

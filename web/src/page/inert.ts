@@ -25,14 +25,17 @@ function bytesOf(text: string): Uint8Array<ArrayBuffer> {
   return bytes;
 }
 
-/** What stands under this id, still packed. */
-export function packedBytes(id: string): Uint8Array<ArrayBuffer> {
+function packedBytes(id: string): Uint8Array<ArrayBuffer> {
   return bytesOf(inert(id));
 }
 
-async function inflatedBytes(id: string): Promise<Uint8Array<ArrayBuffer>> {
-  const stream = new Blob([packedBytes(id)]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-  return new Uint8Array(await new Response(stream).arrayBuffer());
+/** What stands under this id, as it is inflated by the browser's own code, beside the page's script. */
+export function inflating(id: string): ReadableStream<Uint8Array<ArrayBuffer>> {
+  return new Blob([packedBytes(id)]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+}
+
+export async function inflatedBytes(id: string): Promise<Uint8Array<ArrayBuffer>> {
+  return new Uint8Array(await new Response(inflating(id)).arrayBuffer());
 }
 
 export async function inflatedText(id: string): Promise<string> {

@@ -5,7 +5,7 @@ import type { Engine } from "./engine";
 import type { PhotoCopy } from "./photo-copy";
 import { change } from "./state";
 import { tellTrouble } from "./troubles";
-import { say } from "./words";
+import { ENGLISH, say } from "./words";
 
 /** What was given besides files, in the order it was given: told again to every new instance. */
 export type Given =
@@ -21,7 +21,12 @@ let engine: Engine | null = null;
 let engineReady: Promise<Engine> | null = null;
 
 /** What every new instance has to be told again, and which of the files the running one has read. */
-export const told: { given: Given[]; read: Set<number> } = { given: [], read: new Set() };
+export const told: { given: Given[]; read: Set<number>; languages: Map<string, string>; spoken: string } = {
+  given: [],
+  read: new Set(),
+  languages: new Map(),
+  spoken: ENGLISH,
+};
 
 let tail: Promise<unknown> = Promise.resolve();
 
@@ -32,12 +37,25 @@ export function inTurn<T>(step: () => Promise<T>): Promise<T> {
   return turn;
 }
 
+/** A new instance that speaks the language of the page. Gives the program's version. */
+async function restart(machine: Engine): Promise<string> {
+  const version = await machine.restart();
+  for (const [tag, texts] of told.languages) await machine.ask("teach", { tag, texts });
+  if (told.spoken !== ENGLISH) await machine.ask("speak", { tag: told.spoken });
+  return version;
+}
+
+export async function teach(tag: string, texts: string): Promise<void> {
+  await (await running()).ask("teach", { tag, texts });
+  told.languages.set(tag, texts);
+}
+
 export function begin(making: Promise<Engine>): Promise<void> {
   engineReady = making;
   return inTurn(async () => {
     try {
       engine = await making;
-      change({ version: await engine.restart() });
+      change({ version: await restart(engine) });
       change({ choices: (await engine.ask("choices", {})).choices });
     } catch (error) {
       engine = null;
@@ -67,7 +85,7 @@ export function photoBytes({ bytes, ...about }: PhotoCopy): Omit<PhotoCopy, "byt
 /** A new instance that has been told everything but the files. */
 export async function freshInstance(): Promise<void> {
   const machine = await running();
-  await machine.restart();
+  await restart(machine);
   told.read = new Set();
   for (const step of told.given) {
     if (step.kind === "act") await machine.ask("act", { act: step.act });

@@ -110,8 +110,9 @@ export async function keptMapping(before: string): Promise<string | null> {
   return answer?.text ?? null;
 }
 
-export function writeFile(file: WrittenFile): Promise<Uint8Array[] | null> {
-  return look(file, (machine) => working(say("page-work-writing", { file }), () => machine.write(file)));
+/** A file's bytes; a report in the language `tag`, which the core has been taught. */
+export function writeFile(file: WrittenFile, tag: string): Promise<Uint8Array[] | null> {
+  return look(file, (machine) => working(say("page-work-writing", { file }), () => machine.write(file, tag)));
 }
 
 export async function settingsText(): Promise<string | null> {

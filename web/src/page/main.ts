@@ -4,8 +4,9 @@ import { beginBringing } from "./bring";
 import { byId } from "./elements";
 import { Engine } from "./engine";
 import { inflatedText } from "./inert";
-import { unpackedBytes } from "./packed";
+import { compiledCore, coreBytes } from "./packed";
 import { begin } from "./instance";
+import { beginLanguages, beginWith, firstLanguage } from "./languages";
 import { tellTrouble } from "./troubles";
 import { beginPlaces } from "./place";
 import { drawCameIn } from "./places/came-in";
@@ -19,7 +20,7 @@ import { drawWrite } from "./places/write";
 import { beginRemembering } from "./remembered";
 import { beginShell } from "./shell";
 import { state, watch, type PlaceName } from "./state";
-import { say, sayMarkup } from "./words";
+import { ENGLISH, say, sayMarkup } from "./words";
 
 /** Draws a place while it is shown, and again whenever its findings change. */
 function keepDrawn(place: typeof state.place, host: HTMLElement, draw: (host: HTMLElement) => void, alsoWith: (keyof typeof state)[] = []): void {
@@ -66,17 +67,23 @@ function tellOwnFaults(): void {
   addEventListener("unhandledrejection", (event) => tell(event.reason));
 }
 
+/** Draws what is drawn once, again for each language. */
+function drawOnce(): void {
+  drawStart(byId("doors"));
+}
+
 function start(): void {
-  if (document.documentElement.dataset["cannotRun"] === "yes") return;
   sayMarkup(document);
   byId("page").hidden = false;
-  const parts = Promise.all([inflatedText("plumbline-worker"), unpackedBytes("plumbline-wasm")]);
-  void begin(parts.then(([worker, wasm]) => Engine.prepare(worker, wasm)));
+  const parts = Promise.all([inflatedText("plumbline-worker"), compiledCore()]);
+  void begin(parts.then(([worker, core]) => new Engine(worker, core, coreBytes)));
   beginShell();
   tellOwnFaults();
   beginBringing();
   beginRemembering();
-  drawStart(byId("doors"));
+  beginLanguages();
+  drawOnce();
+  watch(["language"], drawOnce);
   makeSaysTable(byId("says-table"));
   beginWho();
   watch(["place"], moveShared);
@@ -89,4 +96,12 @@ function start(): void {
   keepDrawn("write", byId("write"), drawWrite);
 }
 
-start();
+function startInItsLanguage(): void {
+  if (document.documentElement.dataset["cannotRun"] === "yes") return;
+  const language = firstLanguage();
+  // English is here already; another is unpacked before anything is said.
+  if (language === ENGLISH) start();
+  else void beginWith(language).catch(console.error).then(start);
+}
+
+startInItsLanguage();

@@ -1,13 +1,18 @@
-// The core is packed tighter than a browser can unpack by itself: a sixth less to carry, for a moment's work after the page
-// is on the screen.
+// The compiled core, which the browser compiles while it inflates it.
 
-import { decompress } from "fzstd";
-import { packedBytes } from "./inert";
+import { inflatedBytes, inflating } from "./inert";
 
-export async function unpackedBytes(id: string): Promise<Uint8Array<ArrayBuffer>> {
+const CORE = "plumbline-wasm";
+
+export async function compiledCore(): Promise<WebAssembly.Module> {
   // What a person can already read stands first.
   await new Promise<void>((settle) => {
     setTimeout(settle, 0);
   });
-  return decompress(packedBytes(id)) as Uint8Array<ArrayBuffer>;
+  return WebAssembly.compileStreaming(new Response(inflating(CORE), { headers: { "Content-Type": "application/wasm" } }));
+}
+
+/** Its bytes, for the engines that refuse to hand a compiled module to a worker. */
+export function coreBytes(): Promise<Uint8Array> {
+  return inflatedBytes(CORE);
 }

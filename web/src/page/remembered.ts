@@ -4,6 +4,7 @@ import type { Summary } from "../shared/door";
 import { HEADER, KEEP_NOTHING, MAPPING, actsOnHeadings, rememberedActs, store, stored } from "./browser-store";
 import { focusIn } from "./elements";
 import { undoAll } from "./inspection";
+import { keepLanguage } from "./languages";
 import { keptMapping, mappingText } from "./looking";
 import { save } from "./save";
 import { change, state, watch } from "./state";
@@ -37,10 +38,12 @@ export function keepNothing(wanted: boolean): void {
     removed = stored(MAPPING);
     store(MAPPING, "");
     store(KEEP_NOTHING, "yes");
+    keepLanguage(false);
     change({ kept: "nothing", event: say("page-kept-nothing") });
     return;
   }
   store(KEEP_NOTHING, "");
+  keepLanguage(true);
   const back = removed === "" || store(MAPPING, removed);
   keptSignature = "";
   change({ kept: back ? "yes" : "refused", event: say("page-kept-again") });

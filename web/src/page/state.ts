@@ -43,6 +43,10 @@ export interface State {
   /** The training delivery that is open. */
   lesson: Delivery | null;
   version: string;
+  /** The language of the page. */
+  language: string;
+  /** The language reports are written in; "" for that of the page. */
+  reportLanguage: string;
   files: HeldFile[];
   /** What a person may say a column, a file or a table is; null until the program has started. */
   choices: ChoicesView | null;
@@ -80,6 +84,8 @@ export const state: State = {
   place: "start",
   lesson: null,
   version: "",
+  language: "en",
+  reportLanguage: "",
   files: [],
   choices: null,
   summary: null,

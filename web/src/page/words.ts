@@ -1,17 +1,45 @@
-// The page's own words, from the same kind of catalogue the core reads.
+// The page's own words, from the same kind of catalogue the core reads. No text is said while a module loads: it would keep
+// the language of that moment.
 
 import { FluentBundle, FluentNumber, FluentResource, type FluentVariable } from "@fluent/bundle";
 import pageWords from "../../../crates/words/en/page.ftl";
 
-const bundle = new FluentBundle("en", { useIsolating: false });
-const faults = bundle.addResource(new FluentResource(pageWords));
-for (const fault of faults) console.error(fault);
+export const ENGLISH = "en";
 
-const grouped = new Intl.NumberFormat("en", { useGrouping: true });
+interface Spoken {
+  tag: string;
+  bundle: FluentBundle;
+  grouped: Intl.NumberFormat;
+  tenths: Intl.NumberFormat;
+}
 
-/** A count for reading: digits in threes, parted by a thin space, since a comma is a decimal mark to half the world. */
+function spokenBy(tag: string, texts: string): Spoken {
+  const bundle = new FluentBundle(tag, { useIsolating: false });
+  for (const fault of bundle.addResource(new FluentResource(texts))) console.error(fault);
+  return {
+    tag,
+    bundle,
+    grouped: new Intl.NumberFormat(tag, { useGrouping: true }),
+    tenths: new Intl.NumberFormat(tag, { useGrouping: false, minimumFractionDigits: 1, maximumFractionDigits: 1 }),
+  };
+}
+
+const english = spokenBy(ENGLISH, pageWords);
+let spoken = english;
+
+/** The language all is said in from now on; its texts in Project Fluent, none for English. */
+export function useLanguage(tag: string, texts: string): void {
+  spoken = tag === ENGLISH ? english : spokenBy(tag, texts);
+  document.documentElement.lang = tag;
+}
+
+export function languageTag(): string {
+  return spoken.tag;
+}
+
+/** A count for reading: digits in groups, parted by a thin space, since comma and point are decimal signs to half the world. */
 export function count(n: number): string {
-  return grouped.format(n).replaceAll(",", "\u202f");
+  return spoken.grouped.formatToParts(n).map((part) => (part.type === "group" ? "\u202f" : part.value)).join("");
 }
 
 /** Chooses plural forms like any number, and is written like every other count of the page. */
@@ -23,6 +51,15 @@ class Count extends FluentNumber {
 
 /** One sentence of the catalogue. A missing key shows itself instead of leaving a hole. */
 export function say(key: string, given: Record<string, string | number> = {}): string {
+  return saidBy(spoken, key, given);
+}
+
+/** What goes on record by itself is English in every language, like all that findings say. */
+export function sayForTheRecord(key: string, given: Record<string, string> = {}): string {
+  return saidBy(english, key, given);
+}
+
+function saidBy({ bundle }: Spoken, key: string, given: Record<string, string | number>): string {
   const message = bundle.getMessage(key);
   if (message?.value == null) {
     console.error(`no words for ${key}`);
@@ -37,21 +74,21 @@ export function say(key: string, given: Record<string, string | number> = {}): s
 }
 
 export function hasWords(key: string): boolean {
-  return bundle.hasMessage(key);
+  return spoken.bundle.hasMessage(key);
 }
 
 export function byteCount(n: number): string {
   if (n < 1024) return say("page-bytes", { n: count(n) });
   if (n < 1024 * 1024) return say("page-kib", { n: count(Math.round(n / 1024)) });
-  return say("page-mib", { n: (n / (1024 * 1024)).toFixed(1) });
+  return say("page-mib", { n: spoken.tenths.format(n / (1024 * 1024)) });
 }
 
-/** Fills the words of the markup that stands in index.html. */
+/** Fills the words of markup that is made once: that of index.html, and what is drawn once and kept. */
 export function sayMarkup(root: ParentNode): void {
   for (const node of root.querySelectorAll<HTMLElement>("[data-say]")) {
     node.textContent = say(node.dataset["say"] ?? "");
   }
-  for (const node of root.querySelectorAll<HTMLElement>("[data-say-label]")) {
-    node.setAttribute("aria-label", say(node.dataset["sayLabel"] ?? ""));
+  for (const [data, attribute] of [["say-label", "aria-label"], ["say-placeholder", "placeholder"]] as const) {
+    for (const node of root.querySelectorAll(`[data-${data}]`)) node.setAttribute(attribute, say(node.getAttribute(`data-${data}`) ?? ""));
   }
 }

@@ -292,6 +292,8 @@ export interface Summary {
 /** A day on which an exemption expires that something here rests on, or may. */
 export interface ExpiryView {
   day: string;
+  /** The day as the language writes it. */
+  day_text: string;
   claimed: boolean;
   text: string;
 }
@@ -800,6 +802,10 @@ export interface ProofView {
 
 export interface Session {
   version(): string;
+  /** The texts of a language, in Project Fluent. */
+  teach(tag: string, texts: string): void;
+  /** Says everything in this language from now on. */
+  speak(tag: string): void;
   /** in_folder: found by walking a folder, so a file that is no table is only skipped. */
   open(name: string, in_folder?: boolean): void;
   /** Records a file that the page could not read. */
@@ -836,6 +842,8 @@ export interface Session {
   preview(source: number, block: number, rows: number): PreviewView;
   act(act: ActInput): ActAnswer;
   review(): Summary;
+  /** The summary of the last review again, in the language spoken now. */
+  summary(): Summary;
   offers(): OffersView;
   order(query: Query): Uint32Array;
   rows(indices: Uint32Array): RowView[];
@@ -845,6 +853,7 @@ export interface Session {
   shelf(): ShelfBook[];
   /** A rule book row by row; empty where there is no such book. */
   explained(book: string): string[];
-  write(kind: WrittenFile, sink: (bytes: Uint8Array) => void): void;
+  /** The report is written in the language `tag`. */
+  write(kind: WrittenFile, tag: string, sink: (bytes: Uint8Array) => void): void;
   settings_text(): string;
 }

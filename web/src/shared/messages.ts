@@ -47,6 +47,9 @@ export interface Questions {
   preview: { source: number; block: number; rows: number };
   act: { act: ActInput };
   review: object;
+  summary: object;
+  teach: { tag: string; texts: string };
+  speak: { tag: string };
   offers: object;
   order: { query: Query };
   window: { indices: Uint32Array };
@@ -55,7 +58,7 @@ export interface Questions {
   checks: object;
   shelf: object;
   explained: { book: string };
-  export: { file: WrittenFile };
+  export: { file: WrittenFile; tag: string };
   settings_text: object;
   /** Gives up the file being read: the rest of its bytes are not coming. */
   cancel: object;
@@ -85,6 +88,9 @@ export interface Answers {
   preview: { kind: "preview"; preview: PreviewView };
   act: { kind: "acted"; answer: ActAnswer };
   review: { kind: "summary"; summary: Summary };
+  summary: { kind: "summary"; summary: Summary };
+  teach: { kind: "ack" };
+  speak: { kind: "ack" };
   offers: { kind: "offers"; offers: OffersView };
   order: { kind: "order"; indices: Uint32Array };
   window: { kind: "window"; rows: RowView[] };

@@ -106,6 +106,14 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "acted", answer: session.act(asked.act) });
     case "review":
       return send({ kind: "summary", summary: session.review() });
+    case "summary":
+      return send({ kind: "summary", summary: session.summary() });
+    case "teach":
+      session.teach(asked.tag, asked.texts);
+      return send({ kind: "ack" });
+    case "speak":
+      session.speak(asked.tag);
+      return send({ kind: "ack" });
     case "offers":
       return send({ kind: "offers", offers: session.offers() });
     case "order": {
@@ -125,8 +133,8 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
     case "explained":
       return send({ kind: "explained", lines: session.explained(asked.book) });
     case "export": {
-      const { file } = asked;
-      session.write(file, (bytes) => {
+      const { file, tag } = asked;
+      session.write(file, tag, (bytes) => {
         // The bytes may be a view of wasm memory, which the next part overwrites: only a copy may leave.
         const copy = bytes.slice();
         send({ kind: "part", file, bytes: copy }, [copy.buffer]);

@@ -58,6 +58,18 @@ pub fn confidence(words: &Words, said: &str) -> String {
     words.say(id)
 }
 
+/// How sure a value is, in a few words within a sentence; a book's own words as they stand.
+pub fn confidence_short(words: &Words, said: &str) -> String {
+    let id = match said {
+        "confirmed" => "sure-confirmed",
+        "restated by a secondary source" => "sure-restated",
+        "from memory" => "sure-memory",
+        "derived" => "sure-derived",
+        own => return own.to_owned(),
+    };
+    words.say(id)
+}
+
 /// The days of placing on the market that something holds for.
 pub fn days(words: &Words, validity: Validity) -> String {
     let day = |day: Option<crate::day::Day>| day.map(|day| day.to_string()).unwrap_or_default();

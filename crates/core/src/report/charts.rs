@@ -279,7 +279,7 @@ pub fn run_told(words: &Words, stream: &Stream, run: &Run) -> String {
 }
 
 fn when(words: &Words, time: &str) -> String {
-    if time.is_empty() { words.say("chart-no_time") } else { time.replacen('T', " ", 1) }
+    if time.is_empty() { words.say("chart-no_time") } else { words.moment(time) }
 }
 
 /// How many of the earliest points are not drawn.

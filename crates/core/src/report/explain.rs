@@ -9,7 +9,7 @@ use crate::next_step;
 use crate::outcome::{Judgement, Outcome, SigmaFrom};
 use crate::quantity::MassFraction;
 use crate::reading::{CellState, Source, codes};
-use crate::report::{phrases, repeats};
+use crate::report::{books, phrases, repeats};
 use crate::rules::{self, LowEdge};
 use crate::substance::{Halogen, Substance};
 use crate::words::Words;
@@ -160,7 +160,7 @@ impl Explainer<'_> {
                 ("class", words.say(&format!("class-{}", class.code()))),
                 ("book", book.title.clone()),
                 ("clause", band.citation.clause.clone()),
-                ("confidence", book.confidence.clone()),
+                ("confidence", books::confidence_short(words, &book.confidence)),
                 ("k", rule.sigma_factor.to_string()),
                 ("low", text(low)),
                 ("high", text(edges.and_then(|edges| edges.high))),
@@ -233,7 +233,7 @@ impl Explainer<'_> {
                 ("about", about.clone()),
                 ("book", book.title.clone()),
                 ("clause", citation.clause.clone()),
-                ("confidence", book.confidence.clone()),
+                ("confidence", books::confidence_short(words, &book.confidence)),
                 ("k", rule.sigma_factor.to_string()),
                 ("limit", rule.limit(of).to_string()),
             ];

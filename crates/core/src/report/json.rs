@@ -24,12 +24,13 @@ use crate::outcome::{Judgement, Reason, SigmaFrom};
 use crate::quantity::{MassFraction, Sigma, UNITS_PER_MG_KG};
 use crate::reading::{CellState, ColumnMeaning, ElementColumn, Identity, Notice, Notices, Source};
 use crate::substance::{Halogen, Substance};
-use crate::words::Words;
+use crate::words::{ENGLISH_TAG, Words};
 
 /// The schema name of the findings.
 pub const SCHEMA: &str = "plumbline.findings/1";
 
-/// Writes the findings as UTF-8 JSON.
+/// Writes the findings as UTF-8 JSON. Its sentences are English whatever language `words` are: data is the same bytes for
+/// everyone, and English words are only made here where others came.
 ///
 /// # Units
 /// Mass fractions in mg/kg, uncertainties one sigma; a missing number is `null`.
@@ -42,6 +43,8 @@ pub fn write(
     words: &Words,
     sink: &mut dyn Write,
 ) -> io::Result<()> {
+    let english = (words.tag() != ENGLISH_TAG).then(Words::english);
+    let words = english.as_ref().unwrap_or(words);
     let settings = inspection.settings();
     let spoken = Spoken::of(findings);
     let context = Context { inspection, findings, words, settings: &settings, spoken: &spoken };

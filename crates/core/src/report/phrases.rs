@@ -41,7 +41,14 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     // What is only ever a halogen has its name from the catalogue; bromine is a substance too.
     let halogen = matches!(reason.code, LotReasonCode::HalogenOverLimit | LotReasonCode::HalogenOpen)
         || [Halogen::Cl, Halogen::Total].iter().any(|of| of.name() == reason.about);
-    let about = if halogen { words.say(&format!("halogen-{}", reason.about)) } else { reason.about.clone() };
+    let about = if halogen {
+        words.say(&format!("halogen-{}", reason.about))
+    } else if matches!(reason.code, LotReasonCode::TrustFailed | LotReasonCode::TrustNotBracketed) {
+        // It ends with the stretch of time.
+        words.days_in(&reason.about)
+    } else {
+        reason.about.clone()
+    };
     let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
     let nothing = reason.code == LotReasonCode::TrustNone && about.is_empty() && reason.count > 0;
     let alone = reason.code == LotReasonCode::TrustNotJudged && !about.is_empty();
@@ -331,6 +338,7 @@ pub fn value(words: &Words, cell: &Cell, sigma: Option<Sigma>, written: &str) ->
 /// A cell's value for a table whose head states the unit: signs only, no words, no break inside a number. The letter
 /// says where the sigma came from, with a printed error's multiple after it; the table's legend explains both.
 pub fn value_short(
+    words: &Words,
     cell: &Cell,
     judged: &Judgement,
     printed: Option<Sigma>,
@@ -348,35 +356,37 @@ pub fn value_short(
                 if matches!(judged.used.from, SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet) {
                     from.push_str(&multiple.to_string());
                 }
-                format!("{}\u{a0}±\u{a0}{}{from}", cell.value, rounded(sigma.to_mass_fraction()))
+                let value = format!("{}\u{a0}±\u{a0}{}{from}", cell.value, rounded(sigma.to_mass_fraction()));
+                words.number(&value)
             }
-            None => cell.value.to_string(),
+            None => words.number(&cell.value),
         },
-        _ => cell_short(cell, written),
+        _ => cell_short(words, cell, written),
     }
 }
 
 /// A cell's value alone, by the same signs.
-pub fn cell_short(cell: &Cell, written: &str) -> String {
+pub fn cell_short(words: &Words, cell: &Cell, written: &str) -> String {
     match cell.state {
-        CellState::Number => cell.value.to_string(),
-        CellState::BelowDetection => format!("<\u{a0}{}", cell.value),
-        CellState::AboveRange => format!(">\u{a0}{}", cell.value),
+        CellState::Number => words.number(&cell.value),
+        CellState::BelowDetection => format!("<\u{a0}{}", words.number(&cell.value)),
+        CellState::AboveRange => format!(">\u{a0}{}", words.number(&cell.value)),
         CellState::NotDetected | CellState::Text | CellState::UnitUnknown => format!("\"{written}\""),
         CellState::NoColumn | CellState::Blank => "–".to_owned(),
     }
 }
 
 /// The total for the same table.
-pub fn total_short(total: &crate::halogen::Total) -> String {
-    match (total.low, total.high, total.sigma) {
+pub fn total_short(words: &Words, total: &crate::halogen::Total) -> String {
+    let text = match (total.low, total.high, total.sigma) {
         (Some(low), Some(high), Some(sigma)) if low == high => {
             format!("{low}\u{a0}±\u{a0}{}", rounded(sigma.to_mass_fraction()))
         }
         (Some(low), Some(high), _) => format!("{low}\u{a0}…\u{a0}{high}"),
         (Some(low), None, _) => format!("≥\u{a0}{low}"),
         _ => "–".to_owned(),
-    }
+    };
+    words.number(&text)
 }
 
 const fn sigma_letter(from: SigmaFrom) -> &'static str {
@@ -480,7 +490,7 @@ pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> St
         .iter()
         .flatten()
         .filter(|(_, value)| *value >= WORTH_NAMING)
-        .map(|(element, value)| format!("{element} {}\u{a0}%", percent(*value)))
+        .map(|(element, value)| format!("{element} {}\u{a0}%", words.number(&percent(*value))))
         .collect();
     let numbers = words.list(&numbers);
     let mut sentences = Vec::new();
@@ -506,7 +516,7 @@ pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> St
         let family = one.family;
         let source = match family.confidence.as_str() {
             same if same == family.source => family.source.clone(),
-            confidence => format!("{}; {confidence}", family.source),
+            confidence => format!("{}; {}", family.source, super::books::confidence_short(words, confidence)),
         };
         let outside = one.ranges.iter().find(|range| range.fit == RangeFit::Outside);
         sentences.push(words.with(
@@ -515,7 +525,7 @@ pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> St
                 ("name", &family.name),
                 ("source", &source),
                 ("element", outside.map_or("", |range| range.range.element.symbol())),
-                ("by", &outside.map_or_else(String::new, |range| percent(range.outside_by))),
+                ("by", &outside.map_or_else(String::new, |range| words.number(&percent(range.outside_by)))),
             ],
         ));
         if !one.also.is_empty() {
@@ -701,6 +711,7 @@ pub fn ruler(
         high: edges.high,
         mark,
         outcome: judged.outcome.code(),
+        decimal: words.decimal(),
     })
 }
 
@@ -744,9 +755,13 @@ pub fn reading_name(words: &Words, source: &Source, row: usize) -> String {
             .iter()
             .filter_map(|identity| source.readings.identity(*identity, row).map(str::to_owned))
             .collect();
-    let line = words.say("report-line").to_lowercase();
-    parts.push(format!("{} · {line} {}", source.name, source.readings.line(row)));
+    parts.push(format!("{} · {}", source.name, line_name(words, source.readings.line(row))));
     parts.join(" · ")
+}
+
+/// A line of a source, where its name is part of a row of names.
+pub fn line_name(words: &Words, line: u32) -> String {
+    words.with("line-name", &[("line", &line.to_string())])
 }
 
 /// How many readings and lots there are, and how the lots stand.

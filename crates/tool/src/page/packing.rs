@@ -38,6 +38,9 @@ const ROUNDS: std::num::NonZeroU64 = std::num::NonZeroU64::new(3).expect("not ze
 
 /// Raw deflate (the page inflates with `DecompressionStream('deflate-raw')`), then seven bits a character. Packed as
 /// tightly as the format allows: the page is packed once and carried on every stick.
+///
+/// Zstandard makes the core a sixth smaller, but no browser unpacks it by itself: in a script it held the start of the page up
+/// by more than 100 ms of 600 to 900 (`tests/browser/bench.mjs`), every time, for 250 KB that nobody notices on a stick.
 pub(crate) fn deflated(bytes: &[u8]) -> String {
     let mut packed = Vec::new();
     let options = zopfli::Options { iteration_count: ROUNDS, ..zopfli::Options::default() };
@@ -46,18 +49,9 @@ pub(crate) fn deflated(bytes: &[u8]) -> String {
     seven_bit(&packed)
 }
 
-/// Effort of the packing: the highest that does not ask the page for more memory than the core itself.
-const EFFORT: i32 = 19;
-
-/// Zstandard, then seven bits a character. A sixth less than deflate for the core, and unpacked by the page's own script
-/// (`web/src/page/packed.ts`): worth it for the one large part only.
-pub(crate) fn tight(bytes: &[u8]) -> String {
-    seven_bit(&zstd::bulk::compress(bytes, EFFORT).expect("bytes in memory can be packed"))
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{NOT_THEMSELVES, deflated, seven_bit, tight};
+    use super::{NOT_THEMSELVES, deflated, seven_bit};
     use std::io::Read;
 
     /// What the page does, in `web/src/page/inert.ts`.
@@ -86,14 +80,6 @@ mod tests {
         let text = seven_bit(&all);
         assert_eq!(bytes_of(&text), all);
         assert!(!text.contains(['\0', '\r', '<']));
-    }
-
-    #[test]
-    fn what_is_packed_tight_comes_back_whole_and_the_same_each_time() {
-        let bytes: Vec<u8> = (0_u32..70_000).map(|n| (n % 251 * (n % 7)) as u8).collect();
-        let text = tight(&bytes);
-        assert_eq!(zstd::bulk::decompress(&bytes_of(&text), bytes.len()).expect("a frame"), bytes);
-        assert_eq!(tight(&bytes), text);
     }
 
     #[test]

@@ -42,6 +42,12 @@ pub(crate) fn inert(id: &str, text: &str) -> String {
     format!("<script type=\"text/plain\" id=\"{id}\">{text}</script>")
 }
 
+/// The same with a name that a person reads.
+pub(crate) fn inert_named(id: &str, name: &str, text: &str) -> String {
+    let name = name.replace('&', "&amp;").replace('"', "&quot;");
+    format!("<script type=\"text/plain\" id=\"{id}\" data-name=\"{name}\">{text}</script>")
+}
+
 pub(crate) fn script(text: &str) -> String {
     format!("<script>{}</script>", kept_inside_a_script(text))
 }

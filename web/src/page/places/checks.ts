@@ -30,7 +30,7 @@ function checks(of: ChecksView): Child[] {
 }
 
 function check(of: CheckView): HTMLElement {
-  const title = [of.sample, of.when.replace("T", " "), of.instrument].filter((one) => one !== null && one !== "").join(" \u00b7 ");
+  const title = [of.sample, of.when, of.instrument].filter((one) => one !== null && one !== "").join(" \u00b7 ");
   return el(
     "div",
     { class: "per-lot", "data-missing": of.elements.every((one) => one.good) ? undefined : "yes" },

@@ -71,10 +71,10 @@ function expiries(summary: Summary): Child {
         el(
           "li",
           {},
-          el("time", { datetime: one.day }, one.day),
+          el("time", { datetime: one.day }, one.day_text),
           el("strong", { class: "expiry-kind" }, say(one.claimed ? "page-next-expiry-claimed" : "page-next-expiry-candidate")),
           // The sentence begins with the day, which stands in front already.
-          el("span", {}, one.text.replace(`${one.day}: `, "")),
+          el("span", {}, one.text.startsWith(one.day_text) ? one.text.slice(one.day_text.length).replace(/^\s*[:：]\s*/, "") : one.text),
         ),
       ),
     ),

@@ -6,7 +6,7 @@ import { standing } from "../acts-in-force";
 import { escaped, partTarget } from "../act-kinds";
 import { el, type Child } from "../elements";
 import { doAct } from "../inspection";
-import { say } from "../words";
+import { say, sayForTheRecord } from "../words";
 
 const MOST_PARTS = 60;
 
@@ -62,7 +62,7 @@ function onePart(part: string, names: string[], learned: BillOffer[]): HTMLEleme
 function takeLearned(bill: BillOffer): HTMLElement {
   return el(
     "button",
-    { type: "button", class: "tool", id: controlId("learned", bill.target, bill.lot), on: { click: () => void doAct({ kind: "bill_of_materials", target: bill.target, value: bill.value, note: say("page-parts-learned-from", { lot: bill.lot, day: bill.day }) }) } },
+    { type: "button", class: "tool", id: controlId("learned", bill.target, bill.lot), on: { click: () => void doAct({ kind: "bill_of_materials", target: bill.target, value: bill.value, note: sayForTheRecord("page-parts-learned-from", { lot: bill.lot, day: bill.day }) }) } },
     say("page-parts-learned", { names: bill.materials.join(", "), lot: bill.lot, day: bill.day }),
   );
 }

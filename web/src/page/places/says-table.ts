@@ -10,14 +10,14 @@ import { fetchDetail, fetchRows, showOrder } from "../looking";
 import { typedNumber } from "../numbers";
 import { lotName, substanceName } from "../outcomes";
 import { ANY_READING, change, state, watch } from "../state";
-import { count, say } from "../words";
+import { count, say, sayMarkup } from "../words";
 
 const TYPING_MS = 220;
 const LOOKING_MS = 120;
 
 export function makeSaysTable(host: HTMLElement): void {
   const grid = new Grid({
-    label: say("page-readings-label"),
+    label: "page-readings-label",
     sortLabel: (column) => say("page-sort-by", { column: column.heading }),
     fetch: fetchRows,
     sort: (by) => {
@@ -31,15 +31,15 @@ export function makeSaysTable(host: HTMLElement): void {
   narrow.addEventListener("change", columnsAgain);
 
   // ---- filters ----
-  const text = el("input", { id: "filter-text", type: "search", autocomplete: "off", placeholder: say("page-filter-text-where") });
+  const text = el("input", { id: "filter-text", type: "search", autocomplete: "off", "data-say-placeholder": "page-filter-text-where" });
   const substance = el("select", { id: "filter-substance" });
   const outcome = el("select", { id: "filter-outcome" });
   const lot = el("select", { id: "filter-lot" });
-  const sort = el("select", { id: "filter-sort" }, ...ORDERS.map((order) => el("option", { value: order }, orderName(order))));
+  const sort = el("select", { id: "filter-sort" });
   const halogens = el("input", { id: "filter-halogens", type: "checkbox", checked: true });
   const shown = el("p", { id: "readings-shown", class: "readings-shown" });
   const direction = el("button", { type: "button", id: "filter-direction", class: "tool", on: { click: () => void showOrder({ ...state.query, descending: !state.query.descending }) } });
-  const clear = el("button", { type: "button", id: "filter-clear", class: "tool", on: { click: () => void showOrder({ ...ANY_READING, sort: state.query.sort, descending: state.query.descending }) } }, say("page-filter-clear"));
+  const clear = el("button", { type: "button", id: "filter-clear", class: "tool", on: { click: () => void showOrder({ ...ANY_READING, sort: state.query.sort, descending: state.query.descending }) }, "data-say": "page-filter-clear" });
   const goto = el("input", { id: "go-to-row", type: "text", inputmode: "numeric", autocomplete: "off", "aria-describedby": "go-to-row-refusal" });
   const noSuchRow = el("p", { id: "go-to-row-refusal", class: "refusal", hidden: true });
 
@@ -59,15 +59,15 @@ export function makeSaysTable(host: HTMLElement): void {
   sort.addEventListener("change", () => void showOrder({ ...state.query, sort: sort.value, descending: false }));
   halogens.addEventListener("change", columnsAgain);
 
-  const field = (label: string, control: HTMLElement): HTMLElement => el("div", { class: "field" }, el("label", { for: control.id }, label), control);
+  const field = (label: string, control: HTMLElement): HTMLElement => el("div", { class: "field" }, el("label", { for: control.id, "data-say": label }), control);
   const filters = el(
     "form",
-    { class: "filters", role: "search", "aria-label": say("page-filters"), on: { submit: (event) => event.preventDefault() } },
-    field(say("page-filter-text"), text),
-    field(say("page-filter-substance"), substance),
-    field(say("page-filter-outcome"), outcome),
-    field(say("page-filter-lot"), lot),
-    field(say("page-filter-sort"), sort),
+    { class: "filters", role: "search", "data-say-label": "page-filters", on: { submit: (event) => event.preventDefault() } },
+    field("page-filter-text", text),
+    field("page-filter-substance", substance),
+    field("page-filter-outcome", outcome),
+    field("page-filter-lot", lot),
+    field("page-filter-sort", sort),
     direction,
     clear,
   );
@@ -92,14 +92,14 @@ export function makeSaysTable(host: HTMLElement): void {
         },
       },
     },
-    el("label", { for: "go-to-row" }, say("page-go-to-row")),
+    el("label", { for: "go-to-row", "data-say": "page-go-to-row" }),
     goto,
-    el("button", { type: "submit", class: "tool" }, say("page-go")),
+    el("button", { type: "submit", class: "tool", "data-say": "page-go" }),
   );
 
   // ---- the reading looked at ----
   const heading = el("h2", { id: "detail-heading", tabindex: -1 });
-  const close = el("button", { type: "button", id: "detail-close", class: "tool", on: { click: () => leave() } }, say("page-detail-close"));
+  const close = el("button", { type: "button", id: "detail-close", class: "tool", on: { click: () => leave() }, "data-say": "page-detail-close" });
   const content = el("div", { class: "detail-content" });
   const panel = el("section", { id: "detail", class: "detail", hidden: true, "aria-labelledby": "detail-heading" }, el("header", { class: "detail-head" }, heading, close), content);
   panel.addEventListener("keydown", (event) => {
@@ -148,18 +148,19 @@ export function makeSaysTable(host: HTMLElement): void {
   }
 
   const split = el("div", { class: "split" }, grid.root, panel);
-  const empty = el("p", { class: "empty", hidden: true }, say("page-readings-none"));
+  const empty = el("p", { class: "empty", hidden: true, "data-say": "page-readings-none" });
   const all = el(
     "div",
     { hidden: true },
-    el("h2", { id: "readings-heading", tabindex: -1 }, say("page-readings-heading")),
+    el("h2", { id: "readings-heading", tabindex: -1, "data-say": "page-readings-heading" }),
     filters,
-    el("div", { class: "under-filters" }, shown, el("div", { class: "field-check" }, halogens, el("label", { for: "filter-halogens" }, say("page-filter-halogens"))), jump),
+    el("div", { class: "under-filters" }, shown, el("div", { class: "field-check" }, halogens, el("label", { for: "filter-halogens", "data-say": "page-filter-halogens" })), jump),
     noSuchRow,
     empty,
     split,
-    el("p", { class: "quiet" }, say("page-readings-keys")),
+    el("p", { class: "quiet", "data-say": "page-readings-keys" }),
   );
+  sayMarkup(all);
   host.append(all);
 
   // ---- what changes ----
@@ -214,6 +215,7 @@ export function makeSaysTable(host: HTMLElement): void {
       el("option", { value: "open" }, say("page-filter-open")),
       ...[...outcomes].map(([code, words]) => el("option", { value: code }, words)),
     );
+    sort.replaceChildren(...ORDERS.map((order) => el("option", { value: order }, orderName(order))));
     lot.replaceChildren(
       el("option", { value: "-1" }, say("page-filter-any")),
       ...summary.lots.map((one) => el("option", { value: String(one.index) }, one.supplier === null ? lotName(one) : `${lotName(one)}, ${one.supplier}`)),

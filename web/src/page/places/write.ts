@@ -6,6 +6,8 @@ import { controlId, entry, listed } from "../acts-given";
 import { actText, signature, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { doAct, undo } from "../inspection";
+import { inTurn } from "../instance";
+import { languageOptions, languages, taught } from "../languages";
 import { settingsText, writeFile } from "../looking";
 import { openInTab, save } from "../save";
 import { change, state } from "../state";
@@ -57,7 +59,7 @@ export function drawWrite(host: HTMLElement): void {
       el(
         "div",
         { class: "takeaways" },
-        takeaway("report.html", "report", "primary", el("button", { type: "button", class: "tool", id: "open-report", on: { click: () => void openReport() } }, say("page-write-open"))),
+        takeaway("report.html", "report", "primary", reportLanguage(), el("button", { type: "button", class: "tool", id: "open-report", on: { click: () => void openReport() } }, say("page-write-open"))),
         takeaway("findings.csv", "csv", "tool"),
         takeaway("findings.json", "json", "tool"),
         takeaway("history.txt", "history", "tool"),
@@ -95,15 +97,30 @@ const TYPES: Record<WrittenFile, string> = {
   "history.txt": "text/plain",
 };
 
+/** The bytes of a file; a report in the language chosen for reports. */
+async function written(file: WrittenFile): Promise<Uint8Array[] | null> {
+  const tag = state.reportLanguage === "" ? state.language : state.reportLanguage;
+  // After a step that is under way, and not in the middle of it.
+  await inTurn(() => taught(tag));
+  return writeFile(file, tag);
+}
+
+/** The language a report is written in: that of the page, until another is chosen for a reader elsewhere. */
+function reportLanguage(): Child {
+  if (languages().length === 1) return null;
+  const list = el("select", { id: "report-language", on: { change: () => change({ reportLanguage: list.value }) } }, ...languageOptions(state.reportLanguage === "" ? state.language : state.reportLanguage));
+  return el("span", { class: "language" }, el("label", { for: "report-language" }, say("page-write-report-language")), list);
+}
+
 async function saveFile(file: WrittenFile): Promise<void> {
-  const parts = await writeFile(file);
+  const parts = await written(file);
   if (parts === null) return;
   save(file, new Blob(parts as BlobPart[], { type: TYPES[file] }));
   change({ written: true, event: say("page-event-written", { file }) });
 }
 
 async function openReport(): Promise<void> {
-  const parts = await writeFile("report.html");
+  const parts = await written("report.html");
   if (parts === null) return;
   openInTab(new Blob(parts as BlobPart[], { type: TYPES["report.html"] }));
 }

@@ -38,7 +38,14 @@ impl Report<'_> {
             let join = |identities: &[Identity]| {
                 identities
                     .iter()
-                    .filter_map(|identity| source.readings.identity(*identity, row))
+                    .filter_map(|identity| {
+                        let said = source.readings.identity(*identity, row)?;
+                        Some(if *identity == Identity::Time {
+                            self.words.moment(said)
+                        } else {
+                            said.to_owned()
+                        })
+                    })
                     .collect::<Vec<_>>()
                     .join(" · ")
             };
@@ -62,7 +69,7 @@ impl Report<'_> {
                     @if self.findings.set_aside.contains_key(&(index as u32)) { " · " i { (self.say("report-aside")) } }
                     @if !origin.is_empty() { " · " (origin) }
                     @if !how.is_empty() { " · " (how) }
-                    " · " (source.name) ", " (self.say("report-line").to_lowercase()) " " (source.readings.line(row))
+                    " · " (source.name) ", " (phrases::line_name(self.words, source.readings.line(row)))
                 } }
                 tr {
                     td { (self.say(&format!("class-{}", assessed.class.code()))) }
@@ -72,7 +79,7 @@ impl Report<'_> {
                     (self.value(source, reviewer, row, CHLORINE, Element::CL, &assessed.halogens[0], &assessed.halogen_cautions[0]))
                     td {
                         (self.outcome(assessed.total.judgement.outcome)) (doubted(&assessed.halogen_cautions[2])) br;
-                        (phrases::total_short(&assessed.total))
+                        (phrases::total_short(self.words, &assessed.total))
                     }
                 }
                 (PreEscaped("</tbody>"))
@@ -101,7 +108,7 @@ impl Report<'_> {
         html! {
             td {
                 (self.outcome(judged.outcome)) (doubted(cautions)) br;
-                (phrases::value_short(&cell, judged, printed, multiple, &written))
+                (phrases::value_short(self.words, &cell, judged, printed, multiple, &written))
             }
         }
     }

@@ -86,7 +86,7 @@ impl Report<'_> {
 
     /// The day an entry expires; where the book holds none, that it does not.
     fn expires(&self, row: &Exemption) -> String {
-        row.expires.map_or_else(|| self.say("report-no_day"), |day| day.to_string())
+        row.expires.map_or_else(|| self.say("report-no_day"), |day| self.words.day(day))
     }
 
     /// Where the renewal stands, and who said so.
@@ -139,7 +139,7 @@ impl Report<'_> {
                         dt { (self.say("report-group")) } dd { (self.say(&format!("group-{}", group.code()))) }
                     }
                     dt { (self.say("report-category")) } dd { (self.or_not_stated(self.set(ActKind::Category))) }
-                    dt { (self.say("report-placing")) } dd { (self.or_not_stated(self.set(ActKind::PlacingDate))) }
+                    dt { (self.say("report-placing")) } dd { (self.words.moment(&self.or_not_stated(self.set(ActKind::PlacingDate)))) }
                     dt { (self.say("report-evidence")) } dd { (self.given(&claim.evidence)) }
                     dt { (self.say("report-initials")) } dd { (self.given(&claim.by)) " / " (self.given(&claim.second)) }
                 }

@@ -18,14 +18,14 @@ impl Report<'_> {
                 p class="sub" { (self.say("report-subtitle")) }
                 dl class="key" {
                     dt { (self.say("report-number")) } dd { b { (number) } }
-                    dt { (self.say("report-reviewed")) } dd { (self.or_blank(ActKind::ReviewedAt)) }
+                    dt { (self.say("report-reviewed")) } dd { (self.words.moment(&self.or_blank(ActKind::ReviewedAt))) }
                     dt { (self.say("report-inspector")) } dd { (self.or_blank(ActKind::Inspector)) }
                     dt { (self.say("report-place")) } dd { (self.or_blank(ActKind::Place)) }
                     @if let Some(category) = self.set(ActKind::Category) {
                         dt { (self.say("report-category")) } dd { (category) }
                     }
                     @if let Some(date) = self.set(ActKind::PlacingDate) {
-                        dt { (self.say("report-placing")) } dd { (date) }
+                        dt { (self.say("report-placing")) } dd { (self.words.moment(date)) }
                     }
                     dt { (self.say("report-program")) } dd { (PROGRAM.name) " " (PROGRAM.version) }
                     dt { (self.say("report-findings_digest")) } dd class="mono" { (self.digest) }

@@ -39,14 +39,14 @@ impl Report<'_> {
                             @for (material, one) in found.iter().take(ROWS) {
                                 tr {
                                     td class="id" { (self.material_name(material)) }
-                                    td class="n" { (one.result.analyte.code()) " " (value_text(&one.result)) }
-                                    td class="n" { @if let Some(limit) = one.limit { (limit) } @else { "–" } }
+                                    td class="n" { (one.result.analyte.code()) " " (self.words.number(&value_text(&one.result))) }
+                                    td class="n" { @if let Some(limit) = one.limit { (self.words.number(&limit)) } @else { "–" } }
                                     td { (self.lab_says(one)) }
                                     td { (self.outcome(one.screen)) }
                                     td { (self.stated(&one.result.method)) }
                                     td {
                                         (self.stated(&one.result.laboratory)) ", " (self.stated(&one.result.report)) ", "
-                                        (self.or_not_stated(one.result.date.map(|day| day.to_string()).as_deref()))
+                                        (self.or_not_stated(one.result.date.map(|day| self.words.day(day)).as_deref()))
                                     }
                                 }
                             }
@@ -121,7 +121,7 @@ impl Report<'_> {
         let rows = [
             ("report-hold_what", blank()),
             ("report-hold_who", or_blank(said.who)),
-            ("report-hold_until", said.until.map_or_else(blank, |day| day.to_string())),
+            ("report-hold_until", said.until.map_or_else(blank, |day| self.words.day(day))),
             ("report-hold_quarantined", said.quarantined.map_or_else(blank, |units| units.to_string())),
             ("report-hold_place", or_blank(said.place)),
         ];

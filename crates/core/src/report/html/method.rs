@@ -22,7 +22,8 @@ impl Report<'_> {
     /// The days a book holds for. Laws are asked for the day of placing on the market, standards for their own day.
     fn validity(&self, book: &RuleBook) -> Markup {
         let law = !book.limits.is_empty() || !book.exemptions.is_empty();
-        let day = |day: Option<Day>| day.map_or_else(|| self.say("report-open_day"), |day| day.to_string());
+        let day =
+            |day: Option<Day>| day.map_or_else(|| self.say("report-open_day"), |day| self.words.day(day));
         html! {
             @if law {
                 dt { (self.say("report-validity")) } dd { (books::days(self.words, book.validity)) }
@@ -102,12 +103,12 @@ impl Report<'_> {
                                             None => { td { (self.say("outcome-not_applicable")) } td {} }
                                             Some(edges) => {
                                                 td { @match edges.low {
-                                                    LowEdge::Fixed(low) => (low),
+                                                    LowEdge::Fixed(low) => (self.words.number(&low)),
                                                     LowEdge::DetectionLimit { at_most } => (self.words.with(
                                                         "report-detection_edge", &[("limit", &at_most.to_string())])),
                                                 } }
                                                 td class="n" { @match edges.high {
-                                                    Some(high) => (high),
+                                                    Some(high) => (self.words.number(&high)),
                                                     None => (self.say("report-none")),
                                                 } }
                                             }
@@ -128,7 +129,7 @@ impl Report<'_> {
                                 @for halogen in Halogen::ALL {
                                     tr {
                                         td { (self.say(&format!("substance-{}", halogen.name()))) }
-                                        td class="n" { (rule.limit(halogen)) " mg/kg" }
+                                        td class="n" { (self.words.number(&rule.limit(halogen))) " mg/kg" }
                                         td { (rule.citation_of(halogen).source) ", " (rule.citation_of(halogen).clause) }
                                     }
                                 }

@@ -93,7 +93,10 @@ pub fn write(
             meta name="viewport" content="width=device-width, initial-scale=1";
             meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:";
             title { (report.title()) " · " (number) }
-            style { (PreEscaped(STYLE)) (PreEscaped(format!(":root{{--id:\"{number}\"}}"))) }
+            style {
+                (PreEscaped(STYLE)) (PreEscaped(format!(":root{{--id:\"{number}\"}}")))
+                (PreEscaped(format!("@page{{@bottom-right{{content:{}}}}}", report.page_number())))
+            }
         }
     };
     write_markup(sink, &head)?;
@@ -163,6 +166,16 @@ impl Report<'_> {
             .collect();
         let digest = self.digest.get(..10).unwrap_or("").to_uppercase();
         if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
+    }
+
+    /// The number of a printed page as the value of CSS `content`: the catalogue's text with the two counters in it.
+    fn page_number(&self) -> String {
+        let [page, pages] = ["\u{1}", "\u{2}"];
+        // Quotes and what could end the style sheet have no place in such a text.
+        let said = self.with("report-page_number", &[("page", page), ("pages", pages)]);
+        let said = said.replace(['"', '\\', '<', '\n'], "");
+        let said = said.replace(page, "\" counter(page) \"").replace(pages, "\" counter(pages) \"");
+        format!("\"{said}\"")
     }
 
     fn disposition(&self, disposition: Disposition) -> Markup {

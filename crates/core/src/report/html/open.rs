@@ -119,15 +119,16 @@ impl Report<'_> {
                 // As its state is: what was not measured is no zero, and a limit is no value.
                 let value = match element {
                     Some(element) => phrases::cell_short(
+                        self.words,
                         &source.readings.cell(element, row),
                         &phrases::written_of(source, element, row),
                     ),
-                    None => phrases::total_short(&reviewer.assess(row).total),
+                    None => phrases::total_short(self.words, &reviewer.assess(row).total),
                 };
-                let name = source.readings.identity(Identity::Id, row).map_or_else(
-                    || format!("{} {}", self.say("report-line").to_lowercase(), source.readings.line(row)),
-                    str::to_owned,
-                );
+                let name = source
+                    .readings
+                    .identity(Identity::Id, row)
+                    .map_or_else(|| phrases::line_name(self.words, source.readings.line(row)), str::to_owned);
                 Some(format!("{name} ({value})"))
             })
             .collect();

@@ -154,6 +154,7 @@ impl Report<'_> {
                                 @for (index, row) in rows.iter().take(VALUES).enumerate() {
                                     @if index > 0 { "; " }
                                     (phrases::cell_short(
+                                        self.words,
                                         &source.readings.cell(element, *row as usize),
                                         &phrases::written_of(source, element, *row as usize),
                                     ))
@@ -177,9 +178,12 @@ impl Report<'_> {
             _ => None,
         };
         let value = one.judged.map(|(cell, used)| {
-            let value = phrases::cell_short(&cell, "");
+            let value = phrases::cell_short(self.words, &cell, "");
             match used.sigma {
-                Some(sigma) => format!("{value}\u{a0}±\u{a0}{}", phrases::rounded(sigma.to_mass_fraction())),
+                Some(sigma) => {
+                    let sigma = self.words.number(&phrases::rounded(sigma.to_mass_fraction()));
+                    format!("{value}\u{a0}±\u{a0}{sigma}")
+                }
                 None => value,
             }
         });

@@ -68,7 +68,7 @@ impl Report<'_> {
                     }
                     @for block in &source.blocks {
                         p {
-                            b { (source.name) } ", " (self.say("report-line").to_lowercase()) " " (block.header_line) ": "
+                            b { (source.name) } ", " (phrases::line_name(self.words, block.header_line)) ": "
                             (self.columns_used(block))
                         }
                     }
@@ -136,7 +136,7 @@ impl Report<'_> {
                     }
                     ColumnRole::Error { error, .. } | ColumnRole::AnyError { error } => {
                         let multiple = error.multiple.or(block.stated_above);
-                        let multiple = multiple.map_or_else(|| "?".to_owned(), |one| one.to_string());
+                        let multiple = multiple.map_or_else(|| "?".to_owned(), |one| self.words.number(&one));
                         format!(" {multiple}s{}", if error.relative { " %" } else { "" })
                     }
                     _ => String::new(),
@@ -190,7 +190,7 @@ impl Report<'_> {
                                         @else { (phrases::act_of(self.inspection, self.words, act)) }
                                     }
                                     td { @if act.target != Target::Inspection { (phrases::target(self.words, &act.target)) } }
-                                    td { (act.by) } td { (act.at) } td { (act.note) }
+                                    td { (act.by) } td { (self.words.moment(&act.at)) } td { (act.note) }
                                 }
                             }
                         }

@@ -88,8 +88,9 @@ impl Report<'_> {
     fn check(&self, check: &CheckFinding) -> Markup {
         let Some((source, _, row)) = self.place(check.reading as usize) else { return html! {} };
         let said = |identity| source.readings.identity(identity, row);
+        let time = said(Identity::Time).map(|time| self.words.moment(time));
         let facts =
-            [said(Identity::Time), said(Identity::Instrument), said(Identity::Mode), said(Identity::Seconds)];
+            [time.as_deref(), said(Identity::Instrument), said(Identity::Mode), said(Identity::Seconds)];
         html! {
             tbody {
                 tr class="who" { td colspan="8" {
@@ -108,15 +109,20 @@ impl Report<'_> {
         let written = phrases::written_of(source, one.element, row);
         let certified = one.certificate.and_then(|at| self.findings.trust.certificates.get(at));
         let two = |of: fn(&Scores) -> Option<f64>| {
-            one.scores.as_ref().and_then(of).map(|score| format!("{score:.2}")).unwrap_or_default()
+            one.scores
+                .as_ref()
+                .and_then(of)
+                .map(|score| self.words.number(&format!("{score:.2}")))
+                .unwrap_or_default()
         };
-        let bias = one.scores.map(|scores| phrases::rounded(scores.bias)).unwrap_or_default();
+        let bias =
+            one.scores.map(|scores| self.words.number(&phrases::rounded(scores.bias))).unwrap_or_default();
         html! {
             tr {
                 td { (one.element.symbol()) }
                 td { (phrases::value(self.words, &one.cell, one.sigma, &written)) }
                 td { @if let Some(one) = certified {
-                    (one.value) " ± " (one.expanded) " (k = " (one.k) "), " (one.id)
+                    (self.words.number(&format!("{} ± {} (k = {})", one.value, one.expanded, one.k))) ", " (one.id)
                 } }
                 td class="n" { (bias) }
                 td class="n" { (two(|scores| scores.recovery_percent)) }
