@@ -53,7 +53,7 @@ export function spotPad(photo: PhotoView, join: PhotoJoin, id: string, record: (
   let at: Place = recorded ?? { x: WHOLE / 2, y: WHOLE / 2 };
   let moved = false;
   const mark = el("span", { class: "spot-mark", hidden: recorded === null, "aria-hidden": "true" });
-  const told = el("p", { class: "quiet", role: "status" }, recorded === null ? say("page-photo-no-spot") : spotText(recorded));
+  const saying = el("p", { class: "quiet", "aria-live": "polite" }, recorded === null ? say("page-photo-no-spot") : spotText(recorded));
   const show = (place: Place): void => {
     mark.hidden = false;
     mark.style.left = `${place.x / 10}%`;
@@ -74,7 +74,7 @@ export function spotPad(photo: PhotoView, join: PhotoJoin, id: string, record: (
           // A press of Enter is a click of no pointer: it records where the arrow keys have brought the mark.
           if (event.detail === 0) {
             if (!moved) {
-              told.textContent = say("page-photo-move-first");
+              saying.textContent = say("page-photo-move-first");
               return;
             }
           } else {
@@ -95,14 +95,14 @@ export function spotPad(photo: PhotoView, join: PhotoJoin, id: string, record: (
             at = { x: within(at.x + way[0]), y: within(at.y + way[1]) };
             moved = true;
             show(at);
-            told.textContent = say("page-photo-press-enter", { spot: spotText(at) });
+            saying.textContent = say("page-photo-press-enter", { spot: spotText(at) });
           } else if (event.key === "Escape" && moved) {
             event.stopPropagation();
             moved = false;
             at = recorded ?? { x: WHOLE / 2, y: WHOLE / 2 };
             mark.hidden = recorded === null;
             if (recorded !== null) show(recorded);
-            told.textContent = recorded === null ? say("page-photo-no-spot") : spotText(recorded);
+            saying.textContent = recorded === null ? say("page-photo-no-spot") : spotText(recorded);
           }
         },
       },
@@ -120,5 +120,5 @@ export function spotPad(photo: PhotoView, join: PhotoJoin, id: string, record: (
       }
     });
   }
-  return el("div", { class: "shot" }, pad, told, el("p", { id: `${id}-keys`, class: "hint" }, say("page-photo-keys")));
+  return el("div", { class: "shot" }, pad, saying, el("p", { id: `${id}-keys`, class: "hint" }, say("page-photo-keys")));
 }

@@ -25,8 +25,10 @@ impl Report<'_> {
         }
         let head = html! {
             (PreEscaped("<section class=\"photos\">"))
-            h2 { (self.say("report-photos")) }
-            p class="sub keep" { (self.say("report-photos_text")) }
+            div class="whole" {
+                h2 { (self.say("report-photos")) }
+                p class="sub" { (self.say("report-photos_text")) }
+            }
             (PreEscaped("<div class=\"shots\">"))
         };
         write_markup(sink, &head)?;
