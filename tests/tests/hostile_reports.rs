@@ -59,7 +59,7 @@ fn head() -> Vec<(&'static str, String)> {
 }
 
 fn of_file(fields: &str, data: String) -> Vec<u8> {
-    let about = format!("report\ten\tfull\t{DIGEST}");
+    let about = format!("report\ten\tfull\t{DIGEST}\t{DIGEST}");
     let mut records = head();
     records.push((&about, String::new()));
     records.push((fields, data));
@@ -106,7 +106,7 @@ fn many_parts_together_unpack_to_no_more_than_is_stated() {
     let size = MOST_CANONICAL;
     let bomb = base64(&deflated(&vec![b'#'; size]));
     let digest = sha256_hexadecimal(&vec![b'#'; size]);
-    let about = format!("report\ten\tfull\t{DIGEST}");
+    let about = format!("report\ten\tfull\t{DIGEST}\t{DIGEST}");
     let fields: Vec<String> =
         (1..=8).map(|at| format!("book\t{at}\tb{at}\tloaded\t{size}\t{digest}")).collect();
     let mut records = head();
@@ -136,7 +136,7 @@ fn long_data_and_bytes_that_are_no_text_are_named() {
 
 #[test]
 fn records_that_are_sound_and_senseless_are_refused() {
-    let about = format!("report\ten\tfull\t{DIGEST}");
+    let about = format!("report\ten\tfull\t{DIGEST}\t{DIGEST}");
     let senseless: [&str; 16] = [
         "act\t1\tno_such_kind\t\tx\t\t\t",
         "act\t2\tclass\t\tpolymer\t\t\t",

@@ -154,7 +154,27 @@ fn another_version_misses_a_digest_that_is_not_printed() {
     let altered = format!("{}<script{evidence}", text.replace(&digest, &"0".repeat(64)));
     let proof = Prover::new(&english).as_program(LATER).prove(altered.as_bytes(), &[], None);
     assert_eq!(proof.verdict, Verdict::Differs);
-    assert_eq!(proof.places.list[0].kind, PlaceKind::DigestNotPrinted);
+    let kinds: Vec<PlaceKind> = proof.places.list.iter().map(|place| place.kind).collect();
+    assert_eq!(kinds, [PlaceKind::TextChanged, PlaceKind::DigestNotPrinted]);
+}
+
+#[test]
+fn another_version_sees_that_a_text_was_changed() {
+    let report = String::from_utf8(delivery("03-brass-valve").report(Length::Full)).expect("UTF-8");
+    let mut prover = Prover::new(&english).as_program(LATER);
+    for (was, is) in [
+        ("Cedar", "Cedam"),
+        ("</main>", "</main><p>x</p>"),
+        ("</body>", "<p>x</p></body>"),
+        ("class=\"d d-", "class=\"d e-"),
+    ] {
+        assert!(report.contains(was), "{was}");
+        let proof = prover.prove(report.replacen(was, is, 1).as_bytes(), &[], None);
+        assert_eq!(proof.verdict, Verdict::Differs, "{was}");
+        assert_eq!(proof.places.list[0].kind, PlaceKind::TextChanged, "{was}");
+    }
+    let with_returns = report.replace('\n', "\r\n");
+    assert_eq!(prover.prove(with_returns.as_bytes(), &[], None).verdict, Verdict::FindingsAgree);
 }
 
 #[test]

@@ -707,3 +707,90 @@ fn a_table_that_is_named_as_a_photograph_is_still_read() {
     assert_eq!(status(&output), 0, "{}", text(&output.stdout));
     assert!(text(&output.stdout).contains("neither a JPEG nor a PNG"), "{}", text(&output.stdout));
 }
+
+/// A folder with the delivery of brass valves and its report.
+fn proved(name: &str) -> (std::path::PathBuf, std::path::PathBuf) {
+    let folder = std::env::temp_dir().join(format!("plumbline-prove-{name}-{}", std::process::id()));
+    let sources = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo-data/03-brass-valve");
+    let settings = sources.join("settings.toml");
+    let made = std::process::Command::new(env!("CARGO_BIN_EXE_plumbline"))
+        .args(["review", "--out"])
+        .args([&folder, std::path::Path::new("--settings"), &settings, &sources])
+        .output()
+        .expect("it runs");
+    assert!(made.status.code().is_some_and(|code| code < 2), "{made:?}");
+    (folder, sources)
+}
+
+fn prove(arguments: &[&std::path::Path]) -> (i32, String) {
+    let told = std::process::Command::new(env!("CARGO_BIN_EXE_plumbline"))
+        .arg("prove")
+        .args(arguments)
+        .output()
+        .expect("it runs");
+    let text = String::from_utf8_lossy(&told.stdout).into_owned() + &String::from_utf8_lossy(&told.stderr);
+    (told.status.code().unwrap_or(-1), text)
+}
+
+#[test]
+fn a_report_is_proved_with_its_folder_beside_it_and_a_changed_one_is_told_by_place() {
+    use std::path::Path;
+    let (folder, sources) = proved("whole");
+    let report = folder.join("report.html");
+    let (status, text) = prove(&[&report, Path::new("--source"), &sources]);
+    assert_eq!(status, 0, "{text}");
+    assert!(text.contains("its data are the data of these files"), "{text}");
+    let (status, text) = prove(&[&report]);
+    assert!(status == 0 && text.contains("agrees with itself"), "{status} {text}");
+    let (status, text) = prove(&[&report, Path::new("--digest"), Path::new(&"0".repeat(64))]);
+    assert!(status == 1 && text.contains("is not the digest of these findings"), "{status} {text}");
+
+    let altered = folder.join("altered.html");
+    let whole = std::fs::read_to_string(&report).expect("the report");
+    assert!(whole.contains("Cedar"));
+    std::fs::write(&altered, whole.replacen("Cedar", "Cedarn", 1)).expect("written");
+    let (status, text) = prove(&[&altered]);
+    assert!(status == 1 && text.contains("Cedarn"), "{status} {text}");
+    std::fs::remove_dir_all(folder).expect("cleared");
+}
+
+#[test]
+fn what_cannot_be_proved_has_its_own_status() {
+    use std::path::Path;
+    let (folder, sources) = proved("none");
+    let (status, text) = prove(&[&sources.join("cedar-brass-valve.csv")]);
+    assert!(status == 2 && text.contains("no report of this program"), "{status} {text}");
+    for wrong in [
+        vec![],
+        vec![Path::new("--digest"), Path::new("abc")],
+        vec![Path::new("no-such-report.html")],
+        vec![Path::new("a.html"), Path::new("b.html")],
+    ] {
+        let (status, text) = prove(&wrong);
+        assert_eq!(status, 64, "{wrong:?} {text}");
+    }
+    std::fs::remove_dir_all(folder).expect("cleared");
+}
+
+#[test]
+fn a_report_in_the_folder_of_results_is_no_table() {
+    let (folder, sources) = proved("again");
+    let mixed = folder.join("mixed");
+    std::fs::create_dir_all(&mixed).expect("made");
+    std::fs::copy(folder.join("report.html"), mixed.join("report.html")).expect("copied");
+    std::fs::copy(sources.join("cedar-brass-valve.csv"), mixed.join("cedar-brass-valve.csv"))
+        .expect("copied");
+    let out = folder.join("out");
+    let made = std::process::Command::new(env!("CARGO_BIN_EXE_plumbline"))
+        .args(["review", "--out"])
+        .args([&out, &mixed])
+        .output()
+        .expect("it runs");
+    assert!(made.status.code().is_some_and(|code| code < 2), "{made:?}");
+    let (status, text) = prove(&[&out.join("report.html"), std::path::Path::new("--source"), &mixed]);
+    assert!(
+        status == 0 && text.contains("nothing was read from it") || text.contains("report.html: given"),
+        "{text}"
+    );
+    std::fs::remove_dir_all(folder).expect("cleared");
+}

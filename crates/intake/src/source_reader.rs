@@ -450,3 +450,69 @@ pub fn found_in_folder(source: Source) -> Source {
     skipped.bytes = source.bytes;
     skipped
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const TABLE: &[u8] = b"Sample,Pb mg/kg\nS,5\n";
+
+    fn opened(name: &str, bytes: &[u8], room: usize, in_folder: bool) -> (OpenedFile, Vec<Source>) {
+        let mut reader = SourceReader::new(name, &Settings::default()).keeping(room);
+        for piece in bytes.chunks(7) {
+            reader.push(piece);
+        }
+        reader.finish_opened(in_folder)
+    }
+
+    #[test]
+    fn bytes_are_kept_as_long_as_there_is_room() {
+        let long = [TABLE, &b"S,6\n".repeat(500)].concat();
+        for bytes in [TABLE, &long] {
+            let (file, sources) = opened("a.csv", bytes, bytes.len(), false);
+            assert_eq!(file.kept, Kept::Bytes(bytes.to_vec()));
+            assert_eq!((file.bytes, file.sha256.as_str()), (bytes.len() as u64, sources[0].sha256.as_str()));
+            assert_eq!(opened("a.csv", bytes, bytes.len() - 1, false).0.kept, Kept::TooLarge);
+        }
+        let mut nothing_asked = SourceReader::new("a.csv", &Settings::default());
+        nothing_asked.push(TABLE);
+        assert_eq!(nothing_asked.finish_opened(false).0.kept, Kept::TooLarge);
+    }
+
+    #[test]
+    fn a_file_of_which_nothing_was_read_is_made_again_from_what_is_known_of_it() {
+        let picture = [b"\x89PNG\r\n\x1a\n".as_slice(), &[0, 1, 2, 200, 255].repeat(100)].concat();
+        let report = [REPORT, b"<html lang=\"en\">Sample,Pb mg/kg\nS,5\n"].concat();
+        let cases: [(&str, &[u8], bool); 6] = [
+            ("photo.png", &picture, true),
+            ("photo.png", &picture, false),
+            ("empty.csv", b"", false),
+            ("broken.zip", b"PK\x03\x04 nothing", false),
+            ("report.html", &report, false),
+            ("history.txt", b"plumbline.history/1\n", true),
+        ];
+        for (name, bytes, in_folder) in cases {
+            let (file, sources) = opened(name, bytes, usize::MAX, in_folder);
+            let Kept::Stubs(stubs) = &file.kept else { panic!("{name} is kept") };
+            assert_eq!(format!("{:?}", of_stubs(&file, stubs)), format!("{sources:?}"), "{name}");
+        }
+        let (file, sources) = unreadable("gone.csv", false, "it is gone");
+        let Kept::Stubs(stubs) = &file.kept else { panic!("it is kept") };
+        assert_eq!(format!("{:?}", of_stubs(&file, stubs)), format!("{sources:?}"));
+    }
+
+    #[test]
+    fn a_text_without_a_table_is_kept_because_its_rows_are_counted() {
+        let (file, _) = opened("notes.txt", b"nothing\nof use\n", usize::MAX, false);
+        assert!(matches!(file.kept, Kept::Bytes(_)));
+    }
+
+    #[test]
+    fn a_report_is_no_table() {
+        let report = [REPORT, b"\nSample,Pb mg/kg\nS,5\n"].concat();
+        for bytes in [report.clone(), [b"\xef\xbb\xbf".as_slice(), &report].concat()] {
+            let (_, sources) = opened("report.csv", &bytes, 0, false);
+            assert_eq!((sources.len(), sources[0].problem), (1, Some(NoticeCode::Skipped)));
+        }
+    }
+}

@@ -36,6 +36,8 @@ pub struct Evidence {
     pub(crate) language: String,
     pub(crate) length: Length,
     pub(crate) digest: String,
+    /// SHA-256 of everything above the element.
+    pub(crate) text: String,
     pub(crate) acts: Vec<Act>,
     pub(crate) books: Vec<Book>,
     pub(crate) history: Option<String>,
@@ -134,6 +136,7 @@ impl Evidence {
             language: String::new(),
             length: Length::Full,
             digest: String::new(),
+            text: String::new(),
             acts: Vec::new(),
             books: Vec::new(),
             history: None,
@@ -162,7 +165,7 @@ impl Reader {
             PartKind::Report => {
                 evidence.language = fields.text()?;
                 evidence.length = Length::from_code(&fields.text()?)?;
-                evidence.digest = fields.digest()?;
+                (evidence.digest, evidence.text) = (fields.digest()?, fields.digest()?);
                 (number == 1).then_some(())?;
             }
             PartKind::Act => {

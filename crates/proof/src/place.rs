@@ -46,6 +46,8 @@ coded! {
         WrittenOtherwise => "written_otherwise",
         /// A line of the findings is another.
         Finding => "finding",
+        /// The text is not the one the report was written with; where, only the version that wrote it can tell.
+        TextChanged => "text_changed",
         /// The report does not print the digest of its findings.
         DigestNotPrinted => "digest_not_printed",
     }

@@ -3,7 +3,6 @@
 use plumbline_core::duplicates;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{self, Inspection};
-use plumbline_core::judging::SourceReview;
 use plumbline_core::opened::{Kept, OpenedFile};
 use plumbline_core::reading::{Source, sha256_hexadecimal};
 use plumbline_core::report::evidence::Pinned;
@@ -43,27 +42,23 @@ pub(crate) fn remake(
 ) -> Result<Remade, Stopped> {
     let inspection = inspection_of(evidence, beside)?;
     let findings = inspection::review(&inspection);
+    let pinned = Pinned::of(&inspection, &findings);
     let own = evidence.program == program.name && evidence.version == program.version;
-    let words = languages(&evidence.language);
-    let report = match words {
+    let report = match languages(&evidence.language) {
         _ if !own => Err(OnlyFindings::OtherVersion),
         None => Err(OnlyFindings::LanguageNotHere),
         Some(words) => {
             let mut report = Vec::new();
             // A Vec takes all bytes.
-            let _ = html::write(&inspection, &findings, &words, evidence.length, &mut report);
+            let _ = html::write_pinned(&inspection, &findings, &words, evidence.length, &pinned, &mut report);
             Ok(report)
         }
     };
-    let settings = inspection.settings();
-    let review = |source| SourceReview::new(source, &inspection.books, &settings);
-    let reviewers: Vec<SourceReview<'_>> = inspection.sources.iter().map(review).collect();
-    let digest = Pinned::of(&inspection, &findings, &reviewers).digest;
     let mut lines = Vec::new();
-    if report.is_err() && evidence.canonical.is_some() && digest != evidence.digest {
-        canonical::write(&inspection, &findings, &reviewers, &mut |line| lines.push(line.to_owned()));
+    if report.is_err() && evidence.canonical.is_some() && pinned.digest != evidence.digest {
+        canonical::write(&inspection, &findings, &mut |line| lines.push(line.to_owned()));
     }
-    Ok(Remade { digest, report, findings: lines })
+    Ok(Remade { digest: pinned.digest, report, findings: lines })
 }
 
 /// The inspection, built as the doors build it.

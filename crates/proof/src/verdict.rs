@@ -2,6 +2,8 @@
 
 use plumbline_core::opened::Kept;
 use plumbline_core::reading::sha256_hexadecimal;
+use plumbline_core::report::evidence::{self, OPENS};
+use plumbline_core::report::html;
 
 use crate::compare;
 use crate::evidence::Evidence;
@@ -188,6 +190,12 @@ impl Proof {
                     ..Place::new(PlaceKind::Finding, 0..0)
                 }),
             }
+        }
+        let [above, below] = located.outside();
+        let above = above.strip_suffix(OPENS.as_bytes());
+        let unchanged = above.is_some_and(|above| sha256_hexadecimal(above) == evidence.text);
+        if !unchanged || below != [evidence::CLOSES.as_bytes(), html::CLOSES.as_bytes()].concat() {
+            self.places.add(Place::new(PlaceKind::TextChanged, 0..located.evidence_at()));
         }
         let printed = |text: &[u8]| locate::find(text, evidence.digest.as_bytes()).is_some();
         if !located.outside().into_iter().any(printed) {

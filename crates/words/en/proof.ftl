@@ -3,15 +3,15 @@
 # The verdict, in one line.
 proof-verdict-agrees = The report is, byte for byte, what its own data give.
 proof-verdict-line_ends = The report is what its own data give. Only its line ends are others, as mail and editors change them; nobody sees a difference.
-proof-verdict-findings_agree = The findings of the report are what its own data give. Its wording and layout were not compared.
+proof-verdict-findings_agree = The findings of the report are what its own data give. Its wording and layout could not be made again here.
 proof-verdict-differs = The report is not what its own data give.
 proof-verdict-files_needed = The report could not be proved: the files it rests on are too large to stand in it. Give them beside it.
 proof-verdict-evidence_missing = The report could not be proved: the data that every report carries are missing from this one.
 proof-verdict-not_a_report = This is no report of this program.
 
 # Why only the findings were compared.
-proof-only-other_version = It was made by { $program } { $version }. This version holds its findings against its data; how they are worded and laid out is bound by the printed digest and by that version alone.
-proof-only-language_not_here = The words of its language are not here. Its findings were held against its data; how they are worded and laid out was not.
+proof-only-other_version = It was made by { $program } { $version }. This version held its findings against its data, and its text against the check it carries. How that version words and lays out findings can't be made again here: the printed digest binds the findings, only that version the wording.
+proof-only-language_not_here = The words of its language are not here. Its findings were held against its data, and its text against the check it carries; the wording was not made again.
 
 # What was shown, and what was not.
 proof-shows-self = This shows that the report agrees with itself. It does not show where its data come from: whoever changes the data can make a report again that agrees with itself too.
@@ -60,6 +60,7 @@ proof-place-part_missing = { $where }: missing.
 proof-place-not_usable = { $where }: can't be used.
 proof-place-written_otherwise = { $where }: not as the program writes it.
 proof-place-finding = Findings, { $row }: the report carries “{ $says }”, its data give “{ $gives }”.
+proof-place-text_changed = The text of the report was changed after it was written. Where, only the version that wrote it can tell.
 proof-place-digest_not_printed = The report does not print the digest of the findings it carries, { $gives }.
 proof-more = { $count ->
     [one] And { $count } place more.

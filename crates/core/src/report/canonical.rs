@@ -19,12 +19,7 @@ pub const SCHEMA: &str = "plumbline.canonical/1";
 ///
 /// # Units
 /// Mass fractions in millionths of mg/kg, uncertainties one sigma, thicknesses and times as the file words them.
-pub fn write(
-    inspection: &Inspection,
-    findings: &Findings,
-    reviewers: &[SourceReview<'_>],
-    line_to: &mut dyn FnMut(&str),
-) {
+pub fn write(inspection: &Inspection, findings: &Findings, line_to: &mut dyn FnMut(&str)) {
     let mut line = Line::default();
     let mut written: u64 = 1;
     line_to(line.begin(SCHEMA).as_str());
@@ -54,10 +49,11 @@ pub fn write(
             Err(why) => put(line.plain(why.code())),
         }
     }
-    for (at, (source, reviewer)) in inspection.sources.iter().zip(reviewers).enumerate() {
+    for (at, source) in inspection.sources.iter().enumerate() {
         if findings.same_as.get(at).copied().flatten().is_some() {
             continue;
         }
+        let reviewer = &SourceReview::new(source, &inspection.books, &settings);
         let first = findings.first_reading.get(at).copied().unwrap_or(0);
         for row in 0..source.readings.len() {
             reading(&mut line, findings, reviewer, source, (at, first, row));

@@ -15,7 +15,6 @@ use sha2::{Digest, Sha256};
 
 use super::{Length, Program, canonical};
 use crate::inspection::{Findings, Inspection};
-use crate::judging::SourceReview;
 use crate::opened::{Kept, OpenedFile};
 use crate::photo::{PhotoState, Picture};
 use crate::reading::{hexadecimal, sha256_hexadecimal};
@@ -49,7 +48,7 @@ pub struct Pinned {
 
 impl Pinned {
     /// Writes the canonical findings, once.
-    pub fn of(inspection: &Inspection, findings: &Findings, reviewers: &[SourceReview<'_>]) -> Pinned {
+    pub fn of(inspection: &Inspection, findings: &Findings) -> Pinned {
         let mut hash = Sha256::new();
         let mut packer = inspection.opened.is_whole().then(packer);
         let (mut bytes, mut piece) = (0_u64, Vec::with_capacity(PIECE * 2));
@@ -65,7 +64,7 @@ impl Pinned {
             }
             piece.clear();
         };
-        canonical::write(inspection, findings, reviewers, &mut |line| {
+        canonical::write(inspection, findings, &mut |line| {
             piece.extend_from_slice(line.as_bytes());
             piece.push(b'\n');
             if piece.len() >= PIECE {
@@ -102,6 +101,37 @@ pub struct About<'a> {
     pub language: &'a str,
     /// Its length.
     pub length: Length,
+    /// SHA-256 of everything above the element.
+    pub text: &'a str,
+}
+
+/// Passes bytes on and hashes them.
+pub(super) struct Hashing<'a> {
+    sink: &'a mut dyn Write,
+    hash: Sha256,
+}
+
+impl<'a> Hashing<'a> {
+    pub(super) fn of(sink: &'a mut dyn Write) -> Hashing<'a> {
+        Hashing { sink, hash: Sha256::new() }
+    }
+
+    /// The digest of what went through, and the sink.
+    pub(super) fn end(self) -> (String, &'a mut dyn Write) {
+        (hexadecimal(&self.hash.finalize()), self.sink)
+    }
+}
+
+impl Write for Hashing<'_> {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        let written = self.sink.write(bytes)?;
+        self.hash.update(bytes.get(..written).unwrap_or(bytes));
+        Ok(written)
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        self.sink.flush()
+    }
 }
 
 /// Writes the element with everything in it.
@@ -122,6 +152,7 @@ pub fn write(
     line.begin("program").text(about.program.name).text(about.program.version);
     out.record(&line, None)?;
     line.begin("report").text(about.language).plain(about.length.code()).plain(&pinned.digest);
+    line.plain(about.text);
     out.record(&line, None)?;
     for (at, act) in inspection.acts.iter().enumerate() {
         line.begin("act").number(at as u64 + 1).plain(act.kind.code()).text(&act.target.to_text());

@@ -27,7 +27,8 @@ use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
 
-use super::{Length, PROGRAM, evidence, phrases};
+use super::evidence::{self, Pinned};
+use super::{Length, PROGRAM, phrases};
 use crate::acts::{ActKind, Settings};
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::judging::SourceReview;
@@ -47,6 +48,9 @@ pub const MATERIAL_ROWS: usize = 1000;
 
 /// How every report begins: by it a door knows a report among other files.
 pub const BEGINS: &str = "<!DOCTYPE html><!--plumbline.report/1-->";
+
+/// How every report ends, behind what it carries.
+pub const CLOSES: &str = "</body></html>\n";
 
 const STYLE: &str = include_str!("../report.css");
 
@@ -74,16 +78,39 @@ pub fn write(
     length: Length,
     sink: &mut dyn Write,
 ) -> io::Result<()> {
+    let pinned = Pinned::of(inspection, findings);
+    write_pinned(inspection, findings, words, length, &pinned, sink)
+}
+
+/// The same, for who has the canonical findings already: several lengths of one report share them.
+///
+/// # Errors
+/// Those of the sink.
+pub fn write_pinned(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    length: Length,
+    pinned: &Pinned,
+    sink: &mut dyn Write,
+) -> io::Result<()> {
+    let mut hashing = evidence::Hashing::of(sink);
+    let sink: &mut dyn Write = &mut hashing;
     let settings = inspection.settings();
     let for_reviewers = settings.clone();
-    let reviewers: Vec<_> = inspection
-        .sources
-        .iter()
-        .map(|source| SourceReview::new(source, &inspection.books, &for_reviewers))
-        .collect();
-    let pinned = evidence::Pinned::of(inspection, findings, &reviewers);
-    let report =
-        Report { inspection, findings, words, length, settings, reviewers, digest: pinned.digest.clone() };
+    let report = Report {
+        inspection,
+        findings,
+        words,
+        length,
+        settings,
+        reviewers: inspection
+            .sources
+            .iter()
+            .map(|source| SourceReview::new(source, &inspection.books, &for_reviewers))
+            .collect(),
+        digest: pinned.digest.clone(),
+    };
     let number = report.number();
     let head = html! {
         (PreEscaped(BEGINS))
@@ -133,9 +160,10 @@ pub fn write(
     report.annex(sink)?;
     write_markup(sink, &report.signatures(&number))?;
     sink.write_all(b"</main>\n")?;
-    let about = evidence::About { program: PROGRAM, language: words.tag(), length };
-    evidence::write(inspection, &about, &pinned, sink)?;
-    sink.write_all(b"</body></html>\n")
+    let (text, sink) = hashing.end();
+    let about = evidence::About { program: PROGRAM, language: words.tag(), length, text: &text };
+    evidence::write(inspection, &about, pinned, sink)?;
+    sink.write_all(CLOSES.as_bytes())
 }
 
 fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
