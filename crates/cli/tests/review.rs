@@ -793,4 +793,43 @@ fn a_report_in_the_folder_of_results_is_no_table() {
         "{text}"
     );
     std::fs::remove_dir_all(folder).expect("cleared");
+
+#[test]
+fn messages_and_report_follow_their_language_and_data_does_not() {
+    let folder = folder("languages");
+    let table = write(&folder, "r.csv", OVER);
+    let out = |name: &str, more: &[&str]| {
+        let out = folder.join(name);
+        let mut arguments: Vec<&OsStr> = more.iter().copied().map(OsStr::new).collect();
+        arguments.extend([OsStr::new("review"), OsStr::new("--out"), out.as_os_str(), table.as_os_str()]);
+        let output = plumbline(arguments);
+        assert_eq!(status(&output), 1, "{output:?}");
+        let file = |name: &str| fs::read(out.join(name)).expect("a file");
+        (file("findings.json"), file("findings.csv"), String::from_utf8(file("report.html")).expect("UTF-8"))
+    };
+    let (json, csv, english) = out("english", &[]);
+    assert!(english.contains("<html lang=\"en\">"));
+    for language in plumbline_words::LANGUAGES {
+        let (other_json, other_csv, report) = out(language.tag, &["--language", language.tag]);
+        assert!(other_json == json && other_csv == csv, "{}", language.tag);
+        assert!(report.contains(&format!("<html lang=\"{}\">", language.tag)));
+    }
+    let (_, _, report) = out("report", &["--language=en"]);
+    assert_eq!(report, english);
+}
+
+#[test]
+fn a_language_that_is_not_there_is_told_with_those_that_are() {
+    for arguments in [
+        &["--language", "xx", "rules"][..],
+        &["review", "--out", "o", "--report-language", "xx", "p"],
+        &["rules", "--language=xx"],
+    ] {
+        let output = plumbline(arguments);
+        assert_eq!(status(&output), 64, "{output:?}");
+        let told = String::from_utf8_lossy(&output.stderr).into_owned();
+        assert!(told.contains("\"xx\" is no language") && told.contains("en"), "{told}");
+    }
+    let output = plumbline(["rules", "--language"]);
+    assert_eq!(status(&output), 64, "{output:?}");
 }

@@ -16,7 +16,6 @@ mod sink;
 mod views;
 
 use std::cell::RefCell;
-use std::rc::Rc;
 
 use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
@@ -26,7 +25,7 @@ use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
-use plumbline_core::words::Words;
+use plumbline_core::words::{ENGLISH_TAG, Words};
 use plumbline_intake::{SourceReader, bill, unreadable};
 use proving::Proving;
 use serde::Serialize;
@@ -43,9 +42,9 @@ struct State {
     reader: Option<(SourceReader, bool)>,
     findings: Findings,
     /// What is said now.
-    words: Rc<Words>,
-    /// Every language that was taught, English first.
-    languages: Vec<Rc<Words>>,
+    words: Words,
+    /// The texts of every language that was taught, by tag. English is built in.
+    taught: Vec<(String, String)>,
     /// The lot of every reading, found once a review.
     lots: Vec<u32>,
     /// A report that is being held against what it carries; no part of the inspection.
@@ -64,14 +63,13 @@ impl Session {
             web_sys::console::error_1(&JsValue::from_str(&info.to_string()));
         }));
         let inspection = Inspection::new().map_err(|problems| JsError::new(&format!("{problems:?}")))?;
-        let words = Rc::new(Words::english());
         Ok(Session {
             state: RefCell::new(State {
                 inspection,
                 reader: None,
                 findings: Findings::default(),
-                languages: vec![Rc::clone(&words)],
-                words,
+                words: Words::english(),
+                taught: Vec::new(),
                 lots: Vec::new(),
                 proving: None,
             }),
@@ -86,9 +84,8 @@ impl Session {
     /// Takes the texts of a language (Project Fluent), which the page keeps packed until a person wants them.
     pub fn teach(&self, tag: &str, texts: &str) {
         let mut state = self.state.borrow_mut();
-        let words = Rc::new(Words::of_texts(tag, [texts]));
-        state.languages.retain(|known| known.tag() != tag);
-        state.languages.push(words);
+        state.taught.retain(|(known, _)| known != tag);
+        state.taught.push((tag.to_owned(), texts.to_owned()));
     }
 
     /// Says everything in this language from now on; nothing that was read or decided changes.
@@ -470,8 +467,8 @@ impl Session {
     /// Another kind, a language that was not taught, or a sink that throws.
     pub fn write(&self, kind: &str, tag: &str, sink: &js_sys::Function) -> Result<(), JsError> {
         let state = self.state.borrow();
-        let words = state.language(tag)?;
-        let words: &Words = &words;
+        let others = if tag == state.words.tag() { None } else { Some(state.language(tag)?) };
+        let words = others.as_ref().unwrap_or(&state.words);
         let (inspection, findings) = (&state.inspection, &state.findings);
         let mut out = sink::FunctionSink::new(sink);
         let written = match kind {
@@ -518,7 +515,7 @@ impl Session {
     pub fn prove_end(&self, digest: Option<String>) -> Result<JsValue, JsError> {
         let mut state = self.state.borrow_mut();
         let proving = state.proving.take().ok_or_else(no_report)?;
-        to_js(&proving.end(digest.as_deref(), &state.words))
+        to_js(&proving.end(digest.as_deref(), &state.words, &state.taught))
     }
 
     /// What the acts add up to, as a settings file for the command line or another day.
@@ -528,9 +525,13 @@ impl Session {
 }
 
 impl State {
-    fn language(&self, tag: &str) -> Result<Rc<Words>, JsError> {
-        let found = self.languages.iter().find(|words| words.tag() == tag);
-        found.map(Rc::clone).ok_or_else(|| JsError::new("no such language"))
+    fn language(&self, tag: &str) -> Result<Words, JsError> {
+        if tag == ENGLISH_TAG {
+            return Ok(Words::english());
+        }
+        let found = self.taught.iter().find(|(known, _)| known == tag);
+        let (tag, texts) = found.ok_or_else(|| JsError::new("no such language"))?;
+        Ok(Words::of_texts(tag, [texts.as_str()]))
     }
 }
 

@@ -1,6 +1,6 @@
 //! A report that a person dropped, held against what it carries.
 
-use plumbline_core::words::Words;
+use plumbline_core::words::{ENGLISH_TAG, Words};
 use plumbline_proof::{prove, said};
 use serde::Serialize;
 
@@ -27,9 +27,13 @@ impl Proving {
         }
     }
 
-    pub(crate) fn end(&self, digest: Option<&str>, words: &Words) -> ProofView {
-        // The words of the page are those of its language; a report in another is held by its findings.
-        let languages = |tag: &str| (tag == "en").then(Words::english);
+    /// `taught`: the texts of every further language, by tag; a report in one that was not taught is held by its findings.
+    pub(crate) fn end(&self, digest: Option<&str>, words: &Words, taught: &[(String, String)]) -> ProofView {
+        let of_taught = |tag: &str| {
+            let (tag, texts) = taught.iter().find(|(known, _)| known == tag)?;
+            Some(Words::of_texts(tag, [texts.as_str()]))
+        };
+        let languages = |tag: &str| if tag == ENGLISH_TAG { Some(Words::english()) } else { of_taught(tag) };
         let proof = prove(&self.report, &self.beside, digest, &languages);
         ProofView {
             verdict: proof.verdict.code(),
