@@ -789,10 +789,11 @@ fn a_report_in_the_folder_of_results_is_no_table() {
     assert!(made.status.code().is_some_and(|code| code < 2), "{made:?}");
     let (status, text) = prove(&[&out.join("report.html"), std::path::Path::new("--source"), &mixed]);
     assert!(
-        status == 0 && text.contains("nothing was read from it") || text.contains("report.html: given"),
+        status == 0 && (text.contains("nothing was read from it") || text.contains("report.html: given")),
         "{text}"
     );
     std::fs::remove_dir_all(folder).expect("cleared");
+}
 
 #[test]
 fn messages_and_report_follow_their_language_and_data_does_not() {
