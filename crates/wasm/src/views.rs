@@ -8,7 +8,7 @@ use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::{Judgement, Outcome, Reason};
 use plumbline_core::reading::{Identity, Notice, NoticeCode, Notices, SetAside, Source};
-use plumbline_core::report::{PROGRAM, exemptions, json, phrases};
+use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases};
 use plumbline_core::rules::{self, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
 use plumbline_core::words::Words;
@@ -477,7 +477,7 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 edition: book.edition.clone(),
                 sha256: book.sha256.clone(),
                 source: book.source.clone(),
-                confidence: book.confidence.clone(),
+                confidence: books::confidence_short(words, &book.confidence),
                 has_halogens: book.halogens.is_some(),
             })
             .collect(),
