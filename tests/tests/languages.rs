@@ -6,6 +6,7 @@ use std::path::Path;
 
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::report::evidence::OPENS;
 use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::words::Words;
 use plumbline_tests::places::in_project;
@@ -81,6 +82,8 @@ fn pointed(text: &str) -> BTreeSet<String> {
 /// The text a reader sees, without what is quoted: cells as written, and the acts, which stand as they were given.
 fn prose(report: &str, words: &Words) -> String {
     let (_, body) = report.split_once("<body>").expect("a body");
+    // What the report carries is data, and no reader sees it.
+    let (body, _) = body.split_once(OPENS).expect("what it carries");
     let acts = format!("<h2>{}</h2>", words.say("report-acts"));
     let (before, from) = body.split_once(&acts).expect("the acts");
     let (_, after) = from.split_once("</section>").expect("an end");

@@ -2,12 +2,15 @@
 
 use std::fs;
 
-use plumbline_core::report::{Length, PROGRAM, Program};
+use plumbline_core::inspection::review;
+use plumbline_core::report::{Length, PROGRAM, Program, html};
+use plumbline_core::words::Words;
 use plumbline_proof::{FileState, OnlyFindings, PlaceKind, Proof, Prover, Verdict, prove, said};
 use plumbline_tests::delivery::{Delivery, all, delivery, english, report_of};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::in_tests;
 use plumbline_tests::program::with_words;
+use plumbline_words::LANGUAGES;
 
 fn alone(report: &[u8]) -> Proof {
     prove(report, &[], None, &english)
@@ -65,6 +68,29 @@ fn all_lengths_print_one_digest() {
             Length::ALL.iter().map(|length| printed(&report_of(&inspection, *length))).collect();
         assert_eq!(digests[0].len(), 64, "{}", one.name);
         assert!(digests.iter().all(|digest| *digest == digests[0]), "{}", one.name);
+    }
+}
+
+#[test]
+fn a_report_in_any_language_proves_in_that_language() {
+    for name in ["02-red-cable", "15-changed-compound"] {
+        let inspection = delivery(name).inspection();
+        let findings = review(&inspection);
+        for language in LANGUAGES {
+            let mut report = Vec::new();
+            html::write(&inspection, &findings, &Words::of(language), Length::Full, &mut report)
+                .expect("a Vec takes all bytes");
+            let known = |tag: &str| (tag == language.tag).then(|| Words::of(language));
+            let proof = prove(&report, &[], None, &known);
+            assert_eq!(proof.verdict, Verdict::Agrees, "{name} {}\n{}", language.tag, told(&proof));
+            assert_eq!(proof.language.as_deref(), Some(language.tag));
+            assert_eq!(
+                proof.digest,
+                alone(&delivery(name).report(Length::OnePage)).digest,
+                "{}",
+                language.tag
+            );
+        }
     }
 }
 

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use plumbline_core::words::Words;
 use plumbline_proof::{prove, said};
-use plumbline_words::LANGUAGES;
+use plumbline_words::language;
 
 use crate::arguments::Prove;
 use crate::{USAGE, complain, files, say};
@@ -42,7 +42,7 @@ pub(crate) fn run(words: &Words, asked: &Prove) -> u8 {
             beside.push((name, bytes));
         }
     }
-    let languages = |tag: &str| LANGUAGES.iter().find(|language| language.tag == tag).map(Words::of);
+    let languages = |tag: &str| language(tag).map(Words::of);
     let proof = prove(&report, &beside, asked.digest.as_deref(), &languages);
     say(&said::verdict(words, &proof));
     let lists = [said::places(words, &proof), said::shows(words, &proof), said::files(words, &proof)];

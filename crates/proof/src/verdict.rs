@@ -75,6 +75,8 @@ pub struct Proof {
     pub only_findings: Option<OnlyFindings>,
     /// Name and version of the program that made it.
     pub program: Option<(String, String)>,
+    /// Its language, a BCP 47 tag: who does not have its words may fetch them and prove it again.
+    pub language: Option<String>,
     /// The digest of its findings, computed from its data.
     pub digest: Option<String>,
     /// Whether that is the digest that was given, from signed paper; `None` where none was given or none could be computed.
@@ -98,6 +100,7 @@ impl Proof {
             verdict,
             only_findings: None,
             program: None,
+            language: None,
             digest: None,
             given_digest: None,
             files: Vec::new(),
@@ -112,7 +115,8 @@ impl Proof {
 
     pub(crate) fn of(evidence: &Evidence) -> Proof {
         let program = Some((evidence.program.clone(), evidence.version.clone()));
-        Proof { program, ..Proof::without_evidence(Verdict::Differs) }
+        let language = Some(evidence.language.clone());
+        Proof { program, language, ..Proof::without_evidence(Verdict::Differs) }
     }
 
     /// True where the report is what its data give, and nothing that was given beside it says otherwise.
@@ -149,7 +153,10 @@ impl Proof {
             };
             self.files.push(FileSeen { name: file.name.clone(), sha256: file.sha256.clone(), state });
         }
-        let known = |sha256: &String| evidence.files.iter().any(|file| file.sha256 == *sha256);
+        let known = |sha256: &String| {
+            let named = evidence.files.iter().map(|file| &file.sha256);
+            named.chain(evidence.photos.iter().map(|photo| &photo.sha256)).any(|one| one == sha256)
+        };
         let strangers = given.iter().filter(|(_, sha256)| !known(sha256));
         self.strangers = strangers.map(|(name, _)| (*name).to_owned()).collect();
     }

@@ -508,14 +508,20 @@ impl Session {
         Ok(())
     }
 
-    /// Holds the report against what it carries, against the files beside it, and against a digest from signed paper.
+    /// Holds the report against what it carries, against the files beside it, and against a digest from signed paper. May be
+    /// asked again: after more files, with a digest, or when the report's language was taught.
     ///
     /// # Errors
     /// No report was begun.
     pub fn prove_end(&self, digest: Option<String>) -> Result<JsValue, JsError> {
-        let mut state = self.state.borrow_mut();
-        let proving = state.proving.take().ok_or_else(no_report)?;
+        let state = self.state.borrow();
+        let proving = state.proving.as_ref().ok_or_else(no_report)?;
         to_js(&proving.end(digest.as_deref(), &state.words, &state.taught))
+    }
+
+    /// Forgets the report and the files beside it.
+    pub fn prove_clear(&self) {
+        self.state.borrow_mut().proving = None;
     }
 
     /// What the acts add up to, as a settings file for the command line or another day.

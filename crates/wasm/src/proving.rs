@@ -37,6 +37,7 @@ impl Proving {
         let proof = prove(&self.report, &self.beside, digest, &languages);
         ProofView {
             verdict: proof.verdict.code(),
+            only_findings: proof.only_findings.map(plumbline_proof::OnlyFindings::code),
             holds: proof.holds(),
             could_be_proved: proof.could_be_proved(),
             text: said::verdict(words, &proof),
@@ -45,6 +46,7 @@ impl Proving {
             files: said::files(words, &proof),
             data_are_those_files: proof.data_are_those_files(),
             given_digest: proof.given_digest,
+            language: proof.language,
             digest: proof.digest,
         }
     }
@@ -54,6 +56,7 @@ impl Proving {
 #[derive(Serialize)]
 pub(crate) struct ProofView {
     verdict: &'static str,
+    only_findings: Option<&'static str>,
     holds: bool,
     could_be_proved: bool,
     text: String,
@@ -62,5 +65,6 @@ pub(crate) struct ProofView {
     files: Vec<String>,
     data_are_those_files: bool,
     given_digest: Option<bool>,
+    language: Option<String>,
     digest: Option<String>,
 }

@@ -782,6 +782,10 @@ export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "hi
 /** A report held against what it carries. Every text is for people; the codes stand in contract.md, *proof*. */
 export interface ProofView {
   verdict: "agrees" | "line_ends" | "findings_agree" | "differs" | "files_needed" | "evidence_missing" | "not_a_report";
+  /** Why only its findings were compared; with "language_not_here", teach `language` and ask again. */
+  only_findings: "other_version" | "language_not_here" | null;
+  /** The language of the report. */
+  language: string | null;
   /** It agrees, and nothing that was given beside it says otherwise. */
   holds: boolean;
   could_be_proved: boolean;
@@ -819,8 +823,10 @@ export interface Session {
   /** Begins a source file beside it: the bytes pushed from now on are its. */
   prove_beside(name: string): void;
   prove_push(bytes: Uint8Array): void;
-  /** digest: from signed paper, as a person typed it. */
+  /** digest: from signed paper, as a person typed it. May be asked again after more files, or when a language was taught. */
   prove_end(digest?: string): ProofView;
+  /** Forgets the report and the files beside it. */
+  prove_clear(): void;
   settings(name: string, text: string): Problem[];
   rule_book(name: string, text: string): Problem[];
   mapping(name: string, text: string): Problem[];
