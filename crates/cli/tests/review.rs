@@ -707,3 +707,48 @@ fn a_table_that_is_named_as_a_photograph_is_still_read() {
     assert_eq!(status(&output), 0, "{}", text(&output.stdout));
     assert!(text(&output.stdout).contains("neither a JPEG nor a PNG"), "{}", text(&output.stdout));
 }
+
+#[test]
+fn papers_are_written_where_they_are_asked_for_and_needed() {
+    let folder = folder("papers");
+    let held = write(
+        &folder,
+        "held.csv",
+        "Sample,Supplier,Lot,Class,Pb mg/kg,Pb u (1s)\nS1,Alder Works,A-1,metal,1360,20\nS2,../Birch: Works,B-1,metal,900,80\nS3,,C-1,metal,900,80\n",
+    );
+    let names = |out: &Path| {
+        let mut names: Vec<String> = fs::read_dir(out)
+            .expect("a folder")
+            .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+            .collect();
+        names.sort();
+        names
+    };
+    let plain = ["findings.csv", "findings.json", "history.txt", "report.html"];
+    assert_eq!(status(&reviewed(&folder.join("plain"), &[], &[&held])), 1);
+    assert_eq!(names(&folder.join("plain")), plain);
+    let output = reviewed(&folder.join("out"), &[OsStr::new("--papers")], &[&held]);
+    assert_eq!(status(&output), 1);
+    assert_eq!(
+        names(&folder.join("out")),
+        [
+            "findings.csv",
+            "findings.json",
+            "findings.xlsx",
+            "history.txt",
+            "labels.html",
+            "laboratory-request.html",
+            "report.html",
+            "supplier-notice-1-birch-works.html",
+            "supplier-notice-2-alder-works.html"
+        ]
+    );
+    assert!(text(&output.stdout).contains("One lot that is held or not accepted states no supplier"));
+    let (clean, settings) = (write(&folder, "clean.csv", CLEAN), write(&folder, "settings.toml", ADVISORY));
+    let given = [OsStr::new("--papers"), OsStr::new("--settings"), settings.as_os_str()];
+    assert_eq!(status(&reviewed(&folder.join("clean"), &given, &[&clean])), 0);
+    assert_eq!(
+        names(&folder.join("clean")),
+        ["findings.csv", "findings.json", "findings.xlsx", "history.txt", "report.html"]
+    );
+}
