@@ -9,6 +9,7 @@ pub mod chance;
 pub mod delivery;
 pub mod fuzz;
 pub mod golden;
+pub mod injection;
 pub mod packed;
 pub mod places;
 pub mod program;

@@ -7,6 +7,7 @@ use plumbline_core::duplicates::set_duplicates_aside;
 use plumbline_core::history::History;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::opened::{Opened, OpenedFile};
+use plumbline_core::papers::{self, Papers};
 use plumbline_core::reading::Source;
 use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::rules::RuleBooks;
@@ -110,6 +111,41 @@ pub fn report_html(inspection: &Inspection, findings: &Findings) -> String {
     with_words(|words| html::write(inspection, findings, words, Length::Full, &mut bytes))
         .expect("a Vec takes all bytes");
     String::from_utf8(bytes).expect("the report is UTF-8")
+}
+
+/// `findings.xlsx` of an inspection.
+pub fn findings_xlsx(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    with_words(|words| plumbline_workbook::write(inspection, findings, words, &mut bytes))
+        .expect("a Vec takes all bytes");
+    bytes
+}
+
+/// Every paper of an inspection that there is a need for, by the name of its file.
+pub fn papers_html(inspection: &Inspection, findings: &Findings) -> Vec<(String, String)> {
+    let (settings, offer) = (inspection.settings(), papers::offer(inspection, findings));
+    with_words(|words| {
+        let made = Papers::new(inspection, findings, words, &settings);
+        let mut written: Vec<(String, Vec<u8>)> = Vec::new();
+        let mut one = |file: &str, write: &dyn Fn(&mut Vec<u8>) -> std::io::Result<()>| {
+            let mut bytes = Vec::new();
+            write(&mut bytes).expect("a Vec takes all bytes");
+            written.push((file.to_owned(), bytes));
+        };
+        if offer.samples > 0 {
+            one(papers::LABORATORY_REQUEST, &|out| made.laboratory_request(out));
+        }
+        for notice in &offer.notices {
+            one(&notice.file, &|out| made.notice(notice, out));
+        }
+        if offer.labels > 0 {
+            one(papers::LABELS, &|out| made.labels(out));
+        }
+        written
+            .into_iter()
+            .map(|(file, bytes)| (file, String::from_utf8(bytes).expect("a paper is UTF-8")))
+            .collect()
+    })
 }
 
 /// `findings.json` of one file without settings, read back.

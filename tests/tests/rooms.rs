@@ -157,12 +157,13 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 64] = [
+const ORDER: [&str; 66] = [
     "quantity",
     "substance",
     "material",
     "oxide",
     "text_pool",
+    "visible_text",
     "tabbed",
     "identity",
     "column",
@@ -222,6 +223,7 @@ const ORDER: [&str; 64] = [
     "chart",
     "oc_curve",
     "report",
+    "papers",
 ];
 
 fn declared_modules() -> BTreeSet<String> {

@@ -56,6 +56,8 @@ pub(crate) struct Review {
     pub(crate) out: PathBuf,
     /// The language of the report; `None`: that of the messages.
     pub(crate) report_language: Option<&'static Language>,
+    /// Whether the workbook and the papers for others are written too.
+    pub(crate) papers: bool,
     /// What is read.
     pub(crate) given: Given,
 }
@@ -166,10 +168,12 @@ pub(crate) fn read(words: &Words, arguments: Vec<OsString>) -> Result<Command, S
 /// Reads the arguments of a command on files: a review writes them out, an explanation chooses readings of them.
 fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Result<Command, String> {
     let mut given = Given::default();
-    let (mut out, mut which, mut of, mut report_language) = (None, Vec::new(), Vec::new(), None);
+    let (mut out, mut papers, mut report_language) = (None, false, None);
+    let (mut which, mut of) = (Vec::new(), Vec::new());
     while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
         match argument {
             Long("out") if !explains => out = Some(value(parser, words, "--out")?),
+            Long("papers") if !explains => papers = true,
             Long("report-language") if !explains => {
                 report_language = Some(known(words, &text(parser, words, REPORT_LANGUAGE)?)?);
             }
@@ -193,7 +197,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
         Command::Explain(Explain { which, of, given })
     } else {
         let out = out.ok_or_else(|| words.say("cli-missing_out"))?;
-        Command::Review(Review { out, report_language, given })
+        Command::Review(Review { out, report_language, papers, given })
     };
     if no_path { Err(words.say("cli-missing_path")) } else { Ok(command) }
 }

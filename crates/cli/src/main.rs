@@ -17,6 +17,7 @@ use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
+use plumbline_core::papers::{self, Papers};
 use plumbline_core::reading::{Notice, NoticeCode, Source};
 use plumbline_core::report::{
     self, Length, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled,
@@ -183,7 +184,7 @@ fn run(words: &Words, review: &Review) -> u8 {
     print_summary(words, &inspection, &findings);
     let others = review.report_language.filter(|language| language.tag != words.tag()).map(Words::of);
     let in_report = others.as_ref().unwrap_or(words);
-    if let Err((path, error)) = write_all(words, in_report, &review.out, &inspection, &findings) {
+    if let Err((path, error)) = write_all(words, in_report, review, &inspection, &findings) {
         let file = path.display().to_string();
         complain(&words.with("cli-cannot_write", &[("file", &file), ("text", &error.to_string())]));
         return CANNOT_WRITE;
@@ -309,17 +310,48 @@ type Written = Result<(), (PathBuf, io::Error)>;
 fn write_all(
     words: &Words,
     in_report: &Words,
-    out: &Path,
+    review: &Review,
     inspection: &Inspection,
     findings: &Findings,
 ) -> Written {
+    let out = review.out.as_path();
     fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
     write_one(words, &out.join("report.html"), |sink| {
         html::write(inspection, findings, in_report, Length::Full, sink)
     })?;
-    write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))
+    write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))?;
+    if review.papers { write_papers(words, in_report, out, inspection, findings) } else { Ok(()) }
+}
+
+/// The workbook, and the papers that these findings ask for; none is written for nothing.
+fn write_papers(
+    words: &Words,
+    in_report: &Words,
+    out: &Path,
+    inspection: &Inspection,
+    findings: &Findings,
+) -> Written {
+    write_one(words, &out.join("findings.xlsx"), |sink| {
+        plumbline_workbook::write(inspection, findings, in_report, sink)
+    })?;
+    let offer = papers::offer(inspection, findings);
+    let settings = inspection.settings();
+    let made = Papers::new(inspection, findings, in_report, &settings);
+    if offer.samples > 0 {
+        write_one(words, &out.join(papers::LABORATORY_REQUEST), |sink| made.laboratory_request(sink))?;
+    }
+    for notice in &offer.notices {
+        write_one(words, &out.join(&notice.file), |sink| made.notice(notice, sink))?;
+    }
+    if offer.labels > 0 {
+        write_one(words, &out.join(papers::LABELS), |sink| made.labels(sink))?;
+    }
+    if offer.without_supplier > 0 {
+        say(&words.with("cli-no_notice", &[("count", &offer.without_supplier.to_string())]));
+    }
+    Ok(())
 }
 
 fn write_one(words: &Words, path: &Path, write: impl Fn(&mut dyn Write) -> io::Result<()>) -> Written {

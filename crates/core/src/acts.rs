@@ -122,6 +122,12 @@ codes! {
         HoldEnds => "hold_ends",
         /// A photograph that shows a reading or a material, and the spot on it.
         Photo => "photo",
+        /// By which day a supplier is asked to answer.
+        ReplyBy => "reply_by",
+        /// What a supplier is asked to do, in place of what the reasons of its lots ask for.
+        RequestedAction => "requested_action",
+        /// Who answers questions about the papers that go out.
+        Contact => "contact",
         /// Takes back an earlier act (or an earlier undo).
         Undo => "undo",
     }
@@ -553,6 +559,11 @@ impl Settings {
             .and_then(|value| value.parse().ok())
     }
 
+    /// A text set for a lot, else for everything.
+    pub fn text_of_lot(&self, kind: ActKind, supplier: &str, lot: &str) -> Option<&str> {
+        self.exact(kind, &Target::Lot(supplier.to_owned(), lot.to_owned())).or_else(|| self.inspection(kind))
+    }
+
     /// The halogen book by which halogens move dispositions: the one named for that, else one among the books.
     pub fn halogen_book<'a>(&'a self, books: &'a RuleBooks) -> Option<&'a str> {
         self.inspection(ActKind::HalogenBook)
@@ -870,7 +881,9 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::Renewal => Renewal::parse(value).map(|_| ()),
         ActKind::Mouthing => Mouthing::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
         ActKind::Cr6Area => AreaSaid::parse(value).map(|_| ()),
-        ActKind::PlacingDate => Day::parse(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
+        ActKind::PlacingDate | ActKind::ReplyBy => {
+            Day::parse(value).map(|_| ()).ok_or(ProblemCode::OutOfRange)
+        }
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
         ActKind::RelativeSigma => parse_percent(value).map(|_| ()).ok_or(ProblemCode::OutOfRange),
         ActKind::Repeats => one_of(&["same_spot", "same_id", "never"]),
@@ -901,9 +914,13 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
             let named = split_escaped(value).iter().all(|name| !name.trim().is_empty());
             if named { Ok(()) } else { Err(ProblemCode::Missing) }
         }
-        ActKind::HalogenBook | ActKind::ReviewedAt | ActKind::Inspector | ActKind::Place | ActKind::Title => {
-            Ok(())
-        }
+        ActKind::HalogenBook
+        | ActKind::ReviewedAt
+        | ActKind::Inspector
+        | ActKind::Place
+        | ActKind::Title
+        | ActKind::RequestedAction
+        | ActKind::Contact => Ok(()),
     }
 }
 

@@ -58,6 +58,9 @@ const INSPECTION: &[Key] = &[
     ("shift_starts", ActKind::ShiftStarts),
     ("check_rule", ActKind::CheckRule),
     ("books", ActKind::Books),
+    ("reply_by", ActKind::ReplyBy),
+    ("requested_action", ActKind::RequestedAction),
+    ("contact", ActKind::Contact),
 ];
 
 const SOURCE: Scope = Scope {
@@ -96,7 +99,12 @@ const HEADER: Scope = Scope {
 const LOT: Scope = Scope {
     table: "lot",
     names: &[("supplier", false), ("lot", false)],
-    keys: &[("lot_size", ActKind::LotSize), ("units_to_take", ActKind::UnitsToTake)],
+    keys: &[
+        ("lot_size", ActKind::LotSize),
+        ("units_to_take", ActKind::UnitsToTake),
+        ("reply_by", ActKind::ReplyBy),
+        ("requested_action", ActKind::RequestedAction),
+    ],
 };
 
 const PART: Scope = Scope {

@@ -9,6 +9,7 @@ mod detail;
 mod mapping;
 mod offers;
 mod order;
+mod papers_view;
 mod photos;
 mod proving;
 mod shelf;
@@ -21,6 +22,7 @@ use plumbline_core::acts::{self, Act, ActKind, Target};
 use plumbline_core::duplicates;
 use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
+use plumbline_core::papers;
 use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
@@ -460,8 +462,17 @@ impl Session {
         to_js(&shelf::explained(&state.inspection, &state.words, book))
     }
 
-    /// Writes `findings.json`, `findings.csv`, `report.html` or `history.txt` to `sink`, a function that takes pieces of bytes;
-    /// the report in the language `tag`.
+    /// Which papers there are for these findings, each under the name that `write` takes.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn papers(&self) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&papers_view::papers(papers::offer(&state.inspection, &state.findings)))
+    }
+
+    /// Writes `findings.json`, `findings.csv`, `findings.xlsx`, `report.html`, `history.txt`, or a paper that `papers` lists, to `sink`, a function
+    /// that takes pieces of bytes; what people read in the language `tag`.
     ///
     /// # Errors
     /// Another kind, a language that was not taught, or a sink that throws.
@@ -476,7 +487,11 @@ impl Session {
             "findings.csv" => csv::write(inspection, findings, &mut out),
             "report.html" => html::write(inspection, findings, words, Length::Full, &mut out),
             "history.txt" => report::history::write(inspection, findings, &mut out),
-            _ => return Err(JsError::new("no such file")),
+            "findings.xlsx" => plumbline_workbook::write(inspection, findings, words, &mut out),
+            _ => match write_paper(inspection, findings, words, kind, &mut out) {
+                Some(written) => written,
+                None => return Err(JsError::new("no such file")),
+            },
         };
         written
             .and_then(|()| std::io::Write::flush(&mut out))
@@ -539,6 +554,33 @@ impl State {
         let (tag, texts) = found.ok_or_else(|| JsError::new("no such language"))?;
         Ok(Words::of_texts(tag, [texts.as_str()]))
     }
+}
+
+/// Writes a paper by the name of its file; nothing where these findings have no such paper.
+fn write_paper(
+    inspection: &Inspection,
+    findings: &Findings,
+    words: &Words,
+    file: &str,
+    out: &mut sink::FunctionSink<'_>,
+) -> Option<std::io::Result<()>> {
+    let offer = papers::offer(inspection, findings);
+    let notice = offer.notices.iter().find(|notice| notice.file == file);
+    let there = match file {
+        papers::LABORATORY_REQUEST => offer.samples > 0,
+        papers::LABELS => offer.labels > 0,
+        _ => notice.is_some(),
+    };
+    if !there {
+        return None;
+    }
+    let settings = inspection.settings();
+    let made = papers::Papers::new(inspection, findings, words, &settings);
+    Some(match (file, notice) {
+        (papers::LABORATORY_REQUEST, _) => made.laboratory_request(out),
+        (_, Some(notice)) => made.notice(notice, out),
+        _ => made.labels(out),
+    })
 }
 
 /// Where a printed error of nothing makes the limit, the multiple changes what was read.

@@ -904,6 +904,23 @@ mod tests {
     }
 
     #[test]
+    fn the_papers_are_those_that_the_findings_ask_for() {
+        let mut inspection = Inspection::new().unwrap();
+        let mut reader = SourceReader::new("one.csv", &inspection.settings());
+        reader.push(b"Sample,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\nS1,L1,Alder Works,metal,1360,20\nS2,L2,,metal,1,1\n");
+        inspection.add_sources(reader.finish());
+        let offer = plumbline_core::papers::offer(&inspection, &inspection::review(&inspection));
+        let view = serde_json::to_value(crate::papers_view::papers(offer)).unwrap();
+        same_keys("PapersView", &view);
+        same_keys("PaperNotice", &view["notices"][0]);
+        assert_eq!(view["notices"][0]["file"], "supplier-notice-1-alder-works.html");
+        assert_eq!(
+            (&view["samples"], &view["labels"], &view["without_supplier"]),
+            (&1.into(), &2.into(), &1.into())
+        );
+    }
+
+    #[test]
     fn the_shelf_holds_every_book_once_and_explains_each() {
         let inspection = looked_at_closely().0;
         let words = Words::english();

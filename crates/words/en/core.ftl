@@ -817,7 +817,7 @@ join-sentences = {" "}
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:
-      plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
+      plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
       plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--bill FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
@@ -832,6 +832,8 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
                  report.html     the report, for people; print it from a browser
                  history.txt     the histories given and this inspection together, for the next time
     --out DIR        where to write; made if it is not there
+    --papers         also writes, as far as there is a need: findings.xlsx, laboratory-request.html,
+                     supplier-notice-N-NAME.html (one for each supplier of a held or not accepted lot), labels.html
     --settings FILE  class, lot size, thickness, certificates, plans ... (see contract.md);
                      of several the later count above the earlier
     --mapping FILE   what the columns under known headings mean, as the page saved it

@@ -1,6 +1,6 @@
 // The page's end of the worker: one question, one promise. The worker is a cache; the page can always make a new one.
 
-import type { WrittenFile } from "../shared/door";
+import type { PaperFile, WrittenFile } from "../shared/door";
 import type { Answers, FromWorker, QuestionKind, Questions } from "../shared/messages";
 
 const SILENCE_MS = 5000;
@@ -77,7 +77,7 @@ export class Engine {
   }
 
   /** Asks for a file's bytes; they arrive in parts. */
-  async write(file: WrittenFile, tag: string): Promise<Uint8Array[]> {
+  async write(file: WrittenFile | PaperFile, tag: string): Promise<Uint8Array[]> {
     const parts: Uint8Array[] = [];
     await this.put("export", { file, tag }, [], (bytes) => parts.push(bytes));
     return parts;

@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { AheadView, ChecksView, DetailView, IdTemplateView, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
+import type { AheadView, ChecksView, DetailView, IdTemplateView, PaperFile, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -111,7 +111,7 @@ export async function keptMapping(before: string): Promise<string | null> {
 }
 
 /** A file's bytes; a report in the language `tag`, which the core has been taught. */
-export function writeFile(file: WrittenFile, tag: string): Promise<Uint8Array[] | null> {
+export function writeFile(file: WrittenFile | PaperFile, tag: string): Promise<Uint8Array[] | null> {
   return look(file, (machine) => working(say("page-work-writing", { file }), () => machine.write(file, tag)));
 }
 

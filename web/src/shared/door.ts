@@ -630,6 +630,20 @@ export interface AheadView {
   materials_left_out: number;
 }
 
+/** Which papers there are for others; a notice by the name of its file. */
+export interface PapersView {
+  samples: number;
+  notices: PaperNotice[];
+  without_supplier: number;
+  labels: number;
+}
+
+export interface PaperNotice {
+  supplier: string;
+  lots: number;
+  file: NoticeFile;
+}
+
 export interface ShelfBook {
   id: string;
   title: string;
@@ -778,6 +792,8 @@ export interface PhotoRefusal {
 }
 
 export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "history.txt";
+export type NoticeFile = `supplier-notice-${string}.html`;
+export type PaperFile = "findings.xlsx" | "laboratory-request.html" | "labels.html" | NoticeFile;
 
 /** A report held against what it carries. Every text is for people; the codes stand in contract.md, *proof*. */
 export interface ProofView {
@@ -857,9 +873,10 @@ export interface Session {
   ahead(lot: number): AheadView;
   checks(): ChecksView;
   shelf(): ShelfBook[];
+  papers(): PapersView;
   /** A rule book row by row; empty where there is no such book. */
   explained(book: string): string[];
   /** The report is written in the language `tag`. */
-  write(kind: WrittenFile, tag: string, sink: (bytes: Uint8Array) => void): void;
+  write(kind: WrittenFile | PaperFile, tag: string, sink: (bytes: Uint8Array) => void): void;
   settings_text(): string;
 }

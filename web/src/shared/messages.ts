@@ -17,6 +17,8 @@ import type {
   Problem,
   Query,
   RowView,
+  PaperFile,
+  PapersView,
   ShelfBook,
   SourceView,
   Summary,
@@ -57,8 +59,9 @@ export interface Questions {
   ahead: { lot: number };
   checks: object;
   shelf: object;
+  papers: object;
   explained: { book: string };
-  export: { file: WrittenFile; tag: string };
+  export: { file: WrittenFile | PaperFile; tag: string };
   settings_text: object;
   /** Gives up the file being read: the rest of its bytes are not coming. */
   cancel: object;
@@ -98,8 +101,9 @@ export interface Answers {
   ahead: { kind: "ahead"; ahead: AheadView };
   checks: { kind: "checks"; checks: ChecksView };
   shelf: { kind: "shelf"; books: ShelfBook[] };
+  papers: { kind: "papers"; papers: PapersView };
   explained: { kind: "explained"; lines: string[] };
-  export: { kind: "exported"; file: WrittenFile };
+  export: { kind: "exported"; file: WrittenFile | PaperFile };
   settings_text: { kind: "settings_text"; text: string };
   cancel: { kind: "ack" };
 }
@@ -113,7 +117,7 @@ export type ToWorker = {
 /** Comes between an export question and its answer, once for each run of bytes. */
 export interface Part {
   kind: "part";
-  file: WrittenFile;
+  file: WrittenFile | PaperFile;
   bytes: Uint8Array;
 }
 

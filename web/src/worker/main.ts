@@ -128,6 +128,8 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
       return send({ kind: "ahead", ahead: session.ahead(asked.lot) });
     case "checks":
       return send({ kind: "checks", checks: session.checks() });
+    case "papers":
+      return send({ kind: "papers", papers: session.papers() });
     case "shelf":
       return send({ kind: "shelf", books: session.shelf() });
     case "explained":

@@ -55,17 +55,49 @@ pub fn columns() -> Vec<String> {
     columns
 }
 
-/// Writes one row a reading.
+/// Takes the cells of the table of readings, column after column, row after row.
+pub trait Cells {
+    /// A text of somebody else's.
+    ///
+    /// # Errors
+    /// Those of the sink behind it.
+    fn text(&mut self, text: &str) -> io::Result<()>;
+    /// A code of ours; empty for none.
+    ///
+    /// # Errors
+    /// Those of the sink behind it.
+    fn code(&mut self, code: &'static str) -> io::Result<()>;
+    /// A moment as its source has it, in ISO 8601 where it was understood.
+    ///
+    /// # Errors
+    /// Those of the sink behind it.
+    fn moment(&mut self, text: &str) -> io::Result<()>;
+    /// A count.
+    ///
+    /// # Errors
+    /// Those of the sink behind it.
+    fn count(&mut self, count: u64) -> io::Result<()>;
+    /// An amount in mg/kg.
+    ///
+    /// # Errors
+    /// Those of the sink behind it.
+    fn amount(&mut self, amount: Option<MassFraction>) -> io::Result<()>;
+    /// The end of a row; false: no more rows are wanted.
+    ///
+    /// # Errors
+    /// Those of the sink behind it.
+    fn end_row(&mut self) -> io::Result<bool>;
+}
+
+/// Gives one row a reading, under [`columns`].
 ///
 /// # Units
-/// Mass fractions in mg/kg, uncertainties one sigma; a missing number is an empty cell.
+/// Mass fractions in mg/kg, uncertainties one sigma.
 ///
 /// # Errors
 /// Those of the sink.
-pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write) -> io::Result<()> {
+pub fn rows(inspection: &Inspection, findings: &Findings, cells: &mut impl Cells) -> io::Result<()> {
     let settings = inspection.settings();
-    let mut writer = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(sink);
-    writer.write_record(columns()).map_err(io::Error::from)?;
     let mut material_of = vec![u32::MAX; findings.verdicts.len()];
     for (at, material) in findings.materials.iter().enumerate() {
         for reading in material.readings.iter().chain(&material.set_aside) {
@@ -82,59 +114,99 @@ pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write)
         let reviewer = SourceReview::new(source, &inspection.books, &settings);
         for row in 0..source.readings.len() {
             let assessed = reviewer.assess(row);
-            let number =
-                |value: Option<MassFraction>| value.map(|value| value.to_string()).unwrap_or_default();
-            writer.write_field(guarded(&source.name))?;
-            writer.write_field(source.readings.line(row).to_string())?;
+            cells.text(&source.name)?;
+            cells.count(u64::from(source.readings.line(row)))?;
             for identity in IDENTITIES {
-                writer.write_field(guarded(source.readings.identity(identity, row).unwrap_or("")))?;
+                let text = source.readings.identity(identity, row).unwrap_or("");
+                if identity == Identity::Time { cells.moment(text)? } else { cells.text(text)? }
             }
             let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
-            writer.write_field(assessed.class.code())?;
-            writer.write_field(assessed.class_from.code())?;
-            writer.write_field(if check { "yes" } else { "no" })?;
+            cells.code(assessed.class.code())?;
+            cells.code(assessed.class_from.code())?;
+            cells.code(if check { "yes" } else { "no" })?;
             let aside = findings.set_aside.contains_key(&(index as u32));
-            writer.write_field(if aside { "yes" } else { "no" })?;
-            writer.write_field(findings.trust.worst(index).code())?;
+            cells.code(if aside { "yes" } else { "no" })?;
+            cells.code(findings.trust.worst(index).code())?;
             for element in ELEMENTS {
                 let cell = source.readings.cell(element, row);
                 let sigma = reviewer
                     .printed_sigma(element, &cell, row)
                     .map(super::super::quantity::Sigma::to_mass_fraction);
                 let is = |state| (cell.state == state).then_some(cell.value);
-                writer.write_field(cell.state.code())?;
-                writer.write_field(number(is(CellState::Number)))?;
-                writer.write_field(number(sigma))?;
-                writer.write_field(number(is(CellState::BelowDetection).or(cell.detection_limit)))?;
+                cells.code(cell.state.code())?;
+                cells.amount(is(CellState::Number))?;
+                cells.amount(sigma)?;
+                cells.amount(is(CellState::BelowDetection).or(cell.detection_limit))?;
             }
             for judged in assessed.substances {
-                writer.write_field(judged.outcome.code())?;
-                writer.write_field(judged.reason.map_or("", crate::outcome::Reason::code))?;
+                cells.code(judged.outcome.code())?;
+                cells.code(judged.reason.map_or("", crate::outcome::Reason::code))?;
             }
             for halogen in Halogen::ALL {
                 let judged = assessed.halogen(halogen);
-                writer.write_field(judged.outcome.code())?;
-                writer.write_field(judged.reason.map_or("", crate::outcome::Reason::code))?;
+                cells.code(judged.outcome.code())?;
+                cells.code(judged.reason.map_or("", crate::outcome::Reason::code))?;
             }
-            writer.write_field(number(assessed.total.low))?;
-            writer.write_field(number(assessed.total.high))?;
-            writer.write_field(number(
-                assessed.total.sigma.map(super::super::quantity::Sigma::to_mass_fraction),
-            ))?;
+            cells.amount(assessed.total.low)?;
+            cells.amount(assessed.total.high)?;
+            cells.amount(assessed.total.sigma.map(super::super::quantity::Sigma::to_mass_fraction))?;
             let material = material_of.get(index).and_then(|at| findings.materials.get(*at as usize));
-            writer.write_field(material.map_or("", |material| material.disposition.code()))?;
+            cells.code(material.map_or("", |material| material.disposition.code()))?;
             let lot = material.and_then(|material| findings.lots.get(material.lot));
-            writer.write_field(lot.map_or("", |lot| lot.disposition.code()))?;
-            writer.write_record(None::<&[u8]>)?;
+            cells.code(lot.map_or("", |lot| lot.disposition.code()))?;
+            if !cells.end_row()? {
+                return Ok(());
+            }
             index += 1;
         }
     }
-    writer.flush()
+    Ok(())
 }
 
+struct Csv<W: Write>(csv::Writer<W>);
+
+impl<W: Write> Cells for Csv<W> {
+    fn text(&mut self, text: &str) -> io::Result<()> {
+        Ok(self.0.write_field(guarded(text))?)
+    }
+    fn code(&mut self, code: &'static str) -> io::Result<()> {
+        Ok(self.0.write_field(code)?)
+    }
+    fn moment(&mut self, text: &str) -> io::Result<()> {
+        self.text(text)
+    }
+    fn count(&mut self, count: u64) -> io::Result<()> {
+        Ok(self.0.write_field(count.to_string())?)
+    }
+    fn amount(&mut self, amount: Option<MassFraction>) -> io::Result<()> {
+        Ok(self.0.write_field(amount.map(|amount| amount.to_string()).unwrap_or_default())?)
+    }
+    fn end_row(&mut self) -> io::Result<bool> {
+        self.0.write_record(None::<&[u8]>)?;
+        Ok(true)
+    }
+}
+
+/// Writes one row a reading.
+///
+/// # Units
+/// Mass fractions in mg/kg, uncertainties one sigma; a missing number is an empty cell.
+///
+/// # Errors
+/// Those of the sink.
+pub fn write(inspection: &Inspection, findings: &Findings, sink: &mut dyn Write) -> io::Result<()> {
+    let mut writer = Csv(csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(sink));
+    writer.0.write_record(columns())?;
+    rows(inspection, findings, &mut writer)?;
+    writer.0.flush()
+}
+
+/// What a formula begins with; the wide forms are the same signs to a spreadsheet set up for Chinese or Japanese.
+const FORMULA_SIGNS: [char; 8] = ['=', '+', '-', '@', '＝', '＋', '－', '＠'];
+
 /// A text that a spreadsheet would take for a formula, made harmless.
-fn guarded(text: &str) -> String {
-    let risky = text.trim_start().starts_with(['=', '+', '-', '@']) || text.starts_with(['\t', '\r', '\n']);
+pub fn guarded(text: &str) -> String {
+    let risky = text.trim_start().starts_with(FORMULA_SIGNS) || text.starts_with(['\t', '\r', '\n']);
     // A plain negative number in an identity column is a text too, but no spreadsheet runs it.
     let number = text.trim().parse::<f64>().is_ok_and(f64::is_finite);
     if risky && !number { format!("'{text}") } else { text.to_owned() }
@@ -151,5 +223,7 @@ mod tests {
         assert_eq!(guarded("-5.2"), "-5.2");
         assert_eq!(guarded("- cable"), "'- cable");
         assert_eq!(guarded("A-1"), "A-1");
+        assert_eq!(guarded("＝1+1"), "'＝1+1");
+        assert_eq!(guarded("\t=1"), "'\t=1");
     }
 }

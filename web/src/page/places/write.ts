@@ -73,6 +73,19 @@ export function drawWrite(host: HTMLElement): void {
     ),
     el(
       "section",
+      { class: "card", "aria-labelledby": "write-papers" },
+      el("h2", { id: "write-papers" }, say("page-write-papers")),
+      el("p", { class: "quiet" }, say("page-write-papers-why")),
+      el(
+        "div",
+        { class: "controls" },
+        entry({ kind: "contact" }, "text"),
+        entry({ kind: "reply_by" }, "date"),
+        entry({ kind: "requested_action" }, "text"),
+      ),
+    ),
+    el(
+      "section",
       { class: "card", "aria-labelledby": "write-acts" },
       el("h2", { id: "write-acts" }, say("page-write-acts", { n: summary.acts.length })),
       el("p", { class: "quiet" }, say("page-write-acts-why")),

@@ -37,6 +37,7 @@ use crate::material::MaterialClass;
 use crate::outcome::Outcome;
 use crate::reading::Source;
 use crate::substance::Halogen;
+use crate::visible_text;
 use crate::words::Words;
 
 /// Most readings the printed annex holds; the rest stand in the CSV, and the annex says so.
@@ -52,7 +53,7 @@ pub const BEGINS: &str = "<!DOCTYPE html><!--plumbline.report/1-->";
 /// How every report ends, behind what it carries.
 pub const CLOSES: &str = "</body></html>\n";
 
-const STYLE: &str = include_str!("../report.css");
+pub(crate) const STYLE: &str = include_str!("../report.css");
 
 struct Report<'a> {
     inspection: &'a Inspection,
@@ -167,7 +168,24 @@ pub fn write_pinned(
 }
 
 fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
-    sink.write_all(markup.0.as_bytes())
+    sink.write_all(visible_text::in_markup(&markup.0).as_bytes())
+}
+
+/// The number of the report of an inspection, and the SHA-256 of its findings, as every paper of it prints them.
+pub fn number_and_digest(inspection: &Inspection, findings: &Findings) -> (String, String) {
+    let settings = inspection.settings();
+    let review = |source| SourceReview::new(source, &inspection.books, &settings);
+    let reviewers: Vec<_> = inspection.sources.iter().map(review).collect();
+    let digest = evidence::Pinned::of(inspection, findings, &reviewers).digest;
+    (number(settings.inspection(ActKind::ReviewedAt), &digest), digest)
+}
+
+/// A report's number, from date and digest, so that the same findings of the same day have the same number and no other has
+/// it.
+fn number(reviewed_at: Option<&str>, digest: &str) -> String {
+    let date: String = reviewed_at.unwrap_or("").chars().filter(char::is_ascii_digit).take(8).collect();
+    let digest = digest.get(..10).unwrap_or("").to_uppercase();
+    if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
 }
 
 impl Report<'_> {
@@ -183,17 +201,8 @@ impl Report<'_> {
         self.set(ActKind::Title).map_or_else(|| self.say("report-title"), str::to_owned)
     }
 
-    /// From date and digest, so that the same findings of the same day have the same number and no other has it.
     fn number(&self) -> String {
-        let date: String = self
-            .set(ActKind::ReviewedAt)
-            .unwrap_or("")
-            .chars()
-            .filter(char::is_ascii_digit)
-            .take(8)
-            .collect();
-        let digest = self.digest.get(..10).unwrap_or("").to_uppercase();
-        if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
+        number(self.set(ActKind::ReviewedAt), &self.digest)
     }
 
     /// The number of a printed page as the value of CSS `content`: the catalogue's text with the two counters in it.

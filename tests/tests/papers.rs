@@ -1,0 +1,324 @@
+//! The papers that go out beside a report: what each must hold, what it must never hold, and its code read by another's eyes.
+
+use std::collections::BTreeSet;
+use std::fs;
+
+use plumbline_core::acts::{ActKind, Target};
+use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::lot::Disposition;
+use plumbline_core::papers::{self, NoticeOffer, payload};
+use plumbline_core::reading::Identity;
+use plumbline_tests::places::in_project;
+use plumbline_tests::program::{inspect, papers_html, report_html};
+
+/// Every demo delivery at once, as one inspection without settings.
+fn all_deliveries() -> Inspection {
+    let mut files: Vec<(String, Vec<u8>)> = Vec::new();
+    for delivery in
+        fs::read_dir(in_project("demo-data")).expect("the demos").map(|entry| entry.expect("an entry").path())
+    {
+        if !delivery.is_dir() {
+            continue;
+        }
+        for path in fs::read_dir(&delivery).expect("a delivery").map(|entry| entry.expect("an entry").path())
+        {
+            if path.extension().is_some_and(|ending| ending == "csv" || ending == "tsv") {
+                let name = path.file_name().expect("a name").to_string_lossy().into_owned();
+                files.push((name, fs::read(&path).expect("a file")));
+            }
+        }
+    }
+    files.sort();
+    let files: Vec<(&str, &[u8])> =
+        files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())).collect();
+    inspect("", &files)
+}
+
+fn with(settings: &str, rows: &str) -> (Inspection, Findings) {
+    let settings = format!("schema = \"plumbline.settings/1\"\n{settings}");
+    let table = format!(
+        "Sample,Unit,Spot,Supplier,Lot,Part,Material,Class,Pb mg/kg,Pb u (1s),Br mg/kg,Br u (1s)\n{rows}"
+    );
+    let inspection = inspect(&settings, &[("pins.csv", table.as_bytes())]);
+    let findings = review(&inspection);
+    (inspection, findings)
+}
+
+const TWO: &str = "S1,u1,top,Alder Works,A-1,P-1,pin,metal,1360,20,,\nS2,u2,side,Alder Works,A-1,P-1,pin,metal,1410,20,,\n\
+    S3,u3,top,Birch Works,B-1,P-2,shell,polymer,2,1,300,40\n";
+
+fn paper(papers: &[(String, String)], start: &str) -> String {
+    let found = papers.iter().find(|(file, _)| file.starts_with(start));
+    found
+        .unwrap_or_else(|| {
+            panic!("{start} is not among {:?}", papers.iter().map(|one| &one.0).collect::<Vec<_>>())
+        })
+        .1
+        .clone()
+}
+
+#[test]
+fn each_paper_carries_number_digest_end_and_what_it_is_not() {
+    let (inspection, findings) = with("reviewed_at = \"2026-11-26\"\n", TWO);
+    let report = report_html(&inspection, &findings);
+    let number = report
+        .split("PL-20261126-")
+        .nth(1)
+        .map(|rest| format!("PL-20261126-{}", &rest[..10]))
+        .expect("a number");
+    let papers = papers_html(&inspection, &findings);
+    assert_eq!(papers.len(), 4, "request, two notices, labels");
+    for (file, page) in &papers {
+        assert!(page.contains(&number), "{file}");
+        assert!(page.contains(&format!("End of {number}")), "{file}");
+        assert!(
+            page.contains("Screening is not a declaration of conformity and is not a laboratory result."),
+            "{file}"
+        );
+        assert!(page.contains("\"Page \" counter(page) \" of \" counter(pages) \"\""), "{file}");
+        let digest =
+            page.split("SHA-256 of the findings: ").nth(1).expect("a digest").get(..64).expect("64 digits");
+        assert!(report.contains(digest), "{file}");
+        assert!(!page.contains("<script") && page.contains("default-src 'none'"), "{file}");
+        // A word that is missing shows its own name in brackets.
+        assert!(!page.contains("[paper-") && !page.contains("[report-") && !page.contains("{ $"), "{file}");
+    }
+}
+
+#[test]
+fn the_request_names_sample_substance_method_reason_and_what_is_asked_back() {
+    let settings =
+        "[[hold_ends]]\nsupplier = \"Birch Works\"\nlot = \"B-1\"\nuntil = 2026-12-05\nwho = \"lab\"\n";
+    let (inspection, findings) = with(settings, TWO);
+    let page = paper(&papers_html(&inspection, &findings), papers::LABORATORY_REQUEST);
+    // The methods are those of the screening book.
+    for text in [
+        "IEC 62321-5:2013",
+        "IEC 62321-6:2015",
+        "sample <bdi>S2</bdi>, piece <bdi>u2</bdi>, spot <bdi>side</bdi>",
+        "1410 mg/kg ± 20 (1s)",
+        "band 700 to 1300 mg/kg",
+        "Pb is over limit in 2 of 2 readings.",
+        "The coverage factor k",
+        "Seal number",
+        "toxic dust",
+        "<bdi>Birch Works</bdi>",
+    ] {
+        assert!(page.contains(text), "{text}");
+    }
+    let at = |text: &str| page.find(text).unwrap_or_else(|| panic!("{text}"));
+    assert!(
+        at("Sample 1 of 2") < at("<bdi>shell</bdi>") && at("<bdi>shell</bdi>") < at("<bdi>pin</bdi>"),
+        "the hold that ends first comes first"
+    );
+    assert!(page.contains("2026-12-05"));
+    assert_eq!(papers::offer(&inspection, &findings).samples, 2);
+}
+
+#[test]
+fn what_a_laboratory_has_settled_is_not_sent_again() {
+    let settings = "[[laboratory]]\nsupplier = \"Alder Works\"\nlot = \"A-1\"\npart = \"P-1\"\nmaterial = \"pin\"\nanalyte = \"Pb\"\nvalue = \"412 mg/kg\"\nu = \"30 mg/kg\"\nk = 2\nmethod = \"IEC 62321-5:2013\"\nlaboratory = \"Gorse Works\"\nreport = \"R-1\"\ndate = 2026-11-20\n";
+    let (inspection, findings) = with(settings, TWO);
+    let page = paper(&papers_html(&inspection, &findings), papers::LABORATORY_REQUEST);
+    assert!(!page.contains("<bdi>pin</bdi>") && page.contains("<bdi>shell</bdi>"));
+}
+
+#[test]
+fn a_notice_holds_facts_band_actions_and_the_day_and_calls_the_undecided_undecided() {
+    let settings = "reply_by = \"2026-12-15\"\ncontact = \"incoming inspection\"\n[[lot]]\nsupplier = \"Birch Works\"\nlot = \"B-1\"\nreply_by = \"2026-12-04\"\nrequested_action = \"Send the recipe.\"\n";
+    let (inspection, findings) = with(settings, TWO);
+    let papers = papers_html(&inspection, &findings);
+    let alder = paper(&papers, "supplier-notice-1-alder-works");
+    for text in [
+        "1410 mg/kg ± 20 (1s)",
+        "band 700 to 1300 mg/kg",
+        "over limit",
+        "2026-12-15",
+        "incoming inspection",
+        "Keep back",
+        "replace the lot",
+        "It accuses nobody",
+    ] {
+        assert!(alder.contains(text), "{text}");
+    }
+    assert!(!alder.contains("What is on hold is undecided"), "nothing of this supplier is on hold");
+    let birch = paper(&papers, "supplier-notice-2-birch-works");
+    for text in ["300 mg/kg ± 40 (1s)", "What is on hold is undecided", "Send the recipe.", "2026-12-04"] {
+        assert!(birch.contains(text), "{text}");
+    }
+    assert!(
+        !birch.contains("Keep back") && !birch.contains("2026-12-15"),
+        "a person's own words and day stand in place of the program's"
+    );
+}
+
+#[test]
+fn a_day_that_nobody_gave_is_a_line_to_write_on() {
+    let (inspection, findings) = with("", TWO);
+    let notice = paper(&papers_html(&inspection, &findings), "supplier-notice-1");
+    assert!(notice.contains("<dt>Please reply by</dt><dd><b><span class=\"line\"></span></b></dd>"));
+}
+
+/// Names of one supplier's things that no other supplier has.
+fn own_texts(inspection: &Inspection, findings: &Findings, supplier: &str) -> BTreeSet<String> {
+    let mut own = BTreeSet::from([supplier.to_owned()]);
+    for source in &inspection.sources {
+        for row in 0..source.readings.len() {
+            let text = |identity| source.readings.identity(identity, row);
+            if text(Identity::Supplier) == Some(supplier) {
+                own.insert(source.name.clone());
+                own.extend(
+                    [Identity::Id, Identity::Lot, Identity::Part]
+                        .iter()
+                        .filter_map(|one| text(*one))
+                        .map(str::to_owned),
+                );
+            }
+        }
+    }
+    own.extend(
+        findings
+            .lots
+            .iter()
+            .filter(|lot| lot.supplier.as_deref() == Some(supplier))
+            .filter_map(|lot| lot.lot.clone()),
+    );
+    own.retain(|text| text.len() > 3);
+    own
+}
+
+#[test]
+fn a_notice_never_holds_anything_of_another_supplier() {
+    let inspection = all_deliveries();
+    let findings = review(&inspection);
+    let offer = papers::offer(&inspection, &findings);
+    assert!(offer.notices.len() >= 6, "{offer:?}");
+    let papers = papers_html(&inspection, &findings);
+    let texts: Vec<(String, BTreeSet<String>)> = offer
+        .notices
+        .iter()
+        .map(|NoticeOffer { supplier, .. }| (supplier.clone(), own_texts(&inspection, &findings, supplier)))
+        .collect();
+    let mut looked_for = 0;
+    for NoticeOffer { supplier, file, .. } in &offer.notices {
+        let page = paper(&papers, file);
+        let own = &texts.iter().find(|(name, _)| name == supplier).expect("its texts").1;
+        for (_, others) in texts.iter().filter(|(name, _)| name != supplier) {
+            for text in others.difference(own) {
+                assert!(!page.contains(text.as_str()), "{file} holds {text}");
+                looked_for += 1;
+            }
+        }
+        assert!(page.contains(supplier.as_str()));
+    }
+    assert!(looked_for > 500, "{looked_for}");
+}
+
+#[test]
+fn where_every_lot_is_accepted_there_is_no_paper() {
+    let settings = "trust = \"advisory\"\nsampling = \"advisory\"\nmaterials = \"advisory\"\n";
+    let table = b"Sample,Supplier,Lot,Class,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s)\nS1,Alder Works,A-1,metal,1,0.5,5,1,1,0.5,5,1\n";
+    let inspection = inspect(&format!("schema = \"plumbline.settings/1\"\n{settings}"), &[("a.csv", table)]);
+    let findings = review(&inspection);
+    assert_eq!(findings.lots[0].disposition, Disposition::Accept);
+    assert_eq!(papers::offer(&inspection, &findings), papers::Offer::default());
+}
+
+/// The dark modules of every code of a sheet, drawn as grey pixels, eight to a module.
+fn codes(page: &str) -> Vec<(usize, Vec<u8>)> {
+    const MODULE: usize = 8;
+    page.split("<svg class=\"code\"")
+        .skip(1)
+        .map(|rest| {
+            let size: usize = rest
+                .split("viewBox=\"0 0 ")
+                .nth(1)
+                .and_then(|rest| rest.split(' ').next())
+                .expect("a size")
+                .parse()
+                .expect("a number");
+            let path = rest
+                .split("<path class=\"dark\"")
+                .nth(1)
+                .and_then(|rest| rest.split(" d=\"").nth(1))
+                .expect("a path");
+            let side = size * MODULE;
+            let mut pixels = vec![255; side * side];
+            for run in path.split('"').next().expect("a path").split('z').filter(|run| !run.is_empty()) {
+                let numbers: Vec<usize> = run
+                    .split(|one: char| !one.is_ascii_digit())
+                    .filter(|digits| !digits.is_empty())
+                    .map(|digits| digits.parse().expect("a number"))
+                    .collect();
+                let [x, y, length, 1, back] = numbers[..] else { panic!("{run}") };
+                assert_eq!(length, back, "{run}");
+                for pixel_y in y * MODULE..(y + 1) * MODULE {
+                    pixels[pixel_y * side + x * MODULE..pixel_y * side + (x + length) * MODULE].fill(0);
+                }
+            }
+            (side, pixels)
+        })
+        .collect()
+}
+
+fn decoded(side: usize, pixels: &[u8]) -> String {
+    let mut image = rqrr::PreparedImage::prepare_from_greyscale(side, side, |x, y| pixels[y * side + x]);
+    let grids = image.detect_grids();
+    assert_eq!(grids.len(), 1, "one code");
+    grids[0].decode().expect("a code that can be read").1
+}
+
+#[test]
+fn the_code_of_every_label_is_read_by_another_reader_as_what_the_contract_says() {
+    let mut inspection = all_deliveries();
+    // Names that make long or odd codes.
+    let long = "L".repeat(110);
+    let table = format!(
+        "Sample,Supplier,Lot,Class,Pb mg/kg,Pb u (1s)\nS1,Elm | Sons,a\\b c,metal,1360,20\nS2,Elm | Sons,{long},metal,1360,20\nS3,部品,零件-1,metal,1360,20\n"
+    );
+    let odd = inspect("", &[("odd.csv", table.as_bytes())]);
+    inspection.add_sources(odd.sources);
+    let findings = review(&inspection);
+    let page = paper(&papers_html(&inspection, &findings), papers::LABELS);
+    let number = page.split("<title>").nth(1).and_then(|rest| rest.split("PL-").nth(1)).expect("a number");
+    let number = format!("PL-{}", &number[..10]);
+    let held: Vec<_> = findings.lots.iter().filter(|lot| lot.disposition != Disposition::Accept).collect();
+    let codes = codes(&page);
+    assert_eq!(codes.len(), held.len());
+    assert!(held.len() > 20, "{}", held.len());
+    for ((side, pixels), lot) in codes.iter().zip(&held) {
+        let text = decoded(*side, pixels);
+        assert_eq!(text, payload(&inspection, &number, lot));
+        let mut words = text.splitn(4, ' ');
+        assert_eq!(words.next(), Some("PLUMBLINE/1"));
+        assert_eq!(words.next(), Some(number.as_str()));
+        assert_eq!(words.next(), Some(lot.disposition.code()));
+        let key = words.next().expect("a lot");
+        match Target::parse(&format!("lot:{key}")) {
+            Some(target) => assert_eq!(target, lot.target(), "{text}"),
+            None => assert!(lot.lot.is_none() || key.starts_with("sha256:"), "{text}"),
+        }
+        // Four light modules on every side.
+        let margin = 4 * 8;
+        for (at, pixel) in pixels.iter().enumerate() {
+            let (x, y) = (at % side, at / side);
+            let inside = (margin..side - margin).contains(&x) && (margin..side - margin).contains(&y);
+            assert!(inside || *pixel == 255, "{text}");
+        }
+    }
+    let texts: Vec<String> = held.iter().map(|lot| payload(&inspection, &number, lot)).collect();
+    assert!(texts.iter().any(|text| text.ends_with("Elm \\| Sons|a\\\\b c")));
+    assert!(texts.iter().any(|text| text.contains(" sha256:")));
+}
+
+#[test]
+fn acts_about_papers_change_no_outcome() {
+    let (plain, plain_findings) = with("", TWO);
+    let (told, told_findings) =
+        with("reply_by = \"2026-12-15\"\nrequested_action = \"x\"\ncontact = \"y\"\n", TWO);
+    assert!(told.acts.iter().any(|act| act.kind == ActKind::ReplyBy) && plain.acts.is_empty());
+    let lots = |findings: &Findings| {
+        findings.lots.iter().map(|lot| (lot.disposition, lot.reasons.clone())).collect::<Vec<_>>()
+    };
+    assert_eq!(lots(&plain_findings), lots(&told_findings));
+}
