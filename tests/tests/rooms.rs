@@ -157,7 +157,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 64] = [
+const ORDER: [&str; 65] = [
     "quantity",
     "substance",
     "material",
@@ -176,6 +176,7 @@ const ORDER: [&str; 64] = [
     "instant",
     "data_file",
     "fields",
+    "stated",
     "certificate",
     "sampling",
     "control",

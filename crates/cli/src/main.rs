@@ -18,9 +18,8 @@ use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{
-    self, Length, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled,
-};
+use plumbline_core::report::evidence::Pinned;
+use plumbline_core::report::{self, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -183,7 +182,7 @@ fn run(words: &Words, review: &Review) -> u8 {
     print_summary(words, &inspection, &findings);
     let others = review.report_language.filter(|language| language.tag != words.tag()).map(Words::of);
     let in_report = others.as_ref().unwrap_or(words);
-    if let Err((path, error)) = write_all(words, in_report, &review.out, &inspection, &findings) {
+    if let Err((path, error)) = write_all(words, in_report, review, &inspection, &findings) {
         let file = path.display().to_string();
         complain(&words.with("cli-cannot_write", &[("file", &file), ("text", &error.to_string())]));
         return CANNOT_WRITE;
@@ -309,16 +308,20 @@ type Written = Result<(), (PathBuf, io::Error)>;
 fn write_all(
     words: &Words,
     in_report: &Words,
-    out: &Path,
+    review: &Review,
     inspection: &Inspection,
     findings: &Findings,
 ) -> Written {
-    fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
+    let out = &review.out;
+    fs::create_dir_all(out).map_err(|error| (out.clone(), error))?;
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
-    write_one(words, &out.join("report.html"), |sink| {
-        html::write(inspection, findings, in_report, Length::Full, sink)
-    })?;
+    let pinned = Pinned::of(inspection, findings);
+    for length in &review.lengths {
+        write_one(words, &out.join(length.file()), |sink| {
+            html::write_pinned(inspection, findings, in_report, *length, &pinned, sink)
+        })?;
+    }
     write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))
 }
 

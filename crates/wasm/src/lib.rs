@@ -463,8 +463,8 @@ impl Session {
         to_js(&shelf::explained(&state.inspection, &state.words, book))
     }
 
-    /// Writes `findings.json`, `findings.csv`, `report.html` or `history.txt` to `sink`, a function that takes pieces of bytes;
-    /// the report in the language `tag`.
+    /// Writes `findings.json`, `findings.csv`, `history.txt` or a length of the report (`report.html`, `report-one-page.html`,
+    /// `report-annex.html`) to `sink`, a function that takes pieces of bytes; the report in the language `tag`.
     ///
     /// # Errors
     /// Another kind, a language that was not taught, or a sink that throws.
@@ -477,9 +477,11 @@ impl Session {
         let written = match kind {
             "findings.json" => json::write(inspection, findings, words, &mut out),
             "findings.csv" => csv::write(inspection, findings, &mut out),
-            "report.html" => html::write(inspection, findings, words, Length::Full, &mut out),
             "history.txt" => report::history::write(inspection, findings, &mut out),
-            _ => return Err(JsError::new("no such file")),
+            _ => match Length::ALL.iter().find(|length| length.file() == kind) {
+                Some(length) => html::write(inspection, findings, words, *length, &mut out),
+                None => return Err(JsError::new("no such file")),
+            },
         };
         written
             .and_then(|()| std::io::Write::flush(&mut out))

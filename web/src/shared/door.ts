@@ -777,7 +777,7 @@ export interface PhotoRefusal {
   remedy: string;
 }
 
-export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "history.txt";
+export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "report-one-page.html" | "report-annex.html" | "history.txt";
 
 /** A report held against what it carries. Every text is for people; the codes stand in contract.md, *proof*. */
 export interface ProofView {
