@@ -80,7 +80,7 @@ fn pointed(text: &str) -> BTreeSet<String> {
 
 /// The text a reader sees, without what is quoted: cells as written, and the acts, which stand as they were given.
 fn prose(report: &str, words: &Words) -> String {
-    let (_, body) = report.split_once("<body>").expect("a body");
+    let (_, body) = report.split_once("<main>").expect("a body");
     let acts = format!("<h2>{}</h2>", words.say("report-acts"));
     let (before, from) = body.split_once(&acts).expect("the acts");
     let (_, after) = from.split_once("</section>").expect("an end");

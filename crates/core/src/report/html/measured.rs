@@ -119,11 +119,12 @@ impl Report<'_> {
         }
         let seconds = match &stated.seconds {
             Some((least, text, most, _)) if least.total_cmp(most).is_eq() => {
-                self.with("report-seconds_one", &[("from", text)])
+                self.with("report-seconds_one", &[("from", &self.words.number(text))])
             }
-            Some((_, from, _, until)) => {
-                self.with("report-seconds_range", &[("from", from), ("until", until)])
-            }
+            Some((_, from, _, until)) => self.with(
+                "report-seconds_range",
+                &[("from", &self.words.number(from)), ("until", &self.words.number(until))],
+            ),
             None => String::new(),
         };
         let instruments = both(self.names(&stated.instruments), said(ActKind::Instrument));
