@@ -23,6 +23,7 @@ need_chromium() {
 }
 
 need_test_browsers() {
+  command -v pdftotext >/dev/null || install_or_advise "pdftotext" "Printed reports are read back with it." poppler-utils
   need_chromium
   chromedriver_path >/dev/null || install_or_advise "chromedriver" "$browser_advice" chromium-driver
   firefox_path >/dev/null || install_or_advise "Firefox" "$browser_advice" firefox-esr

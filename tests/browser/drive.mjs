@@ -211,18 +211,18 @@ class FirefoxVisit extends Visit {
 }
 
 /** Opens the page in Chromium. `before` is put into the page ahead of its own scripts. */
-export async function visitChromium({ width = 1280, height = 900, scheme = "light", before = null, reducedMotion = "no-preference" } = {}) {
+export async function visitChromium({ width = 1280, height = 900, scheme = "light", before = null, reducedMotion = "no-preference", start = pageUrl } = {}) {
   const browser = await chromium.launch({ executablePath: chromiumPath(), args: CHROMIUM_FLAGS });
   const context = await browser.newContext({ viewport: { width, height }, colorScheme: scheme, reducedMotion, acceptDownloads: true });
   const page = await context.newPage();
   if (before !== null) await page.addInitScript(before);
   const visit = new ChromiumVisit(browser, page);
-  await page.goto(pageUrl);
+  await page.goto(start);
   return visit;
 }
 
 /** Opens the page in Firefox, with the strict file policy that a user has and the library's own profile switches off. */
-export async function visitFirefox({ width = 1280, height = 900 } = {}) {
+export async function visitFirefox({ width = 1280, height = 900, start = pageUrl } = {}) {
   const downloads = ownFolder();
   const browser = await puppeteer.launch({
     browser: "firefox",
@@ -241,7 +241,7 @@ export async function visitFirefox({ width = 1280, height = 900 } = {}) {
   await page.setViewport({ width, height });
   const visit = new FirefoxVisit(browser, page);
   visit.downloads = downloads;
-  await page.goto(pageUrl);
+  await page.goto(start);
   return visit;
 }
 

@@ -9,7 +9,7 @@ import { before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { browsers, builtPage, deliveries, ownFolder, top } from "./drive.mjs";
 
-const WRITTEN = ["findings.json", "report.html", "findings.csv", "history.txt"];
+const WRITTEN = ["findings.json", "report.html", "report-one-page.html", "report-annex.html", "findings.csv", "history.txt"];
 const FIREFOX_TAKES_EVERY = 3;
 const target = process.env.CARGO_TARGET_DIR || join(top, "target");
 const program = (name) => join(target, "debug", process.platform === "win32" ? `${name}.exe` : name);
@@ -100,7 +100,7 @@ const folderCases = () => [{ name: "demo-data chosen as one folder", rules: [], 
 function byCommandLine({ rules, settings, history, results, folder }) {
   const out = ownFolder();
   const given = [...rules.flatMap((path) => ["--rules", path]), ...(settings === null ? [] : ["--settings", settings]), ...(history === null ? [] : ["--history", history])];
-  const ran = spawnSync(program("plumbline"), ["review", "--out", out, ...given, ...(folder === null ? results : [folder])], { encoding: "utf8", maxBuffer: 1 << 28 });
+  const ran = spawnSync(program("plumbline"), ["review", "--length", "all", "--out", out, ...given, ...(folder === null ? results : [folder])], { encoding: "utf8", maxBuffer: 1 << 28 });
   if (ran.status === 64) return null;
   // 1: some lot is not accepted. 2: some file could not be read. The files are written all the same.
   assert.ok([0, 1, 2].includes(ran.status), `the command line ended with ${ran.status ?? ran.error}: ${ran.stderr}`);

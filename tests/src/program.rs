@@ -107,8 +107,13 @@ pub fn findings_csv(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
 
 /// `report.html` of an inspection.
 pub fn report_html(inspection: &Inspection, findings: &Findings) -> String {
+    report_in(inspection, findings, Length::Full)
+}
+
+/// The report of an inspection in one of its lengths.
+pub fn report_in(inspection: &Inspection, findings: &Findings, length: Length) -> String {
     let mut bytes = Vec::new();
-    with_words(|words| html::write(inspection, findings, words, Length::Full, &mut bytes))
+    with_words(|words| html::write(inspection, findings, words, length, &mut bytes))
         .expect("a Vec takes all bytes");
     String::from_utf8(bytes).expect("the report is UTF-8")
 }

@@ -417,6 +417,11 @@ fn the_settings_file_has_the_keys_of_the_contract() {
         ("`[[renewal]]`", "[[renewal]]\nodd = 1\n"),
         ("`[[cr6_area]]`", "[[cr6_area]]\nodd = 1\n"),
         ("`[[photo]]`", "[[photo]]\nodd = 1\n"),
+        ("`[[issuer]]`", "[[issuer]]\nodd = 1\n"),
+        ("`[[customer]]`", "[[customer]]\nodd = 1\n"),
+        ("`[[sampled]]`", "[[sampled]]\nodd = 1\n"),
+        ("`[[item]]`", "[[item]]\nodd = 1\n"),
+        ("`[[authorised]]`", "[[authorised]]\nodd = 1\n"),
     ] {
         let problems = parse_settings(&format!("{head}{extra}"), "s").expect_err("an odd key");
         let odd = problems.iter().find(|one| one.code == ProblemCode::UnknownKey).expect("its problem");

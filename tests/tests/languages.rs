@@ -81,7 +81,7 @@ fn pointed(text: &str) -> BTreeSet<String> {
 
 /// The text a reader sees, without what is quoted: cells as written, and the acts, which stand as they were given.
 fn prose(report: &str, words: &Words) -> String {
-    let (_, body) = report.split_once("<body>").expect("a body");
+    let (_, body) = report.split_once("<main>").expect("a body");
     // What the report carries is data, and no reader sees it.
     let (body, _) = body.split_once(OPENS).expect("what it carries");
     let acts = format!("<h2>{}</h2>", words.say("report-acts"));

@@ -11,14 +11,14 @@ use plumbline_core::judging::SourceReview;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::reading::Identity;
 use plumbline_core::report::evidence::OPENS;
-use plumbline_core::report::phrases;
+use plumbline_core::report::{Length, phrases};
 use plumbline_core::substance::{Halogen, Substance};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
-use plumbline_tests::program::{inspect, report_html, with_words};
+use plumbline_tests::program::{inspect, report_html, report_in, with_words};
 
 const DEMO: &str = "demo-data/01-clean-housing";
-const SNAPSHOT: &str = "snapshots/clean-housing.report.html";
+const SNAPSHOTS: &str = "snapshots/clean-housing";
 
 fn demo() -> Inspection {
     let folder = in_project(DEMO);
@@ -29,15 +29,20 @@ fn demo() -> Inspection {
 }
 
 #[test]
-fn the_report_of_the_clean_housing_is_the_snapshot_byte_for_byte() {
+fn the_report_of_the_clean_housing_is_the_snapshot_byte_for_byte_in_every_length() {
     let inspection = demo();
-    // What it carries is packed and no person reads it: `proof.rs` holds that against the data.
-    let whole = report_html(&inspection, &review(&inspection));
-    let report = whole.split_once(OPENS).expect("what it carries").0.to_owned();
-    let path = in_tests(SNAPSHOT);
+    for length in Length::ALL {
+        // What it carries is packed and no person reads it: `proof.rs` holds that against the data.
+        let whole = report_in(&inspection, &review(&inspection), *length);
+        is_the_snapshot(whole.split_once(OPENS).expect("what it carries").0, length.file());
+    }
+}
+
+fn is_the_snapshot(report: &str, file: &str) {
+    let path = in_tests(&format!("{SNAPSHOTS}.{file}"));
     if std::env::var_os("UPDATE_GOLDEN").is_some() {
         fs::create_dir_all(path.parent().expect("a folder")).expect("the folder can be made");
-        fs::write(&path, &report).expect("the snapshot can be written");
+        fs::write(&path, report).expect("the snapshot can be written");
         return;
     }
     let kept = fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
@@ -50,7 +55,7 @@ fn the_report_of_the_clean_housing_is_the_snapshot_byte_for_byte() {
         panic!(
             "from byte {same} on the report is another:\n kept …{}…\n now  …{}…",
             around(&kept),
-            around(&report)
+            around(report)
         );
     }
 }
@@ -309,10 +314,22 @@ fn plain(html: &str) -> String {
 
 #[test]
 fn no_report_leaves_a_word_out_of_the_catalogue() {
-    for (name, _, _, report) in reports() {
-        for key in
-            ["report-", "explain-", "repeats-", "pooled-", "statement-", "number-", "question-", "renewal-"]
-        {
+    for (name, inspection, findings, report) in reports() {
+        let others = [Length::OnePage, Length::Annex].map(|length| report_in(&inspection, &findings, length));
+        let report = format!("{report}{}", others.concat());
+        for key in [
+            "report-",
+            "explain-",
+            "repeats-",
+            "pooled-",
+            "statement-",
+            "number-",
+            "question-",
+            "renewal-",
+            "length-",
+            "act-",
+            "said-",
+        ] {
             assert!(!report.contains(&format!("[{key}")), "{name}: a text of {key} is missing");
         }
     }
@@ -412,13 +429,14 @@ fn repeats_and_spots_stand_with_what_lies_far_out_and_nothing_is_left_out() {
 
 #[test]
 fn doubts_are_printed_beside_the_outcome_they_are_about() {
-    let (_, _, report) = everything();
+    let (inspection, findings, report) = everything();
     let doubts = plain(section(&report, "report-doubts"));
     assert!(doubts.contains("Pb, lead: BL (below limit)"), "{doubts}");
     assert!(doubts.contains("Caution: As ( Ka") || doubts.contains("Caution: As (Ka"), "{doubts}");
     assert!(doubts.contains("The BL does not settle it"), "{doubts}");
     assert!(doubts.contains("The class stated is a plastic, and metals add up to 97"), "{doubts}");
-    let annex = plain(section(&report, "report-annex"));
+    let annex = report_in(&inspection, &findings, Length::Annex);
+    let annex = plain(section(&annex, "report-annex"));
     assert!(
         annex.contains("BL ! 431 ± 30 p2"),
         "the sigma's multiple and the doubt stand in the annex: {annex}"
@@ -497,7 +515,7 @@ fn nothing_that_is_only_printed_reads_as_accepted_or_conforming() {
             .collect();
         let body = own
             .iter()
-            .fold(between(&report, "<body>", "</body>").to_owned(), |body, own| body.replace(own, ""));
+            .fold(between(&report, "<main>", "</body>").to_owned(), |body, own| body.replace(own, ""));
         let rest = plain(&body).to_lowercase();
         // A person may not ship what was not accepted, and a material may be the one that is not.
         let rest = rest.replace("not accept ", " ").replace("not accepted lot", " ");
@@ -602,15 +620,15 @@ fn hostile_names_add_no_markup_to_a_report() {
         let inspection = inspect(&settings(name), &[(&file, table(name).as_bytes())]);
         let findings = review(&inspection);
         assert!(findings.lots.len() == 1 && inspection.sources[0].rows_refused == 1);
-        report_html(&inspection, &findings)
+        Length::ALL.iter().map(|length| report_in(&inspection, &findings, *length)).collect::<String>()
     };
     let (plain, report) = (made("plain"), made(hostile));
     let kinds =
         |report: &str| -> BTreeSet<String> { tags(report).into_iter().map(|(name, _)| name).collect() };
     assert_eq!(kinds(&report), kinds(&plain));
     assert_eq!(tags(&report).len(), tags(&plain).len(), "no tag more and none less");
-    // The one element of that name holds what the report carries and is of a type that no browser runs.
-    assert_eq!((report.matches("<script").count(), report.matches(OPENS).count()), (1, 1));
+    // The one element of that name in each length holds what the report carries and is of a type that no browser runs.
+    assert_eq!((report.matches("<script").count(), report.matches(OPENS).count()), (3, 3));
     for (name, attributes) in tags(&report).into_iter().filter(|(name, _)| name != "script") {
         assert!(!["img", "iframe", "object", "embed", "a", "link"].contains(&name.as_str()), "{name}");
         for attribute in attributes {
@@ -643,9 +661,159 @@ fn a_plan_is_printed_with_its_units_and_what_it_does_not_prove() {
 }
 
 fn report_of(name: &str) -> String {
+    in_length(name, Length::Full)
+}
+
+fn annex_of(name: &str) -> String {
+    in_length(name, Length::Annex)
+}
+
+fn in_length(name: &str, length: Length) -> String {
     let case = cases(&in_tests("golden")).into_iter().find(|case| case.name == name).expect("the case");
     let inspection = run::inspection_of(&case).expect("its settings are right");
-    report_html(&inspection, &review(&inspection))
+    report_in(&inspection, &review(&inspection), length)
+}
+
+#[test]
+fn the_annex_pins_what_the_report_pins_under_the_same_number() {
+    for (name, inspection, findings, report) in reports() {
+        let annex = report_in(&inspection, &findings, Length::Annex);
+        let page = report_in(&inspection, &findings, Length::OnePage);
+        let number = between(&report, &format!("<dt>{}</dt><dd><b>", say("report-number")), "</b>");
+        for other in [&annex, &page] {
+            let own = between(other, &format!("<dt>{}</dt><dd><b>", say("report-number")), "</b>");
+            assert_eq!(own, number, "{name}");
+            assert!(plain(other).contains(&format!("{} {number}", say("report-end"))), "{name}");
+        }
+        for heading in ["report-sources", "report-acts", "report-method"] {
+            assert_eq!(section(&annex, heading), section(&report, heading), "{name}: {heading}");
+        }
+        let lines = section(&annex, "report-annex").matches("<tbody class=\"one\">").count();
+        assert_eq!(lines, findings.verdicts.len().min(1000), "{name}: every reading");
+        assert!(!report.contains("<section class=\"annex\""), "{name}: and only there");
+    }
+}
+
+#[test]
+fn the_one_page_holds_every_lot_or_counts_it() {
+    let mut counted = 0;
+    for (name, inspection, findings, _) in reports() {
+        let page = report_in(&inspection, &findings, Length::OnePage);
+        let rows = section(&page, "report-page_lots").matches("class=\"d d-").count();
+        assert!(rows >= usize::from(!findings.lots.is_empty()), "{name}");
+        let left = findings.lots.len() - rows;
+        let text = plain(&page);
+        let says = with_words(|words| {
+            let count = |code: &str| {
+                let shown = section(&page, "report-page_lots").matches(&format!("d d-{code}\"")).count();
+                let all = findings.lots.iter().filter(|lot| lot.disposition.code() == code).count();
+                (all - shown).to_string()
+            };
+            let (accept, hold, not_accept) = (count("accept"), count("hold"), count("not_accept"));
+            let arguments =
+                [("count", left.to_string()), ("accept", accept), ("hold", hold), ("not_accept", not_accept)];
+            let arguments = arguments.each_ref().map(|(name, text)| (*name, text.as_str()));
+            words.with("report-page_more_lots", &arguments)
+        });
+        assert_eq!(text.contains(&says), left > 0, "{name}: {says}");
+        counted += usize::from(left > 0);
+        for caution in with_words(phrases::cautions) {
+            assert!(text.contains(&caution), "{name}: {caution}");
+        }
+    }
+    assert!(counted > 0, "some case has more lots than a page");
+}
+
+#[test]
+fn what_a_laboratory_settled_has_no_laboratory_as_its_next_step() {
+    let report = report_of("settling/a-result-within-lifts-what-the-screen-said");
+    let open = section(&report, "report-open");
+    let settled: Vec<String> = open
+        .split("<div class=\"case\">")
+        .skip(1)
+        .map(plain)
+        .filter(|case| case.contains("a laboratory settled it"))
+        .collect();
+    assert!(!settled.is_empty(), "{open}");
+    for case in settled {
+        let (_, next) = case.split_once("Next step:").expect("what comes next");
+        assert!(
+            next.contains("Laboratory: ") && next.contains(" is within ") && !next.contains("Send"),
+            "{case}"
+        );
+    }
+    let open_still = plain(&report_of("settling/results-that-settle-nothing"));
+    assert!(!open_still.contains("a laboratory settled it"), "an untraced result settles nothing");
+}
+
+#[test]
+fn readings_set_aside_count_for_no_lot_in_the_table_of_trust() {
+    let name = "settling/readings-set-aside";
+    let case = cases(&in_tests("golden")).into_iter().find(|case| case.name == name).expect("the case");
+    let inspection = run::inspection_of(&case).expect("its settings are right");
+    let findings = review(&inspection);
+    assert!(!findings.set_aside.is_empty());
+    let settings = inspection.settings();
+    if findings.trust.checks.is_empty() {
+        // Without a check reading there is no table; one is named so that there is.
+        assert!(settings.check_samples.is_empty());
+    }
+    let counted: u64 = findings.lots.iter().map(|lot| lot.readings).sum();
+    let report = report_html(&inspection, &findings);
+    let trust = section(&report, "report-trust");
+    if let Some((_, table)) = trust.split_once("<table>") {
+        let body = between(table, "<tbody", "</table>");
+        let cells: u64 = body
+            .split("<td class=\"n\">")
+            .skip(1)
+            .filter_map(|cell| cell.split('<').next()?.parse::<u64>().ok())
+            .sum();
+        assert_eq!(cells, counted, "{trust}");
+    }
+}
+
+#[test]
+fn invented_data_are_said_to_be_invented_in_every_length() {
+    let inspection = demo();
+    let findings = review(&inspection);
+    for length in Length::ALL {
+        let report = report_in(&inspection, &findings, *length);
+        assert_eq!(
+            report.matches(&say("report-invented")).count(),
+            2,
+            "in the body, and in the margin of every page"
+        );
+        assert!(
+            report.contains(&say("report-invented_short")),
+            "and where a browser has no margins to write in"
+        );
+    }
+    let real = report_of("settling/two-people-lift-holds");
+    assert!(!real.contains(&say("report-invented")) && !real.contains(&say("report-invented_short")));
+}
+
+#[test]
+fn acts_are_told_in_words_and_not_in_codes() {
+    let settings = "schema = \"plumbline.settings/1\"\nclass = \"composite\"\ntrust = \"advisory\"\nsampling = \"holding\"\n\
+                    repeats = \"same_id\"\nuncertainty_holds = \"everything\"\ncheck_samples = [\"A\", \"B\"]\ncategory = \"9i\"\n\
+                    [[site_sigma]]\nelement = \"Pb\"\nclass = \"polymer\"\ns = \"20 mg/kg\"\nseconds = 60\n\
+                    [[lift]]\nlot = \"L\"\nreason = \"trust_none\"\nwhy = \"w\"\nby = \"AB\"\nsecond = \"CD\"\n";
+    let inspection = inspect(settings, &[("a.csv", b"Sample,Lot,Pb mg/kg,Pb u (1s)\nS,L,1,1\n".as_slice())]);
+    let report = report_html(&inspection, &review(&inspection));
+    let acts = plain(section(&report, "report-acts"));
+    for code in ["same_id", "everything", "advisory", "holding", "element=", "trust_none", "A|B", "9i "] {
+        assert!(!acts.contains(code), "{code}: {acts}");
+    }
+    for words in [
+        "material class set to composite / electronics",
+        "missing check readings: said, and hold nothing",
+        "the same sample id, also where no spot is stated",
+        "Pb in polymer: one sigma 20 mg/kg, for 60 s, of which nothing is constant",
+        "hold lifted: check readings; why: w",
+        "check samples: A, B",
+    ] {
+        assert!(acts.contains(words), "{words}: {acts}");
+    }
 }
 
 #[test]
@@ -660,9 +828,10 @@ fn a_report_prints_laboratory_results_beside_the_screen() {
 
 #[test]
 fn a_report_prints_readings_set_aside_and_acts_that_speak_of_nothing() {
-    let report = plain(&report_of("settling/readings-set-aside"));
+    let (report, annex) = (report_of("settling/readings-set-aside"), annex_of("settling/readings-set-aside"));
+    let (report, annex) = (plain(&report), plain(&annex));
     assert!(report.contains(&say("report-set_aside_text")) && report.contains("slipped off the window"));
-    assert_eq!(report.matches(&say("report-aside")).count(), 4, "each is marked in the annex");
+    assert_eq!(annex.matches(&say("report-aside")).count(), 4, "each is marked in the annex");
     assert!(report.contains("for reading on line 99 of lot.csv, which is not here"));
 }
 

@@ -157,7 +157,7 @@ fn only_the_wasm_room_knows_the_browser() {
 
 /// The modules of the core, each importing only those before it. (A formatter sorts the `mod` lines of `lib.rs`, so the
 /// order stands here.)
-const ORDER: [&str; 66] = [
+const ORDER: [&str; 67] = [
     "quantity",
     "substance",
     "material",
@@ -177,6 +177,7 @@ const ORDER: [&str; 66] = [
     "instant",
     "data_file",
     "fields",
+    "stated",
     "certificate",
     "sampling",
     "control",

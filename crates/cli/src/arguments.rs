@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use lexopt::prelude::*;
 use plumbline_core::acts::{ActKind, check_value};
 use plumbline_core::fields;
+use plumbline_core::report::Length;
 use plumbline_core::report::explain::About;
 use plumbline_core::report::phrases;
 use plumbline_core::rules::{Problem, ProblemCode};
@@ -58,6 +59,8 @@ pub(crate) struct Review {
     pub(crate) report_language: Option<&'static Language>,
     /// Whether the workbook and the papers for others are written too.
     pub(crate) papers: bool,
+    /// Which lengths of the report.
+    pub(crate) lengths: Vec<Length>,
     /// What is read.
     pub(crate) given: Given,
 }
@@ -169,7 +172,7 @@ pub(crate) fn read(words: &Words, arguments: Vec<OsString>) -> Result<Command, S
 fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Result<Command, String> {
     let mut given = Given::default();
     let (mut out, mut papers, mut report_language) = (None, false, None);
-    let (mut which, mut of) = (Vec::new(), Vec::new());
+    let (mut which, mut of, mut lengths) = (Vec::new(), Vec::new(), Vec::new());
     while let Some(argument) = parser.next().map_err(|error| error.to_string())? {
         match argument {
             Long("out") if !explains => out = Some(value(parser, words, "--out")?),
@@ -177,6 +180,7 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
             Long("report-language") if !explains => {
                 report_language = Some(known(words, &text(parser, words, REPORT_LANGUAGE)?)?);
             }
+            Long("length") if !explains => lengths.extend(length(&text(parser, words, "--length")?, words)?),
             Long("reading") if explains => which.push(Which::Reading(text(parser, words, "--reading")?)),
             Long("line") if explains => which.push(line(&text(parser, words, "--line")?, words)?),
             Long("of") if explains => of.extend(about(&text(parser, words, "--of")?, words)?),
@@ -197,9 +201,23 @@ fn on_files(parser: &mut lexopt::Parser, words: &Words, explains: bool) -> Resul
         Command::Explain(Explain { which, of, given })
     } else {
         let out = out.ok_or_else(|| words.say("cli-missing_out"))?;
-        Command::Review(Review { out, report_language, papers, given })
+        if lengths.is_empty() {
+            lengths.push(Length::Full);
+        }
+        lengths.sort_unstable();
+        lengths.dedup();
+        Command::Review(Review { out, report_language, papers, lengths, given })
     };
     if no_path { Err(words.say("cli-missing_path")) } else { Ok(command) }
+}
+
+/// One length of the report, or all of them.
+fn length(text: &str, words: &Words) -> Result<Vec<Length>, String> {
+    if text == "all" {
+        return Ok(Length::ALL.to_vec());
+    }
+    let found = Length::from_code(text).ok_or_else(|| words.with("cli-no_length", &[("found", text)]))?;
+    Ok(vec![found])
 }
 
 /// `SOURCE:LINE`, the line after the last colon.

@@ -19,9 +19,8 @@ use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::lot::Disposition;
 use plumbline_core::papers::{self, Papers};
 use plumbline_core::reading::{Notice, NoticeCode, Source};
-use plumbline_core::report::{
-    self, Length, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled,
-};
+use plumbline_core::report::evidence::Pinned;
+use plumbline_core::report::{self, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::Words;
@@ -318,9 +317,12 @@ fn write_all(
     fs::create_dir_all(out).map_err(|error| (out.to_owned(), error))?;
     write_one(words, &out.join("findings.json"), |sink| json::write(inspection, findings, words, sink))?;
     write_one(words, &out.join("findings.csv"), |sink| csv::write(inspection, findings, sink))?;
-    write_one(words, &out.join("report.html"), |sink| {
-        html::write(inspection, findings, in_report, Length::Full, sink)
-    })?;
+    let pinned = Pinned::of(inspection, findings);
+    for length in &review.lengths {
+        write_one(words, &out.join(length.file()), |sink| {
+            html::write_pinned(inspection, findings, in_report, *length, &pinned, sink)
+        })?;
+    }
     write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))?;
     if review.papers { write_papers(words, in_report, out, inspection, findings) } else { Ok(()) }
 }

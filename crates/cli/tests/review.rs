@@ -81,6 +81,34 @@ fn every_lot_accepted_is_exit_0() {
 }
 
 #[test]
+fn the_lengths_of_the_report_that_are_asked_for_are_written_and_no_others() {
+    let folder = folder("lengths");
+    let table = write(&folder, "clean.csv", CLEAN);
+    let files = ["report-one-page.html", "report.html", "report-annex.html"];
+    let written = |name: &str, more: &[&str]| {
+        let out = folder.join(name);
+        let more: Vec<&OsStr> = more.iter().map(OsStr::new).collect();
+        assert_eq!(status(&reviewed(&out, &more, &[&table])), 1);
+        files.map(|file| out.join(file).exists())
+    };
+    assert_eq!(written("usual", &[]), [false, true, false]);
+    assert_eq!(written("page", &["--length", "one_page"]), [true, false, false]);
+    assert_eq!(written("two", &["--length", "annex", "--length", "full"]), [false, true, true]);
+    assert_eq!(written("all", &["--length", "all"]), [true, true, true]);
+    let number = |file: &str| {
+        let report = text(&fs::read(folder.join("all").join(file)).expect("it was written"));
+        report.split_once("<b>PL-").and_then(|(_, rest)| Some(rest.split_once("</b>")?.0.to_owned()))
+    };
+    assert!(number(files[0]).is_some_and(|number| number.len() == 10));
+    assert_eq!((number(files[0]), number(files[1])), (number(files[1]), number(files[2])));
+    let out = folder.join("odd");
+    let odd = reviewed(&out, &[OsStr::new("--length"), OsStr::new("short")], &[&table]);
+    assert_eq!(status(&odd), 64);
+    assert!(text(&odd.stderr).contains("one_page, full, annex and all"));
+    nothing_written(&out);
+}
+
+#[test]
 fn a_lot_held_or_not_accepted_is_exit_1() {
     let folder = folder("exit_1");
     let (clean, over) = (write(&folder, "clean.csv", CLEAN), write(&folder, "over.csv", OVER));

@@ -16,6 +16,7 @@ use crate::quantity::{self, MassFraction, SigmaMultiple, Unit};
 use crate::reading::{TEXT_ENCODINGS, codes};
 use crate::rules::{Named, ProblemCode, RuleBooks};
 use crate::sampling::PlanSaid;
+use crate::stated;
 use crate::substance::Element;
 use crate::undertaking::{HoldEnds, Lift, LimitAnswer};
 
@@ -128,6 +129,30 @@ codes! {
         RequestedAction => "requested_action",
         /// Who answers questions about the papers that go out.
         Contact => "contact",
+        /// Who issues the report.
+        Issuer => "issuer",
+        /// For whom it is.
+        Customer => "customer",
+        /// The day the items came in, of a lot or of all.
+        Received => "received",
+        /// How the items were taken, of a lot or of all.
+        Sampled => "sampled",
+        /// What the items are and how they looked, of a lot or of all.
+        Item => "item",
+        /// The day the report is issued.
+        IssuedOn => "issued_on",
+        /// What it was like where the readings were made.
+        Environment => "environment",
+        /// What was added to the method, left out of it or done otherwise.
+        Deviations => "deviations",
+        /// The instrument, where no file names it.
+        Instrument => "instrument",
+        /// Who authorises the report, and the second person.
+        Authorised => "authorised",
+        /// How long the records are kept.
+        RecordsKept => "records_kept",
+        /// Whether the data are invented, for training.
+        Invented => "invented",
         /// Takes back an earlier act (or an earlier undo).
         Undo => "undo",
     }
@@ -424,6 +449,17 @@ impl Settings {
     /// A setting of the whole inspection, as text.
     pub fn inspection(&self, kind: ActKind) -> Option<&str> {
         self.exact(kind, &Target::Inspection)
+    }
+
+    /// What is stated of a lot, else of the whole inspection, as text.
+    pub fn stated_of(&self, kind: ActKind, supplier: &str, lot: &str) -> Option<&str> {
+        let own = self.exact(kind, &Target::Lot(supplier.to_owned(), lot.to_owned()));
+        own.or_else(|| self.inspection(kind))
+    }
+
+    /// True where a person said that the data are invented.
+    pub fn is_invented(&self) -> bool {
+        self.inspection(ActKind::Invented) == Some("yes")
     }
 
     fn of_source(&self, kind: ActKind, source: &str) -> Option<&str> {
@@ -881,7 +917,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::Renewal => Renewal::parse(value).map(|_| ()),
         ActKind::Mouthing => Mouthing::from_code(value).map(|_| ()).ok_or(ProblemCode::UnknownName),
         ActKind::Cr6Area => AreaSaid::parse(value).map(|_| ()),
-        ActKind::PlacingDate | ActKind::ReplyBy => {
+        ActKind::PlacingDate | ActKind::ReplyBy | ActKind::Received | ActKind::IssuedOn => {
             Day::parse(value).map(|_| ()).ok_or(ProblemCode::OutOfRange)
         }
         ActKind::SiteSigma => parse_site_sigma(value).map(|_| ()),
@@ -904,6 +940,12 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::Lift => Lift::parse(value).map(|_| ()),
         ActKind::HoldEnds => HoldEnds::parse(value).map(|_| ()),
         ActKind::Photo => PhotoSaid::parse(value).map(|_| ()),
+        ActKind::Issuer => stated::ISSUER.check(value),
+        ActKind::Customer => stated::CUSTOMER.check(value),
+        ActKind::Sampled => stated::SAMPLED.check(value),
+        ActKind::Item => stated::ITEM.check(value),
+        ActKind::Authorised => stated::AUTHORISED.check(value),
+        ActKind::Invented => one_of(&["yes", "no"]),
         ActKind::UncertaintyHolds => one_of(&["repeatability", "everything"]),
         ActKind::Undo => value.parse::<usize>().map(|_| ()).map_err(|_| ProblemCode::OutOfRange),
         ActKind::Books => {
@@ -920,7 +962,11 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         | ActKind::Place
         | ActKind::Title
         | ActKind::RequestedAction
-        | ActKind::Contact => Ok(()),
+        | ActKind::Contact
+        | ActKind::Environment
+        | ActKind::Deviations
+        | ActKind::Instrument
+        | ActKind::RecordsKept => Ok(()),
     }
 }
 

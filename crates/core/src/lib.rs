@@ -59,6 +59,7 @@ pub mod screen;
 pub mod settings_file;
 pub mod settling;
 pub mod site_table;
+pub mod stated;
 pub mod statistics;
 pub mod stoichiometry;
 pub mod streams;

@@ -29,6 +29,13 @@ const INSPECTION: &[Key] = &[
     ("inspector", ActKind::Inspector),
     ("place", ActKind::Place),
     ("title", ActKind::Title),
+    ("received", ActKind::Received),
+    ("issued_on", ActKind::IssuedOn),
+    ("environment", ActKind::Environment),
+    ("deviations", ActKind::Deviations),
+    ("instrument", ActKind::Instrument),
+    ("records_kept", ActKind::RecordsKept),
+    ("invented", ActKind::Invented),
     ("class", ActKind::Class),
     ("sigma_multiple", ActKind::SigmaMultiple),
     ("unit_of_measure", ActKind::UnitOfMeasure),
@@ -104,6 +111,7 @@ const LOT: Scope = Scope {
         ("units_to_take", ActKind::UnitsToTake),
         ("reply_by", ActKind::ReplyBy),
         ("requested_action", ActKind::RequestedAction),
+        ("received", ActKind::Received),
     ],
 };
 
@@ -275,6 +283,36 @@ const ROWS: &[Row] = &[
         fields: &[("reason", true), ("about", false), ("why", true), ("by", false), ("second", false)],
     },
     Row {
+        table: "issuer",
+        kind: ActKind::Issuer,
+        of: RowOf::Inspection,
+        fields: &[("name", true), ("address", false)],
+    },
+    Row {
+        table: "customer",
+        kind: ActKind::Customer,
+        of: RowOf::Inspection,
+        fields: &[("name", true), ("contact", false)],
+    },
+    Row {
+        table: "sampled",
+        kind: ActKind::Sampled,
+        of: RowOf::LotOrAll,
+        fields: &[("date", false), ("by", false), ("place", false), ("method", false)],
+    },
+    Row {
+        table: "item",
+        kind: ActKind::Item,
+        of: RowOf::LotOrAll,
+        fields: &[("description", false), ("condition", false)],
+    },
+    Row {
+        table: "authorised",
+        kind: ActKind::Authorised,
+        of: RowOf::Inspection,
+        fields: &[("by", true), ("second", false)],
+    },
+    Row {
         table: "hold_ends",
         kind: ActKind::HoldEnds,
         of: RowOf::Lot,
@@ -305,7 +343,7 @@ const fn plain_field(kind: ActKind) -> Option<&'static str> {
 }
 
 /// Kinds whose value is a list of texts in the file, and texts with `|` between in the act.
-const fn is_list(kind: ActKind) -> bool {
+pub const fn is_list(kind: ActKind) -> bool {
     matches!(
         kind,
         ActKind::CheckSamples

@@ -83,5 +83,45 @@ fn steps(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, steps);
+/// An invented delivery of a thousand materials in forty lots, two readings each: one in seven over, one in five undecided.
+fn thousand_materials() -> Vec<u8> {
+    let mut text = String::from("Sample,Spot,Part,Material,Lot,Supplier,Class,Seconds");
+    for element in ["Cd", "Pb", "Hg", "Cr", "Br"] {
+        let _ = write!(text, ",{element} mg/kg,{element} u (1s)");
+    }
+    text.push('\n');
+    for at in 0..1000 {
+        let lead = if at % 7 == 0 { 1500 } else { 20 };
+        let bromine = if at % 5 == 0 { 320 } else { 20 };
+        for spot in ["a", "b"] {
+            let _ = writeln!(
+                text,
+                "S{at},{spot},P{},Material {at},L{},Gorse Works,polymer,60,3,2,{lead},8,3,3,20,10,{bromine},6",
+                at / 5,
+                at / 25
+            );
+        }
+    }
+    text.into_bytes()
+}
+
+/// What a person waits for who asks for the report of a large delivery.
+fn reports(criterion: &mut Criterion) {
+    let empty = Inspection::new().expect("built-in books");
+    let mut whole = empty.clone();
+    whole.add_sources(read(&thousand_materials(), &empty));
+    let findings = inspection::review(&whole);
+    assert_eq!(findings.materials.len(), 1000);
+    let words = Words::english();
+    let mut group = criterion.benchmark_group("report of 1,000 materials");
+    group.sample_size(10);
+    for length in Length::ALL {
+        group.bench_function(length.file(), |bench| {
+            bench.iter(|| html::write(&whole, &findings, &words, *length, &mut io::sink()));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(benches, steps, reports);
 criterion_main!(benches);

@@ -471,8 +471,9 @@ impl Session {
         to_js(&papers_view::papers(papers::offer(&state.inspection, &state.findings)))
     }
 
-    /// Writes `findings.json`, `findings.csv`, `findings.xlsx`, `report.html`, `history.txt`, or a paper that `papers` lists, to `sink`, a function
-    /// that takes pieces of bytes; what people read in the language `tag`.
+    /// Writes `findings.json`, `findings.csv`, `findings.xlsx`, `history.txt`, a length of the report (`report.html`,
+    /// `report-one-page.html`, `report-annex.html`), or a paper that `papers` lists, to `sink`, a function that takes pieces of
+    /// bytes; what people read in the language `tag`.
     ///
     /// # Errors
     /// Another kind, a language that was not taught, or a sink that throws.
@@ -485,12 +486,14 @@ impl Session {
         let written = match kind {
             "findings.json" => json::write(inspection, findings, words, &mut out),
             "findings.csv" => csv::write(inspection, findings, &mut out),
-            "report.html" => html::write(inspection, findings, words, Length::Full, &mut out),
             "history.txt" => report::history::write(inspection, findings, &mut out),
             "findings.xlsx" => plumbline_workbook::write(inspection, findings, words, &mut out),
-            _ => match write_paper(inspection, findings, words, kind, &mut out) {
-                Some(written) => written,
-                None => return Err(JsError::new("no such file")),
+            _ => match Length::ALL.iter().find(|length| length.file() == kind) {
+                Some(length) => html::write(inspection, findings, words, *length, &mut out),
+                None => match write_paper(inspection, findings, words, kind, &mut out) {
+                    Some(written) => written,
+                    None => return Err(JsError::new("no such file")),
+                },
             },
         };
         written

@@ -64,9 +64,13 @@ fn the_three_files_come_out_as_bytes() {
     let session = session();
     session.finish().ok().unwrap();
     session.review().ok().unwrap();
-    for (kind, start) in
-        [("findings.json", "{"), ("findings.csv", "source,line"), ("report.html", "<!DOCTYPE html>")]
-    {
+    for (kind, start) in [
+        ("findings.json", "{"),
+        ("findings.csv", "source,line"),
+        ("report.html", "<!DOCTYPE html>"),
+        ("report-one-page.html", "<!DOCTYPE html>"),
+        ("report-annex.html", "<!DOCTYPE html>"),
+    ] {
         let gathered: Rc<RefCell<Vec<u8>>> = Rc::default();
         let into = Rc::clone(&gathered);
         let sink = Closure::<dyn FnMut(js_sys::Uint8Array)>::new(move |piece: js_sys::Uint8Array| {

@@ -830,10 +830,13 @@ cli-help = Plumbline reviews X-ray fluorescence screening results of electronics
                  findings.json   everything found, for programs
                  findings.csv    one row a reading, for spreadsheets
                  report.html     the report, for people; print it from a browser
+                 (see --length for its one page and its annex)
                  history.txt     the histories given and this inspection together, for the next time
     --out DIR        where to write; made if it is not there
     --papers         also writes, as far as there is a need: findings.xlsx, laboratory-request.html,
                      supplier-notice-N-NAME.html (one for each supplier of a held or not accepted lot), labels.html
+    --length LENGTH  of the report: one_page (report-one-page.html), full (report.html, the usual), annex
+                     (report-annex.html, every reading), or all; may be given again
     --settings FILE  class, lot size, thickness, certificates, plans ... (see contract.md);
                      of several the later count above the earlier
     --mapping FILE   what the columns under known headings mean, as the page saved it

@@ -49,7 +49,10 @@ longer-plan = { $readings ->
     [one] 1 reading of { $longest } s
    *[other] { $readings } readings of at most { $longest } s, { $total } s together,
 } would settle { $settles } of { $of } open outcomes with a chance of 90 % each (estimate).
-longer-plan-none = Measuring longer would settle none of the { $of } open outcomes.
+longer-plan-none = { $of ->
+        [one] Measuring longer would not settle the one open outcome.
+       *[other] Measuring longer would settle none of the { $of } open outcomes.
+    }
 longer-plan_even = { $readings ->
     [one] 1 reading of { $longest } s
    *[other] { $readings } readings of at most { $longest } s, { $total } s together,

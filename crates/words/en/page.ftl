@@ -1232,3 +1232,54 @@ page-photo-keys = Tap where the measurement was made. By keyboard: arrow keys mo
 page-language = Language
 page-event-language = This page is in English now.
 page-write-report-language = Report in
+## Stated for the report
+
+page-stated = More that the report says: issuer, customer, items, sampling, sign-off
+page-stated-why = No file holds these. What you leave out is printed as not stated, or as a line to fill in by pen. None of it moves a disposition.
+page-stated-all = whole inspection
+page-stated-issuer = Who issues the report
+page-stated-customer = Who it is for
+page-stated-item = What the items are and how they looked
+page-stated-sampled = How the samples were taken
+page-stated-authorised = Who authorises the report
+page-stated-lots = { $n ->
+        [one] Lot by lot ({ $n })
+       *[other] Lot by lot ({ $n })
+    }
+page-stated-invented-none = Not said
+page-act-issued-on-label = Date of issue
+page-act-received-label = Items received on
+page-act-received-hint = A lot that came another day can say so below.
+page-act-environment-label = Conditions where it was measured
+page-act-environment-hint = Such as temperature, dust, wind: what may matter to the readings.
+page-act-deviations-label = Additions, deviations, exclusions
+page-act-deviations-hint = What was done beside the method, otherwise than the method, or left out.
+page-act-instrument-label = Instrument
+page-act-instrument-hint = Where the files do not name it: type and number.
+page-act-records-kept-label = Records are kept
+page-act-records-kept-hint = How long, and where.
+page-act-invented-label = Invented data
+page-act-invented-hint = Marks every printed page, so that nobody takes an exercise for a result.
+page-act-invented-value-yes = Yes, for training
+page-act-invented-value-no = No, these are real
+page-act-issuer-label = Issuer
+page-act-issuer-field-name = Name
+page-act-issuer-field-address = Address
+page-act-customer-label = Customer
+page-act-customer-field-name = Name
+page-act-customer-field-contact = Contact
+page-act-item-label = Items
+page-act-item-field-description = Description
+page-act-item-field-condition = Condition on arrival
+page-act-sampled-label = Sampling
+page-act-sampled-field-date = Day
+page-act-sampled-field-by = By whom
+page-act-sampled-field-place = Where
+page-act-sampled-field-method = Plan or method
+page-act-authorised-label = Sign-off
+page-act-authorised-field-by = Authorised by
+page-act-authorised-field-second = Second person
+page-write-one-page = Download one page
+page-write-one-page-why = One printed page for whoever decides: dispositions, leading reasons, what comes next, lines to sign.
+page-write-annex = Download annex
+page-write-annex-why = Every reading, up to a thousand, under the number of the report, with files, rule books and acts.

@@ -791,7 +791,7 @@ export interface PhotoRefusal {
   remedy: string;
 }
 
-export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "history.txt";
+export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "report-one-page.html" | "report-annex.html" | "history.txt";
 export type NoticeFile = `supplier-notice-${string}.html`;
 export type PaperFile = "findings.xlsx" | "laboratory-request.html" | "labels.html" | NoticeFile;
 

@@ -173,6 +173,9 @@ pub fn problem_remedy(words: &Words, problem: &Problem, expected: &str) -> Strin
 /// An act in words.
 pub fn act(words: &Words, act: &Act) -> String {
     let fields = crate::settings_file::fields_of(act.kind);
+    if act.kind == ActKind::SiteSigma {
+        return site_sigma(words, &act.value);
+    }
     if !fields.is_empty() {
         // What was left out reads as `none`.
         let said = crate::fields::split(&act.value);
@@ -189,8 +192,41 @@ pub fn act(words: &Words, act: &Act) -> String {
     }
     // A number in a text chooses no form of a sentence; a word does.
     let no_heading = act.kind == ActKind::HeaderLine && act.value == "0";
-    let value = if no_heading { "none" } else { &act.value };
-    words.with(&format!("act-{}", act.kind.code()), &[("value", value)])
+    let value = if no_heading { "none".to_owned() } else { act_value(words, act.kind, &act.value) };
+    words.with(&format!("act-{}", act.kind.code()), &[("value", &value)])
+}
+
+/// The value of an act as a person reads it: what a code stands for, and names of a list with commas between.
+pub fn act_value(words: &Words, kind: ActKind, value: &str) -> String {
+    if kind == ActKind::Class {
+        return words.say(&format!("class-{value}"));
+    }
+    let id = format!("said-{}-{value}", kind.code());
+    if words.has(&id) {
+        words.say(&id)
+    } else if crate::settings_file::is_list(kind) {
+        crate::acts::split_escaped(value).join(", ")
+    } else {
+        value.to_owned()
+    }
+}
+
+/// A row of the site's table in words.
+fn site_sigma(words: &Words, value: &str) -> String {
+    let said = crate::fields::split(value);
+    let field = |name: &str| {
+        let found = said.iter().find(|(known, _)| known == name).map_or("", |(_, value)| value.as_str());
+        if found.is_empty() || (name == "constant" && found.starts_with("0 ")) { "none" } else { found }
+    };
+    let class = words.say(&format!("class-{}", field("class")));
+    let names = ["element", "s", "seconds", "constant"].map(|name| (name, field(name)));
+    let arguments: Vec<(&str, &str)> = names.into_iter().chain([("class", class.as_str())]).collect();
+    words.with("act-site_sigma", &[("value", &words.with("said-site_sigma", &arguments))])
+}
+
+/// The chance in percent that a normal value lies beyond so many sigmas on one side, with three digits.
+pub fn tail_percent(words: &Words, k: Coverage) -> String {
+    words.number(&format!("{:.3}", 100.0 * crate::statistics::normal_upper(k.to_f64())))
 }
 
 /// An act in words; a column by its heading and its meaning in words.

@@ -61,7 +61,9 @@ export function drawStart(host: HTMLElement): void {
 export async function openDelivery(delivery: Delivery): Promise<void> {
   await startAgain();
   change({ door: "train", doorWanted: null, lesson: delivery });
-  if (delivery.settings !== null) await takeText("settings", delivery.settings.name, delivery.settings.text);
+  // Every page printed of an exercise says that it is one.
+  const { name, text } = delivery.settings ?? { name: delivery.folder, text: 'schema = "plumbline.settings/1"\ninvented = "yes"\n' };
+  await takeText("settings", name, text);
   if (delivery.history !== null) await takeText("history", delivery.history.name, delivery.history.text);
   await addFiles(delivery.results.map((file) => ({ name: file.name, bytes: new Blob([file.text]), invented: true })));
   goTo("says");

@@ -12,6 +12,7 @@ import { settingsText, writeFile } from "../looking";
 import { openInTab, save } from "../save";
 import { change, state } from "../state";
 import { say } from "../words";
+import { statedForReport } from "./for-report";
 import { nothingRead } from "./nothing-read";
 import { today } from "./who";
 
@@ -51,6 +52,7 @@ export function drawWrite(host: HTMLElement): void {
         listed({ kind: "category", none: say("page-category-none") }, CATEGORY.values),
         entry({ kind: "placing_date" }, "date"),
       ),
+      statedForReport(summary),
     ),
     el(
       "section",
@@ -60,6 +62,8 @@ export function drawWrite(host: HTMLElement): void {
         "div",
         { class: "takeaways" },
         takeaway("report.html", "report", "primary", reportLanguage(), el("button", { type: "button", class: "tool", id: "open-report", on: { click: () => void openReport() } }, say("page-write-open"))),
+        takeaway("report-one-page.html", "one-page", "tool"),
+        takeaway("report-annex.html", "annex", "tool"),
         takeaway("findings.csv", "csv", "tool"),
         takeaway("findings.json", "json", "tool"),
         takeaway("history.txt", "history", "tool"),
@@ -94,7 +98,7 @@ export function drawWrite(host: HTMLElement): void {
   );
 }
 
-function takeaway(file: WrittenFile, name: "report" | "csv" | "json" | "history", look: string, ...more: Child[]): HTMLElement {
+function takeaway(file: WrittenFile, name: "report" | "one-page" | "annex" | "csv" | "json" | "history", look: string, ...more: Child[]): HTMLElement {
   return el(
     "div",
     { class: "takeaway" },
@@ -105,6 +109,8 @@ function takeaway(file: WrittenFile, name: "report" | "csv" | "json" | "history"
 
 const TYPES: Record<WrittenFile, string> = {
   "report.html": "text/html",
+  "report-one-page.html": "text/html",
+  "report-annex.html": "text/html",
   "findings.csv": "text/csv",
   "findings.json": "application/json",
   "history.txt": "text/plain",

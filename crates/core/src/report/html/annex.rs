@@ -16,14 +16,14 @@ impl Report<'_> {
     pub(super) fn annex(&self, sink: &mut dyn Write) -> io::Result<()> {
         let total = self.findings.verdicts.len();
         let head = html! {
-            (PreEscaped("<section class=\"annex\">"))
+            (PreEscaped("<section class=\"annex\" data-element=\"7.8.2.1-m-readings 62321-1-4.8-results-readings\">"))
             h2 { (self.say("report-annex")) }
             @if total > ANNEX_ROWS {
                 p { (self.words.with("report-annex_capped", &[
                     ("shown", &ANNEX_ROWS.to_string()), ("total", &total.to_string()),
                 ])) }
             }
-            p class="sub keep" { (self.say("report-annex_values")) }
+            p class="sub keep" data-element="62321-1-4.8-limit" { (self.say("report-annex_values")) }
             (PreEscaped("<div class=\"scroll\"><table class=\"tight\">"))
             thead { tr {
                 th { (self.say("report-class")) }
@@ -79,7 +79,7 @@ impl Report<'_> {
                     (self.value(source, reviewer, row, CHLORINE, Element::CL, &assessed.halogens[0], &assessed.halogen_cautions[0]))
                     td {
                         (self.outcome(assessed.total.judgement.outcome)) (doubted(&assessed.halogen_cautions[2])) br;
-                        (phrases::total_short(self.words, &assessed.total))
+                        (phrases::total_short(self.words, &assessed.total).replace("\u{a0}±", " ±"))
                     }
                 }
                 (PreEscaped("</tbody>"))
@@ -108,7 +108,7 @@ impl Report<'_> {
         html! {
             td {
                 (self.outcome(judged.outcome)) (doubted(cautions)) br;
-                (phrases::value_short(self.words, &cell, judged, printed, multiple, &written))
+                (phrases::value_short(self.words, &cell, judged, printed, multiple, &written).replace("\u{a0}±", " ±"))
             }
         }
     }

@@ -34,7 +34,7 @@ impl Report<'_> {
         candidates.sort_by_key(|(one, _)| one.row);
         let nothing = claims.is_empty() && candidates.is_empty();
         html! {
-            section {
+            section data-element="2019/1020-exemptions" {
                 h2 { (self.say("report-exemptions")) }
                 @if nothing { p { (self.say("report-exemptions_none")) } } @else { p { (self.guard()) } }
                 @if !claims.is_empty() {
@@ -46,7 +46,7 @@ impl Report<'_> {
                     h3 { (self.say("report-candidates")) }
                     p class="sub keep" { (self.say("report-candidates_text")) }
                     (self.capped("report-claims_capped", ROWS, candidates.len()))
-                    table class="tight" {
+                    table class="tight candidates" {
                         thead { tr {
                             th { (self.say("report-entry")) } th { (self.say("report-material")) }
                             th { (self.say("report-number_said")) } th { (self.say("report-expires")) }

@@ -23,8 +23,9 @@ impl Report<'_> {
         let unmatched = settled::unmatched(self.words, self.inspection, self.findings);
         html! {
             @if !found.is_empty() {
-                section {
+                section data-element="7.8.2.1-p-results" {
                     h2 { (self.say("report-laboratory_results")) }
+                    p { b { (self.say("report-external_text")) } }
                     p { (self.say("report-laboratory_text")) }
                     (self.capped("report-claims_capped", ROWS, found.len()))
                     table class="tight" {

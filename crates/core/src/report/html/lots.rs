@@ -31,8 +31,9 @@ impl Report<'_> {
     pub(super) fn lots(&self) -> Markup {
         let mut drawn = Drawn::new();
         html! {
-            section {
+            section data-element="7.8.6.2-b 7.8.3-opinions" {
                 h2 { (self.say("report-lots")) }
+                p class="sub keep" { (self.say("report-opinions")) }
                 @for (at, lot) in self.lots_worst_first() {
                     div class="lot" {
                         h3 {
@@ -59,7 +60,7 @@ impl Report<'_> {
         }
     }
 
-    fn lots_worst_first(&self) -> Vec<(usize, &LotFinding)> {
+    pub(super) fn lots_worst_first(&self) -> Vec<(usize, &LotFinding)> {
         let mut lots: Vec<(usize, &LotFinding)> = self.findings.lots.iter().enumerate().collect();
         lots.sort_by_key(|(_, lot)| std::cmp::Reverse(lot.disposition));
         lots

@@ -12,13 +12,16 @@ impl Report<'_> {
         html! {
             section {
                 h2 { (self.say("report-results")) }
-                p class="keep" { (self.say("report-results_text")) }
+                p class="keep" {
+                    (self.say("report-results_text")) " "
+                    (self.with("report-annex_elsewhere", &[("file", crate::report::Length::Annex.file())]))
+                }
                 @if all.len() > MATERIAL_ROWS {
                     p { (self.words.with("report-materials_capped", &[
                         ("shown", &MATERIAL_ROWS.to_string()), ("total", &all.len().to_string()),
                     ])) }
                 }
-                table class="tight" {
+                table class="tight" data-element="7.8.2.1-m 63000-relation" {
                     thead { tr {
                         th { (self.say("report-material_head")) }
                         th { (self.say("report-class")) }

@@ -12,7 +12,7 @@ use crate::substance::Halogen;
 impl Report<'_> {
     pub(super) fn not_assessed(&self) -> Markup {
         html! {
-            section {
+            section data-element="2019/1020-not-assessed" {
                 h2 { (self.say("report-not_assessed")) }
                 ul { @for code in phrases::NOT_ASSESSED { li { (self.say(&format!("not-assessed-{code}"))) } } }
             }
@@ -41,15 +41,22 @@ impl Report<'_> {
     pub(super) fn method(&self) -> Markup {
         let loaded = &self.inspection.books;
         html! {
-            section {
+            section data-element="7.8.2.1-f 62321-1-4.8-method" {
                 h2 { (self.say("report-method")) }
+                p data-element="63000-standards" { (self.say("report-standards")) }
                 p { (self.say("report-method_text")) }
                 @if let Some((_, rule)) = loaded.screening() {
-                    p { (self.words.with("report-rule_text", &[
+                    p data-element="7.8.6.2-c" { (self.words.with("report-rule_text", &[
                         ("k", &rule.sigma_factor.to_string()),
                         ("low_sign", if rule.equal_is_below { "≤" } else { "<" }),
                         ("high_sign", if rule.equal_is_over { "≥" } else { ">" }),
                     ])) }
+                }
+                @if let Some((_, rule)) = loaded.screening() {
+                    p { (self.with("report-inherent", &[("k", &rule.sigma_factor.to_string())])) }
+                    p data-element="7.8.6.1" {
+                        (self.with("report-risk", &[("chance", &phrases::tail_percent(self.words, rule.sigma_factor))]))
+                    }
                 }
                 @if let Some((_, rule)) = loaded.halogens() {
                     p { (self.words.with("report-rule_halogens", &[
@@ -64,7 +71,7 @@ impl Report<'_> {
                         None => (self.say("report-halogens_shown")),
                     }
                 }
-                p { (self.say("report-uncertainty")) }
+                p data-element="7.8.3-uncertainty" { (self.say("report-uncertainty")) }
                 @if self.settings.relative_sigma() > 0 {
                     p { (self.with("explain-relative", &[("percent", &self.relative())])) }
                 }
@@ -74,7 +81,7 @@ impl Report<'_> {
                 p { (self.say("report-thickness")) }
                 @for book in loaded.used(&self.settings.books) {
                     h3 { (book.title) }
-                    dl class="key" {
+                    dl class="key" data-element="2019/1020-rules" {
                         dt { (self.say("report-book")) } dd { (book.id) }
                         dt { (self.say("report-edition")) } dd { (book.edition) }
                         (self.validity(book))
@@ -87,7 +94,7 @@ impl Report<'_> {
                         ul { @for row in &book.limits { li { (books::limit(self.words, row)) } } }
                     }
                     @if let Some(rule) = &book.screening {
-                        table class="tight" {
+                        table class="tight" data-element="7.8.6.2-b-limits" {
                             caption { (self.say("report-bands")) }
                             thead { tr {
                                 th { (self.say("report-substance")) } th { (self.say("report-class")) }

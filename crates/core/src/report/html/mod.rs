@@ -1,4 +1,4 @@
-//! `report.html`: one self-contained file that prints on A4 and Letter and reads with scripts off.
+//! The report in its three lengths: each a self-contained file that prints on A4 and Letter and reads with scripts off.
 //!
 //! Everything shown is text run through one escaping writer; the only markup taken as it is comes from this crate
 //! (its own style sheet and the rulers it draws).
@@ -9,11 +9,14 @@ mod charts;
 mod claims;
 mod doubts;
 mod heading;
+mod items;
 mod laboratory;
 mod limits;
 mod lots;
 mod materials;
+mod measured;
 mod method;
+mod one_page;
 mod open;
 mod photos;
 mod reached;
@@ -113,6 +116,7 @@ pub fn write_pinned(
         digest: pinned.digest.clone(),
     };
     let number = report.number();
+    let sections = report.sections(&number)?;
     let head = html! {
         (PreEscaped(BEGINS))
         (PreEscaped(format!("<html lang=\"{}\">", words.tag())))
@@ -122,49 +126,72 @@ pub fn write_pinned(
             meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:";
             title { (report.title()) " · " (number) }
             style {
-                (PreEscaped(STYLE)) (PreEscaped(format!(":root{{--id:\"{number}\"}}")))
+                (PreEscaped(STYLE)) (PreEscaped(report.page_words(&number)))
                 (PreEscaped(format!("@page{{@bottom-right{{content:{}}}}}", report.page_number())))
             }
         }
     };
     write_markup(sink, &head)?;
-    sink.write_all(b"<body><main>")?;
-    for section in [
-        report.heading(&number),
-        report.summary(),
-        report.cautions(),
-        report.lots(),
-        report.materials(),
-        report.change(),
-        report.limits(),
-    ] {
-        write_markup(sink, &section)?;
+    write_markup(sink, &report.opening(&number, &headings(&sections)))?;
+    for section in &sections {
+        sink.write_all(rows_kept_together(&section.0).as_bytes())?;
     }
-    report.open_outcomes(sink)?;
-    report.photos(sink)?;
-    for section in [
-        report.doubts(),
-        report.repeats(),
-        report.laboratory(),
-        report.exemptions(),
-        report.suppliers(),
-        report.reached(),
-        report.trust(),
-        report.charts(),
-        report.not_assessed(),
-        report.method(),
-        report.sources(),
-        report.acts(),
-    ] {
-        write_markup(sink, &section)?;
-    }
-    report.annex(sink)?;
-    write_markup(sink, &report.signatures(&number))?;
     sink.write_all(b"</main>\n")?;
     let (text, sink) = hashing.end();
     let about = evidence::About { program: PROGRAM, language: words.tag(), length, text: &text };
     evidence::write(inspection, &about, pinned, sink)?;
     sink.write_all(CLOSES.as_bytes())
+}
+
+/// The first two rows of a list and its last two as groups of their own, which the style sheet keeps whole: so no row
+/// stands alone at a page's foot or head. (Not every browser can keep one row beside the next.)
+fn rows_kept_together(section: &str) -> String {
+    const OPEN: &str = "<tbody>";
+    const CLOSE: &str = "</tbody>";
+    const ROW: &str = "</tr>";
+    let mut whole = String::with_capacity(section.len() + 256);
+    let mut rest = section;
+    while let Some((before, after)) = rest.split_once(OPEN) {
+        let (rows, behind) = after.split_once(CLOSE).unwrap_or((after, ""));
+        whole.push_str(before);
+        let ends: Vec<usize> = rows.match_indices(ROW).map(|(at, _)| at + ROW.len()).collect();
+        // What begins with a heading of its own is one group already.
+        let cuts = match ends[..] {
+            _ if rows.starts_with("<tr class=\"who\">") => None,
+            [] => None,
+            [_, second, .., last_but_two, _, _] => Some((second, last_but_two)),
+            _ => Some((rows.len(), rows.len())),
+        };
+        match cuts
+            .and_then(|(first, last)| Some((rows.get(..first)?, rows.get(first..last)?, rows.get(last..)?)))
+        {
+            None => {
+                whole.push_str(OPEN);
+                whole.push_str(rows);
+                whole.push_str(CLOSE);
+            }
+            Some((first, middle, last)) => {
+                for (open, rows) in
+                    [("<tbody class=\"keep\">", first), (OPEN, middle), ("<tbody class=\"keep\">", last)]
+                {
+                    if !rows.is_empty() {
+                        whole.push_str(open);
+                        whole.push_str(rows);
+                        whole.push_str(CLOSE);
+                    }
+                }
+            }
+        }
+        rest = behind;
+    }
+    whole.push_str(rest);
+    whole
+}
+
+/// The headings of the sections, as they stand in them, so that a contents list and what it lists are one.
+fn headings(sections: &[Markup]) -> Vec<String> {
+    let heading = |part: &str| part.split_once("</h2>").map(|(heading, _)| heading.to_owned());
+    sections.iter().flat_map(|section| section.0.split("<h2>").skip(1).filter_map(heading)).collect()
 }
 
 fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
@@ -174,9 +201,7 @@ fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
 /// The number of the report of an inspection, and the SHA-256 of its findings, as every paper of it prints them.
 pub fn number_and_digest(inspection: &Inspection, findings: &Findings) -> (String, String) {
     let settings = inspection.settings();
-    let review = |source| SourceReview::new(source, &inspection.books, &settings);
-    let reviewers: Vec<_> = inspection.sources.iter().map(review).collect();
-    let digest = evidence::Pinned::of(inspection, findings, &reviewers).digest;
+    let digest = evidence::Pinned::of(inspection, findings).digest;
     (number(settings.inspection(ActKind::ReviewedAt), &digest), digest)
 }
 
@@ -189,6 +214,78 @@ fn number(reviewed_at: Option<&str>, digest: &str) -> String {
 }
 
 impl Report<'_> {
+    /// What a length holds, in order.
+    fn sections(&self, number: &str) -> io::Result<Vec<Markup>> {
+        let streamed = |write: &dyn Fn(&mut dyn Write) -> io::Result<()>| -> io::Result<Markup> {
+            let mut bytes = Vec::new();
+            write(&mut bytes)?;
+            Ok(PreEscaped(String::from_utf8_lossy(&bytes).into_owned()))
+        };
+        Ok(match self.length {
+            Length::OnePage => vec![self.one_page(number)],
+            Length::Full => vec![
+                self.summary(),
+                self.cautions(),
+                self.items(),
+                self.measured(),
+                self.lots(),
+                self.materials(),
+                self.change(),
+                self.limits(),
+                streamed(&|sink| self.open_outcomes(sink))?,
+                streamed(&|sink| self.photos(sink))?,
+                self.doubts(),
+                self.repeats(),
+                self.laboratory(),
+                self.exemptions(),
+                self.suppliers(),
+                self.reached(),
+                self.trust(),
+                self.charts(),
+                self.not_assessed(),
+                self.method(),
+                self.sources(),
+                self.acts(),
+                self.signatures(number),
+            ],
+            Length::Annex => vec![
+                self.cautions(),
+                streamed(&|sink| self.annex(sink))?,
+                self.method(),
+                self.sources(),
+                self.acts(),
+                self.signatures(number),
+            ],
+        })
+    }
+
+    /// The body's beginning: head and contents; one page has its own.
+    fn opening(&self, number: &str, headings: &[String]) -> Markup {
+        let invented = self.settings.is_invented();
+        html! {
+            (PreEscaped(format!("<body class=\"{}\">", self.length.code())))
+            // On each page where the browser prints no margin boxes.
+            p class="running" aria-hidden="true" {
+                (number) @if invented { " · " (self.say("report-invented_short")) }
+            }
+            (PreEscaped("<main>"))
+            @if self.length != Length::OnePage { (self.heading(number, headings)) }
+        }
+    }
+
+    /// What stands in the margins of every page, as the style sheet's own words.
+    fn page_words(&self, number: &str) -> String {
+        let part = (self.length as usize + 1).to_string();
+        let invented = if self.settings.is_invented() { self.say("report-invented") } else { String::new() };
+        let words = [
+            ("id", number.to_owned()),
+            ("part", self.with("report-part_short", &[("part", &part)])),
+            ("invented", invented),
+        ];
+        let said = words.map(|(name, text)| format!("--{name}:\"{}\"", in_style(&text)));
+        format!(":root{{{}}}", said.join(";"))
+    }
+
     fn say(&self, id: &str) -> String {
         self.words.say(id)
     }
@@ -290,9 +387,58 @@ impl Report<'_> {
     }
 }
 
+/// A text between the quotation marks of a style sheet that stands in a page.
+fn in_style(text: &str) -> String {
+    let mut safe = String::new();
+    for letter in text.chars() {
+        match letter {
+            '"' | '\\' | '<' | '>' | '&' | '\n' | '\r' => {
+                safe.push_str(&format!("\\{:x} ", u32::from(letter)))
+            }
+            other => safe.push(other),
+        }
+    }
+    safe
+}
+
 fn halogen_head(halogen: Halogen) -> String {
     match halogen {
         Halogen::Total => "Cl+Br".to_owned(),
         _ => halogen.name().to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_row_of_a_list_stands_alone() {
+        let table = |rows: usize| {
+            let rows: String = (0..rows).map(|at| format!("<tr><td>{at}</td></tr>")).collect();
+            format!("<table><tbody>{rows}</tbody></table>!")
+        };
+        let of = |rows| rows_kept_together(&table(rows));
+        let row = |at: usize| format!("<tr><td>{at}</td></tr>");
+        assert_eq!(of(0), table(0));
+        assert_eq!(of(3), table(3).replace("<tbody>", "<tbody class=\"keep\">"));
+        let groups = format!(
+            "<table><tbody class=\"keep\">{}{}</tbody><tbody>{}</tbody><tbody class=\"keep\">{}{}</tbody></table>!",
+            row(0),
+            row(1),
+            row(2),
+            row(3),
+            row(4)
+        );
+        assert_eq!(of(5), groups);
+        assert!(!of(4).contains("<tbody></tbody>"));
+        let headed = "<tbody><tr class=\"who\"><td>a</td></tr><tr><td>b</td></tr></tbody>";
+        assert_eq!(rows_kept_together(headed), headed);
+    }
+
+    #[test]
+    fn a_text_in_a_style_sheet_ends_neither_it_nor_the_page() {
+        assert_eq!(in_style("a\"b</style>\\"), "a\\22 b\\3c /style\\3e \\5c ");
+        assert_eq!(in_style("第 1 页"), "第 1 页");
     }
 }

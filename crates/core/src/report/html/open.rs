@@ -7,11 +7,12 @@ use maud::{Markup, PreEscaped, html};
 use super::{OPEN_CASES, Report, write_markup};
 use crate::inspection::MaterialFinding;
 use crate::judging::{Assessed, SourceReview};
+use crate::lot::{LotReason, LotReasonCode, ReasonKind};
 use crate::next_step::NextStep;
 use crate::outcome::{Outcome, Reason};
 use crate::reading::{Identity, Source};
 use crate::report::explain::{About, Explainer, StepKind};
-use crate::report::phrases;
+use crate::report::{phrases, settled};
 use crate::substance::{Halogen, Substance};
 
 /// Most other readings of a case that are named.
@@ -20,7 +21,14 @@ const OTHERS_NAMED: usize = 30;
 impl Report<'_> {
     /// Every open or over outcome with value, reason, working, ruler and next step.
     pub(super) fn open_outcomes(&self, sink: &mut dyn Write) -> io::Result<()> {
-        write_markup(sink, &html! { (PreEscaped("<section>")) h2 { (self.say("report-open")) } })?;
+        write_markup(
+            sink,
+            &html! {
+                (PreEscaped("<section>"))
+                h2 { (self.say("report-open")) }
+                p class="sub keep" { (self.say("report-opinions")) }
+            },
+        )?;
         let open = |outcome: &Outcome| !outcome.is_settled();
         let total: usize = self
             .findings
@@ -53,7 +61,7 @@ impl Report<'_> {
                         break;
                     }
                     shown += case.readings.len();
-                    write_markup(sink, &self.case(&case))?;
+                    write_markup(sink, &self.case(material, &case))?;
                 }
             }
         }
@@ -89,7 +97,26 @@ impl Report<'_> {
         cases
     }
 
-    fn case(&self, case: &Case) -> Markup {
+    /// What a laboratory said that leaves nothing to be done about a substance; `None` where something is left.
+    fn settled(&self, material: &MaterialFinding, about: About) -> Option<String> {
+        let About::Substance(substance) = about else { return None };
+        let symbol = substance.symbol();
+        let of = |code| {
+            let is_it = |reason: &&LotReason| reason.code == code && settled::about_first(reason) == symbol;
+            material.reasons.iter().find(is_it)
+        };
+        let left = |reason: &LotReason| {
+            reason.about == symbol && reason.code.kind() == ReasonKind::Outcome
+                || reason.code == LotReasonCode::LabGroupMissing
+        };
+        let found = match of(LotReasonCode::LabOver) {
+            Some(over) => over,
+            None => of(LotReasonCode::LabWithin).filter(|_| !material.reasons.iter().any(left))?,
+        };
+        Some(self.with("report-settled_by_laboratory", &[("text", &phrases::lot_reason(self.words, found))]))
+    }
+
+    fn case(&self, material: &MaterialFinding, case: &Case) -> Markup {
         let value_of = |reading: u32| {
             let place = self.place(reading as usize);
             place.map_or(crate::quantity::MassFraction::ZERO, |(source, reviewer, row)| match case.about {
@@ -142,12 +169,14 @@ impl Report<'_> {
                         @if more > 0 { " " (self.words.with("report-also_more", &[("count", &more.to_string())])) }
                     }
                 }
-                @match case.about {
+                @if let Some(text) = self.settled(material, case.about) {
+                    p { b { (self.say("report-next")) ": " } (text) }
+                } @else { @match case.about {
                     About::Substance(substance) => (self.steps(&case.steps, substance.symbol())),
                     About::Halogen(halogen) => {
                         (self.steps(&case.steps, &self.say(&format!("substance-{}", halogen.name()))))
                     }
-                }
+                } }
             }
         }
     }

@@ -15,7 +15,7 @@ impl Report<'_> {
         let total = json::totals(self.inspection, self.findings);
         let row = |name: &str, counts: &crate::inspection::RowCounts| {
             html! {
-                td { (name) }
+                td class="long" { (name) }
                 td {
                     (counts.rows_in) " = " (counts.used) " + " (counts.check) " + " (counts.duplicate) " + "
                     (counts.set_aside) " + " (counts.refused)
@@ -24,7 +24,7 @@ impl Report<'_> {
             }
         };
         html! {
-            section {
+            section data-element="2019/1020-sources" {
                 h2 { (self.say("report-sources")) }
                 table {
                     thead { tr {
@@ -171,7 +171,7 @@ impl Report<'_> {
     pub(super) fn acts(&self) -> Markup {
         let undone = crate::acts::undone(&self.inspection.acts);
         html! {
-            section {
+            section data-element="2019/1020-acts" {
                 h2 { (self.say("report-acts")) }
                 @if self.inspection.acts.is_empty() {
                     p { (self.say("report-acts_none")) }
@@ -185,12 +185,12 @@ impl Report<'_> {
                             @for (at, (act, undone)) in self.inspection.acts.iter().zip(undone).enumerate() {
                                 tr {
                                     td class="n" { (at + 1) }
-                                    td {
+                                    td class="long" {
                                         @if undone { s { (phrases::act_of(self.inspection, self.words, act)) } }
                                         @else { (phrases::act_of(self.inspection, self.words, act)) }
                                     }
-                                    td { @if act.target != Target::Inspection { (phrases::target(self.words, &act.target)) } }
-                                    td { (act.by) } td { (self.words.moment(&act.at)) } td { (act.note) }
+                                    td class="long" { @if act.target != Target::Inspection { (phrases::target(self.words, &act.target)) } }
+                                    td class="long" { (act.by) } td { (self.words.moment(&act.at)) } td class="long" { (act.note) }
                                 }
                             }
                         }

@@ -23,7 +23,7 @@ impl Report<'_> {
         let text = self.with("report-trust_text", &[("bracket", bracket), ("rule", rule)]);
         let heads = ["element", "measured", "certified", "bias", "recovery", "zeta", "en", "verdict"];
         html! {
-            section {
+            section data-element="trust" {
                 h2 { (self.say("report-trust")) }
                 p { (text) }
                 @if checks.is_empty() { p { (self.say("report-trust_none")) } } @else {
@@ -64,6 +64,10 @@ impl Report<'_> {
     fn trust_of_lots(&self) -> Markup {
         let mut counts = vec![[0_u64; Trust::ALL.len()]; self.findings.lots.len()];
         for (reading, lot) in self.findings.lots_of_readings().into_iter().enumerate() {
+            // What a person set aside counts for no lot.
+            if self.findings.set_aside.contains_key(&(reading as u32)) {
+                continue;
+            }
             let of_lot = counts.get_mut(lot as usize);
             if let Some(count) =
                 of_lot.and_then(|counts| counts.get_mut(self.findings.trust.worst(reading) as usize))

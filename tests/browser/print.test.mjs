@@ -1,0 +1,140 @@
+// The reports on paper: printed on A4 and Letter in both browsers, and read back from the PDF with poppler's pdftotext.
+
+import assert from "node:assert/strict";
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { pathToFileURL } from "node:url";
+import { browsers, deliveries, ownFolder, top, writtenFiles } from "./drive.mjs";
+
+const PAPERS = ["A4", "Letter"];
+const FILES = { one: "report-one-page.html", full: "report.html", annex: "report-annex.html" };
+const target = process.env.CARGO_TARGET_DIR || join(top, "target");
+const program = join(target, "debug", process.platform === "win32" ? "plumbline.exe" : "plumbline");
+const home = ownFolder();
+
+/** Many materials with long names in many lots, all invented. */
+function manyMaterials(count) {
+  const head = "Sample,Spot,Part,Material,Lot,Supplier,Class,Date,Seconds,Instrument,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s),Br mg/kg,Br u (1s)\n";
+  const row = (at) => `S-${at},a,Part ${Math.floor(at / 5)},Material ${at} of a name that is rather long,L-${Math.floor(at / 25)},Gorse Works,polymer,2026-11-17 10:00,60,XRF-A,3,2,${at % 7 === 0 ? 1500 : 20},8,3,3,20,10,${at % 5 === 0 ? 320 : 20},6\n`;
+  return head + Array.from({ length: count }, (_, at) => row(at)).join("");
+}
+
+/** Names that are long, and wide, and without a place to break. */
+function longNames() {
+  const long = (text) => text.repeat(40);
+  const settings = `schema = "plumbline.settings/1"\ninvented = "yes"\ntitle = "${long("Title")}"\ninspector = "${long("W")}"\n[[issuer]]\nname = "${long("Fernbrook ")}"\n[[item]]\ndescription = "${long("外壳")}"\n`;
+  const row = (at) => `${long("S")}${at},${long("Part ")},${long("M")},${long("批")}${at},${long("Alder")},polymer,${at * 400},8,3,2\n`;
+  return { settings, table: `Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s),Cd mg/kg,Cd u (1s)\n${[1, 2, 3, 4, 5, 6].map(row).join("")}` };
+}
+
+const cases = [];
+before(() => {
+  const found = spawnSync("pdftotext", ["-v"]);
+  assert.equal(found.error, undefined, "pdftotext is needed: install poppler-utils");
+  execFileSync("cargo", ["build", "--locked", "--quiet", "-p", "plumbline"], { cwd: top, stdio: "inherit" });
+  const { settings, table } = longNames();
+  const [many, longSettings, long] = writtenFiles({ "many.csv": manyMaterials(1000), "settings.toml": settings, "long.csv": table });
+  const given = [
+    ...deliveries(),
+    { name: "a thousand materials", settings: null, history: null, results: [many] },
+    { name: "long names", settings: longSettings, history: null, results: [long] },
+  ];
+  for (const one of given) {
+    const out = join(home, one.name);
+    mkdirSync(out);
+    const more = [...(one.settings === null ? [] : ["--settings", one.settings]), ...(one.history === null ? [] : ["--history", one.history])];
+    const ran = spawnSync(program, ["review", "--out", out, "--length", "all", ...more, ...one.results], { encoding: "utf8", maxBuffer: 1 << 28 });
+    assert.ok([0, 1, 2].includes(ran.status), `${one.name}: ${ran.stderr}`);
+    const number = />(PL-[0-9A-F-]+)</.exec(readFileSync(join(out, FILES.full), "utf8"))[1];
+    cases.push({ name: one.name, out, number });
+  }
+});
+
+/** The pages of a printed report, each as its lines. */
+async function printed(visit, file, paper) {
+  const pdf = join(home, "printed.pdf");
+  await visit.page.goto(pathToFileURL(file).href);
+  const margin = visit.margin;
+  await visit.page.pdf({ path: pdf, format: paper, printBackground: false, ...(margin === undefined ? {} : { margin }) });
+  const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8", maxBuffer: 1 << 28 });
+  const pages = text.split("\f").slice(0, -1);
+  return pages.map((page) => page.split("\n").map((line) => line.replace(/\s+/g, " ").trim()).filter((line) => line !== ""));
+}
+
+/** The headings of a report as they stand in print. */
+const headings = (visit) =>
+  visit.evaluate(() => {
+    const said = [...document.querySelectorAll("h2, h3")].map((one) => one.textContent.replace(/\s+/g, " ").trim());
+    return said.filter((text) => text !== "");
+  });
+
+for (const { name: browser, visit: open } of browsers) {
+  let visit;
+  test(`reports print as they should in ${browser}`, async (t) => {
+    visit = await open({ start: "about:blank" });
+    // What a person's browser takes from the style sheet, this one's driver asks for.
+    if (browser === "Firefox") visit.margin = { top: "15mm", bottom: "17mm", left: "12mm", right: "12mm" };
+    for (const one of cases) {
+      for (const paper of PAPERS) {
+        await t.test(`${one.name}: one page is one page of ${paper} in ${browser}`, async () => {
+          const pages = await printed(visit, join(one.out, FILES.one), paper);
+          assert.equal(pages.length, 1);
+          const text = pages[0].join(" ");
+          assert.ok(text.includes(`End of report ${one.number}, part 1 of 3`), text);
+          assert.match(text, /Decided by \(name, date, signature\)/);
+        });
+      }
+    }
+    const few = cases.filter(({ name }) => /^(01|05|08|11|15)|materials|names/.test(name));
+    for (const one of few) {
+      for (const paper of PAPERS) {
+        for (const [length, part] of [["full", 2], ["annex", 3]]) {
+          // The thousand are there for their annex, and in the quicker browser.
+          if (one.name.includes("materials") && (length === "full" || browser === "Firefox")) continue;
+          await t.test(`${one.name}: every page of the ${length} on ${paper} in ${browser}`, async () => {
+            const pages = await printed(visit, join(one.out, FILES[length]), paper);
+            const said = await headings(visit);
+            assert.ok(pages.length > 1 && said.length > 3);
+            pages.forEach((lines, at) => assertPage({ lines, at, count: pages.length, number: one.number, part, said, browser }));
+            assert.ok(pages.at(-1).join(" ").includes(`End of report ${one.number}, part ${part} of 3`), "the end stands on the last page");
+            for (const lines of pages.slice(0, -1)) assert.ok(!lines.join(" ").includes("— End of report"), "and nowhere before");
+            if (length === "annex") assertHeadsRepeat(pages);
+          });
+        }
+      }
+    }
+  });
+  after(() => visit?.close());
+}
+
+function assertPage({ lines, at, count, number, part, said, browser }) {
+  const where = `page ${at + 1} of ${count}`;
+  const foot = lines.at(-1);
+  assert.ok(foot.includes(number), `${where} has the number at its foot: ${foot}`);
+  if (browser === "Chromium") {
+    assert.ok(foot.includes(`Page ${at + 1} of ${count}`), `${where}: ${foot}`);
+    assert.ok(foot.includes(`part ${part} of 3`), `${where}: ${foot}`);
+  }
+  // Above the foot: no heading is left alone.
+  const last = lines.at(-2) ?? "";
+  const bare = (line) => line.replace(/^\d+\. /, "");
+  // The list of contents is made of headings; elsewhere two never follow each other without a word, but for those of two depths.
+  const contents = lines.some((line) => line.includes("in this order, and ends with")) && lines.slice(-5, -1).every((line) => said.some((one) => line.includes(one)));
+  assert.ok(contents || !said.includes(bare(last)), `${where} ends with a heading: ${last}`);
+}
+
+/** Where the list of readings goes on over a page's head, its own head stands there again. */
+function assertHeadsRepeat(pages) {
+  const head = /^Class Cd Pb Hg Cr Br Cl Cl\+Br$/;
+  const first = pages.findIndex((lines) => lines.some((line) => head.test(line)));
+  assert.ok(first >= 0, "the list of readings has a head");
+  const last = pages.findLastIndex((lines) => lines.some((line) => head.test(line)));
+  for (const lines of pages.slice(first, last + 1)) assert.equal(lines.filter((line) => head.test(line)).length, 1);
+  // A reading is its line of names and its line of values: none is torn apart.
+  for (const lines of pages.slice(first + 1, last + 1)) {
+    const at = lines.findIndex((line) => head.test(line));
+    assert.match(lines[at + 1], /·/, `after the head comes a reading's line of names: ${lines[at + 1]}`);
+  }
+}
