@@ -12,7 +12,7 @@ use plumbline_core::report::{Length, csv, history, html, json};
 use plumbline_core::rules::RuleBook;
 use plumbline_core::settings_file::parse_settings;
 use plumbline_core::words::Words;
-use plumbline_intake::{SourceReader, found_in_folder};
+use plumbline_intake::SourceReader;
 
 // Cases are loaded by the same lines as in the native test.
 #[allow(dead_code, unreachable_pub)]
@@ -352,9 +352,10 @@ fn in_process(case: &load::Case) -> Option<[Vec<u8>; 4]> {
     }
     let settings = inspection.settings();
     for (name, bytes) in &case.files {
-        let mut reader = SourceReader::new(name, &settings);
+        let mut reader = SourceReader::new(name, &settings).keeping(inspection.opened.room());
         reader.push(bytes);
-        inspection.add_sources(reader.finish().into_iter().map(found_in_folder));
+        let (file, sources) = reader.finish_opened(true);
+        inspection.add_file(file, sources);
     }
     set_duplicates_aside(&mut inspection.sources);
     let findings = review(&inspection);
