@@ -1280,3 +1280,94 @@ page-write-one-page = Download one page
 page-write-one-page-why = One printed page for whoever decides: dispositions, leading reasons, what comes next, lines to sign.
 page-write-annex = Download annex
 page-write-annex-why = Every reading, up to a thousand, under the number of the report, with files, rule books and acts.
+
+
+## Check a report
+
+page-prove-heading = Check a report
+page-prove-door-what = Someone handed you a Plumbline report? See whether it is what its own data give, and whether it was changed.
+page-prove-door-enter = Go to the check
+page-prove-lead = Everything in the report is computed again from the data it carries, and compared. What differs is named.
+page-prove-drop = Drop the report anywhere on this page, or choose it. Drop its files with it, if you have them. An open inspection is not touched.
+page-prove-report = Report to check
+page-prove-beside = Files it was made from
+page-prove-beside-hint = Only with these the check shows that the report holds the data of those files.
+page-prove-digest = Digest from the signed paper
+page-prove-digest-hint = The 64 digits beside the signatures. Spaces, capitals and line breaks do not matter.
+page-prove-digest-enter = Compare the digest
+page-prove-digest-odd = “{ $sign }” is no digit of a digest. It has the digits 0 to 9 and the letters a to f only: look whether a 0 was taken for an O, or a 1 for an l.
+page-prove-digest-length = { $n ->
+    [one] A digest has 64 digits. This is { $n } digit.
+   *[other] A digest has 64 digits. These are { $n }.
+  } Look whether one was left out or typed twice.
+page-prove-report-first = Choose the report first. The digest is kept until then.
+page-prove-waiting = { $n ->
+    [one] { $n } file lies ready. Now choose the report.
+   *[other] { $n } files lie ready. Now choose the report.
+  }
+page-prove-work = Checking { $name } ({ $n } of { $of })
+page-prove-event = { $name }: { $verdict }
+page-prove-event-several = { $of ->
+    [one] { $of } report checked. Reports that agree: { $n }.
+   *[other] { $of } reports checked. Reports that agree: { $n }.
+  }
+page-prove-cancelled = The check was cancelled. The inspection was not touched.
+page-prove-crash-todo = The inspection was not touched. Check the report once more, with only the files it names. If it happens again, send report and files to whoever gave you Plumbline.
+page-prove-unreadable-todo = Choose the report and its files again. Take only the files that the report names.
+page-prove-too-much = { $size } is more than the { $most } a browser can hold for this.
+page-prove-not-yet = Not checked yet.
+page-prove-word-self = Agrees with itself
+page-prove-word-files = Agrees with its files
+page-prove-word-digest = Agrees with the digest
+page-prove-word-both = Agrees with files and digest
+page-prove-word-differs = Differs
+page-prove-word-contradicted = Contradicted by what was given
+page-prove-word-open = Could not be checked
+page-prove-differs = Where it differs
+page-prove-shows = What this shows
+page-prove-next = What to do next
+page-prove-files = Files
+page-prove-finding = Findings, line { $line }
+page-prove-says = The report says
+page-prove-gives = Its data give
+page-prove-nothing-there = nothing
+page-prove-digest-typed = Typed from paper
+page-prove-digest-computed = Computed from the report
+page-prove-digest-groups = { $n ->
+    [one] { $n } of { $of } groups is another.
+   *[other] { $n } of { $of } groups are others.
+  } They are underlined.
+page-prove-digest-not-compared = The digest you typed could not be compared: the data of this report give none.
+page-prove-next-differs = Do not rely on this copy. Keep it as it is, and ask whoever issued it for the report again.
+page-prove-next-other-bytes = Find out which file is the right one: ask for the file with the SHA-256 that the report names, and check again with it. Until then, do not rely on the report.
+page-prove-next-digest-other = Compare the digits with the paper once more. If they are the same as on the paper, this is not the report that was signed: do not rely on it.
+page-prove-next-other-version = To compare the wording too, check it with { $program }.
+page-prove-next-language-not-here = To compare the wording too, check it with a copy of Plumbline that has its language.
+page-prove-next-files = { $n ->
+    [one] Give the file it was made from: { $n } is missing.
+   *[other] Give the files it was made from: { $n } are missing.
+  }
+page-prove-next-digest = If you have the signed paper, type its digest: that shows whether this is the report that was signed.
+page-prove-next-nothing = Nothing is left to check. Keep the report and its files together.
+page-prove-next-files-needed = Give the files it was made from: without them there is nothing to compute from.
+page-prove-next-evidence-missing = Ask for the report as the file that Plumbline wrote. A copy that an editor or a browser saved, or a printed one, has lost its data.
+page-prove-next-not-a-report = Choose the HTML file that Plumbline wrote. Result files go to “Result files” on the first screen.
+page-prove-files-more = { $n ->
+    [one] { $n } more file
+   *[other] { $n } more files
+  }
+page-prove-strangers = { $n ->
+    [one] { $n } file given that the report does not name
+   *[other] { $n } files given that the report does not name
+  }
+page-prove-another = Check another report
+page-prove-print = Print this result
+page-prove-inspect = { $n ->
+    [one] Read the { $n } file as results instead
+   *[other] Read the { $n } files as results instead
+  }
+page-prove-untouched = Checking a report changes nothing in an inspection, and nothing of it is kept.
+page-step-prove-begin = beginning to check a report
+page-step-prove-beside = taking a file beside a report
+page-step-prove-push = reading a report
+page-step-prove-end = checking a report
