@@ -1371,3 +1371,57 @@ page-step-prove-begin = beginning to check a report
 page-step-prove-beside = taking a file beside a report
 page-step-prove-push = reading a report
 page-step-prove-end = checking a report
+
+## What can be taken away
+
+page-take-download = Download
+page-take-open = Open or print
+page-take-looking = Looking which papers there are …
+page-take-one-page = Report on one page
+page-take-one-page-why = For whoever decides: how the lots stand, the leading reasons, what comes next, and lines to sign.
+page-take-report = Full report
+page-take-report-why = For your records, the customer and the auditor: all that the decision rests on, and the data it can be checked by.
+page-take-annex = Annex to the report
+page-take-annex-why = For whoever wants to see the readings: up to a thousand of them, under the number of the report.
+page-take-laboratory = Request to the laboratory
+page-take-laboratory-why = Goes with the samples: what to determine, by which method, and why.
+page-take-laboratory-count = { $n ->
+    [one] { $n } sample.
+   *[other] { $n } samples.
+  }
+page-take-laboratory-none = Nothing waits for a laboratory: no request.
+page-take-notices = Notices to suppliers
+page-take-notice = Notice to { $supplier }
+page-take-notice-why = Goes to the supplier: what was found, what is asked of it, and when to reply.
+page-take-notice-count = { $n ->
+    [one] { $n } lot.
+   *[other] { $n } lots.
+  }
+page-take-notices-none = No lot is held or not accepted: no notice.
+page-take-notices-nameless = { $n ->
+    [one] { $n } lot that is held or not accepted names no supplier: no notice for it.
+   *[other] { $n } lots that are held or not accepted name no supplier: no notice for them.
+  }
+page-take-notices-more = { $n ->
+    [one] { $n } more supplier has a notice. The command line writes it with --papers.
+   *[other] { $n } more suppliers have a notice. The command line writes them all with --papers.
+  }
+page-take-labels = Labels
+page-take-labels-why = For the goods: print the sheet, cut it, and stick a label on each lot that must wait.
+page-take-labels-count = { $n ->
+    [one] { $n } label.
+   *[other] { $n } labels.
+  }
+page-take-labels-none = No lot is held or not accepted: no labels.
+page-take-xlsx = Findings as a workbook
+page-take-xlsx-why = For colleagues who work with a spreadsheet: a sheet each for lots, materials, readings and checks.
+page-take-csv = Findings as CSV
+page-take-csv-why = For a spreadsheet or another program: a row for each reading.
+page-take-json = Findings as JSON
+page-take-json-why = For another program: everything, in a documented form.
+page-take-history = History for the next stick
+page-take-history-why = For your next inspection: check readings and lots of this and earlier ones. Two that grew apart are united.
+page-take-settings = Settings
+page-take-settings-why = For another day: what you recorded, as a file that this page and the command line read.
+page-where-papers = Papers for others
+page-step-papers = listing papers

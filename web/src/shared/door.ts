@@ -797,7 +797,7 @@ export type PaperFile = "findings.xlsx" | "laboratory-request.html" | "labels.ht
 
 /** A place where a report is not what its data give. */
 export interface ProofPlace {
-  kind: "text" | "missing" | "extra" | "markup" | "style" | "active" | "changed" | "part_missing" | "not_usable" | "written_otherwise" | "finding" | "digest_not_printed";
+  kind: "text" | "missing" | "extra" | "markup" | "style" | "active" | "changed" | "part_missing" | "not_usable" | "written_otherwise" | "finding" | "text_changed" | "digest_not_printed";
   /** Section, row and column, or the part of what the report carries; the name of the line of a `finding`. */
   place: string;
   /** What stands in the report, and what its data give; empty for nothing. */
