@@ -983,15 +983,6 @@ page-next-lots-left = { $n ->
 # Write it down
 page-write-identification = Who reviewed what
 page-write-files = Take it away
-page-write-report = Download report
-page-write-report-why = One HTML file that prints on A4 and Letter, with the sources’ digests, the rule books and your acts.
-page-write-open = Open report in a new tab
-page-write-csv = Download CSV
-page-write-csv-why = findings.csv, a row for each reading, for a spreadsheet.
-page-write-json = Download JSON
-page-write-json-why = findings.json, everything, for another program.
-page-write-settings = Download settings
-page-write-settings-why = What you recorded, as a file that this page and the command line read.
 page-write-reviewed-today = Reviewed today
 page-write-acts = { $n ->
     [0] Nothing recorded yet
@@ -1000,9 +991,6 @@ page-write-acts = { $n ->
   }
 page-write-acts-why = The list only grows: taking something back is recorded too.
 page-write-no-acts = What you set or answer on these pages will be listed here.
-
-page-write-history = History for the next stick
-page-write-history-why = Check readings and lots of this and earlier inspections. Bring it along next time; two that grew apart are united.
 
 page-ahead-sampling = Sampling
 page-where-checks = looking at check readings
@@ -1231,7 +1219,8 @@ page-photo-keys = Tap where the measurement was made. By keyboard: arrow keys mo
 
 page-language = Language
 page-event-language = This page is in English now.
-page-write-report-language = Report in
+page-write-report-language = Reports and papers in
+
 ## Stated for the report
 
 page-stated = More that the report says: issuer, customer, items, sampling, sign-off
@@ -1276,11 +1265,6 @@ page-act-sampled-field-method = Plan or method
 page-act-authorised-label = Sign-off
 page-act-authorised-field-by = Authorised by
 page-act-authorised-field-second = Second person
-page-write-one-page = Download one page
-page-write-one-page-why = One printed page for whoever decides: dispositions, leading reasons, what comes next, lines to sign.
-page-write-annex = Download annex
-page-write-annex-why = Every reading, up to a thousand, under the number of the report, with files, rule books and acts.
-
 
 ## Check a report
 

@@ -99,7 +99,7 @@ function start(): void {
   keepDrawn("says", byId("says-lots"), drawSaysLots);
   keepDrawn("next", byId("next"), drawNext);
   keepDrawn("prove", byId("prove-results"), drawProve, ["proving"]);
-  keepDrawn("write", byId("write"), drawWrite);
+  keepDrawn("write", byId("write"), drawWrite, ["papers"]);
 }
 
 function startInItsLanguage(): void {

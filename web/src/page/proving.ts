@@ -2,10 +2,9 @@
 
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { focusIn } from "./elements";
-import { inTurn, restart } from "./instance";
+import { inTurn, restart, told } from "./instance";
 import { languages, taught } from "./languages";
 import { goTo } from "./place";
-import { languageOf } from "./report-file";
 import { NOTHING_TO_PROVE, change, state, watch, type GivenFile, type ProvedReport, type Proving } from "./state";
 import { crashTrouble, tellTrouble, troublesOver } from "./troubles";
 import { byteCount, say } from "./words";
@@ -137,7 +136,6 @@ async function proveEach(machine: Engine, proving: Proving, cancel: () => void):
   if (besideBytes + largest > MOST_BYTES) {
     throw new NoBytes(say("page-prove-beside"), say("page-prove-too-much", { size: byteCount(besideBytes + largest), most: byteCount(MOST_BYTES) }));
   }
-  for (const report of proving.reports) await knowTheLanguageOf(report);
   await restart(machine);
   const total = proving.reports.reduce((sum, report) => sum + report.bytes.size + besideBytes, 0);
   let done = 0;
@@ -156,7 +154,9 @@ async function proveEach(machine: Engine, proving: Proving, cancel: () => void):
     }
     // Nobody can know how long the computing takes.
     change({ work: { text, done: 0, total: null, cancel } });
-    const { proof } = await machine.ask("prove_end", { digest: proving.digest === "" ? null : proving.digest });
+    const digest = proving.digest === "" ? null : proving.digest;
+    let { proof } = await machine.ask("prove_end", { digest });
+    if (proof.only_findings === "language_not_here" && (await teachLanguage(machine, proof.language ?? ""))) proof = (await machine.ask("prove_end", { digest })).proof;
     keep(report, proof);
   }
 }
@@ -165,10 +165,12 @@ function keep(report: ProvedReport, proof: ProofView): void {
   change({ proving: { ...state.proving, reports: state.proving.reports.map((one) => (one.bytes === report.bytes ? { ...one, proof } : one)) } });
 }
 
-/** A report in another language than the page's can only be made again, word for word, by who knows its words. */
-async function knowTheLanguageOf(report: ProvedReport): Promise<void> {
-  const tag = await languageOf(report.bytes).catch(() => "");
-  if (languages().some((language) => language.tag === tag)) await taught(tag);
+/** A report in another language can only be made again, word for word, by who knows its words. Whether the page has them. */
+async function teachLanguage(machine: Engine, tag: string): Promise<boolean> {
+  if (!languages().some((language) => language.tag === tag)) return false;
+  await taught(tag);
+  await machine.ask("teach", { tag, texts: told.languages.get(tag) ?? "" });
+  return true;
 }
 
 async function push(machine: Engine, name: string, bytes: Blob, moved: (bytes: number) => void): Promise<void> {

@@ -2,7 +2,6 @@
 
 /** Where its first words say that it is one. Mail and editors put a byte order mark or a blank line in front. */
 const MARK = /^\uFEFF?\s*<!DOCTYPE html>\s*<!--\s*plumbline\.report\//i;
-const LANGUAGE = /<html[^>]*\slang="([A-Za-z0-9-]{2,35})"/;
 const HEAD = 512;
 /** Files looked into at a time, when a folder holds thousands. */
 const AT_A_TIME = 100;
@@ -21,9 +20,4 @@ export async function reportsAmong<F extends { file: File }>(found: F[]): Promis
     for (const [at, one] of some.entries()) (marked[at] === true ? reports : others).push(one);
   }
   return { reports, others };
-}
-
-/** The language a report says it is written in; empty where it says none. */
-export async function languageOf(report: Blob): Promise<string> {
-  return LANGUAGE.exec(await head(report))?.[1] ?? "";
 }

@@ -1,6 +1,6 @@
 // The one state of the page, and who wants to hear when a piece of it changes.
 
-import type { ChoicesView, OffersView, PhotosView, ProofView, Query, Summary } from "../shared/door";
+import type { ChoicesView, OffersView, PapersView, PhotosView, ProofView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
@@ -81,6 +81,8 @@ export interface State {
   photos: PhotosView | null;
   /** Reports to be proved; the inspection knows nothing of them. */
   proving: Proving;
+  /** Which papers for others there are for a summary; `null` until somebody wants to take some away. */
+  papers: { of: Summary; view: PapersView } | null;
   work: Work | null;
   troubles: Trouble[];
   /** The last thing that happened, for the status region. */
@@ -120,6 +122,7 @@ export const state: State = {
   offers: null,
   photos: null,
   proving: NOTHING_TO_PROVE,
+  papers: null,
   work: null,
   troubles: [],
   event: "",
