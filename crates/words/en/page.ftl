@@ -1284,13 +1284,13 @@ page-prove-digest-length = { $n ->
     [one] A digest has 64 digits. This is { $n } digit.
    *[other] A digest has 64 digits. These are { $n }.
   } Look whether one was left out or typed twice.
-page-prove-report-first = Choose the report first. The digest is kept until then.
+page-prove-report-first = Choose the report; the digest is compared then.
 page-prove-waiting = { $n ->
     [one] { $n } file lies ready. Now choose the report.
    *[other] { $n } files lie ready. Now choose the report.
   }
 page-prove-work = Checking { $name } ({ $n } of { $of })
-page-prove-event = { $name }: { $verdict }
+page-prove-event = { $name }: { $word }. { $verdict }
 page-prove-event-several = { $of ->
     [one] { $of } report checked. Reports that agree: { $n }.
    *[other] { $of } reports checked. Reports that agree: { $n }.

@@ -1,5 +1,6 @@
 // Proving reports. An instance of its own does it, so that whatever becomes of it, the inspection that is open isn't touched.
 
+import { clearDigest, typedDigest } from "./digest-field";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { focusIn } from "./elements";
 import { inTurn, restart, told } from "./instance";
@@ -34,17 +35,23 @@ export function beginProving(engine: Promise<Engine>): void {
 export async function takeReports(reports: { name: string; file: File }[], beside: GivenFile[], cameAsResults: boolean): Promise<void> {
   const { proving } = state;
   const fresh = reports.map(({ name, file }): ProvedReport => ({ name, bytes: file, proof: null }));
-  // Files that were laid ready before any report was there are meant for it.
-  const ready = proving.reports.length === 0 ? proving.beside : [];
-  change({ doorWanted: null, proving: { reports: fresh, beside: joined(ready, beside), digest: proving.reports.length === 0 ? proving.digest : "", cameAsResults } });
+  // Files and a digest that were laid ready before any report was there are meant for it; those of another report are not.
+  const first = proving.reports.length === 0;
+  if (!first) clearDigest();
+  change({ doorWanted: null, proving: { reports: fresh, beside: joined(first ? proving.beside : [], beside), digest: typedDigest() ?? "", cameAsResults } });
   goTo("prove");
   await proveAll(true);
+}
+
+/** The same reports, of which nothing is known yet: a verdict of before must not stand beside what was given since. */
+function unproved(): ProvedReport[] {
+  return state.proving.reports.map((report) => ({ ...report, proof: null }));
 }
 
 /** Takes files to be held beside the report. */
 export async function takeBeside(files: GivenFile[]): Promise<void> {
   const { proving } = state;
-  change({ doorWanted: null, proving: { ...proving, beside: joined(proving.beside, files) } });
+  change({ doorWanted: null, proving: { ...proving, reports: unproved(), beside: joined(proving.beside, files) } });
   if (proving.reports.length === 0) change({ event: say("page-prove-waiting", { n: state.proving.beside.length }) });
   await proveAll(true);
 }
@@ -56,21 +63,25 @@ function joined(held: GivenFile[], added: GivenFile[]): GivenFile[] {
 }
 
 export async function takeDigest(digest: string): Promise<void> {
-  change({ proving: { ...state.proving, digest } });
+  change({ proving: { ...state.proving, reports: unproved(), digest } });
   await proveAll(true);
 }
 
 export function proveAnother(): void {
   troublesOver(ABOUT);
+  clearDigest();
   change({ proving: NOTHING_TO_PROVE });
 }
 
-/** A digest as it stands on paper, made one run of digits; or the first sign in it that is none. */
-export function readDigest(typed: string): { digest: string } | { odd: string } | { digits: number } {
-  const signs = typed.replace(/[\s\u200b\ufeff.:\u00b7-]/g, "").toLowerCase();
-  const odd = /[^0-9a-f]/u.exec(signs)?.[0];
-  if (odd !== undefined) return { odd };
-  return signs.length === 0 || signs.length === 64 ? { digest: signs } : { digits: signs.length };
+/** What a proof comes to, as one of the three walls beside a plumb line, and as a word. */
+export function standing(proof: ProofView): { wall: "accept" | "hold" | "not_accept"; word: string } {
+  if (!proof.could_be_proved) return { wall: "hold", word: "open" };
+  if (proof.verdict === "differs") return { wall: "not_accept", word: "differs" };
+  if (!proof.holds) return { wall: "not_accept", word: "contradicted" };
+  const digest = proof.given_digest === true;
+  const word = proof.data_are_those_files ? (digest ? "both" : "files") : digest ? "digest" : "self";
+  // A report that agrees with itself alone was not held against anything of the world yet.
+  return { wall: word === "self" ? "hold" : "accept", word };
 }
 
 /** A file whose bytes can't be had. */
@@ -102,7 +113,7 @@ function proveAll(focus: boolean): Promise<void> {
       change({
         event:
           first?.proof != null && reports.length === 1
-            ? say("page-prove-event", { name: first.name, verdict: first.proof.text })
+            ? say("page-prove-event", { name: first.name, word: say(`page-prove-word-${standing(first.proof).word}`), verdict: first.proof.text })
             : say("page-prove-event-several", { n: holding, of: reports.length }),
       });
     } catch (error) {

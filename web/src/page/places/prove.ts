@@ -3,12 +3,12 @@
 
 import type { ProofFile, ProofPlace, ProofView } from "../../shared/door";
 import { inspectBeside } from "../bring";
+import { digestWaits, focusDigest, onDigestEnter, typedDigest } from "../digest-field";
 import { byId, el, redraw, type Child } from "../elements";
 import { dispositionMark } from "../marks";
-import { proveAnother, readDigest, takeDigest } from "../proving";
+import { proveAnother, standing, takeDigest } from "../proving";
 import { state, type GivenFile, type ProvedReport } from "../state";
 import { byteCount, say } from "../words";
-import { showRefusal } from "../acts-given";
 import { lazyFold } from "./lazy-fold";
 
 /** Digits between two spaces, so that an eye finds its way through sixty-four. */
@@ -17,37 +17,22 @@ const GROUP = 8;
 const MOST_FILES = 20;
 
 export function beginProve(): void {
-  const field = byId<HTMLTextAreaElement>("prove-digest");
-  const refusal = byId("prove-digest-refusal");
   const take = (): void => {
-    const read = readDigest(field.value);
-    const why = "odd" in read ? say("page-prove-digest-odd", { sign: read.odd }) : "digits" in read ? say("page-prove-digest-length", { n: read.digits }) : "";
-    showRefusal(refusal, why);
-    if (why === "") field.removeAttribute("aria-invalid");
-    else field.setAttribute("aria-invalid", "true");
-    if (!("digest" in read)) return field.focus();
-    if (state.proving.reports.length === 0) showRefusal(refusal, say("page-prove-report-first"));
-    void takeDigest(read.digest);
+    const digest = typedDigest();
+    if (digest === null) return focusDigest();
+    if (state.proving.reports.length === 0) return digestWaits();
+    void takeDigest(digest);
   };
   byId<HTMLFormElement>("prove-form").addEventListener("submit", (event) => {
     event.preventDefault();
     take();
   });
-  // Line breaks mean nothing in a digest, so Enter takes it; those of a text that is pasted stay.
-  field.addEventListener("keydown", (event) => {
-    if (event.key !== "Enter" || event.isComposing) return;
-    event.preventDefault();
-    take();
-  });
+  onDigestEnter(take);
 }
 
-/** Empties the place, the digest too: it belongs to the paper of one report. */
+/** Empties the place for the next report. */
 function another(): void {
   proveAnother();
-  const field = byId<HTMLTextAreaElement>("prove-digest");
-  field.value = "";
-  field.removeAttribute("aria-invalid");
-  showRefusal(byId("prove-digest-refusal"), "");
   byId("prove-report").focus();
 }
 
@@ -75,16 +60,6 @@ export function drawProve(host: HTMLElement): void {
 
 function held(beside: GivenFile[]): Child {
   return el("ul", { class: "prove-files" }, ...beside.slice(0, MOST_FILES).map((file) => el("li", {}, file.name)));
-}
-
-/** What a proof comes to, as one of the three walls beside a plumb line, and as a word. */
-function standing(proof: ProofView): { wall: "accept" | "hold" | "not_accept"; word: string } {
-  if (!proof.could_be_proved) return { wall: "hold", word: "open" };
-  if (proof.verdict === "differs") return { wall: "not_accept", word: "differs" };
-  if (!proof.holds) return { wall: "not_accept", word: "contradicted" };
-  const word = proof.data_are_those_files ? (proof.given_digest === true ? "both" : "files") : proof.given_digest === true ? "digest" : "self";
-  // A report that agrees with itself alone is not yet held against anything of the world.
-  return { wall: word === "self" ? "hold" : "accept", word };
 }
 
 function card(report: ProvedReport, at: number): HTMLElement {
