@@ -234,7 +234,7 @@ export async function visitFirefox({ width = 1280, height = 900, start = pageUrl
       "browser.download.dir": downloads,
       "browser.download.folderList": 2,
       "browser.download.useDownloadDir": true,
-      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml",
+      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
       "browser.download.always_ask_before_handling_new_types": false,
     },
   });

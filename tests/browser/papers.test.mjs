@@ -52,7 +52,7 @@ for (const { name, visit: open } of browsers) {
     const visit = await open();
     try {
       await reviewed(visit, delivery);
-      const theirs = writtenByCommandLine(delivery.results, delivery.settings, "--papers");
+      const theirs = writtenByCommandLine(delivery.results, delivery.settings, "--papers", "--length", "all");
       const { files, none } = await visit.evaluate(offered);
       assert.deepEqual(files.map(place), files.map(place).toSorted((a, b) => a - b), files.join(" "));
       assert.ok(files.some((file) => file.startsWith("supplier-notice-1-")) && files.includes("laboratory-request.html") && files.includes("labels.html"), files.join(" "));
@@ -78,7 +78,7 @@ for (const { name, visit: open } of browsers) {
     const delivery = named("04-");
     const visit = await open();
     try {
-      const theirs = writtenByCommandLine(delivery.results, delivery.settings, "--papers");
+      const theirs = writtenByCommandLine(delivery.results, delivery.settings, "--papers", "--length", "all");
       for (const [file, bytes] of Object.entries(theirs).filter(([one]) => one.endsWith(".html"))) {
         const [path] = writtenFiles({ [file]: bytes });
         await visit.page.goto(pathToFileURL(path).href);

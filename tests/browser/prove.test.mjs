@@ -2,10 +2,11 @@
 // inspection that it must not touch.
 
 import assert from "node:assert/strict";
+import { createHash } from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { before, test } from "node:test";
-import { browsers, deliveries, oneDigitOther, ownFolder, reportOf, visitChromium, writtenFiles } from "./drive.mjs";
+import { browsers, deliveries, oneDigitOther, ownFolder, reportOf, visitChromium, writtenByCommandLine, writtenFiles } from "./drive.mjs";
 
 const delivery = deliveries().find((one) => one.name.startsWith("03-"));
 const FILE = "cedar-brass-valve.csv";
@@ -39,6 +40,26 @@ const choosing = (visit, files) => () => visit.choose("Report to check", files);
 async function atThePlace(visit) {
   await visit.click("#enter-prove");
   await visit.until("the place", () => location.hash === "#prove" && !document.getElementById("place-prove").hidden);
+}
+
+/** What stands in front of the first digit of the title. */
+const titled = () => /<h1[^>]*>Valve BV-/.exec(report)[0];
+
+const sha256 = (text) => createHash("sha256").update(text).digest("hex");
+
+/** The same report as if it were in another language, its records' checks made again. */
+function inAnotherLanguage(text, tag) {
+  const start = text.indexOf("\n", text.indexOf('id="plumbline-evidence"')) + 1;
+  const end = text.indexOf("\nend\t", start) + 1;
+  const checked = (fields) => [...fields, sha256(`${fields.join("\t")}\n`).slice(0, 16)].join("\t");
+  const above = text.slice(start, end).replace(/^report\t.*$/m, (line) => {
+    const fields = line.split("\t").slice(0, -1);
+    fields[1] = tag;
+    return checked(fields);
+  });
+  const last = text.slice(end, text.indexOf("\n", end)).split("\t").slice(0, -1);
+  last[2] = sha256(above);
+  return text.slice(0, start) + above + checked(last) + text.slice(text.indexOf("\n", end));
 }
 
 for (const { name, visit: open } of browsers) {
@@ -87,7 +108,7 @@ for (const { name, visit: open } of browsers) {
       await visit.page.goto(`${visit.page.url().split("#")[0]}#prove`);
       await visit.until("the place by its address", () => !document.getElementById("place-prove").hidden);
 
-      const inText = await proved(visit, choosing(visit, writtenFiles({ "text.html": oneDigitOther(report, "<h1>Valve BV-") })));
+      const inText = await proved(visit, choosing(visit, writtenFiles({ "text.html": oneDigitOther(report, titled()) })));
       assert.deepEqual([inText.verdict, inText.word, inText.differs.length], ["differs", "differs", 1]);
       assert.match(inText.differs[0], /Above the first section.*The report says .*BV-30.*Its data give .*BV-20/);
       assert.ok(inText.next.some((line) => /^Do not rely on this copy/.test(line)));
@@ -235,10 +256,65 @@ test("a report and files dropped together, and a folder that holds one, are chec
   }
 });
 
+test("a digest and files that are laid ready first count for the report that comes then, and not for the next one", async () => {
+  const visit = await visitChromium();
+  try {
+    await atThePlace(visit);
+    await visit.type("#prove-digest", digest);
+    await visit.click("#prove-with-digest");
+    assert.match(await visit.text("#prove-digest-refusal"), /Choose the report/);
+    await visit.choose("Files it was made from", delivery.results);
+    await visit.event(/1 file lies ready/);
+    const first = await proved(visit, choosing(visit, writtenFiles({ "report.html": report })));
+    assert.equal(first.word, "both");
+    const second = await proved(visit, choosing(visit, writtenFiles({ "copy.html": report })));
+    assert.deepEqual([second.word, await visit.evaluate(() => document.querySelector("#prove-digest").value)], ["self", ""]);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a verdict is said again in the language of the page, and a report in another language is held word for word where the page has its words", async () => {
+  const visit = await visitChromium();
+  try {
+    const tags = await visit.evaluate(() => [...document.querySelectorAll("#language option")].map((one) => one.value));
+    await atThePlace(visit);
+    for (const tag of tags) {
+      const { "report.html": theirs } = writtenByCommandLine(delivery.results, delivery.settings, "--report-language", tag);
+      const found = await proved(visit, choosing(visit, writtenFiles({ [`${tag}.html`]: theirs })));
+      assert.deepEqual([found.verdict, found.word], ["agrees", "self"], tag);
+    }
+    // With one language there is nothing to pick.
+    const last = tags.at(-1);
+    if (tags.length > 1) await visit.pick("#language", last);
+    await visit.until("the language", (tag) => document.documentElement.lang === tag && document.querySelector("#work").hidden, last);
+    await visit.until("the verdict", () => document.querySelector('.proved[data-word="self"]') !== null);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a report in a language that is not here is held by its findings, and that is said", async () => {
+  const visit = await visitChromium();
+  try {
+    await atThePlace(visit);
+    // The record names its language and is checked by a digest of its own, which is made again here.
+    const changed = inAnotherLanguage(report, "xx");
+    const found = await proved(visit, choosing(visit, writtenFiles({ "strange.html": changed })));
+    assert.deepEqual([found.verdict, found.word], ["findings_agree", "self"], found.differs.join("\n"));
+    assert.ok(found.next.some((line) => /a copy of Plumbline that has its language/.test(line)), found.next.join("\n"));
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
 test("several reports of one delivery are checked one by one, and a changed one among them stands out", async () => {
   const visit = await visitChromium();
   try {
-    const paths = writtenFiles({ "good.html": report, "bad.html": oneDigitOther(report, "<h1>Valve BV-") });
+    const paths = writtenFiles({ "good.html": report, "bad.html": oneDigitOther(report, titled()) });
     await proved(visit, () => visit.choose("Result files", paths));
     await visit.event(/2 reports checked\. Reports that agree: 1\./);
     const verdicts = await visit.evaluate(() => Object.fromEntries([...document.querySelectorAll(".proved")].map((card) => [card.querySelector("h2").firstChild.textContent, card.dataset.verdict])));
@@ -274,7 +350,7 @@ test("the result prints without the controls", async () => {
   const visit = await visitChromium();
   try {
     await atThePlace(visit);
-    await proved(visit, choosing(visit, writtenFiles({ "text.html": oneDigitOther(report, "<h1>Valve BV-") })));
+    await proved(visit, choosing(visit, writtenFiles({ "text.html": oneDigitOther(report, titled()) })));
     await visit.page.emulateMedia({ media: "print" });
     const shown = await visit.evaluate(() => Object.fromEntries([".proved", ".proved-places", "#prove-form", ".prove-after", ".masthead"].map((wanted) => [wanted, document.querySelector(wanted).checkVisibility()])));
     assert.deepEqual(shown, { ".proved": true, ".proved-places": true, "#prove-form": false, ".prove-after": false, ".masthead": false });
