@@ -1350,6 +1350,7 @@ page-prove-inspect = { $n ->
     [one] Read the { $n } file as results instead
    *[other] Read the { $n } files as results instead
   }
+page-prove-by = Checked by Plumbline { $version }.
 page-prove-untouched = Checking a report changes nothing in an inspection, and nothing of it is kept.
 page-step-prove-begin = beginning to check a report
 page-step-prove-beside = taking a file beside a report
@@ -1360,6 +1361,7 @@ page-step-prove-end = checking a report
 
 page-take-download = Download
 page-take-open = Open or print
+page-take-print = What opens in a tab of its own is printed there, by the browser’s own print command.
 page-take-looking = Looking which papers there are …
 page-take-one-page = Report on one page
 page-take-one-page-why = For whoever decides: how the lots stand, the leading reasons, what comes next, and lines to sign.

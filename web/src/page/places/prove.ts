@@ -54,7 +54,7 @@ export function drawProve(host: HTMLElement): void {
         ? el("button", { type: "button", id: "prove-inspect", class: "tool", on: { click: () => void inspectBeside() } }, say("page-prove-inspect", { n: beside.length }))
         : null,
     ),
-    el("p", { class: "quiet" }, say("page-prove-untouched")),
+    el("p", { class: "quiet" }, say("page-prove-by", { version: state.version }), " ", say("page-prove-untouched")),
   );
 }
 

@@ -23,6 +23,8 @@ export function takeAway(summary: Summary): HTMLElement {
     { class: "card", "aria-labelledby": "write-files" },
     el("h2", { id: "write-files" }, say("page-write-files")),
     language(),
+    // Chromium lets no page that was opened from a disk print another, so printing is left to the tab.
+    el("p", { class: "quiet" }, say("page-take-print")),
     el(
       "ol",
       { class: "takes" },
@@ -124,6 +126,11 @@ function typeOf(file: Taken): string {
   return file === "findings.xlsx" ? "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" : "text/plain";
 }
 
+/** Whether it holds what was found; a paper for others holds a part of it. */
+function isRecord(file: Taken): boolean {
+  return /^(report|findings|history)/.test(file);
+}
+
 /** A file's bytes, in the language chosen for what is taken away. */
 async function written(file: Taken): Promise<Blob | null> {
   // After a step that is under way, and not in the middle of it.
@@ -136,7 +143,7 @@ async function saveFile(file: Taken): Promise<void> {
   const blob = await written(file);
   if (blob === null) return;
   save(file, blob);
-  change({ written: true, event: say("page-event-written", { file }) });
+  change({ written: state.written || isRecord(file), event: say("page-event-written", { file }) });
 }
 
 async function openFile(file: Taken): Promise<void> {
