@@ -42,9 +42,9 @@ fn quoted(text: &str) -> String {
 /// The table: over, open, not understood, two suppliers, and a check.
 pub fn table(text: &str) -> Vec<u8> {
     let of = |ending: &str| quoted(&format!("{text}{ending}"));
-    let mut out = format!("Title,{}\r\n", of(""));
+    let mut out = vec![format!("Title,{}\r\n", of(""))];
     let heads = "Sample,Unit,Spot,Part,Material,Lot,Supplier,Class,Instrument,Mode,Operator,Pb mg/kg,Pb u (1s),Cd mg/kg,Cd u (1s)";
-    out.push_str(&format!("{heads},{}\r\n", of("")));
+    out.push(format!("{heads},{}\r\n", of("")));
     for (id, lot, class, pb) in [
         ("-a", "-1", "metal".to_owned(), "1360,20".to_owned()),
         ("-b", "-1", "metal".to_owned(), "900,80".to_owned()),
@@ -53,7 +53,7 @@ pub fn table(text: &str) -> Vec<u8> {
     ] {
         let row: Vec<String> =
             [id, id, "-spot", lot, lot, lot, lot].iter().map(|ending| of(ending)).collect();
-        out.push_str(&format!(
+        out.push(format!(
             "{},{class},{},{},{},{pb},2,1,{}\r\n",
             row.join(","),
             of(""),
@@ -62,8 +62,8 @@ pub fn table(text: &str) -> Vec<u8> {
             of("")
         ));
     }
-    out.push_str(&format!("{},,,,,,,metal,{},{},{},965,6,2,1,\r\n", of("-check"), of(""), of(""), of("")));
-    out.into_bytes()
+    out.push(format!("{},,,,,,,metal,{},{},{},965,6,2,1,\r\n", of("-check"), of(""), of(""), of("")));
+    out.concat().into_bytes()
 }
 
 /// Every act that holds a text of a person.

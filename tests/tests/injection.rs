@@ -46,7 +46,7 @@ fn flatten(handle: &Handle, depth: usize, nodes: &mut Vec<Node>) {
         NodeData::Text { contents } => nodes.push(Node::Text(depth, contents.borrow().to_string())),
         NodeData::Comment { contents } => nodes.push(Node::Other(depth, format!("comment {contents}"))),
         NodeData::ProcessingInstruction { target, .. } => {
-            nodes.push(Node::Other(depth, format!("pi {target}")))
+            nodes.push(Node::Other(depth, format!("pi {target}")));
         }
         NodeData::Doctype { name, .. } => nodes.push(Node::Other(depth, format!("doctype {name}"))),
         NodeData::Document => {}

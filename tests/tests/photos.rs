@@ -91,7 +91,7 @@ fn a_sample_that_is_a_number_is_a_whole_number_in_the_name() {
 fn several_readings_of_one_sample_are_listed_as_such_and_none_is_picked() {
     let table = "Sample,Spot,Class,Pb mg/kg,Pb u (1s)\nA-1,1,metal,5,1\nA-1,2,metal,5,1\n";
     assert_eq!(one_offer(table, "A-1.png"), Some((OfferFrom::Name, vec![0, 1], true)));
-    let many: String = (0..40).map(|spot| format!("A-1,{spot},metal,5,1\n")).collect();
+    let many = (0..40).map(|spot| format!("A-1,{spot},metal,5,1\n")).collect::<Vec<_>>().concat();
     let many = with_photos("", &format!("Sample,Spot,Class,Pb mg/kg,Pb u (1s)\n{many}"), &["A-1.png"]);
     let offer = photos::offers(&many, &review(&many)).pop().expect("an offer");
     assert_eq!((offer.readings.len(), offer.more, offer.is_ambiguous()), (20, 20, true));

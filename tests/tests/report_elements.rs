@@ -53,10 +53,11 @@ fn table() -> Vec<Row> {
     rows
 }
 
+const ATTRIBUTE: &str = " data-element=\"";
+
 /// Every mark of a report with the text of its element.
 fn marks(report: &str) -> BTreeMap<String, String> {
     let mut found = BTreeMap::new();
-    const ATTRIBUTE: &str = " data-element=\"";
     for (at, _) in report.match_indices(ATTRIBUTE) {
         let (marks, rest) = report[at + ATTRIBUTE.len()..].split_once('"').expect("the end of an attribute");
         let (_, inside) = rest.split_once('>').expect("the end of a tag");

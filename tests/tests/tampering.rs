@@ -202,7 +202,7 @@ fn edit(kind: usize, map: &Map, chance: &mut Chance) -> Option<Edit> {
             (other != report[at]).then(|| byte("embedded data", at, other))
         }
         5 => {
-            let (start, _) = *chance.pick(&map.records.iter().map(|(at, _)| (*at, ())).collect::<Vec<_>>());
+            let start = *chance.pick(&map.records.iter().map(|(at, _)| *at).collect::<Vec<_>>());
             let end = after(report, start, b"\n") - 1;
             let at = start + chance.below(end - start);
             let other = b' ' + chance.below(95) as u8;

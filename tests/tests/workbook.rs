@@ -193,7 +193,7 @@ fn compare(name: &str, inspection: &Inspection, findings: &Findings) -> bool {
                     assert_eq!(Some(*found), number.as_f64(), "{name}: {head}");
                 }
                 (_, Value::String(_)) => {
-                    assert_eq!(text_at(&checks, at + 1, column), guarded(wanted), "{name}: {head}")
+                    assert_eq!(text_at(&checks, at + 1, column), guarded(wanted), "{name}: {head}");
                 }
                 other => panic!("{name}: {head} {other:?}"),
             }
@@ -267,7 +267,7 @@ fn the_package_has_the_parts_that_programs_demand() {
     }
     for (name, _) in &parts {
         let typed = types.contains(&format!("PartName=\"/{name}\""))
-            || name.ends_with(".rels")
+            || std::path::Path::new(name).extension().is_some_and(|ending| ending == "rels")
             || name == "[Content_Types].xml";
         assert!(typed, "{name} has no content type");
     }

@@ -151,8 +151,7 @@ impl<'a> Both<'a> {
                 let whole = other.len() >= piece.bytes.len();
                 piece.bytes.start <= other.start && other.end <= piece.bytes.end && !whole
             };
-            if let Some(piece) = wanted.iter().find(holds).filter(|_| one.len() < self.longest_given(&given))
-            {
+            if let Some(piece) = wanted.iter().find(holds).filter(|_| one.len() < longest(&given)) {
                 self.damaged(one, piece);
                 return;
             }
@@ -202,10 +201,6 @@ impl<'a> Both<'a> {
             self.given_cut.pieces.iter().filter(same).min_by_key(distance).map(|piece| piece.bytes.end)
         });
         found.unwrap_or(0)
-    }
-
-    fn longest_given(&self, pieces: &[Piece]) -> usize {
-        pieces.iter().map(|piece| piece.bytes.len()).max().unwrap_or(0)
     }
 
     /// The piece of the wanted report before a place.
@@ -367,7 +362,7 @@ impl<'a> Both<'a> {
         let section = near.and_then(|piece| self.wanted_cut.sections.get(piece.section)).cloned();
         let row = if one.kind == Kind::Row { self.name_of(one, true) } else { String::new() };
         let section = section.unwrap_or_default();
-        self.places.add(Place { says, section, row, ..Place::new(kind, one.bytes.clone()) });
+        self.places.add(Place { section, row, says, ..Place::new(kind, one.bytes.clone()) });
     }
 
     fn missing(&mut self, other: &Piece, at: usize) {
@@ -441,4 +436,8 @@ fn short(text: &str, most: usize) -> String {
         Some((end, _)) => format!("{}…", text.get(..end).unwrap_or(text)),
         None => text.to_owned(),
     }
+}
+
+fn longest(pieces: &[Piece]) -> usize {
+    pieces.iter().map(|piece| piece.bytes.len()).max().unwrap_or(0)
 }

@@ -155,7 +155,7 @@ impl Reader {
         *seen += 1;
         let number = *seen;
         let mut fields = Fields { texts: record.fields.iter(), number };
-        fields.next()?;
+        fields.texts.next()?;
         let evidence = &mut self.evidence;
         match record.part.kind {
             PartKind::Program => {
@@ -290,12 +290,8 @@ fn photo(fields: &mut Fields<'_>, record: &Record) -> Option<Photo> {
 }
 
 impl Fields<'_> {
-    fn next(&mut self) -> Option<Option<String>> {
-        self.texts.next().cloned()
-    }
-
     fn text(&mut self) -> Option<String> {
-        self.next().flatten()
+        self.texts.next().cloned().flatten()
     }
 
     /// Records of one kind are counted, so that a missing one shows.

@@ -58,8 +58,11 @@ fn end_of_record(text: &[u8], start: usize) -> usize {
     }
 }
 
+/// The fields of a record (`None` for one that says nothing), and what is packed below it.
+type Sound = (Vec<Option<String>>, String);
+
 /// Fields and data of a sound record, and which part it is (of a damaged one as far as that can be told).
-fn record(bytes: &[u8]) -> (Part, Option<(Vec<Option<String>>, String)>) {
+fn record(bytes: &[u8]) -> (Part, Option<Sound>) {
     let lossy = String::from_utf8_lossy(bytes);
     let head = lossy.lines().next().unwrap_or("");
     let part = part_of(head);

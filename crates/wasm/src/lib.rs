@@ -531,6 +531,7 @@ impl Session {
     ///
     /// # Errors
     /// No report was begun.
+    #[allow(clippy::needless_pass_by_value, reason = "text that may be missing crosses the door by value")]
     pub fn prove_end(&self, digest: Option<String>) -> Result<JsValue, JsError> {
         let state = self.state.borrow();
         let proving = state.proving.as_ref().ok_or_else(no_report)?;

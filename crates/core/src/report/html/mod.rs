@@ -389,16 +389,11 @@ impl Report<'_> {
 
 /// A text between the quotation marks of a style sheet that stands in a page.
 fn in_style(text: &str) -> String {
-    let mut safe = String::new();
-    for letter in text.chars() {
-        match letter {
-            '"' | '\\' | '<' | '>' | '&' | '\n' | '\r' => {
-                safe.push_str(&format!("\\{:x} ", u32::from(letter)))
-            }
-            other => safe.push(other),
-        }
-    }
-    safe
+    let escaped = |letter: char| match letter {
+        '"' | '\\' | '<' | '>' | '&' | '\n' | '\r' => format!("\\{:x} ", u32::from(letter)),
+        other => other.to_string(),
+    };
+    text.chars().map(escaped).collect::<Vec<_>>().concat()
 }
 
 fn halogen_head(halogen: Halogen) -> String {
@@ -415,7 +410,7 @@ mod tests {
     #[test]
     fn no_row_of_a_list_stands_alone() {
         let table = |rows: usize| {
-            let rows: String = (0..rows).map(|at| format!("<tr><td>{at}</td></tr>")).collect();
+            let rows = (0..rows).map(|at| format!("<tr><td>{at}</td></tr>")).collect::<Vec<_>>().concat();
             format!("<table><tbody>{rows}</tbody></table>!")
         };
         let of = |rows| rows_kept_together(&table(rows));
