@@ -151,8 +151,7 @@ impl<'a> Both<'a> {
                 let whole = other.len() >= piece.bytes.len();
                 piece.bytes.start <= other.start && other.end <= piece.bytes.end && !whole
             };
-            if let Some(piece) = wanted.iter().find(holds).filter(|_| one.len() < self.longest_given(&given))
-            {
+            if let Some(piece) = wanted.iter().find(holds).filter(|_| one.len() < Self::longest(&given)) {
                 self.damaged(one, piece);
                 return;
             }
@@ -204,7 +203,7 @@ impl<'a> Both<'a> {
         found.unwrap_or(0)
     }
 
-    fn longest_given(&self, pieces: &[Piece]) -> usize {
+    fn longest(pieces: &[Piece]) -> usize {
         pieces.iter().map(|piece| piece.bytes.len()).max().unwrap_or(0)
     }
 

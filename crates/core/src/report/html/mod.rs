@@ -26,6 +26,7 @@ mod sources;
 mod suppliers;
 mod trust;
 
+use std::fmt::Write as _;
 use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
@@ -398,7 +399,7 @@ fn in_style(text: &str) -> String {
     for letter in text.chars() {
         match letter {
             '"' | '\\' | '<' | '>' | '&' | '\n' | '\r' => {
-                safe.push_str(&format!("\\{:x} ", u32::from(letter)))
+                let _ = write!(safe, "\\{:x} ", u32::from(letter));
             }
             other => safe.push(other),
         }
