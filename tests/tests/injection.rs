@@ -259,7 +259,18 @@ fn every_page_has_the_shape_it_has_with_harmless_names() {
         }
     }
     assert!(apart.is_empty(), "{apart:#?}");
-    assert!(unlike.len() <= 4, "{unlike:?}");
+    // Control characters are no text, and a name over several lines may be rows that a stray quote swallowed: the table
+    // refuses both, and says so.
+    let refused = [
+        "controls",
+        "escape of a terminal",
+        "formula behind a carriage return",
+        "formula behind a line feed",
+        "formula in a second line",
+        "line ends",
+        "nothing",
+    ];
+    assert_eq!(unlike.iter().map(String::as_str).collect::<Vec<_>>(), refused);
 }
 
 #[test]

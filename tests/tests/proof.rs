@@ -2,14 +2,19 @@
 
 use std::fs;
 
-use plumbline_core::inspection::review;
+use plumbline_core::inspection::{Inspection, review};
+use plumbline_core::lot::Disposition;
+use plumbline_core::opened::{Kept, Stub};
+use plumbline_core::reading::NoticeCode;
 use plumbline_core::report::{Length, PROGRAM, Program, html};
+use plumbline_core::rules::{RuleBook, SCREENING_2013};
 use plumbline_core::words::Words;
+use plumbline_intake::of_stubs;
 use plumbline_proof::{FileState, OnlyFindings, PlaceKind, Proof, Prover, Verdict, prove, said};
 use plumbline_tests::delivery::{Delivery, all, delivery, english, report_of};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::in_tests;
-use plumbline_tests::program::with_words;
+use plumbline_tests::program::{read_opened, with_words};
 use plumbline_words::LANGUAGES;
 
 fn alone(report: &[u8]) -> Proof {
@@ -253,4 +258,119 @@ fn the_report_of_this_version_is_frozen_when_asked_for() {
     let name = "15-changed-compound";
     let path = in_tests("frozen").join(format!("report-{}-{name}.html", PROGRAM.version));
     fs::write(&path, delivery(name).report(Length::Full)).expect("the frozen report can be written");
+}
+
+#[test]
+fn another_version_tells_what_the_data_give_and_that_the_text_was_not_checked() {
+    let one = delivery("02-red-cable");
+    let report = one.report(Length::Full);
+    let proof = Prover::new(&english).as_program(LATER).prove(&report, &one.files, Some(&printed(&report)));
+    assert!(!proof.text_was_proved());
+    let lots: Vec<(&str, Disposition)> =
+        proof.lots.iter().map(|lot| (lot.lot.as_deref().unwrap_or("-"), lot.disposition)).collect();
+    assert_eq!(lots, [("BI-2118", Disposition::NotAccept), ("BI-2119", Disposition::Accept)]);
+    let says = with_words(|words| said::shows(words, &proof));
+    let (findings, same) =
+        with_words(|words| (words.say("proof-shows-digest_findings"), words.say("proof-shows-digest_same")));
+    assert!(says.contains(&findings) && !says.contains(&same), "{says:?}");
+    assert!(says.iter().any(|line| line.contains("BI-2118") && line.contains("not accept")), "{says:?}");
+    assert!(alone(&report).text_was_proved() && alone(&report).lots.is_empty());
+}
+
+/// The delivery of cables in which the table of the red one is said to hold nothing.
+fn with_a_table_hidden(one: &Delivery) -> Inspection {
+    let mut inspection = one.inspection();
+    inspection.clear_files();
+    let settings = inspection.settings();
+    for (name, bytes) in &one.files {
+        let (mut file, mut sources) = read_opened(name, true, &settings, [bytes.as_slice()]);
+        if name.contains("red") {
+            let stub = Stub {
+                name: name.clone(),
+                sha256: file.sha256.clone(),
+                bytes: file.bytes,
+                packed: false,
+                code: NoticeCode::Skipped,
+                found: String::new(),
+            };
+            file.kept = Kept::Stubs(vec![stub.clone()]);
+            sources = of_stubs(&file, &[stub]);
+        }
+        inspection.add_file(file, sources);
+    }
+    inspection
+}
+
+#[test]
+fn a_file_said_to_hold_nothing_is_read_where_it_is_given() {
+    let one = delivery("02-red-cable");
+    let report = report_of(&with_a_table_hidden(&one), Length::Full);
+    assert_eq!(alone(&report).verdict, Verdict::Agrees, "by itself nobody can tell");
+    let mut prover = Prover::new(&english);
+    for _ in 0..2 {
+        assert_eq!(prover.prove(&report, &[], None).verdict, Verdict::Agrees);
+        let beside = prover.prove(&report, &one.files, None);
+        assert_eq!(beside.verdict, Verdict::Differs, "{}", told(&beside));
+        assert!(!beside.holds() && !beside.places.is_empty());
+    }
+    let later = Prover::new(&english).as_program(LATER).prove(&report, &one.files, None);
+    assert_eq!(later.verdict, Verdict::Differs, "{}", told(&later));
+
+    let mut other = one.files.clone();
+    other[1].1.push(b' ');
+    let other = prove(&report, &other, None, &english);
+    assert_eq!(other.files[1].state, FileState::OtherBytes);
+    assert!(!other.holds() && !other.data_are_those_files());
+}
+
+#[test]
+fn a_space_at_the_end_of_a_file_makes_it_another_and_a_new_name_does_not() {
+    let one = delivery("01-clean-housing");
+    let report = one.report(Length::OnePage);
+    let mut files = one.files.clone();
+    files[0].1.push(b' ');
+    let proof = prove(&report, &files, None, &english);
+    assert_eq!((proof.verdict, proof.files[0].state), (Verdict::Agrees, FileState::OtherBytes));
+    assert!(!proof.holds());
+    let renamed = [("another.csv".to_owned(), one.files[0].1.clone())];
+    assert!(prove(&report, &renamed, None, &english).data_are_those_files());
+}
+
+#[test]
+fn of_two_files_of_one_name_in_two_folders_the_one_not_given_is_said_to_be_missing() {
+    let mut one = delivery("02-red-cable");
+    one.files[0].0 = "a/cable.csv".to_owned();
+    one.files[1].0 = "b/cable.csv".to_owned();
+    let report = one.report(Length::Full);
+    let proof = prove(&report, &one.files[..1], None, &english);
+    let states: Vec<FileState> = proof.files.iter().map(|file| file.state).collect();
+    assert_eq!(states, [FileState::Matched, FileState::NotGiven]);
+    assert!(proof.holds() && !proof.data_are_those_files());
+}
+
+#[test]
+fn a_rule_book_with_the_name_of_a_standard_and_limits_of_its_own_is_named() {
+    let one = delivery("02-red-cable");
+    let own = SCREENING_2013;
+    let lax = own
+        .replace("low = \"70 mg/kg\"", "low = \"900 mg/kg\"")
+        .replace("high = \"130 mg/kg\"", "high = \"1300 mg/kg\"");
+    let mut inspection = one.inspection();
+    inspection.books.add(RuleBook::parse(&lax).expect("a book"));
+    let (book, books) = with_words(|words| {
+        let named = [("books", "iec-62321-3-1-2013")];
+        (words.say("report-foreign_book"), words.with("report-foreign_books", &named))
+    });
+    for length in Length::ALL {
+        let report = report_of(&inspection, *length);
+        let proof = prove(&report, &one.files, None, &english);
+        assert_eq!(proof.foreign_books, ["iec-62321-3-1-2013"]);
+        let says = with_words(|words| said::shows(words, &proof)).join("\n");
+        assert!(says.contains("Not every rule book"), "{says}");
+        let text = String::from_utf8(report).expect("UTF-8");
+        let (at_the_book, above) = (text.contains(&book), text.contains(&books));
+        assert_eq!(at_the_book, *length != Length::OnePage, "{}", length.code());
+        assert_eq!(above, *length != Length::Annex, "{}", length.code());
+    }
+    assert_eq!(alone(&one.report(Length::Full)).foreign_books, [""; 0]);
 }

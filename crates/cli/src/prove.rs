@@ -14,6 +14,8 @@ use crate::{USAGE, complain, files, say};
 const DIFFERS: u8 = 1;
 /// Exit status: it could not be held against anything.
 const NOT_PROVED: u8 = 2;
+/// Exit status: the findings it carries are those of its data; what a person reads in it was not checked.
+const ONLY_FINDINGS: u8 = 3;
 
 pub(crate) fn run(words: &Words, asked: &Prove) -> u8 {
     let read = |path: &Path| {
@@ -52,6 +54,7 @@ pub(crate) fn run(words: &Words, asked: &Prove) -> u8 {
     match (proof.could_be_proved(), proof.holds()) {
         (false, _) => NOT_PROVED,
         (true, false) => DIFFERS,
+        (true, true) if !proof.text_was_proved() => ONLY_FINDINGS,
         (true, true) => 0,
     }
 }

@@ -768,7 +768,7 @@ fn a_report_is_proved_with_its_folder_beside_it_and_a_changed_one_is_told_by_pla
     let report = folder.join("report.html");
     let (status, text) = prove(&[&report, Path::new("--source"), &sources]);
     assert_eq!(status, 0, "{text}");
-    assert!(text.contains("its data are the data of these files"), "{text}");
+    assert!(text.contains("its readings are the readings of these files"), "{text}");
     let (status, text) = prove(&[&report]);
     assert!(status == 0 && text.contains("agrees with itself"), "{status} {text}");
     let (status, text) = prove(&[&report, Path::new("--digest"), Path::new(&"0".repeat(64))]);

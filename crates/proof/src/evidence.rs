@@ -49,9 +49,9 @@ pub struct Evidence {
 }
 
 impl Evidence {
-    /// True where a file gave rows and its bytes are not carried.
-    pub(crate) fn needs_files(&self) -> bool {
-        self.files.iter().any(|file| file.kept == Kept::TooLarge)
+    /// True where the bytes of every file are carried, so that what is given beside the report changes nothing.
+    pub(crate) fn is_whole(&self) -> bool {
+        self.files.iter().all(|file| matches!(file.kept, Kept::Bytes(_)))
     }
 
     pub(crate) fn range_of(&self, part: &Part) -> Range<usize> {

@@ -19,7 +19,7 @@ use plumbline_core::words::Words;
 
 pub use evidence::{Evidence, MOST_INFLATED};
 pub use place::{MOST_PLACES, Part, PartKind, Place, PlaceKind, Places};
-pub use verdict::{FileSeen, FileState, OnlyFindings, Proof, Verdict};
+pub use verdict::{FileSeen, FileState, LotSeen, OnlyFindings, Proof, Verdict};
 
 use locate::Located;
 use remake::Remade;
@@ -42,7 +42,7 @@ struct Last {
 
 impl Last {
     fn holds_for(&self, text: &[u8]) -> bool {
-        self.text == text && !self.evidence.needs_files()
+        self.text == text && self.evidence.is_whole()
     }
 }
 

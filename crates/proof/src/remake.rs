@@ -2,18 +2,18 @@
 
 use plumbline_core::duplicates;
 use plumbline_core::history::History;
-use plumbline_core::inspection::{self, Inspection};
+use plumbline_core::inspection::{self, Findings, Inspection, LotFinding};
 use plumbline_core::opened::{Kept, OpenedFile};
 use plumbline_core::reading::{Source, sha256_hexadecimal};
 use plumbline_core::report::evidence::Pinned;
 use plumbline_core::report::{Program, canonical, html};
-use plumbline_core::rules::{RuleBook, library};
+use plumbline_core::rules::{RuleBook, comes_with_the_program};
 use plumbline_core::words::Words;
 use plumbline_intake::{SourceReader, of_stubs};
 
 use crate::evidence::{Book, Evidence};
 use crate::place::{Part, PartKind};
-use crate::verdict::OnlyFindings;
+use crate::verdict::{LotSeen, OnlyFindings};
 
 /// What was computed again.
 pub(crate) struct Remade {
@@ -23,6 +23,8 @@ pub(crate) struct Remade {
     pub(crate) report: Result<Vec<u8>, OnlyFindings>,
     /// The lines of the findings, where they are needed.
     pub(crate) findings: Vec<String>,
+    /// The lots, worst first, where the report can't be made again.
+    pub(crate) lots: Vec<LotSeen>,
 }
 
 /// Why it could not be computed.
@@ -58,7 +60,21 @@ pub(crate) fn remake(
     if report.is_err() && evidence.canonical.is_some() && pinned.digest != evidence.digest {
         canonical::write(&inspection, &findings, &mut |line| lines.push(line.to_owned()));
     }
-    Ok(Remade { digest: pinned.digest, report, findings: lines })
+    let lots = if report.is_err() { lots(&inspection, &findings) } else { Vec::new() };
+    Ok(Remade { digest: pinned.digest, report, findings: lines, lots })
+}
+
+fn lots(inspection: &Inspection, findings: &Findings) -> Vec<LotSeen> {
+    let source = |at: Option<usize>| at.and_then(|at| inspection.sources.get(at));
+    let seen = |lot: &LotFinding| LotSeen {
+        lot: lot.lot.clone(),
+        supplier: lot.supplier.clone(),
+        source: source(lot.source).map(|source| source.name.clone()).unwrap_or_default(),
+        disposition: lot.disposition,
+    };
+    let mut lots: Vec<LotSeen> = findings.lots.iter().map(seen).collect();
+    lots.sort_by_key(|lot| std::cmp::Reverse(lot.disposition));
+    lots
 }
 
 /// The inspection, built as the doors build it.
@@ -66,7 +82,7 @@ fn inspection_of(evidence: &Evidence, beside: &[(String, Vec<u8>)]) -> Result<In
     let broken = |kind, name: &str| Stopped::Broken(Part { kind, name: name.to_owned() });
     let mut inspection = Inspection::new().map_err(|_| broken(PartKind::Book, ""))?;
     for Book { id, loaded, text } in &evidence.books {
-        let known = library().iter().any(|book| book.id == *id && *book.text == **text);
+        let known = comes_with_the_program(id, text);
         // A book that acts only name is the program's own; where a later program has another of that id, this one counts.
         if *loaded || !known {
             let book = RuleBook::parse(text).map_err(|_| broken(PartKind::Book, id))?;
@@ -90,8 +106,12 @@ fn inspection_of(evidence: &Evidence, beside: &[(String, Vec<u8>)]) -> Result<In
         };
         let (opened, sources): (OpenedFile, Vec<Source>) = match &file.kept {
             Kept::Bytes(bytes) => read(bytes),
-            Kept::Stubs(stubs) => (file.clone(), of_stubs(file, stubs)),
-            Kept::TooLarge => match with_digest(beside, file) {
+            // Whoever hides a reading says of its file that nothing was read: where the file is given, it is read.
+            Kept::Stubs(stubs) => match given(beside, file) {
+                Some(bytes) => read(bytes),
+                None => (file.clone(), of_stubs(file, stubs)),
+            },
+            Kept::TooLarge => match given(beside, file) {
                 Some(bytes) => read(bytes),
                 None => return Err(Stopped::FilesNeeded),
             },
@@ -105,7 +125,7 @@ fn inspection_of(evidence: &Evidence, beside: &[(String, Vec<u8>)]) -> Result<In
 /// Bytes read at a time, as the doors do.
 const PIECE: usize = 4 * 1024 * 1024;
 
-fn with_digest<'a>(beside: &'a [(String, Vec<u8>)], file: &OpenedFile) -> Option<&'a [u8]> {
-    let same = |bytes: &[u8]| bytes.len() as u64 == file.bytes && sha256_hexadecimal(bytes) == file.sha256;
-    beside.iter().map(|(_, bytes)| bytes.as_slice()).find(|bytes| same(bytes))
+/// The digest alone tells; a length that is not that of the bytes shows in what is made of them.
+fn given<'a>(beside: &'a [(String, Vec<u8>)], file: &OpenedFile) -> Option<&'a [u8]> {
+    beside.iter().map(|(_, bytes)| bytes.as_slice()).find(|bytes| sha256_hexadecimal(bytes) == file.sha256)
 }

@@ -16,6 +16,10 @@ pub fn shows(words: &Words, proof: &Proof) -> Vec<String> {
     if let (Some(why), Some((program, version))) = (proof.only_findings, &proof.program) {
         let arguments = [("program", program.as_str()), ("version", version.as_str())];
         said.push(words.with(&format!("proof-only-{}", why.code()), &arguments));
+        said.extend(lots(words, proof));
+    }
+    if !proof.foreign_books.is_empty() {
+        said.push(words.with("proof-foreign_books", &[("books", &proof.foreign_books.join(", "))]));
     }
     let agrees = matches!(proof.verdict, Verdict::Agrees | Verdict::LineEnds | Verdict::FindingsAgree);
     let has = |state| proof.files.iter().any(|file| file.state == state);
@@ -30,7 +34,8 @@ pub fn shows(words: &Words, proof: &Proof) -> Vec<String> {
         }));
     }
     match proof.given_digest {
-        Some(true) => said.push(words.say("proof-shows-digest_same")),
+        Some(true) if proof.text_was_proved() => said.push(words.say("proof-shows-digest_same")),
+        Some(true) => said.push(words.say("proof-shows-digest_findings")),
         Some(false) => said.push(words.say("proof-shows-digest_other")),
         None => {}
     }
@@ -38,6 +43,30 @@ pub fn shows(words: &Words, proof: &Proof) -> Vec<String> {
         said.push(words.with("proof-digest", &[("digest", digest)]));
     }
     said
+}
+
+/// Most lots that are told; the rest is counted. (Our choice: the worst come first.)
+const MOST_LOTS: usize = 20;
+
+/// What the data give of each lot: the wording of the report may say anything.
+fn lots(words: &Words, proof: &Proof) -> Vec<String> {
+    let told = proof.lots.iter().take(MOST_LOTS).map(|seen| {
+        let or_not = |text: &Option<String>| text.clone().unwrap_or_else(|| words.say("not-stated"));
+        let disposition = words.say(&format!("disposition-{}", seen.disposition.code()));
+        let name = match &seen.lot {
+            Some(lot) => lot.clone(),
+            None => format!("{} ({})", words.say("no-lot"), seen.source),
+        };
+        let supplier = or_not(&seen.supplier);
+        let arguments = [("lot", name.as_str()), ("supplier", &supplier), ("disposition", &disposition)];
+        words.with("proof-lot", &arguments)
+    });
+    let mut told: Vec<String> = told.collect();
+    if proof.lots.len() > MOST_LOTS {
+        let more = (proof.lots.len() - MOST_LOTS).to_string();
+        told.push(words.with("proof-more_lots", &[("count", &more)]));
+    }
+    told
 }
 
 /// The files the report names, then those given for nothing.

@@ -1,9 +1,11 @@
 //! What was found of a report, and what it shows.
 
+use plumbline_core::lot::Disposition;
 use plumbline_core::opened::Kept;
 use plumbline_core::reading::sha256_hexadecimal;
 use plumbline_core::report::evidence::{self, OPENS};
 use plumbline_core::report::html;
+use plumbline_core::rules::comes_with_the_program;
 
 use crate::compare;
 use crate::evidence::Evidence;
@@ -66,6 +68,19 @@ pub struct FileSeen {
     pub state: FileState,
 }
 
+/// What the data in a report give of a lot.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LotSeen {
+    /// Its name; `None` where it is not stated.
+    pub lot: Option<String>,
+    /// Its supplier; `None` where not stated.
+    pub supplier: Option<String>,
+    /// The source of a lot that is not stated, else empty.
+    pub source: String,
+    /// What is to be done with it.
+    pub disposition: Disposition,
+}
+
 /// What was found of a report.
 #[derive(Clone, Debug)]
 pub struct Proof {
@@ -81,6 +96,10 @@ pub struct Proof {
     pub digest: Option<String>,
     /// Whether that is the digest that was given, from signed paper; `None` where none was given or none could be computed.
     pub given_digest: Option<bool>,
+    /// What its data give of each lot, worst first: where its wording was not made again, this counts and not what it says.
+    pub lots: Vec<LotSeen>,
+    /// The ids of the rule books it was judged by whose text is none of this version of the program: somebody loaded them.
+    pub foreign_books: Vec<String>,
     /// The files it names.
     pub files: Vec<FileSeen>,
     /// The names of files given beside it that are none of them.
@@ -103,6 +122,8 @@ impl Proof {
             language: None,
             digest: None,
             given_digest: None,
+            lots: Vec::new(),
+            foreign_books: Vec::new(),
             files: Vec::new(),
             strangers: Vec::new(),
             places: Places::default(),
@@ -116,7 +137,9 @@ impl Proof {
     pub(crate) fn of(evidence: &Evidence) -> Proof {
         let program = Some((evidence.program.clone(), evidence.version.clone()));
         let language = Some(evidence.language.clone());
-        Proof { program, language, ..Proof::without_evidence(Verdict::Differs) }
+        let foreign = evidence.books.iter().filter(|book| !comes_with_the_program(&book.id, &book.text));
+        let foreign_books = foreign.map(|book| book.id.clone()).collect();
+        Proof { program, language, foreign_books, ..Proof::without_evidence(Verdict::Differs) }
     }
 
     /// True where the report is what its data give, and nothing that was given beside it says otherwise.
@@ -124,6 +147,11 @@ impl Proof {
         let agrees = matches!(self.verdict, Verdict::Agrees | Verdict::LineEnds | Verdict::FindingsAgree);
         let other = self.files.iter().any(|file| file.state == FileState::OtherBytes);
         agrees && !other && self.given_digest != Some(false)
+    }
+
+    /// True where what a person reads was held against the data too, not only the findings it carries.
+    pub fn text_was_proved(&self) -> bool {
+        self.only_findings.is_none()
     }
 
     /// True where it could be held against something at all.
@@ -140,23 +168,25 @@ impl Proof {
     pub(crate) fn look_at_files(&mut self, evidence: &Evidence, beside: &[(String, Vec<u8>)]) {
         let given: Vec<(&str, String)> =
             beside.iter().map(|(name, bytes)| (name.as_str(), sha256_hexadecimal(bytes))).collect();
-        // A file may be given by itself or with the folders it lies in.
-        let last = |name: &str| name.rsplit('/').next().unwrap_or(name).to_owned();
-        for file in &evidence.files {
-            let same = given.iter().any(|(_, sha256)| *sha256 == file.sha256);
-            let named = given.iter().any(|(name, _)| last(name) == last(&file.name));
-            let state = match (&file.kept, same, named) {
-                (_, true, _) => FileState::Matched,
-                (Kept::Stubs(_), _, _) => FileState::NothingRead,
-                (_, _, true) => FileState::OtherBytes,
-                _ => FileState::NotGiven,
-            };
-            self.files.push(FileSeen { name: file.name.clone(), sha256: file.sha256.clone(), state });
-        }
         let known = |sha256: &String| {
             let named = evidence.files.iter().map(|file| &file.sha256);
             named.chain(evidence.photos.iter().map(|photo| &photo.sha256)).any(|one| one == sha256)
         };
+        // A file may be given by itself or with the folders it lies in.
+        let last = |name: &str| name.rsplit('/').next().unwrap_or(name).to_owned();
+        for file in &evidence.files {
+            let same = given.iter().any(|(_, sha256)| *sha256 == file.sha256);
+            // A file that is another one of the report is no other version of this one.
+            let named = given.iter().any(|(name, sha256)| last(name) == last(&file.name) && !known(sha256));
+            let state = match (&file.kept, same, named) {
+                (_, true, _) => FileState::Matched,
+                // Also of a file of which nothing was read: the one given may hold readings.
+                (_, _, true) => FileState::OtherBytes,
+                (Kept::Stubs(_), _, _) => FileState::NothingRead,
+                _ => FileState::NotGiven,
+            };
+            self.files.push(FileSeen { name: file.name.clone(), sha256: file.sha256.clone(), state });
+        }
         let strangers = given.iter().filter(|(_, sha256)| !known(sha256));
         self.strangers = strangers.map(|(name, _)| (*name).to_owned()).collect();
     }
@@ -185,6 +215,7 @@ impl Proof {
         located: &Located<'_>,
     ) {
         self.only_findings = Some(why);
+        self.lots.clone_from(&remade.lots);
         if remade.digest != evidence.digest {
             match &evidence.canonical {
                 Some(carried) => {

@@ -3,22 +3,30 @@
 # The verdict, in one line.
 proof-verdict-agrees = The report is, byte for byte, what its own data give.
 proof-verdict-line_ends = The report is what its own data give. Only its line ends are others, as mail and editors change them; nobody sees a difference.
-proof-verdict-findings_agree = The findings of the report are what its own data give. Its wording and layout could not be made again here.
+proof-verdict-findings_agree = Only the data inside the report were checked: they give the findings it carries. The text you read in it was NOT checked and may say something else.
 proof-verdict-differs = The report is not what its own data give.
 proof-verdict-files_needed = The report could not be proved: the files it rests on are too large to stand in it. Give them beside it.
 proof-verdict-evidence_missing = The report could not be proved: the data that every report carries are missing from this one.
 proof-verdict-not_a_report = This is no report of this program.
 
 # Why only the findings were compared.
-proof-only-other_version = It was made by { $program } { $version }. This version held its findings against its data, and its text against the check it carries. How that version words and lays out findings can't be made again here: the printed digest binds the findings, only that version the wording.
-proof-only-language_not_here = The words of its language are not here. Its findings were held against its data, and its text against the check it carries; the wording was not made again.
+proof-only-other_version = It says it was made by { $program } { $version }; anybody can write that. Have it proved by that version before you rely on a word of it. What counts until then is what its data give, here:
+proof-only-language_not_here = The words of its language are not here. Have it proved where they are before you rely on a word of it. What counts until then is what its data give, here:
+# What its data give of each lot, where the text was not checked.
+proof-lot = Lot { $lot }, supplier { $supplier }: { $disposition }
+proof-more_lots = { $count ->
+    [one] And { $count } lot more, none worse than these.
+   *[other] And { $count } lots more, none worse than these.
+}
 
 # What was shown, and what was not.
+proof-foreign_books = Not every rule book it was judged by comes with this version of the program: { $books }. Whatever name it bears, its limits are those of a file that somebody loaded, or of another version. Hold the limits in the report against the law or standard.
 proof-shows-self = This shows that the report agrees with itself. It does not show where its data come from: whoever changes the data can make a report again that agrees with itself too.
-proof-shows-data = Every file the findings rest on was given and is the one the report names: its data are the data of these files.
+proof-shows-data = Every file the findings rest on was given and is the one the report names: its readings are the readings of these files. What people set, and the rule books, stand in no such file: the report lists them.
 proof-shows-some = Some of the files the findings rest on were not given. Only for those given it was shown that the report holds their data.
 proof-shows-other_bytes = A file that was given has the name of one the report rests on, and other bytes. Either this is not the file, or the report was not made from it.
 proof-shows-digest_same = The digest you gave is the digest of these findings: this is the report with that digest.
+proof-shows-digest_findings = The digest you gave is the digest of these findings. It says nothing of the text of this report, which was not checked.
 proof-shows-digest_other = The digest you gave is not the digest of these findings: this is not the report with that digest.
 proof-digest = SHA-256 of the findings, computed from the data in the report: { $digest }
 
@@ -81,4 +89,5 @@ proof-help =
     --digest HEX     the digest on the signed paper: shows that it is the report that was signed
 
     Exit status of prove: 0 it agrees, and nothing given says otherwise; 1 it differs; 2 it could not be proved;
+    3 only the findings in it could be proved, not the text you read (another version or language);
     64 wrong usage, or a file that can't be read.

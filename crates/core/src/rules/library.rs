@@ -45,6 +45,12 @@ pub fn library() -> &'static [RuleBook] {
     &LIBRARY
 }
 
+/// True where a book of that id and text comes with the program. A book may bear the id and the title of another standard's
+/// and hold limits of its own: the text decides.
+pub fn comes_with_the_program(id: &str, text: &str) -> bool {
+    library().iter().any(|book| book.id == id && *book.text == *text)
+}
+
 /// The book whose limits the screening bands were made for.
 const LEGAL: &str = "eu-rohs-annex-ii";
 

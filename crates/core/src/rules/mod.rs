@@ -14,8 +14,8 @@ use std::sync::Arc;
 pub use crate::data_file::{Problem, ProblemCode, place_of};
 pub use books::{InForce, Named, RuleBooks};
 pub use library::{
-    CR6_AREA_2015, EDITIONS, EXEMPTIONS_2025, HALOGENS_2003, SCREENING_2013, legal_limit, legal_limits,
-    library,
+    CR6_AREA_2015, EDITIONS, EXEMPTIONS_2025, HALOGENS_2003, SCREENING_2013, comes_with_the_program,
+    legal_limit, legal_limits, library,
 };
 pub use limit::{Basis, JUDGED, Limit, Validity};
 

@@ -4,7 +4,7 @@ use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
 
-use super::{ANNEX_ROWS, Report, write_markup};
+use super::{ANNEX_ROWS, Report, add_markup};
 use crate::caution::Cautions;
 use crate::judging::SourceReview;
 use crate::outcome::Judgement;
@@ -31,7 +31,7 @@ impl Report<'_> {
                 th { "Cl" } th { "Cl+Br" }
             } }
         };
-        write_markup(sink, &head)?;
+        add_markup(sink, &head)?;
         for index in 0..total.min(ANNEX_ROWS) {
             let Some((source, reviewer, row)) = self.place(index) else { continue };
             let assessed = reviewer.assess(row);
@@ -84,7 +84,7 @@ impl Report<'_> {
                 }
                 (PreEscaped("</tbody>"))
             };
-            write_markup(sink, &line)?;
+            add_markup(sink, &line)?;
         }
         sink.write_all(b"</table></div></section>")
     }

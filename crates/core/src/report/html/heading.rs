@@ -103,6 +103,7 @@ impl Report<'_> {
                 p { b { (phrases::summary_counts(self.words, self.findings)) } }
                 p { (phrases::summary_says(self.words, self.findings)) }
                 p { (phrases::summary_evidence(self.words, self.findings)) }
+                @if let Some(foreign) = self.foreign_books() { p { b { (foreign) } } }
                 p class="sub" { (self.say("report-legend")) }
             }
         }

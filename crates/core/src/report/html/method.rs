@@ -3,13 +3,27 @@
 use maud::{Markup, html};
 
 use super::Report;
+use super::one_page::clipped;
 use crate::day::Day;
 use crate::quantity::MassFraction;
 use crate::report::{books, phrases};
-use crate::rules::{LowEdge, RuleBook};
+use crate::rules::{LowEdge, RuleBook, comes_with_the_program};
 use crate::substance::Halogen;
 
+/// Most letters of the names of books that stand in one sentence.
+const FOREIGN: usize = 60;
+
 impl Report<'_> {
+    /// The rule books that don't come with the program, by their ids: one may bear the name of a standard and hold other
+    /// limits. `None` where there is none.
+    pub(super) fn foreign_books(&self) -> Option<String> {
+        let used = self.inspection.books.used(&self.settings.books);
+        let foreign = used.into_iter().filter(|book| !comes_with_the_program(&book.id, &book.text));
+        let ids: Vec<&str> = foreign.map(|book| book.id.as_str()).collect();
+        let all = ids.join(", ");
+        (!ids.is_empty()).then(|| self.with("report-foreign_books", &[("books", &clipped(&all, FOREIGN))]))
+    }
+
     pub(super) fn not_assessed(&self) -> Markup {
         html! {
             section data-element="2019/1020-not-assessed" {
@@ -88,6 +102,9 @@ impl Report<'_> {
                         @if !book.jurisdiction.is_empty() { dt { (self.say("report-jurisdiction")) } dd { (book.jurisdiction) } }
                         dt { (self.say("report-confidence")) } dd { (books::confidence(self.words, &book.confidence)) }
                         dt { (self.say("report-digest")) } dd class="mono" { (book.sha256) }
+                    }
+                    @if !comes_with_the_program(&book.id, &book.text) {
+                        p { b { (self.say("report-foreign_book")) } }
                     }
                     @if !book.note.is_empty() { p { (book.note) } }
                     @if !book.limits.is_empty() {

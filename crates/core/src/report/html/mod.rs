@@ -26,6 +26,7 @@ mod sources;
 mod suppliers;
 mod trust;
 
+use std::fmt::Write as _;
 use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
@@ -134,7 +135,7 @@ pub fn write_pinned(
     write_markup(sink, &head)?;
     write_markup(sink, &report.opening(&number, &headings(&sections)))?;
     for section in &sections {
-        sink.write_all(rows_kept_together(&section.0).as_bytes())?;
+        write_markup(sink, &PreEscaped(rows_kept_together(&section.0)))?;
     }
     sink.write_all(b"</main>\n")?;
     let (text, sink) = hashing.end();
@@ -192,6 +193,11 @@ fn rows_kept_together(section: &str) -> String {
 fn headings(sections: &[Markup]) -> Vec<String> {
     let heading = |part: &str| part.split_once("</h2>").map(|(heading, _)| heading.to_owned());
     sections.iter().flat_map(|section| section.0.split("<h2>").skip(1).filter_map(heading)).collect()
+}
+
+/// A piece of a section, as it is: what is not seen gets its signs where the whole section is written, and only once.
+fn add_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
+    sink.write_all(markup.0.as_bytes())
 }
 
 fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {

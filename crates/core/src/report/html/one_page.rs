@@ -37,7 +37,7 @@ fn lines(text: &str, letters: usize) -> usize {
 }
 
 /// At most so many letters, with `…` for the rest.
-fn clipped(text: &str, most: usize) -> String {
+pub(super) fn clipped(text: &str, most: usize) -> String {
     if width(text) <= most {
         return text.to_owned();
     }
@@ -218,8 +218,9 @@ impl Report<'_> {
     fn inspected(&self) -> String {
         let materials = self.findings.materials.len();
         let names: Vec<&str> = self.inspection.sources.iter().map(|source| source.name.as_str()).collect();
+        let foreign = self.foreign_books().map(|text| format!(". {text}")).unwrap_or_default();
         format!(
-            "{}: {}. {}: {} · {}: {}",
+            "{}: {}. {}: {} · {}: {}{foreign}",
             self.say("report-sources"),
             clipped(&self.words.list(&names), 2 * NAME),
             self.say("report-readings"),

@@ -4,7 +4,7 @@ use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
 
-use super::{OPEN_CASES, Report, write_markup};
+use super::{OPEN_CASES, Report, add_markup};
 use crate::inspection::MaterialFinding;
 use crate::judging::{Assessed, SourceReview};
 use crate::lot::{LotReason, LotReasonCode, ReasonKind};
@@ -21,7 +21,7 @@ const OTHERS_NAMED: usize = 30;
 impl Report<'_> {
     /// Every open or over outcome with value, reason, working, ruler and next step.
     pub(super) fn open_outcomes(&self, sink: &mut dyn Write) -> io::Result<()> {
-        write_markup(
+        add_markup(
             sink,
             &html! {
                 (PreEscaped("<section>"))
@@ -42,14 +42,14 @@ impl Report<'_> {
             })
             .sum();
         if total == 0 {
-            write_markup(sink, &html! { p { (self.say("report-open_none")) } })?;
+            add_markup(sink, &html! { p { (self.say("report-open_none")) } })?;
         }
         if total > OPEN_CASES {
             let text = self.words.with(
                 "report-open_capped",
                 &[("shown", &OPEN_CASES.to_string()), ("total", &total.to_string())],
             );
-            write_markup(sink, &html! { p { (text) } })?;
+            add_markup(sink, &html! { p { (text) } })?;
         }
         let mut shown = 0;
         // Worst first, so that what is cut off is never the worst; readings of one material that are open for the
@@ -61,7 +61,7 @@ impl Report<'_> {
                         break;
                     }
                     shown += case.readings.len();
-                    write_markup(sink, &self.case(material, &case))?;
+                    add_markup(sink, &self.case(material, &case))?;
                 }
             }
         }

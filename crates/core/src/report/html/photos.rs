@@ -6,7 +6,7 @@ use base64::display::Base64Display;
 use base64::engine::general_purpose::STANDARD;
 use maud::{PreEscaped, html};
 
-use super::{Report, write_markup};
+use super::{Report, add_markup};
 use crate::outcome::Outcome;
 use crate::photo::{Photo, Picture, Size, Spot};
 use crate::report::photos::{self, Join};
@@ -31,7 +31,7 @@ impl Report<'_> {
             }
             (PreEscaped("<div class=\"shots\">"))
         };
-        write_markup(sink, &head)?;
+        add_markup(sink, &head)?;
         let together = photos::by_photo(&joins);
         for of in &together {
             let photo = of.first().and_then(|join| self.inspection.photos.get(join.photo?));
@@ -58,7 +58,7 @@ impl Report<'_> {
                     }
                 }
             };
-            write_markup(sink, &list)?;
+            add_markup(sink, &list)?;
         }
         sink.write_all(b"</section>")
     }
@@ -101,7 +101,7 @@ impl Report<'_> {
             }
             (PreEscaped("</figure>"))
         };
-        write_markup(sink, &rest)
+        add_markup(sink, &rest)
     }
 
     fn alternative(&self, photo: &Photo, of: &[&Join]) -> String {
