@@ -26,6 +26,12 @@
 #   row, line (of a file) = Zeile; refused = abgewiesen; set aside = beiseitegelegt; heading (row) = Überschrift, Kopfzeile
 #   mapping = Zuordnung; digest = Prüfsumme; history = Verlauf; control chart = Regelkarte; line (X-ray) = Linie
 #   declaration of conformity = Konformitätserklärung; decision rule = Entscheidungsregel
+#   request to a laboratory = Anfrage an ein Labor; notice to a supplier = Mitteilung an einen Lieferanten; label = Etikett
+#   limit of quantification = Bestimmungsgrenze; coverage factor = Erweiterungsfaktor; chain of custody = Übergabenachweis
+#   issuer = Aussteller; customer = Auftraggeber; item = Prüfgegenstand; authorise (a report) = freigeben
+#   external provider = externer Anbieter; opinions and interpretations = Meinungen und Interpretationen
+#   one page, full report, annex = Kurzfassung, Gesamtbericht, Anhang; photograph = Foto; join (to a reading) = zuordnen
+#   prove (a report) = nachprüfen; carry (data) = mitführen
 
 ## Outcomes
 
@@ -62,6 +68,7 @@ reason-inside_band = Die Messung mit ihren drei Sigma berührt das Band „unent
 reason-element_only = Über dem unteren Rand. RFA sieht das Element, nicht den Stoff; das kann also nie „über“ sein.
 reason-layer_not_resolved = Metallisch überzogen, beschichtet oder passiviert: Der Strahl mittelt über die Schicht und das, was darunter liegt.
 reason-above_range = Über dem oberen Ende des Messbereichs des Geräts; dieses Ende liegt unter dem oberen Rand des Bandes.
+reason-negative_beyond_error = So weit unter null, dass der Fehler es nicht erklären kann: Etwas hat die Messung um so viel verschoben, wie der Grenzwert beträgt, und kann ebenso viel von dem Stoff verbergen. Kalibrierung, Untergrund und Einheit prüfen, dann erneut messen.
 reason-composite_needs_detection_limit = Cadmium in einem Verbundwerkstoff ist nur „unter“, wenn es auf oder unter einer angegebenen Nachweisgrenze von höchstens 50 mg/kg liegt, mit drei Sigma von höchstens 50 mg/kg.
 reason-repeats_disagree = Wiederholmessungen dieser Messstelle weichen stärker voneinander ab, als ihre Unsicherheiten zulassen; keine davon wird als Wert der Messstelle genommen.
 reason-thin_sample = Zu dünn: Das Signal, das ein dickeres Stück mehr gäbe, reicht bis in das Band.
@@ -540,13 +547,7 @@ problem-aql_not_in_table = „{ $found }“ nennt keine AQL der Stichprobentabel
 
 ## Acts in words
 
-act-class = Werkstoffklasse festgelegt: { $value ->
-        [polymer] Polymer
-        [metal] Metall
-        [composite] Verbundwerkstoff / Elektronik
-        [plated] metallisch überzogen, beschichtet oder passiviert
-       *[other] { $value }
-    }
+act-class = Werkstoffklasse festgelegt: { $value }
 act-sigma_multiple = ausgegebene Fehler als { $value } Sigma genommen
 act-unit_of_measure = Einheit der Werte ohne Einheit festgelegt: { $value }
 act-decimal_mark = Dezimalzeichen festgelegt: „{ $value }“
@@ -557,7 +558,7 @@ act-detection_in_error_column = Zahl in der Fehlerspalte, wo nichts nachgewiesen
 act-column_role = Spalte von Hand festgelegt: { $value }
 act-column_role_named = Spalte { $column } „{ $heading }“ genommen als { $role }
 act-header_line = { $value ->
-        [0] keine Kopfzeile; Spalten nach ihren Nummern benannt
+        [none] keine Kopfzeile; Spalten nach ihren Nummern benannt
        *[other] Kopfzeile festgelegt: Zeile { $value }
     }
 act-text_encoding = Text gelesen als { $value }
@@ -569,21 +570,9 @@ act-date_order = Reihenfolge in Daten festgelegt: { $value ->
     }
 act-id_pattern = zusammengesetzte Kennungen sind so aufgebaut: { $value }
 act-halogen_book = Halogene zählen nach { $value }
-act-trust = fehlende Kontrollmessungen: { $value ->
-        [holding] sperrt das Los
-        [advisory] nur Hinweis
-       *[other] { $value }
-    }
-act-sampling = fehlender Stichprobenplan: { $value ->
-        [holding] sperrt das Los
-        [advisory] nur Hinweis
-       *[other] { $value }
-    }
-act-materials = fehlende Werkstoffliste: { $value ->
-        [holding] sperrt das Los
-        [advisory] nur Hinweis
-       *[other] { $value }
-    }
+act-trust = fehlende Kontrollmessungen: { $value }
+act-sampling = fehlender Stichprobenplan: { $value }
+act-materials = fehlende Werkstoffliste: { $value }
 act-thickness_mm = Dicke festgelegt: { $value } mm
 act-lot_size = Losumfang { $value }
 act-units_to_take = vom Plan verlangte Stückzahl: { $value }
@@ -595,19 +584,10 @@ act-inspector = Prüfer { $value }
 act-place = Ort { $value }
 act-title = Titel { $value }
 act-check_samples = Kontrollproben: { $value }
-act-site_sigma = eigene Wiederholbarkeit { $value }
+act-site_sigma = eigene Wiederholbarkeit: { $value }
 act-relative_sigma = { $value } % des Werts quadratisch zu jedem Sigma addiert
-act-repeats = Wiederholmessungen einer Messstelle: { $value ->
-        [same_spot] gleiche Kennung, gleiche angegebene Messstelle
-        [same_id] gleiche Kennung, auch ohne angegebene Messstelle
-        [never] keine, jede steht für sich
-       *[other] { $value }
-    }
-act-uncertainty_holds = die Unsicherheiten enthalten { $value ->
-        [repeatability] nur Wiederholbarkeit
-        [everything] alles, auch die Kalibrierung
-       *[other] { $value }
-    }
+act-repeats = Wiederholmessungen einer Messstelle: { $value }
+act-uncertainty_holds = die Unsicherheiten enthalten: { $value }
 act-undo = Eingabe { $value } zurückgenommen
 target-inspection = ganze Prüfung
 target-source = Datei { $name }
@@ -860,16 +840,17 @@ ruler-title = { $about }: { $outcome }
 ruler-description = Logarithmische Skala in mg/kg. { $value }. Band „unentschieden“ von { $low } bis { $high }.
 ruler-description_open = Logarithmische Skala in mg/kg. { $value }. Unentschieden ab { $low } aufwärts.
 ruler-band = unentschieden
+join-list = {", "}
+join-series = {"; "}
+join-sentences = {" "}
 
 ## Command line
 
 cli-help = Plumbline wertet Screening-Ergebnisse der Röntgenfluoreszenz an Werkstoffen der Elektronik aus, ohne Netz.
 
     Aufruf:
-      plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
-      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--of NAME]...
-      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... PATH...
-      plumbline explain [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... [--of NAME]...
+      plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
+      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--bill FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
       plumbline plan --lot-size N --rule zero_acceptance --confidence PERCENT --share PERCENT [--seed SEED]
@@ -881,8 +862,14 @@ cli-help = Plumbline wertet Screening-Ergebnisse der Röntgenfluoreszenz an Werk
                  findings.json   alles, was gefunden wurde, für Programme
                  findings.csv    eine Zeile je Messung, für Tabellenprogramme
                  report.html     der Bericht, für Menschen; aus einem Browser zu drucken
+                 (Kurzfassung und Anhang: siehe --length)
                  history.txt     die gegebenen Verläufe und diese Prüfung zusammen, für das nächste Mal
     --out DIR        wohin geschrieben wird; wird angelegt, wenn es fehlt
+    --papers         schreibt auch, soweit nötig: findings.xlsx, laboratory-request.html,
+                     supplier-notice-N-NAME.html (je eine für jeden Lieferanten eines gesperrten oder
+                     nicht angenommenen Loses), labels.html
+    --length LENGTH  des Berichts: one_page (report-one-page.html), full (report.html, üblich), annex
+                     (report-annex.html, jede Messung) oder all; darf mehrfach stehen
     --settings FILE  Klasse, Losumfang, Dicke, Zertifikate, Pläne ... (siehe contract.md);
                      von mehreren gilt die spätere vor der früheren
     --mapping FILE   was die Spalten unter bekannten Überschriften bedeuten, wie die Seite es gespeichert hat

@@ -49,7 +49,10 @@ longer-plan = { $readings ->
     [one] 1 Messung von { $longest } s würde
    *[other] { $readings } Messungen von höchstens { $longest } s, zusammen { $total } s, würden
 } { $settles } von { $of } offenen Ergebnissen mit einer Aussicht von je 90 % klären (Schätzung).
-longer-plan-none = Längeres Messen würde keines der { $of } offenen Ergebnisse klären.
+longer-plan-none = { $of ->
+        [one] Längeres Messen würde das eine offene Ergebnis nicht klären.
+       *[other] Längeres Messen würde keines der { $of } offenen Ergebnisse klären.
+    }
 longer-plan_even = { $readings ->
     [one] 1 Messung von { $longest } s würde
    *[other] { $readings } Messungen von höchstens { $longest } s, zusammen { $total } s, würden

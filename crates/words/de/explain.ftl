@@ -5,6 +5,7 @@ explain-rule_open = { $book }, { $clause } ({ $confidence }): { $about } ist unt
 explain-rule_detection = { $book }, { $clause } ({ $confidence }): { $about } ist nur auf oder unter der eigenen Nachweisgrenze der Messung unter dem Grenzwert, über dem Grenzwert, wo der Wert minus { $k } Sigma auf oder über { $high } mg/kg liegt, und dazwischen unentschieden.
 explain-rule_none = { $book }, { $clause } ({ $confidence }): { $about } wird in dieser Klasse nicht beurteilt.
 explain-rule_every_class = { $book }: Die Klasse ist nicht bekannt, die Messung wird also nach jeder Klasse beurteilt, und das schlechteste Ergebnis zählt.
+explain-rule_layers = { $book } hat kein Band für eine Schicht: Eine Messung vermischt sie mit dem, was darunter liegt.
 explain-halogen_at_most = { $book }, { $clause } ({ $confidence }): { $about } ist innerhalb des Grenzwerts, wo der Wert plus { $k } Sigma höchstens { $limit } mg/kg ist, darüber, wo der Wert minus { $k } Sigma darüber liegt.
 explain-halogen_below = { $book }, { $clause } ({ $confidence }): { $about } ist innerhalb des Grenzwerts, wo der Wert plus { $k } Sigma unter { $limit } mg/kg liegt, darüber, wo der Wert minus { $k } Sigma darauf oder darüber liegt.
 explain-value = Die Datei nennt „{ $written }“ für { $about }, das ist { $value }.

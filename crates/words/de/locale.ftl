@@ -19,4 +19,4 @@ cli-help_language =
     --language TAG         die Sprache seiner Meldungen: { $list }
     --report-language TAG  die Sprache des Berichts, wo sie eine andere ist (review)
     Befunde und Verlauf sind in jeder Sprache dieselben Bytes.
-cli-no_language = „{ $found }“ ist keine Sprache dieses Programms; es gibt { $list }
+cli-no_language = „{ $found }“ ist keine Sprache dieses Programms; vorhanden sind { $list }

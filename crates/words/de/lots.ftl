@@ -136,12 +136,7 @@ act-sampling_plan = Stichprobenplan: { $rule ->
         [none] { "" }
        *[other] , Zufallsliste aus Startzahl { $seed }
     }
-act-mark = genommen als { $value ->
-        [check] Kontrollprobe
-        [blank] Blindprobe
-        [product] Ware
-       *[other] { $value }
-    }
+act-mark = genommen als { $value }
 act-set_aside = beiseitegelegt: { $value }
 act-laboratory = Laborergebnis: { $analyte } { $value }{ $u ->
         [none] { "" }
@@ -159,18 +154,7 @@ act-laboratory = Laborergebnis: { $analyte } { $value }{ $u ->
         [none] nicht angegeben
        *[other] { $date }
     }
-act-lift = Sperre aufgehoben: { $reason ->
-        [undecided] unentschieden
-        [trust_none] keine Kontrollmessungen
-        [trust_not_judged] Kontrollmessungen nicht beurteilt
-        [trust_not_bracketed] nicht zwischen zwei guten Kontrollen
-        [sampling_none] keine Stichprobe angegeben
-        [sampling_too_few] zu wenige Stücke gemessen
-        [lot_size_missing] Losumfang fehlt
-        [units_not_stated] Stück nicht angegeben
-        [material_changed] Werkstoff geändert
-       *[other] { $reason }
-    }{ $about ->
+act-lift = Sperre aufgehoben: { $reason }{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
     }; warum: { $why }; erste Person: { $by ->
@@ -430,7 +414,7 @@ lot-reason-lab_not_traceable = Labor: { $analyte } { $value } lässt sich nicht 
         [none] fehlt
        *[other] { $date }
     }); das Screening ergab: { $screen }.
-    .remedy = Verfahren, Labor, Berichtsnummer und Tag eintragen, wie der Bericht sie nennt.
+    .remedy = Verfahren, Labor, Berichtsnummer und Tag eintragen, wie der Bericht sie nennt. Ein Tag nach dem dieser Auswertung gilt als Schreibfehler.
 lot-reason-lab_group_missing = Ein Labor hat nur zu einem von PBB und PBDE geantwortet; { $about } wird erst durch beide geklärt.
     .remedy = Das Labor um die andere Gruppe nach IEC 62321-6 oder IEC 62321-12 bitten, oder um den Gesamtbromgehalt, falls er so niedrig ist, dass keine von beiden vorliegen kann.
 lot-reason-lab_not_placed = Ein Laborergebnis klärt hier nichts: { $analyte } { $value } (Bericht { $report ->
@@ -462,10 +446,16 @@ lot-reason-set_aside_open = { $about ->
        *[other] { $about } in einer beiseitegelegten Messung
     } war nicht unter dem Grenzwert ({ $count } von { $of } beiseitegelegten). Das Beiseitelegen entlastet nichts.
     .remedy = Diese Probe ins Labor geben, oder die Messung wieder hereinnehmen.
-lot-reason-lifted = Die Sperre „{ $reason ->
-        [undecided] unentschieden
-       *[other] { $reason }
-    }“{ $about ->
+lifted-undecided = unentschiedenes Ergebnis
+lifted-trust_none = keine Kontrollmessungen
+lifted-trust_not_judged = Kontrollmessungen nicht beurteilt
+lifted-trust_not_bracketed = nicht zwischen zwei guten Kontrollen
+lifted-sampling_none = kein Stichprobenplan
+lifted-lot_size_missing = kein Losumfang
+lifted-sampling_too_few = zu wenige Stück
+lifted-units_not_stated = Stück nicht angegeben
+lifted-material_changed = Werkstoff geändert
+lot-reason-lifted = Die Sperre „{ $reason }“{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
     } wurde aufgehoben von { $by } und { $second }: { $why }
@@ -473,18 +463,12 @@ lot-reason-lifted = Die Sperre „{ $reason ->
 lot-reason-lift_not_allowed = { $by ->
         [none] Jemand
        *[other] { $by }
-    } wollte „{ $reason ->
-        [undecided] unentschieden
-       *[other] { $reason }
-    }“{ $about ->
+    } wollte „{ $reason }“{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
-    } aufheben ({ $why }). Das kann niemand: Nur unentschiedene Ergebnisse, fehlende Verlässlichkeit und fehlende Stichproben können zwei Personen aufheben.
+    } aufheben ({ $why }). Das kann niemand: Zwei Personen heben nur unentschiedene Ergebnisse, fehlende Verlässlichkeit, fehlende Stichproben und einen geänderten Werkstoff auf.
     .remedy = Die Messung, die Datei oder das Laborergebnis bringen, das die Sperre beendet.
-lot-reason-lift_not_countersigned = Die Sperre „{ $reason ->
-        [undecided] unentschieden
-       *[other] { $reason }
-    }“{ $about ->
+lot-reason-lift_not_countersigned = Die Sperre „{ $reason }“{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
     } sollte aufgehoben werden ({ $why }), und die Kürzel zweier verschiedener Personen sind nicht da (erste: { $by ->
@@ -495,10 +479,7 @@ lot-reason-lift_not_countersigned = Die Sperre „{ $reason ->
        *[other] { $second }
     }). Sie sperrt weiterhin.
     .remedy = Eine zweite Person ihr Kürzel dazusetzen lassen.
-lot-reason-lift_not_needed = Die Sperre „{ $reason ->
-        [undecided] unentschieden
-       *[other] { $reason }
-    }“{ $about ->
+lot-reason-lift_not_needed = Die Sperre „{ $reason }“{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
     } wurde aufgehoben ({ $why }), und eine solche Sperre gibt es nicht, oder mehrere Lose hier haben keinen Namen, und die Eingabe kann jedes davon meinen.
@@ -508,6 +489,7 @@ lot-reason-hold_overdue = Die Sperre sollte bis { $about } enden, und dieser Tag
 lot-reason-quarantine_exceeds_lot = { $count } Stück sollen abgesondert sein, und das Los hat { $of }.
     .remedy = Noch einmal zählen: Der Losumfang oder die abgesonderte Zahl ist falsch.
 act-not_matched = { $act }: für { $target }; das kommt hier nicht vor. Es klärt nichts.
+act-not_followed = { $act }: für { $target }; ein Zertifikat oder die Liste der Blindproben nennt diese Probe. Sie bleibt eine Kontrolle; ist sie Ware, ihren Namen dort herausnehmen.
 
 lab-verdict-within = innerhalb
 lab-verdict-not_the_species = das Element sagt nichts über den Stoff
