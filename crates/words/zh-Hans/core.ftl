@@ -55,6 +55,7 @@ reason-inside_band = 读数加减3σ触及未定区间。
 reason-element_only = 高于下界。XRF看到的是元素，不是物质，因此永远不能判为“超出限值”。
 reason-layer_not_resolved = 电镀、涂覆或钝化件：光束测到的是表层与其下材料的平均。
 reason-above_range = 高于分析仪量程的上端，而该上端低于区间上界。
+reason-negative_beyond_error = 比零低得太多，其误差无法解释：有什么使读数偏移了相当于限值的量，也就可能掩盖同样多的该物质。检查校准、背景和单位，然后重新测量。
 reason-composite_needs_detection_limit = 复合材料中的镉，只有等于或低于已注明的检出限（该检出限最大50 mg/kg，且3σ最大50 mg/kg），才是“低于限值”。
 reason-repeats_disagree = 此测点的重复读数之差超出其不确定度所允许的范围，因此不以其中任何一个作为该测点的数值。
 reason-thin_sample = 太薄：较厚的样品会多出的信号足以达到区间。
@@ -431,13 +432,7 @@ problem-aql_not_in_table = “{ $found }”不是抽样表中的AQL。
 
 ## Acts in words
 
-act-class = 材料类别设为{ $value ->
-        [polymer] 聚合物
-        [metal] 金属
-        [composite] 复合材料/电子件
-        [plated] 电镀、涂覆或钝化
-       *[other] { $value }
-    }
+act-class = 材料类别设为{ $value }
 act-sigma_multiple = 打印误差按{ $value }σ计
 act-unit_of_measure = 没有单位的数值，单位设为{ $value }
 act-decimal_mark = 小数点符号设为“{ $value }”
@@ -448,7 +443,7 @@ act-detection_in_error_column = 未检出时误差列中的数：{ $value ->
 act-column_role = 手动设定列：{ $value }
 act-column_role_named = 第{ $column }列“{ $heading }”作为{ $role }
 act-header_line = { $value ->
-        [0] 没有标题行；各列以序号命名
+        [none] 没有标题行；各列以序号命名
        *[other] 标题行设为第{ $value }行
     }
 act-text_encoding = 文本按{ $value }读取
@@ -460,21 +455,9 @@ act-date_order = 日期顺序设为{ $value ->
     }
 act-id_pattern = 组合编号的构成为{ $value }
 act-halogen_book = 卤素按{ $value }计
-act-trust = 缺少核查读数时：{ $value ->
-        [holding] 暂扣该批
-        [advisory] 仅提示
-       *[other] { $value }
-    }
-act-sampling = 缺少抽样方案时：{ $value ->
-        [holding] 暂扣该批
-        [advisory] 仅提示
-       *[other] { $value }
-    }
-act-materials = 缺少物料清单时：{ $value ->
-        [holding] 暂扣该批
-        [advisory] 仅提示
-       *[other] { $value }
-    }
+act-trust = 缺少核查读数时：{ $value }
+act-sampling = 缺少抽样方案时：{ $value }
+act-materials = 缺少物料清单时：{ $value }
 act-thickness_mm = 厚度设为{ $value } mm
 act-lot_size = 批量{ $value }
 act-units_to_take = 方案要求的件数：{ $value }
@@ -488,17 +471,8 @@ act-title = 标题{ $value }
 act-check_samples = 核查样品：{ $value }
 act-site_sigma = 本现场重复性{ $value }
 act-relative_sigma = 每个σ以方和根再加上数值的{ $value } %
-act-repeats = 算作重复的读数：{ $value ->
-        [same_spot] 编号相同，且注明的测点相同
-        [same_id] 编号相同，未注明测点的也算
-        [never] 没有：各自独立
-       *[other] { $value }
-    }
-act-uncertainty_holds = 不确定度包含{ $value ->
-        [repeatability] 仅重复性
-        [everything] 全部，包括校准
-       *[other] { $value }
-    }
+act-repeats = 算作同一测点重复的读数：{ $value }
+act-uncertainty_holds = 不确定度包含：{ $value }
 act-undo = 撤回操作{ $value }
 target-inspection = 整个检查
 target-source = 文件{ $name }
@@ -748,11 +722,15 @@ ruler-band = 未定
 
 ## Command line
 
+# Between things in a row, between longer pieces in a row, and between the sentences of a paragraph.
+join-list = {"、"}
+join-series = {"；"}
+join-sentences = {""}
 cli-help = Plumbline离线审查电子材料的X射线荧光筛选结果。
 
     用法：
-      plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
-      plumbline explain [--settings FILE]... [--mapping FILE]... [--bill FILE]... [--rules FILE]... [--of NAME]...
+      plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
+      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--bill FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
       plumbline plan --lot-size N --rule zero_acceptance --confidence PERCENT --share PERCENT [--seed SEED]
@@ -764,8 +742,13 @@ cli-help = Plumbline离线审查电子材料的X射线荧光筛选结果。
                  findings.json   全部审查结果，供程序使用
                  findings.csv    每个读数一行，供电子表格使用
                  report.html     报告，供人阅读；用浏览器打印
+                 （其单页和附录见--length）
                  history.txt     所给历史文件与本次检查的合并，供下次使用
     --out DIR        写入的位置；没有则新建
+    --papers         另在需要时写出：findings.xlsx、laboratory-request.html、
+                     supplier-notice-N-NAME.html（有暂扣或不接收批次的供应商各一份）、labels.html
+    --length LENGTH  报告的篇幅：one_page（report-one-page.html）、full（report.html，通常）、annex
+                     （report-annex.html，全部读数）或all；可重复给出
     --settings FILE  类别、批量、厚度、证书、方案……（见contract.md）；
                      给出多个时，后面的优先于前面的
     --mapping FILE   已知标题下各列的含义，由页面保存

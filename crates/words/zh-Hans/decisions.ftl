@@ -49,7 +49,10 @@ longer-plan = { $readings ->
     [1] 1个{ $longest } s的读数
    *[other] { $readings }个读数，每个至多{ $longest } s，共{ $total } s，
   }可解决{ $of }个未决判定结果中的{ $settles }个，每个有90 %的概率（估计）。
-longer-plan-none = 延长测量不能解决{ $of }个未决判定结果中的任何一个。
+longer-plan-none = { $of ->
+        [1] 延长测量不能解决这一个未决判定结果。
+       *[other] { $of }个未决判定结果，延长测量一个也不能解决。
+    }
 longer-plan_even = { $readings ->
     [1] 1个{ $longest } s的读数
    *[other] { $readings }个读数，每个至多{ $longest } s，共{ $total } s，

@@ -5,6 +5,7 @@ explain-rule_open = { $book }，{ $clause }（{ $confidence }）：数值加{ $k
 explain-rule_detection = { $book }，{ $clause }（{ $confidence }）：只有等于或低于读数自身的检出限时，{ $about }才低于限值；数值减{ $k }σ等于或高于{ $high } mg/kg时，超出限值；两者之间为未定。
 explain-rule_none = { $book }，{ $clause }（{ $confidence }）：在此类别中不判定{ $about }。
 explain-rule_every_class = { $book }：类别未知，因此该读数按每一类别判定，以最差者为准。
+explain-rule_layers = { $book }没有针对层的区间：读数把该层与其下的材料混在一起。
 explain-halogen_at_most = { $book }，{ $clause }（{ $confidence }）：数值加{ $k }σ不大于{ $limit } mg/kg时，{ $about }在限值之内；数值减{ $k }σ高于该限值时，超出。
 explain-halogen_below = { $book }，{ $clause }（{ $confidence }）：数值加{ $k }σ低于{ $limit } mg/kg时，{ $about }在限值之内；数值减{ $k }σ等于或高于该限值时，超出。
 explain-value = 文件对{ $about }写的是“{ $written }”，即{ $value }。

@@ -117,12 +117,7 @@ act-sampling_plan = 抽样方案：{ $rule ->
         [none] { "" }
        *[other] ，随机表的种子{ $seed }
     }
-act-mark = 作为{ $value ->
-        [product] 货物
-        [check] 核查标准样品
-        [blank] 空白样品
-       *[other] { $value }
-    }
+act-mark = 作为{ $value }
 act-set_aside = 搁置：{ $value }
 act-laboratory = 实验室结果：{ $analyte } { $value }{ $u ->
         [none] { "" }
@@ -330,10 +325,7 @@ lot-reason-lab_over = 实验室：{ $analyte } { $value }，超出{ $limit } mg/
     }，{ $date ->
         [none] 未注明日期
        *[other] { $date }
-    }）；筛选结果为{ $screen ->
-        [none] 无
-       *[other] { $screen }
-    }。{ $effect ->
+    }）；筛选结果为{ $screen }。{ $effect ->
         [accept] 有主张的豁免涵盖此项。
         [hold] 该限值是否适用，或是否有豁免涵盖此项，尚未决。
        *[other] { "" }
@@ -345,23 +337,14 @@ lot-reason-lab_open = 实验室：{ $analyte } { $value }，既不能证明在{ 
     }，报告{ $report ->
         [none] 未写明
        *[other] { $report }
-    }）；筛选结果为{ $screen ->
-        [none] 无
-       *[other] { $screen }
-    }。{ $effect ->
+    }）；筛选结果为{ $screen }。{ $effect ->
         [accept] 其他结果已解决此项。
        *[other] { "" }
     }
     .remedy = 请实验室给出更小的不确定度、更低的检出限，或（对铬和溴）测定物质本身：Cr(VI)、PBB和PBDE。
-lot-reason-lab_within = 实验室：{ $analyte } { $value }，在{ $limit } mg/kg限内（方法{ $method }；{ $laboratory }，报告{ $report }，{ $date }）；筛选结果为{ $screen ->
-        [none] 无
-       *[other] { $screen }
-    }。
+lot-reason-lab_within = 实验室：{ $analyte } { $value }，在{ $limit } mg/kg限内（方法{ $method }；{ $laboratory }，报告{ $report }，{ $date }）；筛选结果为{ $screen }。
     .remedy = 将实验室报告与本报告一起保存。它只代表所测的样品：对有涂镀层或混合的样品，实验室报告必须说明测的是哪一层或哪种材料。
-lot-reason-lab_no_uncertainty = 实验室：{ $analyte } { $value }没有附不确定度，因此既不能证明在{ $limit } mg/kg限内，也不能证明超出；筛选结果为{ $screen ->
-        [none] 无
-       *[other] { $screen }
-    }。
+lot-reason-lab_no_uncertainty = 实验室：{ $analyte } { $value }没有附不确定度，因此既不能证明在{ $limit } mg/kg限内，也不能证明超出；筛选结果为{ $screen }。
     .remedy = 请实验室给出扩展不确定度及其k。
 lot-reason-lab_not_traceable = 实验室：{ $analyte } { $value }无从查证，因此不解除任何暂扣（方法：{ $method ->
         [none] 缺少
@@ -375,11 +358,8 @@ lot-reason-lab_not_traceable = 实验室：{ $analyte } { $value }无从查证�
     }；日期：{ $date ->
         [none] 缺少
        *[other] { $date }
-    }）；筛选结果为{ $screen ->
-        [none] 无
-       *[other] { $screen }
-    }。
-    .remedy = 按报告所写填入方法、实验室、报告编号和日期。
+    }）；筛选结果为{ $screen }。
+    .remedy = 按报告所写填入方法、实验室、报告编号和日期。晚于本次审查日期的日期按笔误处理。
 lot-reason-lab_group_missing = 实验室只对PBB和PBDE之一给出了答案；{ $about }须两者都有才能解决。
     .remedy = 请实验室按IEC 62321-6或IEC 62321-12测定另一组，或证明总溴少到两者都不可能存在。
 lot-reason-lab_not_placed = 有一个实验室结果在此不能解决任何问题：{ $analyte } { $value }（报告{ $report ->
@@ -402,6 +382,15 @@ lot-reason-set_aside_open = 被搁置的{ $of }个读数中有{ $count }个{ $ab
        *[other] 的{ $about }
     }不是低于限值。搁置不能消除任何问题。
     .remedy = 将此样品送实验室检测，或将该读数恢复计入。
+lifted-undecided = 判定结果未定
+lifted-trust_none = 没有核查读数
+lifted-trust_not_judged = 核查读数未评判
+lifted-trust_not_bracketed = 不在两次良好的核查之间
+lifted-sampling_none = 没有抽样方案
+lifted-lot_size_missing = 没有批量
+lifted-sampling_too_few = 件数太少
+lifted-units_not_stated = 未注明单件
+lifted-material_changed = 材料已变化
 lot-reason-lifted = { $about ->
         [none] { "" }
        *[other] { $about }的
@@ -413,7 +402,7 @@ lot-reason-lift_not_allowed = { $by ->
     }要解除{ $about ->
         [none] { "" }
        *[other] { $about }的
-    }“{ $reason }”（{ $why }）。任何人都不能解除：只有判定结果未定、缺少可信性和缺少抽样，可由两人解除。
+    }“{ $reason }”（{ $why }）。任何人都不能解除：只有判定结果未定、缺少可信性、缺少抽样和材料已变化，可由两人解除。
     .remedy = 提供能结束它的测量、文件或实验室结果。
 lot-reason-lift_not_countersigned = { $about ->
         [none] { "" }
@@ -436,6 +425,7 @@ lot-reason-hold_overdue = 暂扣最迟应在{ $about }结束，而该日已过�
 lot-reason-quarantine_exceeds_lot = 据称隔离了{ $count }件，而该批只有{ $of }件。
     .remedy = 重新清点：批量或隔离的件数不对。
 act-not_matched = { $act }：针对{ $target }，而此处没有它。此操作不能解决任何问题。
+act-not_followed = { $act }：针对{ $target }，而证书或空白样品列表写有其样品。它仍作核查；如果它是产品，请在那里删去该名称。
 
 lab-verdict-within = 限内
 lab-verdict-not_the_species = 该元素不能说明该物质

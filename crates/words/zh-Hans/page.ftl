@@ -411,6 +411,14 @@ page-act-category-value-9o = 9：其他监视和控制仪器
 page-act-category-value-10 = 10：自动售货机
 page-act-category-value-11 = 11：其他设备
 page-category-none = 未注明
+page-write-papers = 给实验室和供应商
+page-write-papers-why = 印在实验室检测请求和致供应商的通知上。只用于某一批的日期和要求，写在设置文件中。
+page-act-contact-label = 联系人
+page-act-contact-hint = 答复询问者的姓名、电话或地址。
+page-act-reply-by-label = 供应商最迟答复日期
+page-act-reply-by-hint = 留空则通知上印出空白线。
+page-act-requested-action-label = 请供应商做什么
+page-act-requested-action-hint = 代替按批次各理由提出的要求。留空则由程序写出。
 page-act-placing-date-label = 投放市场日期
 page-act-placing-date-hint = 产品首次在市场上提供的日期。豁免和有日期的限值以此为准。
 page-who-initials = 您的姓名缩写
@@ -904,6 +912,109 @@ page-act-mark-value-check = 核查标准样品
 page-act-mark-value-blank = 空白样品
 page-act-set-aside-label = 搁置的理由
 page-act-set-aside-hint = 此后它不计入任何结论，但仍留在报告中。超出限值或未决的读数被搁置，仍使其批次暂扣。
+
+## Photographs
+
+page-work-photo = 正在制作第{ $n }张照片（共{ $of }张）的小副本：{ $name }
+page-event-photos = { $of ->
+        [1] { $n ->
+            [0] 未能采用该照片。
+           *[other] 已采用该照片。
+        }
+       *[other] 已采用{ $n }张照片，共{ $of }张。
+    }
+page-trouble-photo-what = 未能采用该照片。
+page-trouble-photo-kind-why = 该文件既不是JPEG图片，也不是PNG图片。
+page-trouble-photo-kind-todo = 保存为JPEG或PNG，再选择该文件。许多相机和手机可以设为保存JPEG。
+page-trouble-photo-large-why = 该文件超过64 MiB。
+page-trouble-photo-large-todo = 制作该图片的较小副本，再选择该副本。
+page-trouble-photo-broken-why = 浏览器无法读取该图片。{ $said }
+page-trouble-photo-broken-todo = 从相机或U盘重新复制一次该文件，再重新选择。
+page-trouble-photo-canvas-why = 此浏览器的设置不允许页面制作图片的副本：得到的会是噪点。
+page-trouble-photo-canvas-todo = 允许此页面读取图片（浏览器会在地址旁询问），或用另一浏览器打开。
+page-step-photo = 采用照片
+page-step-photos = 匹配照片
+page-step-remove-photo = 移出照片
+page-photos-heading = 照片
+page-photos-in = { $n }张照片
+page-photos-lead = 随结果收到的JPEG和PNG图片。只有您关联到读数的才进入报告，以小副本形式，不含地点、时间和所有者。打开读数，可标出所测的测点。
+page-photos-take-all = { $n ->
+        [1] 关联名称与一个读数相符的那张照片
+       *[other] 关联名称各与一个读数相符的{ $n }张照片
+    }
+page-photos-more = 另有{ $n }张
+page-photos-none-here = 此读数没有关联照片。
+page-photo-missing = { $text }它属于：{ $about }。
+page-photo-shows = 拍的是{ $about }。{ $marked ->
+        [yes] 已标出测点。
+       *[no] 尚未标出测点。
+    }
+page-photo-unmatched = 其名称与任何读数都不符。请打开它所拍的读数，在那里选择它。
+page-photo-offered-column = 结果为此读数写有{ $file }。
+page-photo-offered-name = { $file }与此读数的样品同名。
+page-photo-offered-within = 名称{ $file }中含有此读数的样品。
+page-photo-ambiguous = 该名称与{ $n }个读数相符。只有您能说明它拍的是哪一个。
+page-photo-take = 关联此照片
+page-photo-choose = 此读数的照片
+page-photo-choose-none = 请选择
+page-photo-leave = 不是这张照片
+page-photo-no-mark = 去掉测点
+page-photo-alt = 照片{ $file }
+page-photo-pad = 照片{ $file }。{ $spot }
+page-photo-spot = 测点距左边{ $x } %，距上边{ $y } %。
+page-photo-no-spot = 未标出测点。
+page-photo-press-enter = { $spot }按Enter键记录，按Escape键放弃。
+page-photo-move-first = 请先用方向键移动标记，再按Enter键。
+page-photo-keys = 点按测量的位置。用键盘时：方向键移动标记（同时按Shift可微移），Enter键记录。
 page-language = 语言
 page-event-language = 本页面现在为简体中文。
 page-write-report-language = 报告语言
+
+## Stated for the report
+
+page-stated = 报告还写明的内容：出具方、客户、物品、取样、批准
+page-stated-why = 这些内容不在任何文件中。未填写的，印为“未注明”，或印出供手写的空白线。这些都不影响任何处置。
+page-stated-all = 整个检查
+page-stated-issuer = 报告由谁出具
+page-stated-customer = 报告给谁
+page-stated-item = 物品是什么，状态如何
+page-stated-sampled = 样品如何取得
+page-stated-authorised = 报告由谁批准
+page-stated-lots = 逐批填写（{ $n }）
+page-stated-invented-none = 未说明
+page-act-issued-on-label = 发布日期
+page-act-received-label = 物品收到日期
+page-act-received-hint = 某一批在另一天收到的，可在下面注明。
+page-act-environment-label = 测量处的环境条件
+page-act-environment-hint = 如温度、灰尘、风：可能影响读数的因素。
+page-act-deviations-label = 补充、偏离和删减
+page-act-deviations-hint = 在方法之外做了什么，与方法不同地做了什么，或略去了什么。
+page-act-instrument-label = 仪器
+page-act-instrument-hint = 用于文件未写明仪器之处：型号和编号。
+page-act-records-kept-label = 记录的保存
+page-act-records-kept-hint = 保存多久，在何处。
+page-act-invented-label = 虚构数据
+page-act-invented-hint = 印出的每一页都会标明，以免有人把练习当作结果。
+page-act-invented-value-yes = 是，供练习用
+page-act-invented-value-no = 不是，这些是真实数据
+page-act-issuer-label = 出具方
+page-act-issuer-field-name = 名称
+page-act-issuer-field-address = 地址
+page-act-customer-label = 客户
+page-act-customer-field-name = 名称
+page-act-customer-field-contact = 联系方式
+page-act-item-label = 物品
+page-act-item-field-description = 描述
+page-act-item-field-condition = 收到时的状态
+page-act-sampled-label = 取样
+page-act-sampled-field-date = 日期
+page-act-sampled-field-by = 取样人
+page-act-sampled-field-place = 地点
+page-act-sampled-field-method = 方案或方法
+page-act-authorised-label = 批准
+page-act-authorised-field-by = 批准人
+page-act-authorised-field-second = 第二人
+page-write-one-page = 下载单页
+page-write-one-page-why = 印成一页，供作决定的人使用：处置、主要理由、接下来做什么、签名栏。
+page-write-annex = 下载附录
+page-write-annex-why = 全部读数（最多一千个），编号与报告相同，附文件、规则集和操作。

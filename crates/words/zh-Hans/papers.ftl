@@ -1,6 +1,6 @@
 # Simplified Chinese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
-paper-end = { $number }结束
+paper-end = { $number }到此结束
 paper-contact = 联系人
 paper-capped = 共{ $total }项，印出前{ $shown }项；findings.json含全部。
 paper-band = 区间{ $low }至{ $high } mg/kg

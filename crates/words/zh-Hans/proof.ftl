@@ -1,10 +1,10 @@
 # Simplified Chinese: what is said of a report that was held against what it carries
 
 # The verdict, in one line.
-proof-verdict-agrees = 报告与由其自身数据得出的逐字节相同。
-proof-verdict-line_ends = 报告与由其自身数据得出的相同。只有换行符不同，邮件和编辑器会改变它；看不出差别。
+proof-verdict-agrees = 报告与由其自身数据得出的内容逐字节相同。
+proof-verdict-line_ends = 报告与由其自身数据得出的内容相同。只有换行符不同，邮件和编辑器会改变它；看不出差别。
 proof-verdict-findings_agree = 报告的审查结果与由其自身数据得出的相同。其措辞和版式无法在此重新生成。
-proof-verdict-differs = 报告与由其自身数据得出的不同。
+proof-verdict-differs = 报告与由其自身数据得出的内容不同。
 proof-verdict-files_needed = 无法验证该报告：它所依据的文件太大，不能收入其中。请一并给出这些文件。
 proof-verdict-evidence_missing = 无法验证该报告：每份报告都应带有的数据，这一份没有。
 proof-verdict-not_a_report = 这不是本程序的报告。
