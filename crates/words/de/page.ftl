@@ -535,6 +535,14 @@ page-act-category-value-9o = 9: andere Überwachung und Kontrolle
 page-act-category-value-10 = 10: Automatische Ausgabegeräte
 page-act-category-value-11 = 11: Sonstige Geräte
 page-category-none = Nicht angegeben
+page-write-papers = Für Labor und Lieferant
+page-write-papers-why = Gedruckt auf der Anfrage an ein Labor und auf der Mitteilung an einen Lieferanten. Datum und Bitte für nur ein Los gehören in eine Einstellungsdatei.
+page-act-contact-label = Fragen an
+page-act-contact-hint = Name, Telefon oder Adresse der Person, die antwortet.
+page-act-reply-by-label = Lieferanten antworten bis
+page-act-reply-by-hint = Bleibt es leer, druckt die Mitteilung eine leere Linie.
+page-act-requested-action-label = Was Lieferanten tun sollen
+page-act-requested-action-hint = Steht anstelle dessen, was die Gründe eines Loses verlangen. Bleibt es leer, sagt es das Programm.
 page-act-placing-date-label = In Verkehr gebracht am
 page-act-placing-date-hint = Der Tag, an dem das Produkt erstmals bereitgestellt wird. Danach richten sich Ausnahmen und Grenzwerte mit Datum.
 page-who-initials = Ihr Kürzel
@@ -1161,6 +1169,106 @@ page-act-mark-value-check = Eine Kontrollprobe
 page-act-mark-value-blank = Eine Blindprobe
 page-act-set-aside-label = Beiseitelegen, weil
 page-act-set-aside-hint = Sie zählt dann für nichts und bleibt im Bericht. Eine, die über dem Grenzwert oder offen ist, lässt ihr Los gesperrt.
+page-work-photo = Kleine Kopie von Foto { $n } von { $of } wird gemacht: { $name }
+page-event-photos = { $of ->
+        [one] { $n ->
+            [0] Das Foto konnte nicht übernommen werden.
+           *[other] Das Foto wurde übernommen.
+        }
+       *[other] { $n } von { $of } Fotos wurden übernommen.
+    }
+page-trouble-photo-what = Das Foto konnte nicht übernommen werden.
+page-trouble-photo-kind-why = Die Datei ist weder ein JPEG- noch ein PNG-Bild.
+page-trouble-photo-kind-todo = Als JPEG oder PNG speichern und diese Datei wählen. Viele Kameras und Telefone lassen sich so einstellen, dass sie JPEG schreiben.
+page-trouble-photo-large-why = Die Datei hat mehr als 64 MiB.
+page-trouble-photo-large-todo = Eine kleinere Kopie des Bildes machen und diese wählen.
+page-trouble-photo-broken-why = Der Browser konnte das Bild nicht lesen. { $said }
+page-trouble-photo-broken-todo = Die Datei noch einmal von der Kamera oder vom Stick kopieren und erneut wählen.
+page-trouble-photo-canvas-why = Dieser Browser ist so eingestellt, dass eine Seite keine Kopie eines Bildes machen kann: Sie bekäme stattdessen Rauschen.
+page-trouble-photo-canvas-todo = Dieser Seite erlauben, Bilder zu lesen (ein Browser fragt danach neben der Adresse), oder sie in einem anderen Browser öffnen.
+page-step-photo = ein Foto übernehmen
+page-step-photos = Fotos zuordnen
+page-step-remove-photo = ein Foto herausnehmen
+page-photos-heading = Fotos
+page-photos-in = { $n ->
+        [one] Ein Foto
+       *[other] { $n } Fotos
+    }
+page-photos-lead = JPEG- und PNG-Bilder, die mit den Ergebnissen kamen. Nur die, die Sie einer Messung zuordnen, kommen in den Bericht, als kleine Kopie ohne Ort, Zeit und Eigentümer. Zum Markieren der gemessenen Stelle eine Messung öffnen.
+page-photos-take-all = { $n ->
+        [one] Das Foto zuordnen, dessen Name zu genau einer Messung passt
+       *[other] Die { $n } Fotos zuordnen, deren Namen zu je einer Messung passen
+    }
+page-photos-more = und { $n } weitere
+page-photos-none-here = Dieser Messung ist kein Foto zugeordnet.
+page-photo-missing = { $text } Es gehört zu: { $about }.
+page-photo-shows = Zeigt { $about }. { $marked ->
+        [yes] Die Messstelle ist markiert.
+       *[no] Noch ist keine Messstelle markiert.
+    }
+page-photo-unmatched = Der Name passt zu keiner Messung. Die Messung öffnen, die es zeigt, und es dort wählen.
+page-photo-offered-column = Die Ergebnisse nennen { $file } für diese Messung.
+page-photo-offered-name = { $file } heißt wie die Probe dieser Messung.
+page-photo-offered-within = Der Name { $file } enthält die Probe dieser Messung.
+page-photo-ambiguous = Der Name passt zu { $n } Messungen. Welche es zeigt, können nur Sie sagen.
+page-photo-take = Dieses Foto zuordnen
+page-photo-choose = Foto dieser Messung
+page-photo-choose-none = Eines wählen
+page-photo-leave = Nicht dieses Foto
+page-photo-no-mark = Markierung entfernen
+page-photo-alt = Foto { $file }
+page-photo-pad = Foto { $file }. { $spot }
+page-photo-spot = Messstelle bei { $x } % von links, { $y } % von oben.
+page-photo-no-spot = Keine Messstelle ist markiert.
+page-photo-press-enter = { $spot } Die Eingabetaste hält sie fest, Esc verwirft sie.
+page-photo-move-first = Die Markierung zuerst mit den Pfeiltasten bewegen, dann die Eingabetaste drücken.
+page-photo-keys = Dort tippen, wo gemessen wurde. Mit der Tastatur: Pfeiltasten bewegen die Markierung (mit der Umschalttaste fein), die Eingabetaste hält sie fest.
 page-language = Sprache
 page-event-language = Diese Seite ist jetzt auf Deutsch.
 page-write-report-language = Bericht auf
+page-stated = Was der Bericht noch sagt: Aussteller, Auftraggeber, Prüfgegenstände, Probenahme, Freigabe
+page-stated-why = Keine Datei enthält das. Was Sie weglassen, wird als nicht angegeben gedruckt, oder als Linie zum Ausfüllen mit dem Stift. Nichts davon bewegt einen Losentscheid.
+page-stated-all = ganze Prüfung
+page-stated-issuer = Wer den Bericht ausstellt
+page-stated-customer = Für wen er ist
+page-stated-item = Was die Prüfgegenstände sind und wie sie aussahen
+page-stated-sampled = Wie die Proben genommen wurden
+page-stated-authorised = Wer den Bericht freigibt
+page-stated-lots = Los für Los ({ $n })
+page-stated-invented-none = Nicht angegeben
+page-act-issued-on-label = Ausstellungsdatum
+page-act-received-label = Prüfgegenstände eingegangen am
+page-act-received-hint = Für ein Los, das an einem anderen Tag kam, lässt sich das unten angeben.
+page-act-environment-label = Bedingungen, wo gemessen wurde
+page-act-environment-hint = Etwa Temperatur, Staub, Wind: was für die Messungen von Bedeutung sein kann.
+page-act-deviations-label = Ergänzungen, Abweichungen, Ausschlüsse
+page-act-deviations-hint = Was neben dem Verfahren getan wurde, anders als nach dem Verfahren, oder ausgelassen.
+page-act-instrument-label = Gerät
+page-act-instrument-hint = Wo die Dateien es nicht nennen: Typ und Nummer.
+page-act-records-kept-label = Aufbewahrung der Aufzeichnungen
+page-act-records-kept-hint = Wie lange, und wo.
+page-act-invented-label = Erfundene Daten
+page-act-invented-hint = Kennzeichnet jede gedruckte Seite, damit niemand eine Übung für ein Ergebnis hält.
+page-act-invented-value-yes = Ja, zur Schulung
+page-act-invented-value-no = Nein, sie sind echt
+page-act-issuer-label = Aussteller
+page-act-issuer-field-name = Name
+page-act-issuer-field-address = Adresse
+page-act-customer-label = Auftraggeber
+page-act-customer-field-name = Name
+page-act-customer-field-contact = Kontakt
+page-act-item-label = Prüfgegenstände
+page-act-item-field-description = Beschreibung
+page-act-item-field-condition = Zustand bei Eingang
+page-act-sampled-label = Probenahme
+page-act-sampled-field-date = Tag
+page-act-sampled-field-by = Durch wen
+page-act-sampled-field-place = Wo
+page-act-sampled-field-method = Plan oder Verfahren
+page-act-authorised-label = Freigabe des Berichts
+page-act-authorised-field-by = Freigegeben von
+page-act-authorised-field-second = Zweite Person
+page-write-one-page = Kurzfassung herunterladen
+page-write-one-page-why = Eine gedruckte Seite für die Person, die entscheidet: Losentscheide, wichtigste Gründe, was als Nächstes kommt, Linien zum Unterschreiben.
+page-write-annex = Anhang herunterladen
+page-write-annex-why = Jede Messung, bis zu tausend, unter der Nummer des Berichts, mit Dateien, Regelwerken und Eingaben.
