@@ -101,6 +101,7 @@ reason-inside_band = 測定値とその3シグマが未確定域にかかって�
 reason-element_only = 下端を上回っています。XRFで分かるのは元素であって物質ではないため、「超過」になることはありません。
 reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。ビームは層とその下にあるものを平均します。
 reason-above_range = 分析装置の測定範囲の上限を超えており、その上限は判定域の上端より低い値です。
+reason-negative_beyond_error = 誤差では説明できないほど、0を大きく下回っています。何かが測定値を限度値ほども動かしており、同じだけの物質を隠しているかもしれません。校正、バックグラウンド、単位を確かめてから、測定し直してください。
 reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、示された検出限界(50 mg/kg以下)以下であり、かつ3シグマが50 mg/kg以下のときだけです。
 reason-repeats_disagree = この測定箇所の繰返し測定が、不確かさで許される以上に食い違うため、どの値もこの箇所の値とはしません。
 reason-thin_sample = 薄すぎます。厚い試料なら加わるはずの信号が判定域に達します。
@@ -477,13 +478,7 @@ problem-aql_not_in_table = 「{ $found }」は、抜取表にあるAQLではあ�
 
 ## Acts in words
 
-act-class = 材料区分を{ $value ->
-        [polymer] ポリマー
-        [metal] 金属
-        [composite] 複合材料・電子部品
-        [plated] めっき・被覆・不動態化
-       *[other] { $value }
-    }に設定
+act-class = 材料区分を{ $value }に設定
 act-sigma_multiple = 表示誤差を{ $value }シグマとみなす
 act-unit_of_measure = 単位のない値の単位を{ $value }に設定
 act-decimal_mark = 小数点を「{ $value }」に設定
@@ -494,7 +489,7 @@ act-detection_in_error_column = 不検出の行の誤差の列にある数値:{ 
 act-column_role = 列を手で設定:{ $value }
 act-column_role_named = 列{ $column }「{ $heading }」を{ $role }とする
 act-header_line = { $value ->
-        [0] 見出し行なし。列は番号で呼ぶ
+        [none] 見出し行なし。列は番号で呼ぶ
        *[other] 見出し行を{ $value }行目に設定
     }
 act-text_encoding = 文字コードを{ $value }として読み取る
@@ -506,21 +501,9 @@ act-date_order = 日付の順序を{ $value ->
     }に設定
 act-id_pattern = 複合IDの構成:{ $value }
 act-halogen_book = ハロゲンの判定に用いる規則集:{ $value }
-act-trust = 点検測定がないとき:{ $value ->
-        [holding] ロットを保留にする
-        [advisory] 参考とし、保留にしない
-       *[other] { $value }
-    }
-act-sampling = 抜取検査方式がないとき:{ $value ->
-        [holding] ロットを保留にする
-        [advisory] 参考とし、保留にしない
-       *[other] { $value }
-    }
-act-materials = 材料構成表がないとき:{ $value ->
-        [holding] ロットを保留にする
-        [advisory] 参考とし、保留にしない
-       *[other] { $value }
-    }
+act-trust = 点検測定がないとき：{ $value }
+act-sampling = 抜取検査方式がないとき：{ $value }
+act-materials = 材料構成表がないとき：{ $value }
 act-thickness_mm = 厚さを{ $value } mmに設定
 act-lot_size = ロットの大きさ { $value }
 act-units_to_take = 抜取検査方式が求める個数:{ $value }
@@ -532,19 +515,10 @@ act-inspector = 検査者 { $value }
 act-place = 場所 { $value }
 act-title = 表題 { $value }
 act-check_samples = 点検用試料:{ $value }
-act-site_sigma = 自所の繰返し性 { $value }
+act-site_sigma = 自所の繰返し性：{ $value }
 act-relative_sigma = 値の{ $value } %を、すべてのシグマに二乗和で加算
-act-repeats = 測定箇所の繰返し:{ $value ->
-        [same_spot] 同じID、同じ箇所の記載
-        [same_id] 同じID(箇所の記載がない場合も)
-        [never] なし。それぞれ単独
-       *[other] { $value }
-    }
-act-uncertainty_holds = 不確かさに含まれるもの:{ $value ->
-        [repeatability] 繰返し性だけ
-        [everything] 校正も含め、すべて
-       *[other] { $value }
-    }
+act-repeats = 箇所の繰返しとみなす測定：{ $value }
+act-uncertainty_holds = 不確かさに含まれるもの：{ $value }
 act-undo = 操作{ $value }を取消し
 target-inspection = 検査全体
 target-source = ファイル { $name }
@@ -792,15 +766,17 @@ ruler-description = mg/kgの対数目盛。{ $value }。未確定域は{ $low }�
 ruler-description_open = mg/kgの対数目盛。{ $value }。{ $low }から上は未確定。
 ruler-band = 未確定
 
+join-list = {"、"}
+join-series = {"；"}
+join-sentences = {""}
+
 ## Command line
 
 cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果をオフラインでレビューします。
 
     使い方:
-      plumbline review --out DIR [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
-      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--of NAME]...
-      plumbline review --out DIR [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... PATH...
-      plumbline explain [--settings FILE] [--mapping FILE]... [--bill FILE]... [--rules FILE]... [--of NAME]...
+      plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
+      plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--bill FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
       plumbline plan --lot-size N --rule single --aql AQL [--level LEVEL] [--severity SEVERITY] [--seed SEED]
       plumbline plan --lot-size N --rule zero_acceptance --confidence PERCENT --share PERCENT [--seed SEED]
@@ -812,8 +788,13 @@ cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果�
                  findings.json   所見のすべて(プログラム用)
                  findings.csv    測定1件につき1行(表計算ソフト用)
                  report.html     報告書(人が読むため)。ブラウザーから印刷する
+                 （1ページ版と附属書は--lengthを参照）
                  history.txt     渡された履歴と今回の検査を合わせたもの(次回用)
     --out DIR        書き出す先。なければ作る
+    --papers         必要なものがあれば、次も書き出す：findings.xlsx、laboratory-request.html、
+                     supplier-notice-N-NAME.html（保留または受入れ不可のロットの供給者ごとに1つ）、labels.html
+    --length LENGTH  報告書の長さ：one_page（report-one-page.html）、full（report.html、通常）、
+                     annex（report-annex.html、すべての測定）、またはall。繰り返し指定できる
     --settings FILE  区分、ロットの大きさ、厚さ、認証書、抜取検査方式など(contract.mdを参照)。
                      複数あるときは、後のものが前のものに優先する
     --mapping FILE   既知の見出しの下にある列の意味(ページで保存したもの)

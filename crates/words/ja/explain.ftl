@@ -5,6 +5,7 @@ explain-rule_open = { $book }、{ $clause }({ $confidence }):{ $about }は、値
 explain-rule_detection = { $book }、{ $clause }({ $confidence }):{ $about }は、その測定自身の検出限界以下のときだけ限度値未満、値から{ $k }シグマを引いて{ $high } mg/kg以上なら限度値超過、その間は未確定です。
 explain-rule_none = { $book }、{ $clause }({ $confidence }):この区分では{ $about }を判定しません。
 explain-rule_every_class = { $book }:区分が不明なため、すべての区分で判定し、最も悪い結果を採ります。
+explain-rule_layers = { $book }には層についての判定域がありません。測定では、層とその下にあるものが混ざります。
 explain-halogen_at_most = { $book }、{ $clause }({ $confidence }):{ $about }は、値に{ $k }シグマを足して{ $limit } mg/kg以下なら限度値内、値から{ $k }シグマを引いてこれを上回れば超過です。
 explain-halogen_below = { $book }、{ $clause }({ $confidence }):{ $about }は、値に{ $k }シグマを足して{ $limit } mg/kg未満なら限度値内、値から{ $k }シグマを引いてこれ以上なら超過です。
 explain-value = ファイルには{ $about }について「{ $written }」とあり、これは{ $value }です。

@@ -7,16 +7,16 @@ locale-two_digits = no
 locale-day = { $year }年{ $month }月{ $day }日
 locale-moment = { $day } { $time }
 
-line-name = { $line } 行目
-report-page_number = { $page } / { $pages } ページ
+line-name = { $line }行目
+report-page_number = { $page } / { $pages }ページ
 sure-confirmed = 確認済み
 sure-restated = 二次資料による
 sure-memory = 記憶による
-sure-derived = 導出
+sure-derived = 導出による
 
 cli-help_language =
-    どのコマンドでも使えるもの:
-    --language TAG         メッセージの言語: { $list }
-    --report-language TAG  報告書の言語(別の言語にする場合、review)
-    結果と履歴は、どの言語でも同じバイトです。
-cli-no_language = 「{ $found }」はこのプログラムの言語ではありません。使えるのは { $list } です
+    どのコマンドでも使えるもの：
+    --language TAG         メッセージの言語：{ $list }
+    --report-language TAG  報告書の言語（それと異なる場合。review）
+    所見と履歴は、どの言語でも同じバイト列になる。
+cli-no_language = 「{ $found }」はこのプログラムの言語ではありません。使えるのは{ $list }です

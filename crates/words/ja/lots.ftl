@@ -117,12 +117,7 @@ act-sampling_plan = 抜取検査方式:{ $rule ->
         [none] { "" }
        *[other] 、シード{ $seed }による乱数の一覧
     }
-act-mark = 次のものとみなす:{ $value ->
-        [product] 品物
-        [check] 点検用標準試料
-        [blank] ブランク
-       *[other] { $value }
-    }
+act-mark = 次のものとみなす：{ $value }
 act-set_aside = 除外:{ $value }
 act-laboratory = 試験所の結果:{ $analyte } { $value }{ $u ->
         [none] { "" }
@@ -364,7 +359,7 @@ lot-reason-lab_not_traceable = 試験所:{ $analyte } { $value }は照合でき�
         [none] なし
        *[other] { $date }
     })。スクリーニングでは{ $screen }でした。
-    .remedy = 方法、試験所、報告書番号、日付を、報告書の記載どおりに入力してください。
+    .remedy = 方法、試験所、報告書番号、日付を、報告書の記載どおりに入力してください。今回のレビュー日より後の日付は、誤記とみなします。
 lot-reason-lab_group_missing = 試験所の回答は、PBBとPBDEの一方についてだけです。{ $about }は両方がそろって決着します。
     .remedy = 試験所に、もう一方のIEC 62321-6またはIEC 62321-12による測定か、どちらもあり得ないほど少ない全臭素の測定を依頼してください。
 lot-reason-lab_not_placed = ここで何も決着させない試験所の結果があります:{ $analyte } { $value }(報告書{ $report ->
@@ -387,6 +382,17 @@ lot-reason-set_aside_open = 除外された測定が{ $about ->
        *[other] { $about }について
     }限度値未満ではありませんでした(除外{ $of }件のうち{ $count }件)。除外しても、疑いは何も晴れません。
     .remedy = この試料を試験所に送るか、除外した測定を元に戻してください。
+
+lifted-undecided = 未確定の結果
+lifted-trust_none = 点検測定なし
+lifted-trust_not_judged = 判定されていない点検測定
+lifted-trust_not_bracketed = 2つの良好な点検の間にない
+lifted-sampling_none = 抜取検査方式なし
+lifted-lot_size_missing = ロットの大きさなし
+lifted-sampling_too_few = 個体数の不足
+lifted-units_not_stated = 個体の記載なし
+lifted-material_changed = 材料の変化
+
 lot-reason-lifted = { $about ->
         [none] { "" }
        *[other] { $about }についての
@@ -398,7 +404,7 @@ lot-reason-lift_not_allowed = { $by ->
     }が{ $about ->
         [none] { "" }
        *[other] { $about }についての
-    }「{ $reason }」を解除しようとしました({ $why })。誰にも解除できません。2人で解除できるのは、未確定の結果、点検の不足、抜取りの不足だけです。
+    }「{ $reason }」を解除しようとしました({ $why })。誰にも解除できません。2人で解除できるのは、未確定の結果、点検の不足、抜取りの不足、材料の変化だけです。
     .remedy = これを終わらせる測定、ファイルまたは試験所の結果を用意してください。
 lot-reason-lift_not_countersigned = { $about ->
         [none] { "" }
@@ -421,6 +427,7 @@ lot-reason-hold_overdue = 保留は{ $about }までに終わるはずでした�
 lot-reason-quarantine_exceeds_lot = { $count }個を隔離したとされていますが、ロットは{ $of }個です。
     .remedy = 数え直してください。ロットの大きさか隔離した個数が誤っています。
 act-not_matched = { $act }:対象{ $target }がここにありません。何も決着させません。
+act-not_followed = { $act }：対象は{ $target }ですが、その試料が認証書またはブランクの一覧に挙がっています。点検のままとします。製品であれば、そちらから名前を取り除いてください。
 
 lab-verdict-within = 限度値内
 lab-verdict-not_the_species = 元素からは物質について何もいえない

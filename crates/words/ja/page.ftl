@@ -417,6 +417,14 @@ page-act-category-value-9o = 9:その他の監視・制御機器
 page-act-category-value-10 = 10:自動販売機類
 page-act-category-value-11 = 11:その他の機器
 page-category-none = 記載なし
+page-write-papers = 試験所と供給者に向けて
+page-write-papers-why = 試験所への依頼書と供給者への通知に印字します。1つのロットだけの期日とお願いは、設定ファイルに書きます。
+page-act-contact-label = 問合せ先
+page-act-contact-hint = 回答する人の氏名、電話番号または住所。
+page-act-reply-by-label = 供給者の回答期限
+page-act-reply-by-hint = 空のままなら、通知には空欄が印字されます。
+page-act-requested-action-label = 供給者にお願いすること
+page-act-requested-action-hint = ロットの理由が求めることの代わりに印字します。空のままなら、プログラムが書きます。
 page-act-placing-date-label = 上市日
 page-act-placing-date-hint = 製品が初めて市場で入手可能になる日。適用除外と日付のある限度値は、この日によります。
 page-who-initials = あなたのイニシャル
@@ -916,6 +924,105 @@ page-act-mark-value-check = 点検用標準試料
 page-act-mark-value-blank = ブランク
 page-act-set-aside-label = 除外する理由
 page-act-set-aside-hint = 除外すると何にも数えませんが、報告書には残ります。限度値超過または未解決のものを除外しても、ロットは保留のままです。
+
+page-work-photo = 写真{ $of }枚のうち{ $n }枚目の小さいコピーを作成中：{ $name }
+page-event-photos = { $of ->
+    [1] { $n ->
+        [0] 写真を取り込めませんでした。
+       *[other] 写真を取り込みました。
+    }
+   *[other] 写真{ $of }枚のうち{ $n }枚を取り込みました。
+  }
+page-trouble-photo-what = 写真を取り込めませんでした。
+page-trouble-photo-kind-why = ファイルがJPEGでもPNGでもありません。
+page-trouble-photo-kind-todo = JPEGまたはPNGで保存し、そのファイルを選んでください。JPEGで保存するように設定できるカメラやスマートフォンは多くあります。
+page-trouble-photo-large-why = ファイルが64 MiBを超えています。
+page-trouble-photo-large-todo = 画像の小さいコピーを作り、それを選んでください。
+page-trouble-photo-broken-why = ブラウザーが画像を読み取れませんでした。{ $said }
+page-trouble-photo-broken-todo = カメラまたはUSBメモリからファイルをもう一度コピーし、選び直してください。
+page-trouble-photo-canvas-why = このブラウザーは、ページが画像のコピーを作れない設定になっています。画像の代わりにノイズになってしまいます。
+page-trouble-photo-canvas-todo = このページに画像の読取りを許可するか（ブラウザーがアドレスの横で尋ねます）、別のブラウザーで開いてください。
+page-step-photo = 写真の取込み
+page-step-photos = 写真の照合
+page-step-remove-photo = 写真の取外し
+page-photos-heading = 写真
+page-photos-in = 写真{ $n }枚
+page-photos-lead = 結果と一緒に届いたJPEGとPNGの画像です。測定に結び付けたものだけが、場所、時刻、所有者の情報を除いた小さいコピーとして報告書に入ります。測定を開くと、測定箇所に印を付けられます。
+page-photos-take-all = { $n ->
+    [1] 名前が1件の測定に合う写真を結び付ける
+   *[other] 名前がそれぞれ1件の測定に合う写真{ $n }枚を結び付ける
+  }
+page-photos-more = ほか{ $n }枚
+page-photos-none-here = この測定に結び付けた写真はありません。
+page-photo-missing = { $text }対象：{ $about }。
+page-photo-shows = { $about }の写真です。{ $marked ->
+    [yes] 測定箇所に印があります。
+   *[no] 測定箇所の印はまだありません。
+  }
+page-photo-unmatched = 名前に合う測定がありません。写っている測定を開き、そこで選んでください。
+page-photo-offered-column = 結果では、この測定に{ $file }が指定されています。
+page-photo-offered-name = { $file }の名前は、この測定の試料と同じです。
+page-photo-offered-within = 名前{ $file }に、この測定の試料が含まれています。
+page-photo-ambiguous = 名前が{ $n }件の測定に合います。どれを写したものかは、あなたにしか分かりません。
+page-photo-take = この写真を結び付ける
+page-photo-choose = この測定の写真
+page-photo-choose-none = 選択
+page-photo-leave = この写真ではない
+page-photo-no-mark = 印を消す
+page-photo-alt = 写真{ $file }
+page-photo-pad = 写真{ $file }。{ $spot }
+page-photo-spot = 測定箇所は左から{ $x } %、上から{ $y } %です。
+page-photo-no-spot = 測定箇所の印はありません。
+page-photo-press-enter = { $spot }Enterキーで記録、Escキーで取りやめます。
+page-photo-move-first = 先に矢印キーで印を動かしてから、Enterキーを押してください。
+page-photo-keys = 測定した箇所をタップしてください。キーボードでは、矢印キーで印を動かし（Shiftキーを押しながらだと細かく）、Enterキーで記録します。
 page-language = 言語
 page-event-language = このページは日本語になりました。
 page-write-report-language = 報告書の言語
+
+page-stated = 報告書に書くその他のこと：発行者、宛先、品目、試料の採取、承認
+page-stated-why = どのファイルにもない情報です。空けておくと、「記載なし」か、ペンで記入する欄として印字されます。どれも処置には影響しません。
+page-stated-all = 検査全体
+page-stated-issuer = 報告書を発行する人または組織
+page-stated-customer = 報告書の宛先
+page-stated-item = 品目が何で、どのような状態だったか
+page-stated-sampled = 試料をどのように採取したか
+page-stated-authorised = 報告書を承認する人
+page-stated-lots = ロットごと（{ $n }）
+page-stated-invented-none = 記載なし
+page-act-issued-on-label = 発行日
+page-act-received-label = 品目の受領日
+page-act-received-hint = 別の日に届いたロットについては、下で示せます。
+page-act-environment-label = 測定した場所の条件
+page-act-environment-hint = 気温、粉じん、風など、測定に関わりうること。
+page-act-deviations-label = 方法への追加、方法からの逸脱・除外
+page-act-deviations-hint = 方法に加えて行ったこと、方法と異なること、省いたこと。
+page-act-instrument-label = 装置
+page-act-instrument-hint = ファイルに記載がない場合：型式と番号。
+page-act-records-kept-label = 記録の保管
+page-act-records-kept-hint = 期間と場所。
+page-act-invented-label = 架空のデータ
+page-act-invented-hint = 練習を結果と取り違えないよう、印刷するすべてのページに表示します。
+page-act-invented-value-yes = はい、教育訓練用
+page-act-invented-value-no = いいえ、実際のデータ
+page-act-issuer-label = 発行者
+page-act-issuer-field-name = 名称
+page-act-issuer-field-address = 住所
+page-act-customer-label = 宛先
+page-act-customer-field-name = 名称
+page-act-customer-field-contact = 連絡先
+page-act-item-label = 品目
+page-act-item-field-description = 説明
+page-act-item-field-condition = 到着時の状態
+page-act-sampled-label = 試料の採取
+page-act-sampled-field-date = 日付
+page-act-sampled-field-by = 採取者
+page-act-sampled-field-place = 場所
+page-act-sampled-field-method = 方式または方法
+page-act-authorised-label = 承認
+page-act-authorised-field-by = 承認者
+page-act-authorised-field-second = 2人目
+page-write-one-page = 1ページ版をダウンロード
+page-write-one-page-why = 決定する人のための1ページの印刷物：処置、主な理由、次に必要なこと、署名欄。
+page-write-annex = 附属書をダウンロード
+page-write-annex-why = すべての測定（1000件まで）を、報告書と同じ番号で、ファイル、規則集、操作とともに示します。
