@@ -24,14 +24,14 @@
 # not accept              受入れ不可
 # lift a hold             保留を解除する
 # quarantine              隔離
-# reading                 測定(1件の測定データ)
+# reading                 測定（1件の測定データ）
 # check, check reading    点検、点検測定
 # check standard          点検用標準試料
-# blank                   ブランク(ブランク試料)
+# blank                   ブランク（ブランク試料）
 # certified value         認証値
 # certificate             認証書
 # expanded uncertainty    拡張不確かさ
-# uncertainty (one sigma) 不確かさ(1シグマ)
+# uncertainty (one sigma) 不確かさ（1シグマ）
 # printed error           表示誤差
 # multiple (of sigma)     倍数
 # repeatability           繰返し性
@@ -46,7 +46,7 @@
 # exemption, entry        適用除外、項目
 # to claim (an exemption) 主張する
 # evidence                裏付け
-# placing on the market   上市(上市日)
+# placing on the market   上市（上市日）
 # declaration of conformity 適合宣言
 # laboratory              試験所
 # reference method        基準試験法
@@ -64,7 +64,7 @@
 # set aside, refused (rows)  除外、拒否
 # advisory                参考
 # trust                   信頼性
-# cable sheath            電線の外被(シース)
+# cable sheath            電線の外被（シース）
 
 ## Outcomes: the code's short form and its words
 
@@ -93,7 +93,7 @@ reason-cell_not_understood = { $about }のセルの文字は測定値ではあ�
 reason-unit_not_stated = { $about }の単位が示されていないため、数値はまだ質量分率とはいえません。
 reason-detection_limit_above_band = 不検出ですが、検出限界が高すぎて「未満」を示せません。
 reason-limit_not_stated = 不検出ですが、検出限界がどこにも示されていません。
-reason-uncertainty_not_stated = 数値に不確かさが添えられていません(空欄か0)。
+reason-uncertainty_not_stated = 数値に不確かさが添えられていません（空欄か0）。
 reason-three_sigma_reaches_band = 3シグマだけで判定域の下端に達するため、この測定では「未満」を示せません。この値なら、シグマが{ $enough } mg/kg以下であれば足ります。
 reason-three_sigma_reaches_band-inside = 3シグマだけで判定域の下端に達し、値そのものも下端以上です。どれだけ長く測定しても「未満」は示せません。
 reason-three_sigma_reaches_band-open = 3シグマだけで、ある判定域の下端に達するため、この測定では「未満」を示せません。
@@ -102,7 +102,7 @@ reason-element_only = 下端を上回っています。XRFで分かるのは元�
 reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。ビームは層とその下にあるものを平均します。
 reason-above_range = 分析装置の測定範囲の上限を超えており、その上限は判定域の上端より低い値です。
 reason-negative_beyond_error = 誤差では説明できないほど、0を大きく下回っています。何かが測定値を限度値ほども動かしており、同じだけの物質を隠しているかもしれません。校正、バックグラウンド、単位を確かめてから、測定し直してください。
-reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、示された検出限界(50 mg/kg以下)以下であり、かつ3シグマが50 mg/kg以下のときだけです。
+reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、示された検出限界（50 mg/kg以下）以下であり、かつ3シグマが50 mg/kg以下のときだけです。
 reason-repeats_disagree = この測定箇所の繰返し測定が、不確かさで許される以上に食い違うため、どの値もこの箇所の値とはしません。
 reason-thin_sample = 薄すぎます。厚い試料なら加わるはずの信号が判定域に達します。
 reason-not_applicable_in_metal = 金属には適用されません。
@@ -120,7 +120,7 @@ sigma-printed = 表示誤差。倍数はファイルに記載
 sigma-printed_multiple_unknown = 表示誤差。倍数の記載なし。1シグマとみなすため、未確定域が広がる
 sigma-printed_multiple_set = 表示誤差。倍数は検査者が設定
 sigma-site_table = 判定レベルにおける自所の繰返し性
-sigma-repeats = この箇所の繰返し測定が示すもの(表示より大きい)
+sigma-repeats = この箇所の繰返し測定が示すもの（表示より大きい）
 sigma-detection_limit = 検出限界の3分の1
 sigma-none = なし
 
@@ -142,12 +142,12 @@ class-from-not_in_book = 規則集にこの区分の判定域がない
 substance-Cd = カドミウム
 substance-Pb = 鉛
 substance-Hg = 水銀
-substance-Cr = クロム(全量)
-substance-Br = 臭素(全量)
+substance-Cr = クロム（全量）
+substance-Br = 臭素（全量）
 substance-Cl = 塩素
 substance-total = 塩素+臭素
 halogen-Cl = Cl
-halogen-Br = Br(ハロゲンとして)
+halogen-Br = Br（ハロゲンとして）
 halogen-total = Cl + Br
 stands-for-Cr = XRFでは見えないCr(VI)の代わりに見るもの
 stands-for-Br = XRFでは見えないPBBとPBDEの代わりに見るもの
@@ -178,7 +178,7 @@ lot-reason-detection_too_high = { $about }が、{ $of }件の測定のうち{ $c
 lot-reason-not_capable = { $about }が、{ $of }件の測定のうち{ $count }件で、シグマが大きすぎて「未満」を示せません。
     .remedy = 長く測定するか、基準試験法を用いてください。
 lot-reason-undecided = { $about }が、{ $of }件の測定のうち{ $count }件で未確定です。
-    .remedy = 測定ごとの次の手順に従ってください:長く測定する、別の箇所を測定する、または基準試験法を用いる。
+    .remedy = 測定ごとの次の手順に従ってください：長く測定する、別の箇所を測定する、または基準試験法を用いる。
 lot-reason-halogen_open = { $about }が、{ $of }件の測定のうち{ $count }件で、ハロゲン規則集において未解決です。
     .remedy = 測定ごとの次の手順に従ってください。
 lot-reason-file_not_read = ファイル「{ $about }」、またはそのすべての行が読み取られていません。測定結果が含まれているかもしれません。
@@ -189,7 +189,7 @@ lot-reason-rows_refused = 元のファイルの{ $count }行が拒否されま�
     .remedy = 拒否された行を見て、ファイルを直すか、測定し直してください。
 lot-reason-class_unknown = { $of }件の測定のうち{ $count }件の材料区分が不明です。すべての区分で判定し、最も悪い結果を採りました。
     .remedy = 材料区分を示してください。
-lot-reason-thickness_not_stated = 厚さが示されていないプラスチックまたは軽合金で、カドミウムまたは鉛が限度値未満です({ $of }件の測定のうち{ $count }件)。薄いものは、実際の含有量より低く示されます。
+lot-reason-thickness_not_stated = 厚さが示されていないプラスチックまたは軽合金で、カドミウムまたは鉛が限度値未満です（{ $of }件の測定のうち{ $count }件）。薄いものは、実際の含有量より低く示されます。
     .remedy = 厚さをミリメートルで示してください。
 lot-reason-material_not_measured = 材料構成表に「{ $about }」がありますが、測定されていません。
     .remedy = 測定してください。
@@ -198,21 +198,21 @@ lot-reason-bill_of_materials_none = { $count }点の部品に材料構成表が�
 lot-reason-material_not_listed = 「{ $about }」は測定されましたが、部品の材料構成表にありません。取り決めた材料ではないかもしれません。
     .remedy = それが何かを調べ、材料構成表を直すか、変更を拒否してください。
 lot-reason-sampling_none = ロットの大きさ、または抜取検査方式が求める個数が示されていないため、十分に測定したことを示すものがありません。
-    .remedy = ロットの大きさと求められる個数を入力するか、「抜取りの記載がないとき」を「保留にせず、印字する」に設定してください(設定ファイルでは sampling = "advisory")。その旨は報告書に印字されます。
+    .remedy = ロットの大きさと求められる個数を入力するか、「抜取りの記載がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは sampling = "advisory"）。その旨は報告書に印字されます。
 lot-reason-sampling_too_few = 抜取りが最も少ない材料で測定されたのは{ $count }個です。抜取検査方式は{ $of }個を求めています。
     .remedy = 足りない個体を測定してください。
 lot-reason-multiple_not_stated = { $of }件の測定のうち{ $count }件で、表示誤差の倍数が示されていません。1シグマとみなすため、未確定域が広がります。
     .remedy = 誤差の列が1、2、3シグマのどれかを示してください。
 lot-reason-halogen_book_not_loaded = この検査はハロゲン規則集「{ $about }」を指定していますが、読み込まれていません。
     .remedy = その規則集ファイルを読み込むか、読み込み済みのものを指定してください。
-reason-advisory = (印字のみ。保留の理由にはならない)
+reason-advisory = （印字のみ。保留の理由にはならない）
 
 ## What screening does not answer
 
-not-assessed-phthalates = フタル酸エステル(DEHP、BBP、DBP、DIBP):XRFでは何も分かりません(IEC 62321-8)。
-not-assessed-pbb_pbde = PBBとPBDE:臭素が少ないことで否定できるだけで、測定は決してされません(IEC 62321-6)。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
-not-assessed-cr6 = Cr(VI):全クロムが少ないことで否定できるだけで、測定は決してされません(IEC 62321-7-1、-7-2)。不動態化またはめっきされた表面では、全クロムからは何もいえません。
-not-assessed-exemptions = 誰も主張していない適用除外:裏付けと2人目の確認者のイニシャルを伴う主張がない限り、どの適用除外も適用しません。
+not-assessed-phthalates = フタル酸エステル（DEHP、BBP、DBP、DIBP）：XRFでは何も分かりません（IEC 62321-8）。
+not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、測定は決してされません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
+not-assessed-cr6 = Cr(VI)：全クロムが少ないことで否定できるだけで、測定は決してされません（IEC 62321-7-1、-7-2）。不動態化またはめっきされた表面では、全クロムからは何もいえません。
+not-assessed-exemptions = 誰も主張していない適用除外：裏付けと2人目の確認者のイニシャルを伴う主張がない限り、どの適用除外も適用しません。
 not-assessed-change = 測定されていない材料、層、部品。
 
 ## Next steps
@@ -223,15 +223,15 @@ next-read_cell_again = ファイルのセルを見て、直すか、測定し直
 next-state_uncertainty = { $about }の不確かさを出力するか、自所の繰返し性の表を入力してください。
 next-state_detection_limit = { $about }の検出限界を出力してください。
 next-state_class = 材料区分を示してください。
-next-measure_longer = この箇所を合計約{ $seconds }秒(ビームの条件は記載なし)測定すると五分五分で、{ $surely }秒なら10回に9回は判定がつきます(推定)。
-next-measure_longer_even_only = この箇所を合計約{ $seconds }秒(ビームの条件は記載なし)測定すると、五分五分で判定がつきます。10回に9回とするには{ $cap }秒を超える時間が必要です(推定)。
+next-measure_longer = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると五分五分で、{ $surely }秒なら10回に9回は判定がつきます（推定）。
+next-measure_longer_even_only = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると、五分五分で判定がつきます。10回に9回とするには{ $cap }秒を超える時間が必要です（推定）。
 next-another_spot = 別の箇所を測定してください。材料が不均一かどうかが分かります。より多く見つかることはあっても、この箇所の疑いが晴れることはありません。
 next-repeat_again = 測定箇所を清掃し、平らに置いて測定し直してください。測定が互いに食い違っています。
 next-lower_detection_limit = 長く測定してください。時間を4倍にすると検出限界は半分になります。
 next-thicker_piece = 重ねるか、厚いものを測定してください。
 next-separate_layers = 層をその下にあるものから分けるか、それぞれを別の材料として測定してください。
 next-laboratory = 試験所に送ってください。規則集には方法が示されていません。
-next-reference_method = 試験所:{ $method }、{ $technique }。
+next-reference_method = 試験所：{ $method }、{ $technique }。
 
 ## Intake: what a column was taken for, and why
 
@@ -281,7 +281,7 @@ confidence-likely = おそらく
 confidence-look = 要確認
 layout-wide = 1行が1件の測定、1列が1元素
 layout-long = 1行が1件の測定の1元素
-layout-turned = 横向きの表:1列が1件の測定、1行が1元素
+layout-turned = 横向きの表：1列が1件の測定、1行が1元素
 layout-joined = 1件の測定が数行。ここで結合
 encoding-by-byte_order_mark = ファイル先頭のバイトに示されている
 encoding-by-valid_utf8 = すべてのバイトが合う
@@ -306,7 +306,7 @@ set-aside-unit_row = 単位の行
 
 ## Intake: notices and refusals, each with its remedy
 
-notice-unreadable = ファイルを読み取れませんでした:{ $found }
+notice-unreadable = ファイルを読み取れませんでした：{ $found }
     .remedy = USBメモリからもう一度コピーして、やり直してください。
 notice-empty_file = ファイルが空です。
     .remedy = もう一度出力してください。中身がなかったので、ここで失われたものはありません。
@@ -321,7 +321,7 @@ notice-workbook_broken = { $found ->
     .remedy = 表計算ソフトで開き、XLSXまたはCSVで保存し直して、そのファイルを入れてください。
 notice-workbook_not_read = ブックがパスワードで保護されているか、ここでは読めない古い形式です。
     .remedy = パスワードなしのXLSX、ODSまたはCSVで保存し、そのファイルを入れてください。
-notice-workbook_too_large = ブックの中身が、ここで展開できる量を超えています:{ $found ->
+notice-workbook_too_large = ブックの中身が、ここで展開できる量を超えています：{ $found ->
         [ratio] セルとしてはあり得ないほど強く圧縮されています。
         [cells] 2000万セルを超えています。
        *[part_size] 1つの部分が256 MiBを超えています。
@@ -333,7 +333,7 @@ notice-sheet_not_there = ブックにシート「{ $found }」がありません
     .remedy = このファイルで、ブックにあるシートを選んでください。
 notice-archive_broken = アーカイブが途中で切れているか、壊れているか、アーカイブではありません。
     .remedy = 展開してファイルを入れるか、送り直してもらってください。
-notice-archive_too_large = ここで展開できる量を超えています:{ $found ->
+notice-archive_too_large = ここで展開できる量を超えています：{ $found ->
         [ratio] 結果としてはあり得ないほど強く圧縮されています。
         [files] ファイルが20 000個を超えています。
         [entry_size] 512 MiBを超えるファイルがあります。
@@ -341,7 +341,7 @@ notice-archive_too_large = ここで展開できる量を超えています:{ $f
        *[archive_size] 全体で2 GiBを超えています。
     }
     .remedy = 出どころを信用できる場合は、展開してファイルを入れてください。
-notice-entry_not_read = アーカイブ内のファイルを展開できませんでした:{ $found ->
+notice-entry_not_read = アーカイブ内のファイルを展開できませんでした：{ $found ->
         [password] パスワードで保護されています。
         [method] ここでは読めない方式で圧縮されています。
        *[damaged] 壊れています。
@@ -355,15 +355,15 @@ notice-bytes_no_character = 使用した文字コードで文字にならない�
     .remedy = 名前がおかしい場合は、このファイルの文字コードを選んでください。
 notice-no_element_column = "Pb (mg/kg)" のような元素の列が見つかりませんでした。全{ $rows }行を拒否しました。
     .remedy = ファイルに元素記号のある見出し行が1行あり、その下に行があることを確かめてください。
-notice-column_twice = 「{ $found }」:2つの列が同じ元素を名乗っています。両方に値があるセルは未測定として扱います。
+notice-column_twice = 「{ $found }」：2つの列が同じ元素を名乗っています。両方に値があるセルは未測定として扱います。
     .remedy = どちらか一方を削除するか、名前を変えてください。
 notice-heading_not_understood = 「{ $found }」は元素のように始まりますが、ほかの語が理解できないため使用しません。
     .remedy = 質量分率であれば、"Pb mg/kg" のような名前にしてください。
 notice-quote_left_open = この行で引用符が開いたまま閉じられていないか、行とみられるものをいくつも挟んだ後の行で閉じられています。引用符に取り込まれた部分は拒否し、その後から読み取りを続けます。
     .remedy = 引用符を閉じるか、取り除いてください。
-notice-line_too_long = この行は表の行としては長すぎます(1 MiB超)。拒否し、次の行から読み取りを続けます。
+notice-line_too_long = この行は表の行としては長すぎます（1 MiB超）。拒否し、次の行から読み取りを続けます。
     .remedy = ファイルのその行を見てください。改行が抜けているのかもしれません。
-notice-row_too_long = 行のセルが見出しより多く(最初は「{ $found }」)、セルが誤った列に入っているおそれがあります。この行は拒否します。
+notice-row_too_long = 行のセルが見出しより多く（最初は「{ $found }」）、セルが誤った列に入っているおそれがあります。この行は拒否します。
     .remedy = 引用符で囲まれていないセルの中に区切り文字がないか見てください。
 notice-under_unknown_heading = この行は理解できない見出しの下にあり、数値の意味が分かりません。この行は拒否します。
     .remedy = 上の見出しを見てください。元素を "Pb mg/kg" のように書くか、この表を別のファイルにしてください。
@@ -373,42 +373,42 @@ notice-row_short = { $rows }行のセルが見出しより少なくなってい�
     .remedy = 行が途中で切れていないか確かめてください。
 notice-nothing_usable = この行には、使用する列に何もありません。
     .remedy = 行を削除するか、列に名前を付けてください。
-notice-not_utf8 = { $rows }行の名前がUTF-8ではないため、Windows-1252として読み取りました(最初は「{ $found }」)。
+notice-not_utf8 = { $rows }行の名前がUTF-8ではないため、Windows-1252として読み取りました（最初は「{ $found }」）。
     .remedy = 名前がおかしい場合は、ファイルをCSV (UTF-8)で保存し、読み込み直してください。
 notice-cell_not_understood = 「{ $found }」は測定値ではありません。このセルは未測定として扱い、行の残りは使用します。
     .remedy = セルを直すか、測定し直してください。
 notice-number_out_of_range = 「{ $found }」は質量分率としてあり得ない値です。このセルは未測定として扱い、行の残りは使用します。
     .remedy = 数値と単位を確かめてください。
-notice-more_than_whole = 「{ $found }」は試料全体より多い値です(1 000 000 mg/kg超)。
+notice-more_than_whole = 「{ $found }」は試料全体より多い値です（1 000 000 mg/kg超）。
     .remedy = 列の単位を確かめてください。
 notice-mark_unclear = 「{ $found }」のコンマまたはピリオドは、小数点か桁区切りか分かりません。このセルは未測定として扱います。
     .remedy = 数値を桁区切りなしで書くか、このファイルの小数点を示してください。
 notice-error_not_understood = 不確かさ「{ $found }」は使える数値ではありません。値は不確かさなしとします。
     .remedy = セルを直してください。
 notice-error_unit_unclear = { $rows }行で不確かさの単位が分かりません。パーセント記号は、値に対するパーセントを意味することもあります。値は不確かさなしとします。
-    .remedy = 列名に単位を付けてください。例:"Pb u mg/kg (1s)"
-notice-unit_not_stated = { $rows }行で単位が示されていません(最初は「{ $found }」)。数値は文字のまま残し、未測定として扱います。
+    .remedy = 列名に単位を付けてください。例："Pb u mg/kg (1s)"
+notice-unit_not_stated = { $rows }行で単位が示されていません（最初は「{ $found }」）。数値は文字のまま残し、未測定として扱います。
     .remedy = このファイルの単位を示してください。
 notice-unit_not_known = 「{ $found }」は、ここで扱う質量分率の単位ではありません。
     .remedy = mg/kg、ppm、%、g/kg、ug/g、ppbのどれかを用いてください。
-notice-multiple_not_stated = 誤差の列が何シグマに当たるか示されていません({ $rows }行)。1シグマとみなします。未確定域が広がるだけで、これによって疑いが晴れるものはありません。
+notice-multiple_not_stated = 誤差の列が何シグマに当たるか示されていません（{ $rows }行）。1シグマとみなします。未確定域が広がるだけで、これによって疑いが晴れるものはありません。
     .remedy = このファイルについて、1、2、3シグマのどれかを示してください。
-notice-limit_in_error_column = { $rows }行で、「不検出」なのに誤差の列に数値があります(最初は「{ $found }」)。この数値は次のとおり読み取りました:{ $reading ->
+notice-limit_in_error_column = { $rows }行で、「不検出」なのに誤差の列に数値があります（最初は「{ $found }」）。この数値は次のとおり読み取りました：{ $reading ->
         [one_error] 1つ分の表示誤差。その3シグマを検出限界とする
        *[limit] 検出限界
     }。
     .remedy = 列がもう一方の意味であれば、このファイルについてそう指定してください。
-notice-class_not_understood = 「{ $found }」は、ここで扱う材料区分ではありません({ $rows }行)。区分は不明として扱います。
+notice-class_not_understood = 「{ $found }」は、ここで扱う材料区分ではありません（{ $rows }行）。区分は不明として扱います。
     .remedy = polymer、metal、composite、platedのどれかを用いるか、区分を設定してください。
-notice-same_as_another = このファイルは別のファイルと同じ内容(全バイト一致)のため、1つにまとめました。
+notice-same_as_another = このファイルは別のファイルと同じ内容（全バイト一致）のため、1つにまとめました。
     .remedy = 何もする必要はありません。
 notice-too_many_columns = ある行に{ $found }列あり、結果表としては多すぎます。このファイルは読み取りません。
     .remedy = ファイルを見てください。もう一度出力するか、中の表を入れてください。
 notice-element_not_understood = 「{ $found }」は、ここで扱う元素ではありません。この行は何かを測定したものなので、拒否します。
     .remedy = 元素であれば、その列について指定するか、名前を直してください。
-notice-element_twice = { $rows }行で、1件の測定に同じ元素が2回あります(「{ $found }」)。どちらを指すか分からないため、未測定として扱います。
+notice-element_twice = { $rows }行で、1件の測定に同じ元素が2回あります（「{ $found }」）。どちらを指すか分からないため、未測定として扱います。
     .remedy = どの列またはスペクトルを指すか示すか、もう一方を取り除いてください。
-notice-summary_row = 「{ $found }」は試料の名前ではなく、ほかの値の集計か限度値の記載です({ $rows }行または列)。除外し、測定とはしません。
+notice-summary_row = 「{ $found }」は試料の名前ではなく、ほかの値の集計か限度値の記載です（{ $rows }行または列）。除外し、測定とはしません。
     .remedy = 試料であれば、別の名前を付けてください。
 notice-two_readings_in_row = この行には、同じ見出しの下に「{ $found }」もあります。2つの表が横に並んでいます。値が誤った試料に付くおそれがあるため、拒否します。
     .remedy = 表を上下に並べるか、別々のファイルにしてください。
@@ -432,9 +432,9 @@ notice-mapped_by_hand = この見出しの{ $rows }列は手で設定されま�
     .remedy = 設定なしで何が見つかるかを見るには、この操作を取り消してください。
 notice-mapping_differs = 人による列の対応付けが列または行{ $found }を指していますが、この表にはありません。使用しませんでした。
     .remedy = このファイルの列を見て、設定し直してください。
-notice-duplicate_reading = { $rows }件の測定(最初のものはここ)は{ $found }にもあり、ここにはそこより多くの情報がありません。1回だけ数えました。
+notice-duplicate_reading = { $rows }件の測定（最初のものはここ）は{ $found }にもあり、ここにはそこより多くの情報がありません。1回だけ数えました。
     .remedy = 何もする必要はありません。それぞれが独立した測定であれば、個別のID、測定箇所または時刻を付けてください。
-notice-same_reading_in_parts = { $rows }件の測定(最初のものはここ)は{ $found }にもあり、それぞれが他方にない情報をもっています。すべて残すため、その測定は2回以上数えられます。
+notice-same_reading_in_parts = { $rows }件の測定（最初のものはここ）は{ $found }にもあり、それぞれが他方にない情報をもっています。すべて残すため、その測定は2回以上数えられます。
     .remedy = 全部が記載された1つのファイルを入れるか、誤っている方を外してください。それぞれが独立した測定であれば、個別のID、測定箇所または時刻を付けてください。
 notice-new_header = ここから、列の異なる新しい見出し行が始まります。
     .remedy = その下の列が正しく理解されたか確かめてください。
@@ -445,11 +445,11 @@ notice-skipped = 結果表ではないため、飛ばしました。
 
 ## Settings, mapping and rule book files
 
-problem-malformed = この行は読み取れません:{ $found }
+problem-malformed = この行は読み取れません：{ $found }
     .remedy = 行を直してください。文字列は引用符で囲みます。
 problem-wrong_schema = 「{ $found }」は、ここで読み取る種類のファイルではありません。
     .remedy = 最初の行は schema = "{ $expected }" でなければなりません。
-problem-unknown_key = このようなキーはここにはありません:{ $found }
+problem-unknown_key = このようなキーはここにはありません：{ $found }
     .remedy = つづりを直すか、その行を取り除いてください。この表で使えるキーは括弧内に示します。
 problem-wrong_kind = 「{ $found }」は、ここに置ける種類の値ではありません。
     .remedy = 文字列は引用符、リストは角括弧で囲み、表は波括弧で囲むか独自の見出しの下に置きます。
@@ -459,7 +459,7 @@ problem-not_a_quantity = 「{ $found }」は単位の付いた数値ではあり
     .remedy = "700 mg/kg" のように書いてください。
 problem-unknown_name = 「{ $found }」は、ここで扱う名前ではありません。
     .remedy = contractにある名前の一覧を見てください。
-problem-band_upside_down = 判定域の下端が上端より低くありません:{ $found }。
+problem-band_upside_down = 判定域の下端が上端より低くありません：{ $found }。
     .remedy = 両端の値を直してください。
 problem-not_above_zero = 「{ $found }」は0より大きくありません。
     .remedy = 限度値は0より大きくなければなりません。
@@ -474,7 +474,7 @@ problem-nothing_in_book = 規則集「{ $found }」には、判定域もハロ�
 problem-no_source = 出典または箇条のない行があります。
     .remedy = すべての値に、文書と箇条を示さなければなりません。
 problem-aql_not_in_table = 「{ $found }」は、抜取表にあるAQLではありません。
-    .remedy = 次のどれかを用いてください:0.010 0.015 0.025 0.040 0.065 0.10 0.15 0.25 0.40 0.65 1.0 1.5 2.5 4.0 6.5 10 15 25 40 65 100 150 250 400 650 1000
+    .remedy = 次のどれかを用いてください：0.010 0.015 0.025 0.040 0.065 0.10 0.15 0.25 0.40 0.65 1.0 1.5 2.5 4.0 6.5 10 15 25 40 65 100 150 250 400 650 1000
 
 ## Acts in words
 
@@ -482,11 +482,11 @@ act-class = 材料区分を{ $value }に設定
 act-sigma_multiple = 表示誤差を{ $value }シグマとみなす
 act-unit_of_measure = 単位のない値の単位を{ $value }に設定
 act-decimal_mark = 小数点を「{ $value }」に設定
-act-detection_in_error_column = 不検出の行の誤差の列にある数値:{ $value ->
+act-detection_in_error_column = 不検出の行の誤差の列にある数値：{ $value ->
         [one_error] 1つ分の表示誤差
        *[limit] 検出限界
     }
-act-column_role = 列を手で設定:{ $value }
+act-column_role = 列を手で設定：{ $value }
 act-column_role_named = 列{ $column }「{ $heading }」を{ $role }とする
 act-header_line = { $value ->
         [none] 見出し行なし。列は番号で呼ぶ
@@ -499,22 +499,22 @@ act-date_order = 日付の順序を{ $value ->
         [dmy] 日・月・年
        *[mdy] 月・日・年
     }に設定
-act-id_pattern = 複合IDの構成:{ $value }
-act-halogen_book = ハロゲンの判定に用いる規則集:{ $value }
+act-id_pattern = 複合IDの構成：{ $value }
+act-halogen_book = ハロゲンの判定に用いる規則集：{ $value }
 act-trust = 点検測定がないとき：{ $value }
 act-sampling = 抜取検査方式がないとき：{ $value }
 act-materials = 材料構成表がないとき：{ $value }
 act-thickness_mm = 厚さを{ $value } mmに設定
 act-lot_size = ロットの大きさ { $value }
-act-units_to_take = 抜取検査方式が求める個数:{ $value }
-act-bill_of_materials = 均質材料の一覧:{ $value }
+act-units_to_take = 抜取検査方式が求める個数：{ $value }
+act-bill_of_materials = 均質材料の一覧：{ $value }
 act-category = 製品カテゴリー { $value }
 act-placing_date = 上市日 { $value }
 act-reviewed_at = レビュー日 { $value }
 act-inspector = 検査者 { $value }
 act-place = 場所 { $value }
 act-title = 表題 { $value }
-act-check_samples = 点検用試料:{ $value }
+act-check_samples = 点検用試料：{ $value }
 act-site_sigma = 自所の繰返し性：{ $value }
 act-relative_sigma = 値の{ $value } %を、すべてのシグマに二乗和で加算
 act-repeats = 箇所の繰返しとみなす測定：{ $value }
@@ -530,10 +530,10 @@ target-material = 部品{ $part }の材料{ $material }
 ## Summary lines
 
 summary-no_readings = 測定はまだありません。
-summary-counts = { $lots }ロット、{ $readings }件の測定:受入れ可(スクリーニングした物質について){ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
+summary-counts = { $lots }ロット、{ $readings }件の測定：受入れ可（スクリーニングした物質について）{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 summary-only_checks = すべての測定が点検とされています。ロットのものは何も測定されていません。
-summary-readings_below = 測定が示すこと:スクリーニングした物質は、すべて限度値未満または適用外です。
-summary-readings_say = 測定が示すこと:{ $list }。
+summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または適用外です。
+summary-readings_say = 測定が示すこと：{ $list }。
 summary-over_limit = { $about }が限度値超過 { $count }件
 summary-halogen_over_limit = { $about }がハロゲンの限度値超過 { $count }件
 summary-over_in_some_classes = { $about }が一部の区分で限度値超過 { $count }件
@@ -543,9 +543,9 @@ summary-detection_too_high = { $about }の検出限界が高すぎる { $count }
 summary-not_capable = { $about }が判定能力不足 { $count }件
 summary-undecided = { $about }が未確定 { $count }件
 summary-halogen_open = { $about }がハロゲン規則集で未解決 { $count }件
-summary-evidence_none = 裏付け:不足によって保留となるロットはありません。
-summary-evidence_advisory = 示されていないが、保留の理由にならないもの:{ $list }。
-summary-evidence_missing = 受入れ可とするために足りない裏付け:{ $list }。
+summary-evidence_none = 裏付け：不足によって保留となるロットはありません。
+summary-evidence_advisory = 示されていないが、保留の理由にならないもの：{ $list }。
+summary-evidence_missing = 受入れ可とするために足りない裏付け：{ $list }。
 evidence-short-file_not_read = 読み取れなかったファイル
 evidence-short-units_not_stated = 各測定の個体
 evidence-short-rows_refused = 確認すべき拒否行
@@ -570,16 +570,16 @@ value-above = > { $value } mg/kg
 value-not_detected = 不検出
 value-not_measured = –
 value-text = 「{ $written }」
-value-interval = { $low }~{ $high } mg/kg
+value-interval = { $low }～{ $high } mg/kg
 value-at_least = { $low } mg/kg以上
 
 ## Working, in words
 
 working-below = { $x } + { $k } × { $sigma } = { $end } mg/kgで、下端{ $low } mg/kg以下です。
 working-over = { $x } − { $k } × { $sigma } = { $end } mg/kgで、上端{ $high } mg/kg以上です。
-working-between = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。未確定域は{ $low }~{ $high } mg/kgです。
+working-between = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。未確定域は{ $low }～{ $high } mg/kgです。
 working-between_open = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」は{ $low } mg/kgまでで、「超過」はありません。
-working-detection = 検出限界{ $x } mg/kgで不検出、その3分の1をシグマとします:{ $x } + { $k } × { $sigma } = { $end } mg/kg。下端は{ $low } mg/kgです。
+working-detection = 検出限界{ $x } mg/kgで不検出、その3分の1をシグマとします：{ $x } + { $k } × { $sigma } = { $end } mg/kg。下端は{ $low } mg/kgです。
 working-detection_composite = 検出限界{ $x } mg/kgで不検出です。「未満」となるのは{ $low } mg/kg以下のときだけです。
 working-composite = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」には、{ $low } mg/kg以下の検出限界が示され、値がその検出限界以下であることが必要です。「超過」は{ $high } mg/kgからです。
 working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg。この薄さのプラスチックでは、信号が本来の{ $share } %しか出ないことがあるため、「未満」は{ $low }ではなく{ $scaled } mg/kgまでとします。
@@ -590,7 +590,7 @@ working-not_capable = { $k } × { $sigma } = { $end } mg/kgで、下端{ $low } 
 caution-declaration = スクリーニングは適合宣言ではなく、試験所の結果でもありません。
 caution-homogeneous = 結果が語るのは測定した箇所のことだけです。限度値は、層も含め、均質材料ごとに適用されます。
 caution-radiation = X線分析装置は電離放射線を出します。現地の法令、許可条件、装置に関する教育訓練に従い、ビームの中で試料を手で持つことは決してしないでください。
-caution-dust = 試料を切る、削る、こすり取る作業では、有害な粉じん(鉛、カドミウム、クロム)が出ることがあります。集じん装置、手袋、マスクを用い、残りかすは現地の規則に従って処分してください。
+caution-dust = 試料を切る、削る、こすり取る作業では、有害な粉じん（鉛、カドミウム、クロム）が出ることがあります。集じん装置、手袋、マスクを用い、残りかすは現地の規則に従って処分してください。
 caution-shipping = このページだけを根拠に、保留または受入れ不可のロットを出荷しないでください。決めるのは権限のある人です。
 caution-items = 結果は、試験した品目だけに関するものです。
 
@@ -605,7 +605,7 @@ report-number = 報告書番号
 report-reviewed = レビュー日
 report-inspector = 検査者
 report-place = 場所
-report-category = 製品カテゴリー(指令 2011/65/EU)
+report-category = 製品カテゴリー（指令 2011/65/EU）
 report-placing = 上市
 report-blank = ____________________
 report-summary = 要約
@@ -614,7 +614,7 @@ report-lot = ロット
 report-supplier = 供給者
 report-source = 出典
 report-disposition = 処置
-report-reasons = 理由(悪い順)と、それぞれを終わらせるもの
+report-reasons = 理由（悪い順）と、それぞれを終わらせるもの
 report-readings = 測定
 report-materials = 材料
 report-part = 部品
@@ -625,19 +625,19 @@ report-file = ファイル
 report-rows = 受け取った行 = 使用 + 点検 + 重複 + 除外 + 拒否
 report-digest = SHA-256
 report-method = 方法、規則、判定ルール
-report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率(mg/kg)、sは1シグマです。
-report-rule_text = 限度値未満(BL):x + { $k } s { $low_sign } 下端。限度値超過(OL):x − { $k } s { $high_sign } 上端。未確定(X):その間。CrとBrに「超過」はありません。Dで不検出のとき:s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム:下記の上限以内の、示された検出限界以下のときだけBL。めっき・被覆・不動態化された品目:常にX。区分不明:すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
-report-rule_halogens = ハロゲン:x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします(ビーム内の銅やガラス)。金属は適用外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
+report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率（mg/kg）、sは1シグマです。
+report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：下記の上限以内の、示された検出限界以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
+report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は適用外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
 report-halogens_moved = ハロゲンは{ $book }により処置に影響します。
 report-halogens_shown = ハロゲンは参考として示します。ハロゲン規則集が指定されていないため、処置には影響しません。
-report-uncertainty = 不確かさ:sは、表示誤差をそれが表す倍数で割ったものです。ただし、自所の繰返し性の表がある場合は判定レベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
+report-uncertainty = 不確かさ：sは、表示誤差をそれが表す倍数で割ったものです。ただし、自所の繰返し性の表がある場合は判定レベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
 report-uncertainty_full = 検査者は、示された不確かさが校正、マトリックス、サンプリングを含む全体の不確かさであると表明しています。
-report-probability = 真の値が限度値内にある確率は、値を中心とする正規分布によるものです(JCGM 106:2012)。限度値がその材料中の元素そのものに対するものである場合のCd、Pb、Hgについて示します。ここでは何も決めません。
-report-thickness = 厚さ:厚さが示されている場合、プラスチック、または母材を測定した金属のBLは、欠けている信号を考慮しても成り立つときだけ有効です。プラスチックは、最もX線を通しやすいポリエチレンに、主要元素として測定された塩素を加えたものとみなします。したがって、充塡材入りのプラスチックには慎重な側の扱いです。
+report-probability = 真の値が限度値内にある確率は、値を中心とする正規分布によるものです（JCGM 106:2012）。限度値がその材料中の元素そのものに対するものである場合のCd、Pb、Hgについて示します。ここでは何も決めません。
+report-thickness = 厚さ：厚さが示されている場合、プラスチック、または母材を測定した金属のBLは、欠けている信号を考慮しても成り立つときだけ有効です。プラスチックは、最もX線を通しやすいポリエチレンに、主要元素として測定された塩素を加えたものとみなします。したがって、充塡材入りのプラスチックには慎重な側の扱いです。
 report-book = 規則集
 report-edition = 版
 report-confidence = 値の確かさ
-report-bands = 用いた判定域(mg/kg)
+report-bands = 用いた判定域（mg/kg）
 report-substance = 物質
 report-low = 下端
 report-high = 上端
@@ -654,8 +654,8 @@ report-outcome = 結果
 report-why = 理由
 report-next = 次の手順
 report-material_head = 材料、部品、ロット
-report-annex = 附属書:すべての測定
-report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ:pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定(pまたはmの後の数字がその倍数。p2は2シグマの表示誤差)、uは表示誤差で倍数不明のため1とみなしたもの、tは自所の表、rはその箇所の繰返し測定が示すもの。「!」:結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
+report-annex = 附属書：すべての測定
+report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは自所の表、rはその箇所の繰返し測定が示すもの。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
 report-also = 次についても同じ
 report-also_more = ほか{ $count }件
 report-annex_capped = { $total }件の測定のうち、最初の{ $shown }件を印字しています。すべてはfindings.csvにあります。
@@ -670,8 +670,8 @@ report-stated_above = { $line }行目「{ $text }」は表全体に当てはま�
 report-notices = 通知
 report-notices_none = なし。
 report-check = 点検測定、製品ではない
-report-rests_on = 根拠:ロットの大きさ{ $size }、抜取検査方式が求める個数{ $take }、抜取りが最も少ない材料で測定した個数{ $units }。
-report-hold_ends = 保留の終わらせ方(各理由が求めるもののほか)
+report-rests_on = 根拠：ロットの大きさ{ $size }、抜取検査方式が求める個数{ $take }、抜取りが最も少ない材料で測定した個数{ $units }。
+report-hold_ends = 保留の終わらせ方（各理由が求めるもののほか）
 report-refused = 拒否行
 report-refused_none = 拒否された行はありません。
 report-refused_capped = ほかに拒否行が{ $left }行あり、数に含めていますが一覧にはありません。
@@ -687,15 +687,15 @@ report-note = 注記
 report-not_assessed = 評価していないもの
 report-cautions = 注意
 report-signatures = 署名
-report-sign_inspector = 検査した人(氏名、日付、署名)
-report-sign_second = 確認した2人目(氏名、日付、署名)
+report-sign_inspector = 検査した人（氏名、日付、署名）
+report-sign_second = 確認した2人目（氏名、日付、署名）
 report-findings_digest = 所見のSHA-256
 report-total_rows = 全ファイル
-report-rules_beside = 判定ルールの比較(測定の件数)。比較のためのもので、ここでは何も決めません。
+report-rules_beside = 判定ルールの比較（測定の件数）。比較のためのもので、ここでは何も決めません。
 report-rules_repeatability = 繰返し性だけです。校正、マトリックス、サンプリングによる分は含みません。
 report-decision_rule = 判定ルール
-report-rule_bands = スクリーニング判定域(この報告書のルール)
-report-rule_not_applicable = 限度値に対するルールが当てはまらない(測定)
+report-rule_bands = スクリーニング判定域（この報告書のルール）
+report-rule_not_applicable = 限度値に対するルールが当てはまらない（測定）
 report-composition = 組成
 report-caution = 注意
 report-doubts = 結果に添える疑義
@@ -711,12 +711,12 @@ report-repeats_capped = { $total }組の繰返しのうち、最初の{ $shown }
 report-spot = 測定箇所
 report-element = 元素
 report-lines = 行
-report-repeats_values = 測定(mg/kg)
-report-together = まとめた値(± 1シグマ)
+report-repeats_values = 測定（mg/kg）
+report-together = まとめた値（± 1シグマ）
 report-how = 方法
 report-each_alone = それぞれ単独
-report-one_is_over = 採らない:1件が単独で限度値超過であり、それが有効
-report-spots_of = { $about }({ $n }箇所、確率{ $p })
+report-one_is_over = 採らない：1件が単独で限度値超過であり、それが有効
+report-spots_of = { $about }（{ $n }箇所、確率{ $p }）
 report-spots_alike = { $list }では、箇所間の差は見られませんでした。同じであることの証明ではありません。最も悪い箇所を採ります。
 report-limits = 指定された規則集の限度値
 report-limits_text = 適用される各限度値についての、各材料の最も悪い結果です。処置に影響するのは、ロットの理由に挙がっているものだけです。
@@ -737,15 +737,15 @@ report-number_said = 測定が示すこと
 report-expires = 失効日
 report-no_day = 規則集に記載なし
 report-renewal = 更新
-report-renewal_said = 出典:{ $source }、{ $date }付け
+report-renewal_said = 出典：{ $source }、{ $date }付け
 report-group = 主張された合金または材料
 report-evidence = 裏付け
 report-initials = イニシャル/2人目
 report-questions = 回答すべきこと
-report-expiries = 失効日(全ロット)
+report-expiries = 失効日（全ロット）
 report-cr6 = 面積当たりのクロム(VI)(IEC 62321-7-1)
 report-cr6_area = ug/cm2
-report-cr6_not_judged = 判定せず:読み込まれた規則集に定めがないか、材料が金属ではない
+report-cr6_not_judged = 判定せず：読み込まれた規則集に定めがないか、材料が金属ではない
 report-laboratory = 試験所、報告書
 report-reached = 各結果に至った経緯
 report-reached_text = 物質と区分ごとに規則を1回ずつ示し、未満、未確定、超過となった測定の件数を添えます。各測定の判定に用いたシグマと倍数は附属書に、未解決と超過の結果は上の個別の段落にあります。
@@ -761,7 +761,7 @@ report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 適�
 
 ## Ruler
 
-ruler-title = { $about }:{ $outcome }
+ruler-title = { $about }：{ $outcome }
 ruler-description = mg/kgの対数目盛。{ $value }。未確定域は{ $low }から{ $high }まで。
 ruler-description_open = mg/kgの対数目盛。{ $value }。{ $low }から上は未確定。
 ruler-band = 未確定
@@ -774,7 +774,7 @@ join-sentences = {""}
 
 cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果をオフラインでレビューします。
 
-    使い方:
+    使い方：
       plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
       plumbline explain [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--bill FILE]... [--of NAME]...
                         (--reading ID | --line SOURCE:LINE) PATH...
@@ -784,56 +784,56 @@ cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果�
       plumbline help
       plumbline version
 
-    review     結果表(CSV、TSV。ファイルまたはフォルダー)を読み取り、DIRに次を書き出す:
-                 findings.json   所見のすべて(プログラム用)
-                 findings.csv    測定1件につき1行(表計算ソフト用)
-                 report.html     報告書(人が読むため)。ブラウザーから印刷する
+    review     結果表（CSV、TSV。ファイルまたはフォルダー）を読み取り、DIRに次を書き出す：
+                 findings.json   所見のすべて（プログラム用）
+                 findings.csv    測定1件につき1行（表計算ソフト用）
+                 report.html     報告書（人が読むため）。ブラウザーから印刷する
                  （1ページ版と附属書は--lengthを参照）
-                 history.txt     渡された履歴と今回の検査を合わせたもの(次回用)
+                 history.txt     渡された履歴と今回の検査を合わせたもの（次回用）
     --out DIR        書き出す先。なければ作る
     --papers         必要なものがあれば、次も書き出す：findings.xlsx、laboratory-request.html、
                      supplier-notice-N-NAME.html（保留または受入れ不可のロットの供給者ごとに1つ）、labels.html
     --length LENGTH  報告書の長さ：one_page（report-one-page.html）、full（report.html、通常）、
                      annex（report-annex.html、すべての測定）、またはall。繰り返し指定できる
-    --settings FILE  区分、ロットの大きさ、厚さ、認証書、抜取検査方式など(contract.mdを参照)。
+    --settings FILE  区分、ロットの大きさ、厚さ、認証書、抜取検査方式など（contract.mdを参照）。
                      複数あるときは、後のものが前のものに優先する
-    --mapping FILE   既知の見出しの下にある列の意味(ページで保存したもの)
-    --bill FILE      材料構成表:PartとMaterial、任意でClassの列がある表
-    --rules FILE     規則集:その判定域またはハロゲンの限度値は組込みのものに代わり、その他の限度値は並べて用いる
-    --history FILE   以前の検査の所見(そのときのhistory.txt)。複数あれば統合する
+    --mapping FILE   既知の見出しの下にある列の意味（ページで保存したもの）
+    --bill FILE      材料構成表：PartとMaterial、任意でClassの列がある表
+    --rules FILE     規則集：その判定域またはハロゲンの限度値は組込みのものに代わり、その他の限度値は並べて用いる
+    --history FILE   以前の検査の所見（そのときのhistory.txt）。複数あれば統合する
     explain    該当する測定について、見つかったもの、規則とその箇条、結果に至る全段階を出力する
-    --reading ID     この試料ID(ファイルに書かれたまま)の測定
-    --line S:LINE    元のファイルS(報告書での名前)のこの行から始まる測定
-    --of NAME        この結果だけ:Cd、Pb、Hg、Cr、Br、Clまたはtotal。繰り返し指定できる
+    --reading ID     この試料ID（ファイルに書かれたまま）の測定
+    --line S:LINE    元のファイルS（報告書での名前）のこの行から始まる測定
+    --of NAME        この結果だけ：Cd、Pb、Hg、Cr、Br、Clまたはtotal。繰り返し指定できる
     plan       ロットから抜き取る個数、--seedがあればどの個体か、残るリスクを示す。
                設定ファイルの[[sampling_plan]]と同じ
     rules      プログラムに付属する規則集を一覧にする。またはその1つかファイルを1行ずつ説明する
 
-    終了コード:0 すべてのロットが、スクリーニングした物質について受入れ可。1 保留または受入れ不可のロットがある。
-    2 読み取れない入力がある、測定がない(残りは書き出す)、または説明する測定がない。
-    64 使い方の誤り、または設定・対応付け・規則集・履歴ファイルの不備(何も書き出さない)。74 出力を書き出せない。
+    終了コード：0 すべてのロットが、スクリーニングした物質について受入れ可。1 保留または受入れ不可のロットがある。
+    2 読み取れない入力がある、測定がない（残りは書き出す）、または説明する測定がない。
+    64 使い方の誤り、または設定・対応付け・規則集・履歴ファイルの不備（何も書き出さない）。74 出力を書き出せない。
 
     スクリーニングは適合宣言ではなく、試験所の結果でもありません。
 cli-usage = plumbline: { $what }
     .remedy = "plumbline help" を見てください。
-cli-missing_reading = どの測定かを示してください:--reading IDまたは--line SOURCE:LINEを1回
-cli-no_line = 「{ $found }」はSOURCE:LINEではありません。例:results.csv:12
+cli-missing_reading = どの測定かを示してください：--reading IDまたは--line SOURCE:LINEを1回
+cli-no_line = 「{ $found }」はSOURCE:LINEではありません。例：results.csv:12
 cli-no_outcome = 「{ $found }」は結果の名前ではありません。使えるのはCd、Pb、Hg、Cr、Br、Cl、totalです
 cli-no_reading = 該当する測定がありません。測定は、ファイルに書かれたままの試料ID、またはファイル名と開始行で指定します。
 cli-unknown = 「{ $found }」は、ここでは未知です
 cli-missing_out = --out DIRがありません
 cli-missing_value = { $found }には値が必要です
 cli-missing_path = ファイルまたはフォルダーが指定されていません
-cli-bad_file = { $file }、{ $line }行目、列{ $column }:{ $text }
-cli-unreadable = { $file }:{ $text }
-cli-cannot_write = { $file }を書き出せませんでした:{ $text }
-cli-source = { $file }:受け取った行 { $rows_in } = 使用 { $used } + 点検 { $check } + 重複 { $duplicate } + 除外 { $set_aside } + 拒否 { $refused }。測定 { $total }
-cli-source_problem = { $file }:{ $text }
-cli-refused = { $file }、{ $line }行目、列{ $column }:{ $text }
-cli-refused_row = { $file }、{ $line }行目:{ $text }
-cli-more_refused = { $file }:ほかに拒否行{ $left }行がfindings.jsonにあります
-cli-lot = ロット:{ $lot } · 供給者:{ $supplier } · { $disposition }
-cli-written = 書出し済み:{ $file }
+cli-bad_file = { $file }、{ $line }行目、列{ $column }：{ $text }
+cli-unreadable = { $file }：{ $text }
+cli-cannot_write = { $file }を書き出せませんでした：{ $text }
+cli-source = { $file }：受け取った行 { $rows_in } = 使用 { $used } + 点検 { $check } + 重複 { $duplicate } + 除外 { $set_aside } + 拒否 { $refused }。測定 { $total }
+cli-source_problem = { $file }：{ $text }
+cli-refused = { $file }、{ $line }行目、列{ $column }：{ $text }
+cli-refused_row = { $file }、{ $line }行目：{ $text }
+cli-more_refused = { $file }：ほかに拒否行{ $left }行がfindings.jsonにあります
+cli-lot = ロット：{ $lot } · 供給者：{ $supplier } · { $disposition }
+cli-written = 書出し済み：{ $file }
 
 ## Questions a file leaves open
 
