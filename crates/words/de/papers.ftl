@@ -12,7 +12,7 @@ paper-line = Zeile { $line }
 ## Request to a laboratory
 
 paper-laboratory = Anfrage an ein Labor
-paper-laboratory-is = Bittet ein Labor zu bestimmen, was das Screening mit Röntgenfluoreszenz offen ließ oder über seinem Grenzwert fand. Sie ist kein Auftrag und enthält kein Ergebnis eines Labors.
+paper-laboratory-is = Bittet ein Labor zu bestimmen, was das Screening mit Röntgenfluoreszenz offen ließ oder über seinem Grenzwert fand. Diese Anfrage ist kein Auftrag und enthält kein Ergebnis eines Labors.
 paper-samples = Proben
 paper-samples_none = Nichts wartet auf ein Labor.
 paper-samples_order = { $count ->
@@ -82,7 +82,7 @@ paper-ask-contain = Halten Sie zurück, was Sie von diesem Los noch haben, und t
 paper-ask-laboratory = Senden Sie ein Laborergebnis für die oben genannten Stoffe, nach dem Referenzverfahren, mit seiner Unsicherheit und der Nummer des Laborberichts; oder teilen Sie mit, dass Sie keines haben.
 paper-ask-materials = Senden Sie die Liste der homogenen Werkstoffe des Teils, mit Klasse und Dicke jedes Werkstoffs, Beschichtungen eingeschlossen.
 paper-ask-exemption = Geben Sie an, auf welche Ausnahme Sie sich stützen, mit Eintrag und Wortlaut, und senden Sie den Beleg, dass sie gilt.
-paper-ask-change = Geben Sie an, ob ein Werkstoff, eine Rezeptur oder ein Unterlieferant gewechselt hat, seit wann und für welche Lose.
+paper-ask-change = Geben Sie an, ob ein Werkstoff, eine Rezeptur oder ein Unterlieferant geändert wurde, seit wann und für welche Lose.
 paper-ask-correct = Teilen Sie uns die Ursache mit, sobald Sie sie kennen, und was Sie tun, damit es nicht wieder geschieht.
 paper-ask-replace = Teilen Sie uns mit, wann Sie das Los ersetzen können und was mit diesem geschehen soll.
 paper-answer = Ihre Antwort
@@ -94,7 +94,7 @@ paper-answer_signature = Unterschrift
 ## Labels
 
 paper-labels = Etiketten für Lose, die warten müssen
-paper-labels-is = Ein Etikett für jedes Los, das gesperrt oder nicht angenommen ist. An den gestrichelten Linien schneiden. Ein Etikett sagt, wie ein Los nach dem darauf genannten Bericht steht; ein späterer Bericht geht ihm vor.
+paper-labels-is = Ein Etikett für jedes Los, das gesperrt oder nicht angenommen ist. An den gestrichelten Linien ausschneiden. Ein Etikett sagt, wie ein Los nach dem darauf genannten Bericht steht; ein späterer Bericht geht ihm vor.
 paper-labels_none = Kein Los ist gesperrt oder nicht angenommen.
 paper-word-hold = GESPERRT
 paper-word-not_accept = NICHT ANGENOMMEN

@@ -10,8 +10,8 @@ proof-verdict-evidence_missing = Der Bericht ließ sich nicht nachprüfen: Die D
 proof-verdict-not_a_report = Das ist kein Bericht dieses Programms.
 
 # Why only the findings were compared.
-proof-only-other_version = Er wurde erstellt mit { $program } { $version }. Diese Version hier hat seine Befunde mit seinen Daten verglichen, und seinen Text mit der Prüfsumme, die er mitführt. Wie jene Version Befunde formuliert und gestaltet, lässt sich hier nicht noch einmal erzeugen: Die gedruckte Prüfsumme bindet die Befunde, den Wortlaut nur jene Version.
-proof-only-language_not_here = Die Wörter seiner Sprache sind hier nicht vorhanden. Seine Befunde wurden mit seinen Daten verglichen, und sein Text mit der Prüfsumme, die er mitführt; der Wortlaut wurde nicht noch einmal erzeugt.
+proof-only-other_version = Er wurde erstellt mit { $program } { $version }. Diese Version hier hat seine Befunde mit seinen Daten verglichen, und seinen Text mit dem Prüfwert, den er mitführt. Wie jene Version Befunde formuliert und gestaltet, lässt sich hier nicht noch einmal erzeugen: Die gedruckte Prüfsumme bindet die Befunde, den Wortlaut nur jene Version.
+proof-only-language_not_here = Die Wörter seiner Sprache sind hier nicht vorhanden. Seine Befunde wurden mit seinen Daten verglichen, und sein Text mit dem Prüfwert, den er mitführt; der Wortlaut wurde nicht noch einmal erzeugt.
 
 # What was shown, and what was not.
 proof-shows-self = Das zeigt, dass der Bericht mit sich selbst übereinstimmt. Es zeigt nicht, woher seine Daten kommen: Wer die Daten ändert, kann wieder einen Bericht erzeugen, der ebenfalls mit sich selbst übereinstimmt.
@@ -61,7 +61,7 @@ proof-place-not_usable = { $where }: nicht brauchbar.
 proof-place-written_otherwise = { $where }: nicht so, wie das Programm es schreibt.
 proof-place-finding = Befunde, { $row }: Der Bericht führt „{ $says }“ mit, seine Daten ergeben „{ $gives }“.
 proof-place-text_changed = Der Text des Berichts wurde nach dem Schreiben geändert. Wo, kann nur die Version sagen, die ihn geschrieben hat.
-proof-place-digest_not_printed = Der Bericht druckt nicht die Prüfsumme der Befunde, die er mitführt, { $gives }.
+proof-place-digest_not_printed = Der Bericht druckt die Prüfsumme der Befunde, die er mitführt, nicht: { $gives }.
 proof-more = { $count ->
     [one] Und { $count } weitere Stelle.
    *[other] Und { $count } weitere Stellen.
