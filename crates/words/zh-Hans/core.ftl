@@ -19,6 +19,11 @@
 #   analyser 分析仪 · instrument 仪器 · mode 测量模式 · line 谱线 · escape peak 逃逸峰 · sum peak 和峰 · drift 漂移
 #   rule book 规则集 · settings 设置 · mapping 列对应 · history 历史文件 · act 操作 · review 审查 · digest 摘要
 #   refused row 拒读行 · set aside 搁置 · notice 提示 · remedy 处理办法 · advisory 仅提示 · initials 姓名缩写 · stick U盘
+#   report issued by 出具方 · date of issue 发布日期 · authorise 批准 · customer 客户 · item 物品 · condition 状态 · taking samples 取样
+#   additions, deviations, exclusions 补充、偏离和删减 · opinions and interpretations 意见和解释 · external provider 外部提供方
+#   length of a report 篇幅 · one page 单页 · full report 完整报告 · annex 附录 · invented 虚构 · prove 验证 · check of a text 校验值
+#   coverage factor 包含因子 · limit of quantification 定量限 · chain of custody 样品交接记录 · laboratory request 实验室检测请求
+#   notice to a supplier 致供应商的通知 (贵方/我方) · label 标签 · photograph 照片 · picture 图片 · join 关联 · mark the spot 标出测点
 
 ## Outcomes: the code's short form and its words
 
