@@ -90,7 +90,7 @@ paper-answer_signature = 署名
 
 ## Labels
 
-paper-labels = 待機が必要なロットのラベル
+paper-labels = 留め置くロットのラベル
 paper-labels-is = 保留または受入れ不可のロットごとに1枚のラベルです。破線に沿って切ってください。ラベルは、そこに記された報告書の時点でのロットの状態を示します。後の報告書があれば、そちらが優先します。
 paper-labels_none = 保留または受入れ不可のロットはありません。
 paper-word-hold = 保留

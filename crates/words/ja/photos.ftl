@@ -2,7 +2,7 @@
 
 act-photo = 写真{ $file }{ $x ->
         [none] 、測定箇所の印なし
-       *[other] 、測定箇所は千分率で{ $x }、{ $y }
+       *[other] 、測定箇所は左から{ $x }、上から{ $y }（千分率）
     }
 
 # Whether a photograph that was named can be shown, and what to do where it can't.
