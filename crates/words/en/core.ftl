@@ -799,7 +799,7 @@ report-validity = Holds for products
 report-in_use = In use
 report-open_day = open
 report-jurisdiction = Where
-report-legend = BL below limit · X undecided · OL over limit · n/a not applicable. Every other word is an outcome that is not a pass.
+report-legend = BL below limit · X undecided · OL over limit · n/a not applicable. Every other word says why there is no outcome of these; none of them stands for below limit.
 
 ## Ruler
 

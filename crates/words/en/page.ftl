@@ -1242,10 +1242,7 @@ page-stated-customer = Who it is for
 page-stated-item = What the items are and how they looked
 page-stated-sampled = How the samples were taken
 page-stated-authorised = Who authorises the report
-page-stated-lots = { $n ->
-        [one] Lot by lot ({ $n })
-       *[other] Lot by lot ({ $n })
-    }
+page-stated-lots = Lot by lot ({ $n })
 page-stated-invented-none = Not said
 page-act-issued-on-label = Date of issue
 page-act-received-label = Items received on

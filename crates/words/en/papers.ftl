@@ -107,7 +107,7 @@ paper-label_more_reasons = { $count ->
    *[other] { $count } more reasons stand in the report.
 }
 paper-label_lift_two = Lifted only by a new report or by the initials of two people.
-paper-label_lift_result = Lifted only by a new report that the missing result is in.
+paper-label_lift_result = Lifted only by a new report in which what is named above is settled.
 
 ## Acts
 

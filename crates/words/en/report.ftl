@@ -134,13 +134,14 @@ report-deviations_aside = { $count ->
 report-deviations_refused = { $count ->
         [one] One row was refused
        *[other] { $count } rows were refused
-    } and counts for nothing; see the section on files.
+    } and counts for nothing; see the section on sources.
+report-deviations_said = { $text }.
 report-external = Results of external providers
 report-external_none = None: no laboratory result was given.
 report-external_count = { $count ->
         [one] One laboratory result
        *[other] { $count } laboratory results
-    }, marked as such; see the section on laboratory results.
+    }; see the section on laboratory results.
 report-external_text = Results of external providers: laboratories found these, not the issuer of this report.
 report-records_kept = Records are kept
 report-and_more = { $list } and { $count } more
@@ -148,7 +149,7 @@ report-and_more = { $list } and { $count } more
 ## Decision rule and opinions
 
 report-inherent = Decision rule: the bands of the method are the rule. They hold a guard band of their own (from the limit down to the low edge, up to the high edge, and { $k } s beyond), so no other guard band is added (ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019).
-report-risk = Risk of the rule: where s is right, readings scatter normally about the true value and nothing else is wrong, a reading of a material whose content is the low edge comes out below limit with a chance of { $chance } %, and one whose content is the high edge comes out over limit with a chance of { $chance } %. So a content at or above the limit passes, and one at or below the limit fails, with a smaller chance still. Where few repeats give s, a larger factor keeps that chance. What calibration, matrix, homogeneity and sampling add is not in it. This is computed from the normal distribution; the edges of the bands are the standard's.
+report-risk = Risk of the rule: where s is right, readings scatter normally about the true value and nothing else is wrong, a reading of a material whose content is the low edge comes out below limit with a chance of { $chance } %, and one whose content is the high edge comes out over limit with a chance of { $chance } %. So a content at or above the limit comes out below limit, and one at or below the limit comes out over limit, with a smaller chance still. Where few repeats give s, a larger factor keeps that chance. What calibration, matrix, homogeneity and sampling add is not in it. This is computed from the normal distribution; the edges of the bands are the standard's.
 report-opinions = What ends a reason, next steps, cautions, comparisons with other rules and entries that may cover are opinions and interpretations, not results.
 report-standards = Made to hold what ISO/IEC 17025:2017 (7.8), IEC 62321-1:2013 (4.8) and EN IEC 63000:2018 ask of a report of screening. It is one of the documents of a technical file and no such file by itself, and it claims no accreditation.
 report-settled_by_laboratory = none is left here: a laboratory settled it. { $text }

@@ -208,7 +208,7 @@ impl<'a> Reader<'a> {
                 let of = self.limit_of(name, reading).map(|one| one.row.of.clone()).unwrap_or_default();
                 let each: Vec<String> =
                     of.iter().map(|element| format!("{element}: {}", of_element(*element))).collect();
-                each.join("; ")
+                words.series(&each)
             }
         }
     }

@@ -94,7 +94,7 @@ impl Papers<'_> {
             dl class="key" {
                 dt { (self.say("report-number")) } dd { b { (self.number) } }
                 dt { (self.say("report-findings_digest")) } dd class="mono" { (self.digest) }
-                dt { (self.say("report-reviewed")) } dd { (Self::or_line(self.set(ActKind::ReviewedAt))) }
+                dt { (self.say("report-reviewed")) } dd { (self.day_or_line(self.set(ActKind::ReviewedAt))) }
                 dt { (self.say("report-inspector")) } dd { (Self::or_line(self.set(ActKind::Inspector))) }
                 dt { (self.say("report-place")) } dd { (Self::or_line(self.set(ActKind::Place))) }
                 dt { (self.say("paper-contact")) } dd { (Self::or_line(self.set(ActKind::Contact))) }

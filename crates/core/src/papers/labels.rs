@@ -121,7 +121,7 @@ impl Papers<'_> {
                         }
                         dt { (self.say("report-supplier")) } dd { (self.name(lot.supplier.as_deref())) }
                         dt { (self.say("report-number")) } dd { (self.number) }
-                        dt { (self.say("report-reviewed")) } dd { (Self::or_line(self.set(ActKind::ReviewedAt))) }
+                        dt { (self.say("report-reviewed")) } dd { (self.day_or_line(self.set(ActKind::ReviewedAt))) }
                     }
                     @if let Some(code) = code(&text) { (PreEscaped(code)) }
                 }

@@ -186,6 +186,11 @@ impl<'a> Papers<'a> {
         }
     }
 
+    /// A day as its reader writes it, or a line to write on.
+    fn day_or_line(&self, day: Option<&str>) -> Markup {
+        Self::or_line(day.map(|day| self.words.moment(day)).as_deref())
+    }
+
     /// A lot by its name, or by its file where it has none.
     fn lot_name(&self, lot: &LotFinding) -> Markup {
         html! { bdi { (visible_text::on_one_line(&phrases::lot_name(self.words, self.inspection, lot))) } }

@@ -23,7 +23,7 @@ impl Papers<'_> {
         let body = html! {
             (self.belongs_to(&html! {
                 dt { (self.say("paper-to")) } dd { b { (self.name(Some(&offer.supplier))) } }
-                dt { (self.say("paper-reply_by")) } dd { b { (Self::or_line(reply)) } }
+                dt { (self.say("paper-reply_by")) } dd { b { (self.day_or_line(reply)) } }
             }))
             section {
                 p { (self.say("paper-notice_facts")) }

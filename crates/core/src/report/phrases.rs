@@ -81,6 +81,7 @@ pub fn doubts(
         .cautions(cautions, row)
         .iter()
         .map(|(overlap, caution)| {
+            let basis = super::books::confidence_short(words, overlap.basis);
             let arguments = [
                 ("about", about),
                 ("line", overlap.line),
@@ -88,7 +89,7 @@ pub fn doubts(
                 ("partner_line", overlap.partner_line),
                 ("gap", &overlap.gap.abs().to_string()),
                 ("apparent", &rounded(caution.apparent)),
-                ("basis", overlap.basis),
+                ("basis", &basis),
             ];
             words.with(&format!("doubt-{}", caution.code.code()), &arguments)
         })
@@ -205,7 +206,7 @@ pub fn act_value(words: &Words, kind: ActKind, value: &str) -> String {
     if words.has(&id) {
         words.say(&id)
     } else if crate::settings_file::is_list(kind) {
-        crate::acts::split_escaped(value).join(", ")
+        words.list(&crate::acts::split_escaped(value))
     } else {
         value.to_owned()
     }

@@ -18,7 +18,7 @@ impl Report<'_> {
         let Some(text) = self.set(kind) else { return self.say("report-blank") };
         let said: Vec<String> =
             names.iter().map(|name| stated::field(text, name)).filter(|said| !said.is_empty()).collect();
-        said.join(", ")
+        self.words.list(&said)
     }
 
     /// Which part of the report this is, and which others there are.
@@ -38,7 +38,7 @@ impl Report<'_> {
             ("part", part.as_str()),
             ("number", number),
             ("name", &name(self.length)),
-            ("others", &others.join("; ")),
+            ("others", &self.words.series(&others)),
         ];
         html! { p class="parts" data-element="7.8.2.1-d" { (self.with("report-parts", &arguments)) } }
     }

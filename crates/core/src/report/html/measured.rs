@@ -89,7 +89,7 @@ impl Report<'_> {
 
     /// The first names of a set, and how many more there are; empty where there are none.
     fn names(&self, names: &BTreeSet<String>) -> String {
-        let list = names.iter().take(NAMES).cloned().collect::<Vec<_>>().join("; ");
+        let list = self.words.series(&names.iter().take(NAMES).collect::<Vec<_>>());
         match names.len().saturating_sub(NAMES) {
             0 => list,
             more => self.with("report-and_more", &[("list", &list), ("count", &more.to_string())]),
@@ -157,7 +157,10 @@ impl Report<'_> {
     }
 
     fn deviations(&self) -> String {
-        let mut parts = vec![self.or_not_stated(self.set(ActKind::Deviations))];
+        let said = self.or_not_stated(self.set(ActKind::Deviations));
+        // A sentence ends before the next begins; a person's words may end as they like.
+        let mut parts =
+            vec![self.with("report-deviations_said", &[("text", said.trim_end_matches(['.', '\u{3002}']))])];
         let aside = self.findings.set_aside.len();
         if aside > 0 {
             parts.push(self.with("report-deviations_aside", &[("count", &aside.to_string())]));
@@ -166,7 +169,7 @@ impl Report<'_> {
         if refused > 0 {
             parts.push(self.with("report-deviations_refused", &[("count", &refused.to_string())]));
         }
-        parts.join(". ")
+        self.words.sentences(&parts)
     }
 
     fn external(&self) -> String {

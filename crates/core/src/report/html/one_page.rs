@@ -144,10 +144,10 @@ impl Report<'_> {
     }
 
     pub(super) fn one_page(&self, number: &str) -> Markup {
-        let cautions = phrases::cautions(self.words).join(" ");
+        let cautions = self.words.sentences(&phrases::cautions(self.words));
         let not_assessed: Vec<String> =
             phrases::NOT_ASSESSED.iter().map(|code| self.say(&format!("not-assessed-{code}"))).collect();
-        let not_assessed = not_assessed.join(" ");
+        let not_assessed = self.words.sentences(&not_assessed);
         let counts = phrases::summary_counts(self.words, self.findings);
         let says = clipped(&phrases::summary_says(self.words, self.findings), 2 * SENTENCE);
         let evidence = clipped(&phrases::summary_evidence(self.words, self.findings), 2 * SENTENCE);
@@ -221,7 +221,7 @@ impl Report<'_> {
         format!(
             "{}: {}. {}: {} · {}: {}",
             self.say("report-sources"),
-            clipped(&names.join(", "), 2 * NAME),
+            clipped(&self.words.list(&names), 2 * NAME),
             self.say("report-readings"),
             self.findings.verdicts.len(),
             self.say("report-materials"),

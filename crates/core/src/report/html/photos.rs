@@ -109,7 +109,7 @@ impl Report<'_> {
             of.iter().map(|join| photos::shown(self.inspection, self.findings, self.words, join)).collect();
         let marked = of.iter().filter(|join| join.said.spot.is_some()).count();
         let arguments =
-            [("file", photo.name.as_str()), ("of", &shows.join("; ")), ("n", &marked.to_string())];
+            [("file", photo.name.as_str()), ("of", &self.words.series(&shows)), ("n", &marked.to_string())];
         self.with("report-photos_alt", &arguments)
     }
 
@@ -145,9 +145,12 @@ impl Report<'_> {
             let of: Vec<&str> =
                 found.iter().filter(|(_, outcome)| *outcome == kind).map(|(one, _)| one.symbol()).collect();
             let outcome = phrases::outcome(self.words, kind);
-            self.with("report-photos_outcome", &[("substances", &of.join(", ")), ("outcome", &outcome)])
+            self.with(
+                "report-photos_outcome",
+                &[("substances", &self.words.list(&of)), ("outcome", &outcome)],
+            )
         });
-        said.collect::<Vec<_>>().join("; ")
+        self.words.series(&said.collect::<Vec<_>>())
     }
 }
 
