@@ -832,7 +832,7 @@ report-validity = Gilt für Produkte
 report-in_use = In Gebrauch
 report-open_day = offen
 report-jurisdiction = Wo
-report-legend = BL unter dem Grenzwert · X unentschieden · OL über dem Grenzwert · n. anw. nicht anwendbar. Jedes andere Wort ist kein bestandenes Ergebnis.
+report-legend = BL unter dem Grenzwert · X unentschieden · OL über dem Grenzwert · n. anw. nicht anwendbar. Jedes andere Wort sagt, warum es keines dieser Ergebnisse gibt; keines steht für „unter dem Grenzwert“.
 
 ## Ruler
 

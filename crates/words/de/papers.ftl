@@ -107,7 +107,7 @@ paper-label_more_reasons = { $count ->
    *[other] { $count } weitere Gründe stehen im Bericht.
 }
 paper-label_lift_two = Nur ein neuer Bericht oder die Kürzel zweier Personen heben dies auf.
-paper-label_lift_result = Nur ein neuer Bericht, in dem das fehlende Ergebnis steht, hebt dies auf.
+paper-label_lift_result = Nur ein neuer Bericht, in dem das oben Genannte geklärt ist, hebt dies auf.
 
 ## Acts
 

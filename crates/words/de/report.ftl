@@ -134,13 +134,14 @@ report-deviations_aside = { $count ->
 report-deviations_refused = { $count ->
         [one] Eine Zeile wurde abgewiesen und zählt
        *[other] { $count } Zeilen wurden abgewiesen und zählen
-    } für nichts; siehe den Abschnitt über Dateien.
+    } für nichts; siehe den Abschnitt über Quellen.
+report-deviations_said = { $text }.
 report-external = Ergebnisse externer Anbieter
 report-external_none = Keine: Es wurde kein Laborergebnis gegeben.
 report-external_count = { $count ->
         [one] Ein Laborergebnis
        *[other] { $count } Laborergebnisse
-    }, als solche gekennzeichnet; siehe den Abschnitt über Laborergebnisse.
+    }; siehe den Abschnitt über Laborergebnisse.
 report-external_text = Ergebnisse externer Anbieter: Labore haben sie gefunden, nicht der Aussteller dieses Berichts.
 report-records_kept = Aufbewahrung der Aufzeichnungen
 report-and_more = { $list } und { $count } weitere

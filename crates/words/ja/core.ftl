@@ -757,7 +757,7 @@ report-validity = 対象となる製品
 report-in_use = 使用中
 report-open_day = 期限なし
 report-jurisdiction = 地域
-report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 適用外 適用されない。これ以外の語は、どれも合格とはいえない結果です。
+report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 適用外 適用されない。これ以外の語は、これらの結果が出ない理由を示すもので、どれも限度値未満を意味しません。
 
 ## Ruler
 

@@ -98,7 +98,7 @@ paper-word-not_accept = 受入れ不可
 paper-label_more_parts = ほか{ $count }点
 paper-label_more_reasons = ほか{ $count }件の理由が報告書にあります。
 paper-label_lift_two = 解除できるのは、新しい報告書または2人のイニシャルだけです。
-paper-label_lift_result = 解除できるのは、足りない結果を含む新しい報告書だけです。
+paper-label_lift_result = 解除できるのは、上に挙げた点が決着した新しい報告書だけです。
 
 ## Acts
 

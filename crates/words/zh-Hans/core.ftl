@@ -716,7 +716,7 @@ report-validity = 适用的产品
 report-in_use = 在用
 report-open_day = 不限
 report-jurisdiction = 适用地区
-report-legend = BL 低于限值 · X 未定 · OL 超出限值 · 不适用：不判定。其余各词都表示不算通过的判定结果。
+report-legend = BL 低于限值 · X 未定 · OL 超出限值 · 不适用：不判定。其余各词说明为何得不出上述结果，都不表示低于限值。
 
 ## Ruler
 

@@ -98,7 +98,7 @@ paper-word-not_accept = 不接收
 paper-label_more_parts = 及另外{ $count }个
 paper-label_more_reasons = 另有{ $count }个理由见报告。
 paper-label_lift_two = 只能由新的报告或两人的姓名缩写解除。
-paper-label_lift_result = 只能由含有所缺结果的新报告解除。
+paper-label_lift_result = 只能由上述各项已解决的新报告解除。
 
 ## Acts
 
