@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { test } from "node:test";
-import { deliveries, visitChromium, writtenFiles } from "./drive.mjs";
+import { deliveries, oneDigitOther, reportOf, visitChromium, writtenFiles } from "./drive.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const PLACES = ["came-in", "trust", "says", "next", "write"];
@@ -80,6 +80,50 @@ for (const scheme of ["light", "dark"]) {
         }
         assert.deepEqual(found, []);
         assert.deepEqual(small, []);
+        assert.deepEqual(visit.complaints, []);
+      } finally {
+        await visit.close();
+      }
+    });
+  }
+}
+
+for (const scheme of ["light", "dark"]) {
+  for (const width of [1280, 360]) {
+    test(`the place that checks a report is clean for axe-core, fits and can be pressed in each of its states: ${scheme}, ${width} px wide`, async () => {
+      const delivery = deliveries().find((one) => one.name.startsWith("03-"));
+      const report = reportOf(delivery.results, delivery.settings);
+      const visit = await visitChromium({ scheme, width, height: 800, reducedMotion: "reduce" });
+      const found = [];
+      const look = async (state) => {
+        await openFolds(visit);
+        found.push(...(await faults(visit, state)), ...(await visit.evaluate(tooSmall)).map((one) => `${state}: ${one}`));
+        assert.equal(await visit.evaluate(stickingOut), 0, `${state} is wider than the window`);
+      };
+      const verdict = (word) => visit.until(word, (wanted) => document.querySelector(`.proved[data-word="${wanted}"]`) !== null && document.querySelector("#work").hidden, word);
+      try {
+        await visit.click("#enter-prove");
+        await look("empty");
+        await visit.choose("Files it was made from", writtenFiles({ "other.csv": "a,b\r\n1,2\r\n" }));
+        await visit.until("the files that lie ready", () => /lies ready/.test(document.querySelector("#prove-results").textContent));
+        await look("files ready");
+        await visit.choose("Report to check", writtenFiles({ "report.html": report }));
+        await verdict("self");
+        await look("agrees with itself");
+        await visit.type("#prove-digest", "0123");
+        await visit.click("#prove-with-digest");
+        await look("a digest refused");
+        await visit.type("#prove-digest", "0123456789abcdef".repeat(4));
+        await visit.click("#prove-with-digest");
+        await verdict("contradicted");
+        await look("contradicted");
+        await visit.choose("Report to check", writtenFiles({ "changed.html": oneDigitOther(oneDigitOther(report, /<h1[^>]*>Valve BV-/.exec(report)[0]), '<td class="n">') }));
+        await verdict("differs");
+        await look("differs");
+        await visit.choose("Report to check", writtenFiles({ "letter.html": "<p>A letter" }));
+        await verdict("open");
+        await look("no report");
+        assert.deepEqual(found, []);
         assert.deepEqual(visit.complaints, []);
       } finally {
         await visit.close();

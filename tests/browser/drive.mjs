@@ -2,6 +2,7 @@
 //
 // The two browsers are reached by two libraries; `Visit` is the little that the tests need of both.
 
+import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
@@ -233,7 +234,7 @@ export async function visitFirefox({ width = 1280, height = 900, start = pageUrl
       "browser.download.dir": downloads,
       "browser.download.folderList": 2,
       "browser.download.useDownloadDir": true,
-      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml",
+      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
       "browser.download.always_ask_before_handling_new_types": false,
     },
   });
@@ -249,3 +250,27 @@ export const browsers = [
   { name: "Chromium", visit: visitChromium },
   { name: "Firefox", visit: visitFirefox },
 ];
+
+const target = process.env.CARGO_TARGET_DIR || join(top, "target");
+const plumbline = join(target, "debug", process.platform === "win32" ? "plumbline.exe" : "plumbline");
+
+/** What the command line writes of these files, by name. */
+export function writtenByCommandLine(results, settings, ...options) {
+  const out = ownFolder();
+  const ran = spawnSync(plumbline, ["review", "--out", out, ...options, "--settings", settings, ...results], { encoding: "utf8", maxBuffer: 1 << 28 });
+  if (![0, 1].includes(ran.status)) throw new Error(`the command line ended with ${ran.status ?? ran.error}: ${ran.stderr}`);
+  return Object.fromEntries(readdirSync(out).map((name) => [name, readFileSync(join(out, name))]));
+}
+
+/** The report the command line writes of these files. */
+export function reportOf(results, settings) {
+  return writtenByCommandLine(results, settings)["report.html"].toString("utf8");
+}
+
+/** One digit of a report exchanged for another, the first after `mark`. */
+export function oneDigitOther(text, mark) {
+  const at = text.indexOf(mark);
+  if (at < 0) throw new Error(`the report has no ${mark}`);
+  const digit = at + mark.length + text.slice(at + mark.length).search(/[0-9]/);
+  return text.slice(0, digit) + ((Number(text[digit]) + 1) % 10) + text.slice(digit + 1);
+}

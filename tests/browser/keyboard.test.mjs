@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { browsers, until, visitChromium, writtenFiles } from "./drive.mjs";
+import { browsers, deliveries, reportOf, until, visitChromium, writtenFiles } from "./drive.mjs";
 
 /** A long table of invented readings, all alike but for their ids. */
 export function longTable(rows) {
@@ -192,6 +192,40 @@ test("“Give it now” puts the focus into the field that is missing", async ()
     await visit.page.getByRole("button", { name: /The measured one is its only material/ }).click();
     await visit.event(/^Taken: /);
     assert.equal(await visit.evaluate(() => document.activeElement.closest(".per-part") !== null), true, "the focus stays with the part");
+  } finally {
+    await visit.close();
+  }
+});
+
+test("a report can be checked from the first screen on by keys alone, and the answer has the focus", async () => {
+  const delivery = deliveries().find((one) => one.name.startsWith("03-"));
+  const visit = await visitChromium();
+  const tabTo = async (id) => {
+    for (let steps = 0; (await visit.evaluate(() => document.activeElement.id)) !== id; steps += 1) {
+      assert.ok(steps < 80, `Tab does not reach #${id}`);
+      await visit.press("Tab");
+    }
+  };
+  try {
+    await tabTo("enter-prove");
+    await visit.press("Enter");
+    await visit.until("the heading to have the focus", () => document.activeElement.id === "heading-prove");
+    await tabTo("prove-report");
+    await visit.choose("Report to check", writtenFiles({ "report.html": reportOf(delivery.results, delivery.settings) }));
+    await visit.until("the focus on the answer", () => document.activeElement.id === "prove-result-0" && document.querySelector(".proved") !== null);
+    // Back to the digest, which Enter takes.
+    await visit.page.focus("#prove-beside");
+    await visit.press("Tab");
+    assert.equal(await visit.evaluate(() => document.activeElement.id), "prove-digest");
+    await visit.page.keyboard.type("a".repeat(64));
+    await visit.press("Enter");
+    await visit.until("the focus on the other answer", () => document.activeElement.id === "prove-result-0" && document.querySelector('.proved[data-word="contradicted"]') !== null);
+    await tabTo("prove-another");
+    await visit.press("Enter");
+    assert.equal(await visit.evaluate(() => document.activeElement.id), "prove-report");
+    await visit.page.goBack();
+    await visit.until("the first screen", () => !document.getElementById("place-start").hidden);
+    assert.deepEqual(visit.complaints, []);
   } finally {
     await visit.close();
   }

@@ -80,12 +80,16 @@ fn pointed(text: &str) -> BTreeSet<String> {
 }
 
 /// The text a reader sees, without what is quoted: cells as written, and the acts, which stand as they were given.
-fn prose(report: &str, words: &Words) -> String {
+fn prose(report: &str, words: &Words, length: Length) -> String {
     let (_, body) = report.split_once("<main>").expect("a body");
     // What the report carries is data, and no reader sees it.
     let (body, _) = body.split_once(OPENS).expect("what it carries");
     let acts = format!("<h2>{}</h2>", words.say("report-acts"));
-    let (before, from) = body.split_once(&acts).expect("the acts");
+    // The one page is too short for them.
+    let (before, from) = match body.split_once(&acts) {
+        None if length == Length::OnePage => (body, "</section>"),
+        found => found.expect("the acts"),
+    };
     let (_, after) = from.split_once("</section>").expect("an end");
     let mut text = String::new();
     for (at, part) in format!("{before}{after}").split('<').enumerate() {
@@ -136,7 +140,7 @@ fn no_number_or_date_of_a_report_keeps_its_english_form_in_a_language_with_anoth
         let findings = review(&inspection);
         let allowed = allowed(&inspection);
         for length in Length::ALL {
-            let text = prose(&report(&inspection, &findings, &words, *length), &words);
+            let text = prose(&report(&inspection, &findings, &words, *length), &words, *length);
             for line in text.lines() {
                 let found: Vec<String> = pointed(line).difference(&allowed).cloned().collect();
                 if !found.is_empty() {

@@ -809,7 +809,7 @@ fn acts_are_told_in_words_and_not_in_codes() {
         "missing check readings: said, and hold nothing",
         "the same sample id, also where no spot is stated",
         "Pb in polymer: one sigma 20 mg/kg, for 60 s, of which nothing is constant",
-        "hold lifted: check readings; why: w",
+        "hold lifted: no check readings; why: w",
         "check samples: A, B",
     ] {
         assert!(acts.contains(words), "{words}: {acts}");

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 
 use plumbline_core::inspection::{Inspection, review};
-use plumbline_core::report::Length;
+use plumbline_core::report::{Length, evidence};
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::{inspect, report_in, with_words};
@@ -184,7 +184,8 @@ fn what_a_person_stated_stands_in_the_report() {
         let text = found.get(mark).unwrap_or_else(|| panic!("{mark}"));
         assert!(text.contains(wanted), "{mark}: {wanted}\n{text}");
     }
-    assert_eq!(report.matches("white lids").count(), 2, "of its own lot only: in the table, and in the acts");
+    let (shown, _) = report.split_once(evidence::OPENS).expect("what the report carries");
+    assert_eq!(shown.matches("white lids").count(), 2, "of its own lot only: in the table, and in the acts");
     let alone = inspect(&settings.replace("\"TS\"", "\"M.K.\""), &[("a.csv", table.as_slice())]);
     let report = report_in(&alone, &review(&alone), Length::Full);
     assert!(!marks(&report)["7.8.2.1-o"].contains("<b>M.K.</b>"), "one person is not two");

@@ -42,22 +42,33 @@ pub fn shows(words: &Words, proof: &Proof) -> Vec<String> {
 
 /// The files the report names, then those given for nothing.
 pub fn files(words: &Words, proof: &Proof) -> Vec<String> {
-    let named = proof.files.iter().map(|FileSeen { name, sha256, state }| {
-        // A text may hold no argument for some states; the file stands in all.
-        let arguments = [("file", name.as_str()), ("sha256", sha256.as_str())];
-        words.with(&format!("proof-file-{}", state.code()), &arguments)
-    });
-    let strangers = proof.strangers.iter().map(|name| words.with("proof-stranger", &[("file", name)]));
-    named.chain(strangers).collect()
+    let named = proof.files.iter().map(|seen| file(words, seen));
+    named.chain(proof.strangers.iter().map(|name| stranger(words, name))).collect()
+}
+
+/// A file the report names, and what became of it.
+pub fn file(words: &Words, FileSeen { name, sha256, state }: &FileSeen) -> String {
+    // A text may hold no argument for some states; the file stands in all.
+    let arguments = [("file", name.as_str()), ("sha256", sha256.as_str())];
+    words.with(&format!("proof-file-{}", state.code()), &arguments)
+}
+
+/// A file that was given and that the report does not name.
+pub fn stranger(words: &Words, name: &str) -> String {
+    words.with("proof-stranger", &[("file", name)])
 }
 
 /// Where the report is another, a place a line, and how many more.
 pub fn places(words: &Words, proof: &Proof) -> Vec<String> {
     let mut said: Vec<String> = proof.places.list.iter().map(|one| place(words, one)).collect();
-    if proof.places.more > 0 {
-        said.push(words.with("proof-more", &[("count", &proof.places.more.to_string())]));
-    }
+    said.extend(more(words, proof));
     said
+}
+
+/// How many more places there are than those named; nothing where all are.
+pub fn more(words: &Words, proof: &Proof) -> Option<String> {
+    let more = proof.places.more;
+    (more > 0).then(|| words.with("proof-more", &[("count", &more.to_string())]))
 }
 
 /// One place.
@@ -79,7 +90,8 @@ pub fn place(words: &Words, place: &Place) -> String {
     words.with(&format!("proof-place-{}", place.kind.code()), &arguments)
 }
 
-fn where_it_is(words: &Words, place: &Place) -> String {
+/// Where a place is: section, row and column, or the part of what the report carries.
+pub fn where_it_is(words: &Words, place: &Place) -> String {
     if let Some(Part { kind, name }) = &place.part {
         return words.with(&format!("proof-where-{}", kind.code()), &[("name", name)]);
     }

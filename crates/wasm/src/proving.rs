@@ -1,7 +1,7 @@
 //! A report that a person dropped, held against what it carries.
 
 use plumbline_core::words::{ENGLISH_TAG, Words};
-use plumbline_proof::{prove, said};
+use plumbline_proof::{FileSeen, OnlyFindings, Place, PlaceKind, Proof, prove, said};
 use serde::Serialize;
 
 /// A report on its way in, and the files beside it.
@@ -35,20 +35,45 @@ impl Proving {
         };
         let languages = |tag: &str| if tag == ENGLISH_TAG { Some(Words::english()) } else { of_taught(tag) };
         let proof = prove(&self.report, &self.beside, digest, &languages);
-        ProofView {
-            verdict: proof.verdict.code(),
-            only_findings: proof.only_findings.map(plumbline_proof::OnlyFindings::code),
-            holds: proof.holds(),
-            could_be_proved: proof.could_be_proved(),
-            text: said::verdict(words, &proof),
-            places: said::places(words, &proof),
-            shows: said::shows(words, &proof),
-            files: said::files(words, &proof),
-            data_are_those_files: proof.data_are_those_files(),
-            given_digest: proof.given_digest,
-            language: proof.language,
-            digest: proof.digest,
-        }
+        view(words, &proof)
+    }
+}
+
+fn view(words: &Words, proof: &Proof) -> ProofView {
+    let place = |one: &Place| PlaceView {
+        kind: one.kind.code(),
+        // A line of the findings is named by its first fields; it is in no section.
+        place: if one.kind == PlaceKind::Finding { one.row.clone() } else { said::where_it_is(words, one) },
+        says: one.says.clone(),
+        gives: one.gives.clone(),
+        text: said::place(words, one),
+    };
+    let file = |seen: &FileSeen| FileView {
+        state: seen.state.code(),
+        name: seen.name.clone(),
+        text: said::file(words, seen),
+    };
+    let stranger =
+        |name: &String| FileView { state: "stranger", name: name.clone(), text: said::stranger(words, name) };
+    ProofView {
+        verdict: proof.verdict.code(),
+        only_findings: proof.only_findings.map(OnlyFindings::code),
+        program: proof
+            .program
+            .as_ref()
+            .map(|(name, version)| format!("{name} {version}"))
+            .unwrap_or_default(),
+        holds: proof.holds(),
+        could_be_proved: proof.could_be_proved(),
+        text: said::verdict(words, proof),
+        places: proof.places.list.iter().map(place).collect(),
+        more: said::more(words, proof).unwrap_or_default(),
+        shows: said::shows(words, proof),
+        files: proof.files.iter().map(file).chain(proof.strangers.iter().map(stranger)).collect(),
+        data_are_those_files: proof.data_are_those_files(),
+        given_digest: proof.given_digest,
+        language: proof.language.clone(),
+        digest: proof.digest.clone(),
     }
 }
 
@@ -57,14 +82,32 @@ impl Proving {
 pub(crate) struct ProofView {
     verdict: &'static str,
     only_findings: Option<&'static str>,
+    program: String,
     holds: bool,
     could_be_proved: bool,
     text: String,
-    places: Vec<String>,
+    places: Vec<PlaceView>,
+    more: String,
     shows: Vec<String>,
-    files: Vec<String>,
+    files: Vec<FileView>,
     data_are_those_files: bool,
     given_digest: Option<bool>,
     language: Option<String>,
     digest: Option<String>,
+}
+
+#[derive(Serialize)]
+struct PlaceView {
+    kind: &'static str,
+    place: String,
+    says: String,
+    gives: String,
+    text: String,
+}
+
+#[derive(Serialize)]
+struct FileView {
+    state: &'static str,
+    name: String,
+    text: String,
 }

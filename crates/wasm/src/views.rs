@@ -921,6 +921,40 @@ mod tests {
     }
 
     #[test]
+    fn a_changed_report_is_named_by_place_and_its_files_by_what_became_of_them() {
+        let table = b"Sample,Lot,Class,Pb mg/kg,Pb u (1s)\nS1,L1,metal,1360,20\n";
+        let mut inspection = Inspection::new().unwrap();
+        let mut reader =
+            SourceReader::new("one.csv", &inspection.settings()).keeping(inspection.opened.room());
+        reader.push(table);
+        let (file, sources) = reader.finish_opened(false);
+        inspection.add_file(file, sources);
+        let words = Words::english();
+        let findings = inspection::review(&inspection);
+        let mut report = Vec::new();
+        let full = plumbline_core::report::Length::Full;
+        plumbline_core::report::html::write(&inspection, &findings, &words, full, &mut report).unwrap();
+        let changed = String::from_utf8(report).unwrap().replacen("1360", "136", 1);
+        let mut proving = crate::proving::Proving::new();
+        proving.push(changed.as_bytes());
+        for (name, bytes) in [("one.csv", &table[..]), ("two.csv", b"others")] {
+            proving.beside(name);
+            proving.push(bytes);
+        }
+        let view = serde_json::to_value(proving.end(None, &words, &[])).unwrap();
+        same_keys("ProofView", &view);
+        same_keys("ProofPlace", &view["places"][0]);
+        same_keys("ProofFile", &view["files"][0]);
+        assert_eq!((&view["verdict"], &view["holds"]), (&"differs".into(), &false.into()));
+        assert!(view["places"][0]["says"].as_str().unwrap().contains("136"), "{view}");
+        assert!(view["places"][0]["gives"].as_str().unwrap().contains("1360"), "{view}");
+        assert_eq!(
+            (&view["files"][0]["state"], &view["files"][1]["state"]),
+            (&"matched".into(), &"stranger".into())
+        );
+    }
+
+    #[test]
     fn the_shelf_holds_every_book_once_and_explains_each() {
         let inspection = looked_at_closely().0;
         let words = Words::english();

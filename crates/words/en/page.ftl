@@ -983,15 +983,6 @@ page-next-lots-left = { $n ->
 # Write it down
 page-write-identification = Who reviewed what
 page-write-files = Take it away
-page-write-report = Download report
-page-write-report-why = One HTML file that prints on A4 and Letter, with the sources’ digests, the rule books and your acts.
-page-write-open = Open report in a new tab
-page-write-csv = Download CSV
-page-write-csv-why = findings.csv, a row for each reading, for a spreadsheet.
-page-write-json = Download JSON
-page-write-json-why = findings.json, everything, for another program.
-page-write-settings = Download settings
-page-write-settings-why = What you recorded, as a file that this page and the command line read.
 page-write-reviewed-today = Reviewed today
 page-write-acts = { $n ->
     [0] Nothing recorded yet
@@ -1000,9 +991,6 @@ page-write-acts = { $n ->
   }
 page-write-acts-why = The list only grows: taking something back is recorded too.
 page-write-no-acts = What you set or answer on these pages will be listed here.
-
-page-write-history = History for the next stick
-page-write-history-why = Check readings and lots of this and earlier inspections. Bring it along next time; two that grew apart are united.
 
 page-ahead-sampling = Sampling
 page-where-checks = looking at check readings
@@ -1231,7 +1219,8 @@ page-photo-keys = Tap where the measurement was made. By keyboard: arrow keys mo
 
 page-language = Language
 page-event-language = This page is in English now.
-page-write-report-language = Report in
+page-write-report-language = Reports and papers in
+
 ## Stated for the report
 
 page-stated = More that the report says: issuer, customer, items, sampling, sign-off
@@ -1276,7 +1265,149 @@ page-act-sampled-field-method = Plan or method
 page-act-authorised-label = Sign-off
 page-act-authorised-field-by = Authorised by
 page-act-authorised-field-second = Second person
-page-write-one-page = Download one page
-page-write-one-page-why = One printed page for whoever decides: dispositions, leading reasons, what comes next, lines to sign.
-page-write-annex = Download annex
-page-write-annex-why = Every reading, up to a thousand, under the number of the report, with files, rule books and acts.
+
+## Check a report
+
+page-prove-heading = Check a report
+page-prove-door-what = Someone handed you a Plumbline report? See whether it is what its own data give, and whether it was changed.
+page-prove-door-enter = Go to the check
+page-prove-lead = Everything in the report is computed again from the data it carries, and compared. What differs is named.
+page-prove-drop = Drop the report anywhere on this page, or choose it. Drop its files with it, if you have them. An open inspection is not touched.
+page-prove-report = Report to check
+page-prove-beside = Files it was made from
+page-prove-beside-hint = Only with these the check shows that the report holds the data of those files.
+page-prove-digest = Digest from the signed paper
+page-prove-digest-hint = The 64 digits beside the signatures. Spaces, capitals and line breaks do not matter.
+page-prove-digest-enter = Compare the digest
+page-prove-digest-odd = “{ $sign }” is no digit of a digest. It has the digits 0 to 9 and the letters a to f only: look whether a 0 was taken for an O, or a 1 for an l.
+page-prove-digest-length = { $n ->
+    [one] A digest has 64 digits. This is { $n } digit.
+   *[other] A digest has 64 digits. These are { $n }.
+  } Look whether one was left out or typed twice.
+page-prove-report-first = Choose the report; the digest is compared then.
+page-prove-waiting = { $n ->
+    [one] { $n } file lies ready. Now choose the report.
+   *[other] { $n } files lie ready. Now choose the report.
+  }
+page-prove-work = Checking { $name } ({ $n } of { $of })
+page-prove-event = { $name }: { $word }. { $verdict }
+page-prove-event-several = { $of ->
+    [one] { $of } report checked. Reports that agree: { $n }.
+   *[other] { $of } reports checked. Reports that agree: { $n }.
+  }
+page-prove-cancelled = The check was cancelled. The inspection was not touched.
+page-prove-crash-todo = The inspection was not touched. Check the report once more, with only the files it names. If it happens again, send report and files to whoever gave you Plumbline.
+page-prove-unreadable-todo = Choose the report and its files again. Take only the files that the report names.
+page-prove-too-much = { $size } is more than the { $most } a browser can hold for this.
+page-prove-not-yet = Not checked yet.
+page-prove-word-self = Agrees with itself
+page-prove-word-files = Agrees with its files
+page-prove-word-digest = Agrees with the digest
+page-prove-word-both = Agrees with files and digest
+page-prove-word-differs = Differs
+page-prove-word-contradicted = Contradicted by what was given
+page-prove-word-open = Could not be checked
+page-prove-differs = Where it differs
+page-prove-shows = What this shows
+page-prove-next = What to do next
+page-prove-files = Files
+page-prove-finding = Findings, line { $line }
+page-prove-says = The report says
+page-prove-gives = Its data give
+page-prove-nothing-there = nothing
+page-prove-digest-typed = Typed from paper
+page-prove-digest-computed = Computed from the report
+page-prove-digest-groups = { $n ->
+    [one] { $n } of { $of } groups is another.
+   *[other] { $n } of { $of } groups are others.
+  } They are underlined.
+page-prove-digest-not-compared = The digest you typed could not be compared: the data of this report give none.
+page-prove-next-differs = Do not rely on this copy. Keep it as it is, and ask whoever issued it for the report again.
+page-prove-next-other-bytes = Find out which file is the right one: ask for the file with the SHA-256 that the report names, and check again with it. Until then, do not rely on the report.
+page-prove-next-digest-other = Compare the digits with the paper once more. If they are the same as on the paper, this is not the report that was signed: do not rely on it.
+page-prove-next-other-version = To compare the wording too, check it with { $program }.
+page-prove-next-language-not-here = To compare the wording too, check it with a copy of Plumbline that has its language.
+page-prove-next-files = { $n ->
+    [one] Give the file it was made from: { $n } is missing.
+   *[other] Give the files it was made from: { $n } are missing.
+  }
+page-prove-next-digest = If you have the signed paper, type its digest: that shows whether this is the report that was signed.
+page-prove-next-nothing = Nothing is left to check. Keep the report and its files together.
+page-prove-next-files-needed = Give the files it was made from: without them there is nothing to compute from.
+page-prove-next-evidence-missing = Ask for the report as the file that Plumbline wrote. A copy that an editor or a browser saved, or a printed one, has lost its data.
+page-prove-next-not-a-report = Choose the HTML file that Plumbline wrote. Result files go to “Result files” on the first screen.
+page-prove-files-more = { $n ->
+    [one] { $n } more file
+   *[other] { $n } more files
+  }
+page-prove-strangers = { $n ->
+    [one] { $n } file given that the report does not name
+   *[other] { $n } files given that the report does not name
+  }
+page-prove-another = Check another report
+page-prove-print = Print this result
+page-prove-inspect = { $n ->
+    [one] Read the { $n } file as results instead
+   *[other] Read the { $n } files as results instead
+  }
+page-prove-by = Checked by Plumbline { $version }.
+page-prove-untouched = Checking a report changes nothing in an inspection, and nothing of it is kept.
+page-step-prove-begin = beginning to check a report
+page-step-prove-beside = taking a file beside a report
+page-step-prove-push = reading a report
+page-step-prove-end = checking a report
+
+## What can be taken away
+
+page-take-download = Download
+page-take-open = Open or print
+page-take-print = What opens in a tab of its own is printed there, by the browser’s own print command.
+page-take-looking = Looking which papers there are …
+page-take-one-page = Report on one page
+page-take-one-page-why = For whoever decides: how the lots stand, the leading reasons, what comes next, and lines to sign.
+page-take-report = Full report
+page-take-report-why = For your records, the customer and the auditor: all that the decision rests on, and the data it can be checked by.
+page-take-annex = Annex to the report
+page-take-annex-why = For whoever wants to see the readings: up to a thousand of them, under the number of the report.
+page-take-laboratory = Request to the laboratory
+page-take-laboratory-why = Goes with the samples: what to determine, by which method, and why.
+page-take-laboratory-count = { $n ->
+    [one] { $n } sample.
+   *[other] { $n } samples.
+  }
+page-take-laboratory-none = Nothing waits for a laboratory: no request.
+page-take-notices = Notices to suppliers
+page-take-notice = Notice to { $supplier }
+page-take-notice-why = Goes to the supplier: what was found, what is asked of it, and when to reply.
+page-take-notice-count = { $n ->
+    [one] { $n } lot.
+   *[other] { $n } lots.
+  }
+page-take-notices-none = No lot is held or not accepted: no notice.
+page-take-notices-nameless = { $n ->
+    [one] { $n } lot that is held or not accepted names no supplier: no notice for it.
+   *[other] { $n } lots that are held or not accepted name no supplier: no notice for them.
+  }
+page-take-notices-more = { $n ->
+    [one] { $n } more supplier has a notice. The command line writes it with --papers.
+   *[other] { $n } more suppliers have a notice. The command line writes them all with --papers.
+  }
+page-take-labels = Labels
+page-take-labels-why = For the goods: print the sheet, cut it, and stick a label on each lot that must wait.
+page-take-labels-count = { $n ->
+    [one] { $n } label.
+   *[other] { $n } labels.
+  }
+page-take-labels-none = No lot is held or not accepted: no labels.
+page-take-xlsx = Findings as a workbook
+page-take-xlsx-why = For colleagues who work with a spreadsheet: a sheet each for lots, materials, readings and checks.
+page-take-csv = Findings as CSV
+page-take-csv-why = For a spreadsheet or another program: a row for each reading.
+page-take-json = Findings as JSON
+page-take-json-why = For another program: everything, in a documented form.
+page-take-history = History for the next stick
+page-take-history-why = For your next inspection: check readings and lots of this and earlier ones. Two that grew apart are united.
+page-take-settings = Settings
+page-take-settings-why = For another day: what you recorded, as a file that this page and the command line read.
+page-where-papers = Papers for others
+page-step-papers = listing papers

@@ -4,6 +4,8 @@ import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
 import { addFiles, takeBill, takePhotos, takeText, type Brought, type TextKind } from "./inspection";
 import { mediaTypeOf } from "./photo-copy";
+import { takeBeside, takeReports } from "./proving";
+import { reportsAmong } from "./report-file";
 import { tellTrouble, troublesOver } from "./troubles";
 import { goTo } from "./place";
 import { change, state } from "./state";
@@ -67,11 +69,26 @@ interface Found {
   inFolder: boolean;
 }
 
+/** Takes what a person brought. Where a report is among it, that is to be proved, and the rest is held beside it: nothing goes into the inspection. */
+async function bring(found: Found[]): Promise<void> {
+  if (found.length === 0) return;
+  const { reports, others } = await reportsAmong(found);
+  const beside = others.map(({ name, file, inFolder }) => ({ name, bytes: file, inFolder }));
+  if (reports.length > 0) await takeReports(reports, beside, true);
+  else if (state.place === "prove") await takeBeside(beside);
+  else await inspect(found);
+}
+
+/** Takes what came in with a report as results after all. */
+export function inspectBeside(): Promise<void> {
+  return inspect(state.proving.beside.map(({ name, bytes, inFolder }) => ({ name, file: bytes, inFolder })));
+}
+
 /**
- * Takes what a person brought. Settings and rule books go first, so that nothing is read twice; only those named one by
+ * Takes what is to be inspected. Settings and rule books go first, so that nothing is read twice; only those named one by
  * one are taken, since what else lies in a folder is nobody's word.
  */
-async function bring(found: Found[]): Promise<void> {
+async function inspect(found: Found[]): Promise<void> {
   const results: Brought[] = [];
   const photos: Brought[] = [];
   const texts: { kind: TextKind; file: File }[] = [];
@@ -89,7 +106,7 @@ async function bring(found: Found[]): Promise<void> {
   for (const { kind, file } of texts) await takeTextFile(kind, file);
   if (results.length > 0) {
     const reading = addFiles(results);
-    if (state.place === "start") goTo("came-in");
+    if (state.place === "start" || state.place === "prove") goTo("came-in");
     await reading;
   }
   await takePhotos(photos);
@@ -142,6 +159,19 @@ export function beginBringing(): void {
   for (const input of document.querySelectorAll<HTMLInputElement>("#bring input")) {
     input.addEventListener("cancel", () => change({ doorWanted: null }));
   }
+
+  const reports = byId<HTMLInputElement>("prove-report");
+  reports.addEventListener("change", () => {
+    const files = chosen(reports).map((file) => ({ name: file.name, file, inFolder: false }));
+    void (async () => {
+      const sorted = await reportsAmong(files);
+      // Whatever is chosen here is said to be a report, and is told what it is instead.
+      if (sorted.reports.length === 0) await takeReports(files, [], false);
+      else await takeReports(sorted.reports, sorted.others.map(({ name, file, inFolder }) => ({ name, bytes: file, inFolder })), false);
+    })();
+  });
+  const beside = byId<HTMLInputElement>("prove-beside");
+  beside.addEventListener("change", () => void takeBeside(chosen(beside).map((file) => ({ name: file.name, bytes: file, inFolder: false }))));
 
   beginDropping();
 }

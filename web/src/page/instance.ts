@@ -37,8 +37,8 @@ export function inTurn<T>(step: () => Promise<T>): Promise<T> {
   return turn;
 }
 
-/** A new instance that speaks the language of the page. Gives the program's version. */
-async function restart(machine: Engine): Promise<string> {
+/** A new instance that speaks the language of the page and knows every language that was wanted so far. Gives the program's version. */
+export async function restart(machine: Engine): Promise<string> {
   const version = await machine.restart();
   for (const [tag, texts] of told.languages) await machine.ask("teach", { tag, texts });
   if (told.spoken !== ENGLISH) await machine.ask("speak", { tag: told.spoken });

@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { AheadView, ChecksView, DetailView, IdTemplateView, PaperFile, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
+import type { AheadView, ChecksView, DetailView, IdTemplateView, PaperFile, PapersView, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -82,6 +82,12 @@ export async function fetchChecks(): Promise<ChecksView | null> {
 export async function fetchShelf(): Promise<ShelfBook[] | null> {
   const answer = await look(say("page-where-books"), (machine) => machine.ask("shelf", {}));
   return answer?.books ?? null;
+}
+
+/** Which papers for others there are for these findings. */
+export async function fetchPapers(): Promise<PapersView | null> {
+  const answer = await look(say("page-where-papers"), (machine) => machine.ask("papers", {}));
+  return answer?.papers ?? null;
 }
 
 export async function fetchExplained(book: string): Promise<string[] | null> {

@@ -13,10 +13,12 @@ import { drawCameIn } from "./places/came-in";
 import { drawNext } from "./places/next";
 import { drawSaysLots } from "./places/says-lots";
 import { makeSaysTable } from "./places/says-table";
+import { beginProve, drawProve } from "./places/prove";
 import { drawStart } from "./places/start";
 import { drawTrust } from "./places/trust";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
+import { beginProving } from "./proving";
 import { beginRemembering } from "./remembered";
 import { beginShell } from "./shell";
 import { state, watch, type PlaceName } from "./state";
@@ -76,7 +78,9 @@ function start(): void {
   sayMarkup(document);
   byId("page").hidden = false;
   const parts = Promise.all([inflatedText("plumbline-worker"), compiledCore()]);
-  void begin(parts.then(([worker, core]) => new Engine(worker, core, coreBytes)));
+  const engine = (): Promise<Engine> => parts.then(([worker, core]) => new Engine(worker, core, coreBytes));
+  void begin(engine());
+  beginProving(engine());
   beginShell();
   tellOwnFaults();
   beginBringing();
@@ -86,6 +90,7 @@ function start(): void {
   watch(["language"], drawOnce);
   makeSaysTable(byId("says-table"));
   beginWho();
+  beginProve();
   watch(["place"], moveShared);
   beginPlaces();
   moveShared();
@@ -93,7 +98,8 @@ function start(): void {
   keepDrawn("trust", byId("trust"), drawTrust);
   keepDrawn("says", byId("says-lots"), drawSaysLots);
   keepDrawn("next", byId("next"), drawNext);
-  keepDrawn("write", byId("write"), drawWrite);
+  keepDrawn("prove", byId("prove-results"), drawProve, ["proving"]);
+  keepDrawn("write", byId("write"), drawWrite, ["papers"]);
 }
 
 function startInItsLanguage(): void {

@@ -1,11 +1,11 @@
 // The one state of the page, and who wants to hear when a piece of it changes.
 
-import type { ChoicesView, OffersView, PhotosView, Query, Summary } from "../shared/door";
+import type { ChoicesView, OffersView, PapersView, PhotosView, ProofView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
 
-export const PLACES = ["start", "came-in", "trust", "says", "next", "write"] as const;
+export const PLACES = ["start", "came-in", "trust", "says", "next", "write", "prove"] as const;
 export type PlaceName = (typeof PLACES)[number];
 
 /** A file the page holds. Its bytes are read again whenever the inspection is rebuilt. */
@@ -16,6 +16,30 @@ export interface HeldFile {
   /** Found by walking a folder: a file that is no table was not meant to be read. */
   inFolder: boolean;
   invented: boolean;
+}
+
+/** A file given to prove a report: no part of the inspection. */
+export interface GivenFile {
+  name: string;
+  bytes: File;
+  inFolder: boolean;
+}
+
+/** A report that is proved, and what came of it; `null` while that is not known. */
+export interface ProvedReport {
+  name: string;
+  bytes: File;
+  proof: ProofView | null;
+}
+
+/** What is being proved. */
+export interface Proving {
+  reports: ProvedReport[];
+  beside: GivenFile[];
+  /** From signed paper: 64 digits, or empty. */
+  digest: string;
+  /** The files beside it came in as results, and may have been meant as such. */
+  cameAsResults: boolean;
 }
 
 /** Something that went wrong, told as what, where, why and what to do. */
@@ -55,6 +79,10 @@ export interface State {
   offers: OffersView | null;
   /** The photographs and what they show; changes with `summary`. */
   photos: PhotosView | null;
+  /** Reports to be proved; the inspection knows nothing of them. */
+  proving: Proving;
+  /** Which papers for others there are for a summary; `null` until somebody wants to take some away. */
+  papers: { of: Summary; view: PapersView } | null;
   work: Work | null;
   troubles: Trouble[];
   /** The last thing that happened, for the status region. */
@@ -79,6 +107,8 @@ export interface State {
 
 export const ANY_READING: Query = { text: "", substance: "", outcome: "", lot: -1, sort: "worst", descending: false };
 
+export const NOTHING_TO_PROVE: Proving = { reports: [], beside: [], digest: "", cameAsResults: false };
+
 export const state: State = {
   door: null,
   place: "start",
@@ -91,6 +121,8 @@ export const state: State = {
   summary: null,
   offers: null,
   photos: null,
+  proving: NOTHING_TO_PROVE,
+  papers: null,
   work: null,
   troubles: [],
   event: "",

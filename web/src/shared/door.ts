@@ -795,6 +795,25 @@ export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "re
 export type NoticeFile = `supplier-notice-${string}.html`;
 export type PaperFile = "findings.xlsx" | "laboratory-request.html" | "labels.html" | NoticeFile;
 
+/** A place where a report is not what its data give. */
+export interface ProofPlace {
+  kind: "text" | "missing" | "extra" | "markup" | "style" | "active" | "changed" | "part_missing" | "not_usable" | "written_otherwise" | "finding" | "text_changed" | "digest_not_printed";
+  /** Section, row and column, or the part of what the report carries; the name of the line of a `finding`. */
+  place: string;
+  /** What stands in the report, and what its data give; empty for nothing. */
+  says: string;
+  gives: string;
+  /** All of it in one sentence. */
+  text: string;
+}
+
+export interface ProofFile {
+  /** `stranger`: given, and not named by the report. */
+  state: "matched" | "other_bytes" | "not_given" | "nothing_read" | "stranger";
+  name: string;
+  text: string;
+}
+
 /** A report held against what it carries. Every text is for people; the codes stand in contract.md, *proof*. */
 export interface ProofView {
   verdict: "agrees" | "line_ends" | "findings_agree" | "differs" | "files_needed" | "evidence_missing" | "not_a_report";
@@ -802,17 +821,21 @@ export interface ProofView {
   only_findings: "other_version" | "language_not_here" | null;
   /** The language of the report. */
   language: string | null;
+  /** Name and version of the program that made it; empty where nothing says so. */
+  program: string;
   /** It agrees, and nothing that was given beside it says otherwise. */
   holds: boolean;
   could_be_proved: boolean;
   /** The verdict in one line. */
   text: string;
-  /** Where it is another, a place a line, the first hundred. */
-  places: string[];
+  /** Where it is another, the first hundred. */
+  places: ProofPlace[];
+  /** How many more places there are, in words; empty where there is none. */
+  more: string;
   /** What was shown and what was not, a sentence a line. */
   shows: string[];
   /** The files it names and what became of each, then those given for nothing. */
-  files: string[];
+  files: ProofFile[];
   /** Every file the findings rest on was given, byte for byte. */
   data_are_those_files: boolean;
   /** null where no digest was given or none could be computed. */

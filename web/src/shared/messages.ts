@@ -15,6 +15,7 @@ import type {
   PhotosView,
   PreviewView,
   Problem,
+  ProofView,
   Query,
   RowView,
   PaperFile,
@@ -63,6 +64,13 @@ export interface Questions {
   explained: { book: string };
   export: { file: WrittenFile | PaperFile; tag: string };
   settings_text: object;
+  /** Begins a report that is held against what it carries. The inspection is not touched. */
+  prove_begin: object;
+  /** Begins a file beside it: the bytes that come from now on are its. */
+  prove_beside: { name: string };
+  prove_push: { bytes: ArrayBuffer };
+  /** digest: from signed paper; null where none was typed. */
+  prove_end: { digest: string | null };
   /** Gives up the file being read: the rest of its bytes are not coming. */
   cancel: object;
 }
@@ -105,6 +113,10 @@ export interface Answers {
   explained: { kind: "explained"; lines: string[] };
   export: { kind: "exported"; file: WrittenFile | PaperFile };
   settings_text: { kind: "settings_text"; text: string };
+  prove_begin: { kind: "ack" };
+  prove_beside: { kind: "ack" };
+  prove_push: { kind: "ack" };
+  prove_end: { kind: "proof"; proof: ProofView };
   cancel: { kind: "ack" };
 }
 

@@ -145,5 +145,16 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
     }
     case "settings_text":
       return send({ kind: "settings_text", text: session.settings_text() });
+    case "prove_begin":
+      session.prove_begin();
+      return send({ kind: "ack" });
+    case "prove_beside":
+      session.prove_beside(asked.name);
+      return send({ kind: "ack" });
+    case "prove_push":
+      session.prove_push(new Uint8Array(asked.bytes));
+      return send({ kind: "ack" });
+    case "prove_end":
+      return send({ kind: "proof", proof: session.prove_end(asked.digest ?? undefined) });
   }
 }

@@ -1,4 +1,4 @@
-// The first screen: three doors, each of which does something at once.
+// The first screen: three doors, each of which does something at once, and a quiet way to prove a report.
 
 import { el } from "../elements";
 import { demoDeliveries, type Delivery } from "../demo";
@@ -42,6 +42,12 @@ export function drawStart(host: HTMLElement): void {
       ),
     ),
     door("train", el("p", { class: "hint" }, say("page-door-train-invented")), deliveries),
+    el(
+      "section",
+      { class: "door door-prove", "aria-labelledby": "door-prove" },
+      el("div", {}, el("h2", { id: "door-prove" }, say("page-prove-heading")), el("p", {}, say("page-prove-door-what"))),
+      el("a", { id: "enter-prove", class: "tool", href: "#prove" }, say("page-prove-door-enter")),
+    ),
   );
   void demoDeliveries().then((found) => {
     deliveries.replaceChildren(
