@@ -983,15 +983,6 @@ page-next-lots-left = { $n ->
 # Write it down
 page-write-identification = Wer was ausgewertet hat
 page-write-files = Mitnehmen
-page-write-report = Bericht herunterladen
-page-write-report-why = Eine HTML-Datei, die sich auf A4 und Letter drucken lässt, mit den Prüfsummen der Quellen, den Regelwerken und Ihren Eingaben.
-page-write-open = Bericht in neuem Tab öffnen
-page-write-csv = CSV herunterladen
-page-write-csv-why = findings.csv, eine Zeile je Messung, für ein Tabellenprogramm.
-page-write-json = JSON herunterladen
-page-write-json-why = findings.json, alles, für ein anderes Programm.
-page-write-settings = Einstellungen herunterladen
-page-write-settings-why = Was Sie festgehalten haben, als Datei, die diese Seite und die Befehlszeile lesen.
 page-write-reviewed-today = Heute ausgewertet
 page-write-acts = { $n ->
     [0] Noch nichts festgehalten
@@ -1000,9 +991,6 @@ page-write-acts = { $n ->
   }
 page-write-acts-why = Die Liste wächst nur: Auch das Zurücknehmen wird festgehalten.
 page-write-no-acts = Was Sie auf diesen Seiten festlegen oder beantworten, steht dann hier.
-
-page-write-history = Verlauf für den nächsten Stick
-page-write-history-why = Kontrollmessungen und Lose dieser und früherer Prüfungen. Beim nächsten Mal mitbringen; zwei auseinandergewachsene werden vereint.
 
 page-ahead-sampling = Stichprobe
 page-where-checks = Kontrollmessungen ansehen
@@ -1225,7 +1213,7 @@ page-photo-move-first = Die Markierung zuerst mit den Pfeiltasten bewegen, dann 
 page-photo-keys = Dort tippen, wo gemessen wurde. Mit der Tastatur: Pfeiltasten bewegen die Markierung (mit der Umschalttaste fein), die Eingabetaste hält sie fest.
 page-language = Sprache
 page-event-language = Diese Seite ist jetzt auf Deutsch.
-page-write-report-language = Bericht auf
+page-write-report-language = Berichte und Papiere auf
 page-stated = Was der Bericht noch sagt: Aussteller, Auftraggeber, Prüfgegenstände, Probenahme, Freigabe
 page-stated-why = Keine Datei enthält das. Was Sie weglassen, wird als nicht angegeben gedruckt, oder als Linie zum Ausfüllen mit dem Stift. Nichts davon bewegt einen Losentscheid.
 page-stated-all = ganze Prüfung
@@ -1268,7 +1256,149 @@ page-act-sampled-field-method = Plan oder Verfahren
 page-act-authorised-label = Freigabe des Berichts
 page-act-authorised-field-by = Freigegeben von
 page-act-authorised-field-second = Zweite Person
-page-write-one-page = Kurzfassung herunterladen
-page-write-one-page-why = Eine gedruckte Seite für die Person, die entscheidet: Losentscheide, wichtigste Gründe, was als Nächstes kommt, Linien zum Unterschreiben.
-page-write-annex = Anhang herunterladen
-page-write-annex-why = Jede Messung, bis zu tausend, unter der Nummer des Berichts, mit Dateien, Regelwerken und Eingaben.
+
+## Check a report
+
+page-prove-heading = Einen Bericht nachprüfen
+page-prove-door-what = Jemand hat Ihnen einen Plumbline-Bericht gegeben? Sehen, ob er das ist, was seine eigenen Daten ergeben, und ob er geändert wurde.
+page-prove-door-enter = Zur Nachprüfung
+page-prove-lead = Alles im Bericht wird aus den Daten, die er mitführt, noch einmal berechnet und verglichen. Was abweicht, wird genannt.
+page-prove-drop = Den Bericht irgendwo auf dieser Seite ablegen oder ihn wählen. Seine Dateien mit ablegen, wenn Sie sie haben. Eine offene Prüfung wird nicht berührt.
+page-prove-report = Bericht zum Nachprüfen
+page-prove-beside = Dateien, aus denen er erstellt wurde
+page-prove-beside-hint = Nur mit ihnen zeigt die Nachprüfung, dass der Bericht die Daten dieser Dateien enthält.
+page-prove-digest = Prüfsumme vom unterschriebenen Papier
+page-prove-digest-hint = Die 64 Zeichen neben den Unterschriften. Leerzeichen, Großbuchstaben und Zeilenumbrüche spielen keine Rolle.
+page-prove-digest-enter = Prüfsumme vergleichen
+page-prove-digest-odd = „{ $sign }“ ist kein Zeichen einer Prüfsumme. Sie hat nur die Ziffern 0 bis 9 und die Buchstaben a bis f: Nachsehen, ob eine 0 für ein O gehalten wurde, oder eine 1 für ein l.
+page-prove-digest-length = { $n ->
+    [one] Eine Prüfsumme hat 64 Zeichen. Hier steht { $n } Zeichen.
+   *[other] Eine Prüfsumme hat 64 Zeichen. Hier stehen { $n }.
+  } Nachsehen, ob eines ausgelassen oder doppelt getippt wurde.
+page-prove-report-first = Den Bericht wählen; die Prüfsumme wird dann verglichen.
+page-prove-waiting = { $n ->
+    [one] { $n } Datei liegt bereit. Jetzt den Bericht wählen.
+   *[other] { $n } Dateien liegen bereit. Jetzt den Bericht wählen.
+  }
+page-prove-work = { $name } wird nachgeprüft ({ $n } von { $of })
+page-prove-event = { $name }: { $word }. { $verdict }
+page-prove-event-several = { $of ->
+    [one] { $of } Bericht nachgeprüft. Berichte, die übereinstimmen: { $n }.
+   *[other] { $of } Berichte nachgeprüft. Berichte, die übereinstimmen: { $n }.
+  }
+page-prove-cancelled = Die Nachprüfung wurde abgebrochen. Die Prüfung wurde nicht berührt.
+page-prove-crash-todo = Die Prüfung wurde nicht berührt. Den Bericht noch einmal nachprüfen, nur mit den Dateien, die er nennt. Geschieht es wieder, Bericht und Dateien an den senden, von dem Sie Plumbline haben.
+page-prove-unreadable-todo = Den Bericht und seine Dateien erneut wählen. Nur die Dateien nehmen, die der Bericht nennt.
+page-prove-too-much = { $size } sind mehr als die { $most }, die ein Browser dafür halten kann.
+page-prove-not-yet = Noch nicht nachgeprüft.
+page-prove-word-self = Stimmt mit sich selbst überein
+page-prove-word-files = Stimmt mit seinen Dateien überein
+page-prove-word-digest = Stimmt mit der Prüfsumme überein
+page-prove-word-both = Stimmt mit Dateien und Prüfsumme überein
+page-prove-word-differs = Weicht ab
+page-prove-word-contradicted = Gegebenes widerspricht ihm
+page-prove-word-open = Ließ sich nicht nachprüfen
+page-prove-differs = Wo er abweicht
+page-prove-shows = Was das zeigt
+page-prove-next = Was als Nächstes zu tun ist
+page-prove-files = Dateien
+page-prove-finding = Befunde, Zeile { $line }
+page-prove-says = Der Bericht sagt
+page-prove-gives = Seine Daten ergeben
+page-prove-nothing-there = nichts
+page-prove-digest-typed = Vom Papier getippt
+page-prove-digest-computed = Aus dem Bericht berechnet
+page-prove-digest-groups = { $n ->
+    [one] { $n } von { $of } Gruppen ist eine andere. Sie ist unterstrichen.
+   *[other] { $n } von { $of } Gruppen sind andere. Sie sind unterstrichen.
+  }
+page-prove-digest-not-compared = Die getippte Prüfsumme ließ sich nicht vergleichen: Die Daten dieses Berichts ergeben keine.
+page-prove-next-differs = Sich nicht auf dieses Exemplar verlassen. Es so behalten, wie es ist, und den, der es ausgestellt hat, noch einmal um den Bericht bitten.
+page-prove-next-other-bytes = Herausfinden, welche Datei die richtige ist: um die Datei mit der SHA-256 bitten, die der Bericht nennt, und mit ihr noch einmal nachprüfen. Sich bis dahin nicht auf den Bericht verlassen.
+page-prove-next-digest-other = Die Zeichen noch einmal mit dem Papier vergleichen. Sind sie dieselben wie auf dem Papier, ist das nicht der Bericht, der unterschrieben wurde: Sich nicht auf ihn verlassen.
+page-prove-next-other-version = Um auch den Wortlaut zu vergleichen, mit { $program } nachprüfen.
+page-prove-next-language-not-here = Um auch den Wortlaut zu vergleichen, mit einer Ausgabe von Plumbline nachprüfen, die seine Sprache hat.
+page-prove-next-files = { $n ->
+    [one] Die Datei geben, aus der er erstellt wurde: { $n } fehlt.
+   *[other] Die Dateien geben, aus denen er erstellt wurde: { $n } fehlen.
+  }
+page-prove-next-digest = Wenn Sie das unterschriebene Papier haben, dessen Prüfsumme eintippen: Das zeigt, ob das der Bericht ist, der unterschrieben wurde.
+page-prove-next-nothing = Es ist nichts mehr nachzuprüfen. Den Bericht und seine Dateien zusammen aufbewahren.
+page-prove-next-files-needed = Die Dateien geben, aus denen er erstellt wurde: Ohne sie gibt es nichts, woraus sich etwas berechnen lässt.
+page-prove-next-evidence-missing = Um den Bericht als die Datei bitten, die Plumbline geschrieben hat. Ein Exemplar, das ein Textprogramm oder ein Browser gespeichert hat, oder ein gedrucktes, hat seine Daten verloren.
+page-prove-next-not-a-report = Die HTML-Datei wählen, die Plumbline geschrieben hat. Ergebnisdateien gehören unter „Ergebnisdateien“ in der ersten Ansicht.
+page-prove-files-more = { $n ->
+    [one] { $n } weitere Datei
+   *[other] { $n } weitere Dateien
+  }
+page-prove-strangers = { $n ->
+    [one] { $n } Datei gegeben, die der Bericht nicht nennt
+   *[other] { $n } Dateien gegeben, die der Bericht nicht nennt
+  }
+page-prove-another = Einen weiteren Bericht nachprüfen
+page-prove-print = Dieses Ergebnis drucken
+page-prove-inspect = { $n ->
+    [one] Stattdessen { $n } Datei als Ergebnisse lesen
+   *[other] Stattdessen die { $n } Dateien als Ergebnisse lesen
+  }
+page-prove-by = Nachgeprüft von Plumbline { $version }.
+page-prove-untouched = Das Nachprüfen eines Berichts ändert nichts an einer Prüfung, und nichts davon wird behalten.
+page-step-prove-begin = anfangen, einen Bericht nachzuprüfen
+page-step-prove-beside = eine Datei zu einem Bericht übernehmen
+page-step-prove-push = einen Bericht lesen
+page-step-prove-end = einen Bericht nachprüfen
+
+## What can be taken away
+
+page-take-download = Herunterladen
+page-take-open = Öffnen oder drucken
+page-take-print = Was sich in einem eigenen Tab öffnet, wird dort gedruckt, mit dem Druckbefehl des Browsers.
+page-take-looking = Es wird nachgesehen, welche Papiere es gibt …
+page-take-one-page = Kurzfassung des Berichts
+page-take-one-page-why = Eine Seite für die Person, die entscheidet: wie die Lose stehen, die wichtigsten Gründe, was als Nächstes kommt, und Linien zum Unterschreiben.
+page-take-report = Gesamtbericht
+page-take-report-why = Für Ihre Unterlagen, den Kunden und den Auditor: alles, worauf die Entscheidung beruht, und die Daten, mit denen sich der Bericht nachprüfen lässt.
+page-take-annex = Anhang zum Bericht
+page-take-annex-why = Für alle, die die Messungen sehen wollen: bis zu tausend davon, unter der Nummer des Berichts.
+page-take-laboratory = Anfrage an das Labor
+page-take-laboratory-why = Geht mit den Proben: was zu bestimmen ist, nach welchem Verfahren, und warum.
+page-take-laboratory-count = { $n ->
+    [one] { $n } Probe.
+   *[other] { $n } Proben.
+  }
+page-take-laboratory-none = Nichts wartet auf ein Labor: keine Anfrage.
+page-take-notices = Mitteilungen an Lieferanten
+page-take-notice = Mitteilung an { $supplier }
+page-take-notice-why = Geht an den Lieferanten: was gefunden wurde, worum er gebeten wird, und bis wann er antworten soll.
+page-take-notice-count = { $n ->
+    [one] { $n } Los.
+   *[other] { $n } Lose.
+  }
+page-take-notices-none = Kein Los ist gesperrt oder nicht angenommen: keine Mitteilung.
+page-take-notices-nameless = { $n ->
+    [one] { $n } Los, das gesperrt oder nicht angenommen ist, nennt keinen Lieferanten: keine Mitteilung dafür.
+   *[other] { $n } Lose, die gesperrt oder nicht angenommen sind, nennen keinen Lieferanten: keine Mitteilung dafür.
+  }
+page-take-notices-more = { $n ->
+    [one] Für { $n } weiteren Lieferanten gibt es eine Mitteilung. Die Befehlszeile schreibt sie mit --papers.
+   *[other] Für { $n } weitere Lieferanten gibt es eine Mitteilung. Die Befehlszeile schreibt sie alle mit --papers.
+  }
+page-take-labels = Etiketten
+page-take-labels-why = Für die Ware: den Bogen drucken, zerschneiden, und auf jedes Los, das warten muss, ein Etikett kleben.
+page-take-labels-count = { $n ->
+    [one] { $n } Etikett.
+   *[other] { $n } Etiketten.
+  }
+page-take-labels-none = Kein Los ist gesperrt oder nicht angenommen: keine Etiketten.
+page-take-xlsx = Befunde als Arbeitsmappe
+page-take-xlsx-why = Für Kollegen, die mit einem Tabellenprogramm arbeiten: je ein Blatt für Lose, Werkstoffe, Messungen und Kontrollen.
+page-take-csv = Befunde als CSV
+page-take-csv-why = Für ein Tabellenprogramm oder ein anderes Programm: eine Zeile je Messung.
+page-take-json = Befunde als JSON
+page-take-json-why = Für ein anderes Programm: alles, in einer dokumentierten Form.
+page-take-history = Verlauf für den nächsten Stick
+page-take-history-why = Für Ihre nächste Prüfung: Kontrollmessungen und Lose dieser und früherer Prüfungen. Zwei auseinandergewachsene werden vereint.
+page-take-settings = Einstellungen
+page-take-settings-why = Für einen anderen Tag: was Sie festgehalten haben, als Datei, die diese Seite und die Befehlszeile lesen.
+page-where-papers = Papiere für andere
+page-step-papers = Papiere auflisten
