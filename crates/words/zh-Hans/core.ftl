@@ -23,7 +23,7 @@
 #   additions, deviations, exclusions 补充、偏离和删减 · opinions and interpretations 意见和解释 · external provider 外部提供方
 #   length of a report 篇幅 · one page 单页 · full report 完整报告 · annex 附录 · invented 虚构 · prove 验证 · check of a text 校验值
 #   coverage factor 包含因子 · limit of quantification 定量限 · chain of custody 样品交接记录 · laboratory request 实验室检测请求
-#   notice to a supplier 致供应商的通知 (贵方/我方) · label 标签 · photograph 照片 · picture 图片 · join 关联 · mark the spot 标出测点
+#   check a report 核对 (prove 验证) · papers 文书 · notice to a supplier 致供应商的通知 (贵方/我方) · label 标签 · photograph 照片 · picture 图片 · join 关联 · mark the spot 标出测点
 
 ## Outcomes: the code's short form and its words
 
