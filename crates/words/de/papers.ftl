@@ -1,0 +1,137 @@
+# German: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
+
+paper-end = Ende von { $number }
+paper-contact = Fragen an
+paper-capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
+paper-band = Band { $low } bis { $high } mg/kg
+paper-band_open = unentschieden ab { $low } mg/kg
+paper-band_detection = Band von der Nachweisgrenze bis { $high } mg/kg
+paper-limit = Grenzwert { $limit } mg/kg
+paper-line = Zeile { $line }
+
+## Request to a laboratory
+
+paper-laboratory = Anfrage an ein Labor
+paper-laboratory-is = Bittet ein Labor zu bestimmen, was das Screening mit Röntgenfluoreszenz offen ließ oder über seinem Grenzwert fand. Diese Anfrage ist kein Auftrag und enthält kein Ergebnis eines Labors.
+paper-samples = Proben
+paper-samples_none = Nichts wartet auf ein Labor.
+paper-samples_order = { $count ->
+    [one] Eine Probe.
+   *[other] { $count } Proben, die dringendsten zuerst: nach dem Tag, an dem ihre Sperre enden soll, dann nicht angenommene Lose vor gesperrten.
+}
+paper-sample = Probe { $number } von { $total }
+paper-class = Werkstoffklasse
+paper-needed_by = Benötigt bis
+paper-piece = Gemessenes Stück
+paper-amount = Gesandte Menge, gekennzeichnet als
+paper-of_id = Probe
+paper-of_unit = Stück
+paper-of_spot = Messstelle
+paper-determine = Zu bestimmen
+paper-by_method = Referenzverfahren
+paper-no_method = Die Regelwerke nennen kein Verfahren: Das Labor schlägt eines vor.
+paper-why = Warum
+paper-asked_back = Was das Labor angeben soll
+paper-back-result = Das Ergebnis für den Werkstoff, wie er gesandt wurde: nicht für ein Gemisch von Werkstoffen.
+paper-back-unit = Seine Einheit; mg/kg des homogenen Werkstoffs, oder die Fläche einer Beschichtung, wo das Verfahren es so vorsieht.
+paper-back-u = Seine erweiterte Unsicherheit U.
+paper-back-k = Den Erweiterungsfaktor k dieser Unsicherheit.
+paper-back-lod = Die Nachweisgrenze (NWG).
+paper-back-loq = Die Bestimmungsgrenze (BG).
+paper-back-method = Das Verfahren mit Teil und Ausgabe, und jede Abweichung davon.
+paper-back-date = Den Tag der Analyse und die Nummer des Laborberichts.
+paper-fill-result = Ergebnis
+paper-fill-unit = Einheit
+paper-fill-u = U
+paper-fill-k = k
+paper-fill-lod = NWG
+paper-fill-loq = BG
+paper-fill-method = Verfahren, Ausgabe
+paper-fill-date = Datum, Bericht
+paper-safety = Sicherheit
+paper-safety_text = Die Proben können Blei, Cadmium, Quecksilber, Chrom oder Brom über den gesetzlichen Grenzwerten enthalten. Nur unter Absaugung schneiden und mahlen.
+paper-custody = Übergabenachweis
+paper-custody_text = Bei jeder Übergabe wird eine Zeile ausgefüllt. Unter Zustand angeben, ob das Siegel ganz und die Verpackung unbeschädigt ist.
+paper-custody-number = Nr.
+paper-custody-by = Übergeben von
+paper-custody-to = Erhalten von
+paper-custody-when = Datum und Uhrzeit
+paper-custody-seal = Siegelnummer
+paper-custody-condition = Zustand
+
+## Notice to a supplier
+
+paper-notice = Mitteilung an einen Lieferanten
+paper-notice-is = Teilt einem Lieferanten mit, was das Screening in seinen Losen fand und worum er gebeten wird.
+paper-to = An
+paper-reply_by = Um Antwort wird gebeten bis
+paper-notice_facts = Die unten genannten Lose wurden bei der Wareneingangsprüfung mit Röntgenfluoreszenz einem Screening unterzogen. Diese Mitteilung gibt an, was gemessen wurde. Sie beschuldigt niemanden und entscheidet nichts über ein Verschulden.
+paper-notice_undecided = Was gesperrt ist, ist unentschieden: Es wurde weder innerhalb noch jenseits seiner Grenzwerte gefunden, oder es fehlt noch etwas, um das zu sagen.
+paper-lot_counts = { $readings ->
+    [one] Eine Messung
+   *[other] { $readings } Messungen
+}; Werkstoffe des Loses: { $materials }
+paper-found = Was gefunden wurde
+paper-substance = Stoff
+paper-worst = Höchste der schlechtesten Messungen, und wogegen sie steht
+paper-reasons = Warum das Los noch nicht angenommen ist
+paper-own_reasons = Es gibt auch Gründe, die die Prüfung selbst klären muss. Dafür wird von Ihnen nichts erbeten.
+paper-asked = Worum wir Sie bitten
+paper-asked_nothing = Vorerst um nichts. Diese Mitteilung dient Ihrer Information.
+paper-ask-contain = Halten Sie zurück, was Sie von diesem Los noch haben, und teilen Sie uns mit, welche anderen Lieferungen denselben Werkstoff enthalten können.
+paper-ask-laboratory = Senden Sie ein Laborergebnis für die oben genannten Stoffe, nach dem Referenzverfahren, mit seiner Unsicherheit und der Nummer des Laborberichts; oder teilen Sie mit, dass Sie keines haben.
+paper-ask-materials = Senden Sie die Liste der homogenen Werkstoffe des Teils, mit Klasse und Dicke jedes Werkstoffs, Beschichtungen eingeschlossen.
+paper-ask-exemption = Geben Sie an, auf welche Ausnahme Sie sich stützen, mit Eintrag und Wortlaut, und senden Sie den Beleg, dass sie gilt.
+paper-ask-change = Geben Sie an, ob ein Werkstoff, eine Rezeptur oder ein Unterlieferant geändert wurde, seit wann und für welche Lose.
+paper-ask-correct = Teilen Sie uns die Ursache mit, sobald Sie sie kennen, und was Sie tun, damit es nicht wieder geschieht.
+paper-ask-replace = Teilen Sie uns mit, wann Sie das Los ersetzen können und was mit diesem geschehen soll.
+paper-answer = Ihre Antwort
+paper-answer_text = Bitte antworten Sie schriftlich unter der obigen Berichtsnummer. Finden Sie einen Fehler von uns, teilen Sie ihn uns mit.
+paper-answer_by = Beantwortet von
+paper-answer_date = Datum
+paper-answer_signature = Unterschrift
+
+## Labels
+
+paper-labels = Etiketten für Lose, die warten müssen
+paper-labels-is = Ein Etikett für jedes Los, das gesperrt oder nicht angenommen ist. An den gestrichelten Linien ausschneiden. Ein Etikett sagt, wie ein Los nach dem darauf genannten Bericht steht; ein späterer Bericht geht ihm vor.
+paper-labels_none = Kein Los ist gesperrt oder nicht angenommen.
+paper-word-hold = GESPERRT
+paper-word-not_accept = NICHT ANGENOMMEN
+paper-label_more_parts = { $count ->
+    [one] und ein weiteres
+   *[other] und { $count } weitere
+}
+paper-label_more_reasons = { $count ->
+    [one] Ein weiterer Grund steht im Bericht.
+   *[other] { $count } weitere Gründe stehen im Bericht.
+}
+paper-label_lift_two = Nur ein neuer Bericht oder die Kürzel zweier Personen heben dies auf.
+paper-label_lift_result = Nur ein neuer Bericht, in dem das oben Genannte geklärt ist, hebt dies auf.
+
+## Acts
+
+act-reply_by = Lieferanten werden um Antwort gebeten bis { $value }
+act-requested_action = vom Lieferanten erbeten: { $value }
+act-contact = Fragen an { $value }
+
+## The workbook
+
+workbook-lots = Lose
+workbook-materials = Werkstoffe
+workbook-readings = Messungen
+workbook-checks = Kontrollen
+workbook-about = Angaben
+workbook-program = Programm
+workbook-rule_book = Regelwerk
+workbook-readings_all = Alle { $count } Messungen stehen auf dem Blatt der Messungen.
+workbook-readings_capped = Die ersten { $shown } von { $total } Messungen stehen auf dem Blatt der Messungen; findings.csv enthält alle.
+workbook-cut = Texte, die länger waren, als eine Zelle aufnehmen kann, und gekürzt wurden: { $count }. findings.json enthält sie ganz.
+workbook-columns = Spalten heißen und bedeuten dasselbe wie in findings.csv und findings.json. Gehalte sind Massenanteile in mg/kg, Unsicherheiten ein Sigma.
+
+## Command line
+
+cli-no_notice = { $count ->
+    [one] Ein gesperrtes oder nicht angenommenes Los gibt keinen Lieferanten an: Dafür gibt es keine Mitteilung.
+   *[other] { $count } gesperrte oder nicht angenommene Lose geben keinen Lieferanten an: Dafür gibt es keine Mitteilung.
+}

@@ -1,0 +1,125 @@
+# Japanese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
+
+paper-end = { $number } 終わり
+paper-contact = 問合せ先
+paper-capped = { $total }件のうち、最初の{ $shown }件を印字しています。すべてはfindings.jsonにあります。
+paper-band = 判定域 { $low }～{ $high } mg/kg
+paper-band_open = { $low } mg/kgから上は未確定
+paper-band_detection = 判定域 検出限界～{ $high } mg/kg
+paper-limit = 限度値 { $limit } mg/kg
+paper-line = { $line }行目
+
+## Request to a laboratory
+
+paper-laboratory = 試験所への依頼書
+paper-laboratory-is = 蛍光X線スクリーニングで未解決のもの、または限度値超過とされたものについて、測定を試験所に依頼するものです。発注書ではなく、試験所の結果は含みません。
+paper-samples = 試料
+paper-samples_none = 試験所を待つものはありません。
+paper-samples_order = { $count ->
+    [1] 試料は1点です。
+   *[other] 試料は{ $count }点で、急ぐものから順に並べています：保留を終わらせる期限の順、次に、受入れ不可のロット、保留のロットの順。
+}
+paper-sample = 試料 { $number } / { $total }
+paper-class = 材料区分
+paper-needed_by = 必要な期日
+paper-piece = 測定した個体
+paper-amount = 送付する量、付けた表示
+paper-of_id = 試料
+paper-of_unit = 個体
+paper-of_spot = 測定箇所
+paper-determine = 測定対象
+paper-by_method = 基準試験法
+paper-no_method = 規則集に方法が示されていません。試験所が提案してください。
+paper-why = 理由
+paper-asked_back = 試験所に記載を求める事項
+paper-back-result = 送付したままの材料についての結果。複数の材料の混合物についてのものではないこと。
+paper-back-unit = その単位。均質材料についてのmg/kg、または方法に定めがある場合は被覆の面積によるもの。
+paper-back-u = その拡張不確かさU。
+paper-back-k = その不確かさの包含係数k。
+paper-back-lod = 検出限界。
+paper-back-loq = 定量下限。
+paper-back-method = 方法（部と版を含む）と、そこから外れた点。
+paper-back-date = 分析の日付と、試験所の報告書の番号。
+paper-fill-result = 結果
+paper-fill-unit = 単位
+paper-fill-u = U
+paper-fill-k = k
+paper-fill-lod = LOD
+paper-fill-loq = LOQ
+paper-fill-method = 方法、版
+paper-fill-date = 日付、報告書
+paper-safety = 安全
+paper-safety_text = 試料には、鉛、カドミウム、水銀、クロムまたは臭素が、法定の限度値を超えて含まれているおそれがあります。切断や粉砕は、必ず換気のある所で行ってください。
+paper-custody = 受渡しの記録
+paper-custody_text = 受け渡す人がそれぞれ1行ずつ記入してください。状態の欄には、封印が破れていないか、包装に損傷がないかを書いてください。
+paper-custody-number = 番号
+paper-custody-by = 渡した人
+paper-custody-to = 受け取った人
+paper-custody-when = 日時
+paper-custody-seal = 封印番号
+paper-custody-condition = 状態
+
+## Notice to a supplier
+
+paper-notice = 供給者への通知
+paper-notice-is = 供給者のロットについて、スクリーニングで分かったことと、供給者にお願いすることを知らせるものです。
+paper-to = 宛先
+paper-reply_by = 回答期限
+paper-notice_facts = 下記のロットを、受入検査で蛍光X線によりスクリーニングしました。この通知は、測定されたことを述べるものです。誰かを責めるものではなく、責任の所在については何も決めていません。
+paper-notice_undecided = 保留のものは未確定です。限度値内とも超過とも認められていないか、どちらかを示すのに必要なものがまだ足りていません。
+paper-lot_counts = 測定{ $readings }件、ロットの材料：{ $materials }
+paper-found = 分かったこと
+paper-substance = 物質
+paper-worst = 最も悪い測定のうち最高のものと、その比較対象
+paper-reasons = ロットをまだ受け入れていない理由
+paper-own_reasons = ほかに、検査する側が自ら解決すべき理由もあります。それについてお願いすることはありません。
+paper-asked = お願いすること
+paper-asked_nothing = 今のところありません。この通知はお知らせです。
+paper-ask-contain = このロットのうち手元にまだあるものを出荷せずに留め置き、同じ材料を含むおそれのあるほかの納入品を知らせてください。
+paper-ask-laboratory = 上記の物質について、基準試験法による試験所の結果を、その不確かさと試験所の報告書の番号とともに送ってください。ない場合は、その旨を知らせてください。
+paper-ask-materials = 部品の均質材料の一覧を、被覆も含め、それぞれの区分と厚さとともに送ってください。
+paper-ask-exemption = どの適用除外によるものか、その項目と条文を示し、適用されることの裏付けを送ってください。
+paper-ask-change = 材料、配合または再委託先を変更したかどうか、変更した場合は、いつから、どのロットについてかを知らせてください。
+paper-ask-correct = 原因が分かり次第、その原因と、再発を防ぐために行うことを知らせてください。
+paper-ask-replace = ロットをいつ交換できるか、また、このロットをどうするかを知らせてください。
+paper-answer = ご回答
+paper-answer_text = 上記の報告書番号を示して、書面で回答してください。こちらの誤りに気付いた場合は、知らせてください。
+paper-answer_by = 回答者
+paper-answer_date = 日付
+paper-answer_signature = 署名
+
+## Labels
+
+paper-labels = 留め置くロットのラベル
+paper-labels-is = 保留または受入れ不可のロットごとに1枚のラベルです。破線に沿って切ってください。ラベルは、そこに記された報告書の時点でのロットの状態を示します。後の報告書があれば、そちらが優先します。
+paper-labels_none = 保留または受入れ不可のロットはありません。
+paper-word-hold = 保留
+paper-word-not_accept = 受入れ不可
+paper-label_more_parts = ほか{ $count }点
+paper-label_more_reasons = ほか{ $count }件の理由が報告書にあります。
+paper-label_lift_two = 解除できるのは、新しい報告書または2人のイニシャルだけです。
+paper-label_lift_result = 解除できるのは、上に挙げた点が決着した新しい報告書だけです。
+
+## Acts
+
+act-reply_by = 供給者に求める回答の期限 { $value }
+act-requested_action = 供給者にお願いすること：{ $value }
+act-contact = 問合せ先 { $value }
+
+## The workbook
+
+workbook-lots = ロット
+workbook-materials = 材料
+workbook-readings = 測定
+workbook-checks = 点検
+workbook-about = このブックについて
+workbook-program = プログラム
+workbook-rule_book = 規則集
+workbook-readings_all = 全{ $count }件の測定が、測定のシートにあります。
+workbook-readings_capped = { $total }件の測定のうち、最初の{ $shown }件が測定のシートにあります。すべてはfindings.csvにあります。
+workbook-cut = 1つのセルに入る長さを超え、途中で切った文字列：{ $count }件。全体はfindings.jsonにあります。
+workbook-columns = 列の名前と意味は、findings.csvおよびfindings.jsonと同じです。量は質量分率（mg/kg）、不確かさは1シグマです。
+
+## Command line
+
+cli-no_notice = 保留または受入れ不可のロットのうち、{ $count }ロットに供給者の記載がないため、それについての通知はありません。
