@@ -3,19 +3,19 @@
 # The verdict, in one line.
 proof-verdict-agrees = Der Bericht ist Byte für Byte das, was seine eigenen Daten ergeben.
 proof-verdict-line_ends = Der Bericht ist das, was seine eigenen Daten ergeben. Nur seine Zeilenenden sind andere, wie Post und Textprogramme sie ändern; zu sehen ist davon nichts.
-proof-verdict-findings_agree = Die Befunde des Berichts sind das, was seine eigenen Daten ergeben. Sein Wortlaut und seine Gestaltung ließen sich hier nicht noch einmal erzeugen.
+proof-verdict-findings_agree = Geprüft wurden nur die Daten im Bericht: Sie ergeben die Befunde, die er mitführt. Der Text, den Sie darin lesen, wurde NICHT geprüft und kann etwas anderes sagen.
 proof-verdict-differs = Der Bericht ist nicht das, was seine eigenen Daten ergeben.
 proof-verdict-files_needed = Der Bericht ließ sich nicht nachprüfen: Die Dateien, auf denen er beruht, sind zu groß, um darin zu stehen. Sie zusammen mit ihm geben.
 proof-verdict-evidence_missing = Der Bericht ließ sich nicht nachprüfen: Die Daten, die jeder Bericht mitführt, fehlen in diesem.
 proof-verdict-not_a_report = Das ist kein Bericht dieses Programms.
 
 # Why only the findings were compared.
-proof-only-other_version = Er wurde erstellt mit { $program } { $version }. Diese Version hier hat seine Befunde mit seinen Daten verglichen, und seinen Text mit dem Prüfwert, den er mitführt. Wie jene Version Befunde formuliert und gestaltet, lässt sich hier nicht noch einmal erzeugen: Die gedruckte Prüfsumme bindet die Befunde, den Wortlaut nur jene Version.
-proof-only-language_not_here = Die Wörter seiner Sprache sind hier nicht vorhanden. Seine Befunde wurden mit seinen Daten verglichen, und sein Text mit dem Prüfwert, den er mitführt; der Wortlaut wurde nicht noch einmal erzeugt.
+proof-only-other_version = Er gibt an, mit { $program } { $version } erstellt zu sein; das kann jeder hineinschreiben. Vor jedem Verlass auf seinen Wortlaut mit jener Version nachprüfen lassen. Bis dahin zählt, was seine Daten hier ergeben:
+proof-only-language_not_here = Die Wörter seiner Sprache sind hier nicht vorhanden. Vor jedem Verlass auf seinen Wortlaut dort nachprüfen lassen, wo sie vorhanden sind. Bis dahin zählt, was seine Daten hier ergeben:
 
 # What was shown, and what was not.
 proof-shows-self = Das zeigt, dass der Bericht mit sich selbst übereinstimmt. Es zeigt nicht, woher seine Daten kommen: Wer die Daten ändert, kann wieder einen Bericht erzeugen, der ebenfalls mit sich selbst übereinstimmt.
-proof-shows-data = Jede Datei, auf der die Befunde beruhen, wurde gegeben und ist die, die der Bericht nennt: Seine Daten sind die Daten dieser Dateien.
+proof-shows-data = Jede Datei, auf der die Befunde beruhen, wurde gegeben und ist die, die der Bericht nennt: Seine Messungen sind die Messungen dieser Dateien. Was Menschen festgelegt haben, und die Regelwerke stehen in keiner solchen Datei: Der Bericht führt sie auf.
 proof-shows-some = Einige der Dateien, auf denen die Befunde beruhen, wurden nicht gegeben. Nur für die gegebenen wurde gezeigt, dass der Bericht ihre Daten enthält.
 proof-shows-other_bytes = Eine gegebene Datei hat den Namen einer Datei, auf der der Bericht beruht, und andere Bytes. Entweder ist es nicht diese Datei, oder der Bericht wurde nicht aus ihr erstellt.
 proof-shows-digest_same = Die angegebene Prüfsumme ist die Prüfsumme dieser Befunde: Das ist der Bericht mit dieser Prüfsumme.
@@ -66,6 +66,13 @@ proof-more = { $count ->
     [one] Und { $count } weitere Stelle.
    *[other] Und { $count } weitere Stellen.
 }
+proof-shows-digest_findings = Die angegebene Prüfsumme ist die Prüfsumme dieser Befunde. Über den Text dieses Berichts, der nicht geprüft wurde, sagt sie nichts.
+proof-lot = Los { $lot }, Lieferant { $supplier }: { $disposition }
+proof-more_lots = { $count ->
+    [one] Und { $count } weiteres Los, nicht schlechter als diese.
+   *[other] Und { $count } weitere Lose, keines schlechter als diese.
+}
+proof-foreign_books = Nicht jedes Regelwerk, nach dem er beurteilt wurde, gehört zu dieser Version des Programms: { $books }. Welchen Namen es auch trägt, seine Grenzwerte sind die einer Datei, die jemand geladen hat, oder einer anderen Version. Die Grenzwerte im Bericht mit dem Gesetz oder der Norm vergleichen.
 proof-nothing = nichts
 
 # On the command line.
@@ -81,4 +88,6 @@ proof-help =
     --digest HEX     die Prüfsumme auf dem unterschriebenen Papier: zeigt, dass es der unterschriebene Bericht ist
 
     Rückgabewert von prove: 0 er stimmt überein, und nichts Gegebenes sagt anderes; 1 er weicht ab;
-    2 er ließ sich nicht nachprüfen; 64 falscher Aufruf, oder eine nicht lesbare Datei.
+    2 er ließ sich nicht nachprüfen;
+    3 nur die Befunde darin ließen sich nachprüfen, nicht der Text, den Sie lesen (andere Version oder Sprache);
+    64 falscher Aufruf, oder eine nicht lesbare Datei.

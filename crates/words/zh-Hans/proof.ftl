@@ -3,19 +3,19 @@
 # The verdict, in one line.
 proof-verdict-agrees = 报告与由其自身数据得出的内容逐字节相同。
 proof-verdict-line_ends = 报告与由其自身数据得出的内容相同。只有换行符不同，邮件和编辑器会改变它；看不出差别。
-proof-verdict-findings_agree = 报告的审查结果与由其自身数据得出的相同。其措辞和版式无法在此重新生成。
+proof-verdict-findings_agree = 只检验了报告中的数据：由它们可得出报告所带的审查结果。您在报告中读到的文字未经检验，可能另有所说。
 proof-verdict-differs = 报告与由其自身数据得出的内容不同。
 proof-verdict-files_needed = 无法验证该报告：它所依据的文件太大，不能收入其中。请一并给出这些文件。
 proof-verdict-evidence_missing = 无法验证该报告：每份报告都应带有的数据，这一份没有。
 proof-verdict-not_a_report = 这不是本程序的报告。
 
 # Why only the findings were compared.
-proof-only-other_version = 它由{ $program } { $version }制作。本版本已将其审查结果与其数据对照，将其文字与它所带的校验值对照。那个版本如何表述和排版，无法在此重新生成：印出的摘要可约束审查结果，措辞只有那个版本可约束。
-proof-only-language_not_here = 此处没有其语言的文字。已将其审查结果与其数据对照，将其文字与它所带的校验值对照；没有重新生成措辞。
+proof-only-other_version = 它自称由{ $program } { $version }制作；这一点任何人都能写上。在依据其任何文字之前，请用那个版本验证。在此之前，以其数据在此得出的结果为准：
+proof-only-language_not_here = 此处没有其语言的文字。在依据其任何文字之前，请在有这些文字之处验证。在此之前，以其数据在此得出的结果为准：
 
 # What was shown, and what was not.
 proof-shows-self = 这证明报告自身前后一致。它不证明数据从何而来：更改数据的人也能重新做出一份自身前后一致的报告。
-proof-shows-data = 审查结果所依据的每个文件都已给出，且就是报告所指明的文件：报告的数据就是这些文件的数据。
+proof-shows-data = 审查结果所依据的每个文件都已给出，且就是报告所指明的文件：报告的读数就是这些文件的读数。由人设定的内容和规则集不在这些文件中：报告已将其列出。
 proof-shows-some = 审查结果所依据的文件有些没有给出。只对已给出的文件证明了报告含有其数据。
 proof-shows-other_bytes = 给出的文件中，有一个与报告所依据的文件同名，但字节不同。或者这不是那个文件，或者报告不是由它做出的。
 proof-shows-digest_same = 您给出的摘要就是这些审查结果的摘要：这就是有该摘要的报告。
@@ -63,6 +63,10 @@ proof-place-finding = 审查结果，{ $row }：报告所带的是“{ $says }�
 proof-place-text_changed = 报告的文字在写出之后被更改。更改在何处，只有写出它的那个版本能够指出。
 proof-place-digest_not_printed = 报告没有印出其所带审查结果的摘要{ $gives }。
 proof-more = 另有{ $count }处。
+proof-shows-digest_findings = 您给出的摘要就是这些审查结果的摘要。它不能说明本报告的文字，该文字未经检验。
+proof-lot = 批次{ $lot }，供应商{ $supplier }：{ $disposition }
+proof-more_lots = 另有{ $count }个批次，均不比以上各批更差。
+proof-foreign_books = 判定所用的规则集并非都是本版本程序自带的：{ $books }。无论其名称如何，其限值都来自有人载入的文件，或来自另一版本。请将报告中的限值与法规或标准核对。
 proof-nothing = 无
 
 # On the command line.
@@ -78,4 +82,5 @@ proof-help =
     --digest HEX     签名纸件上的摘要：证明这就是所签的那份报告
 
     prove的退出状态：0 相同，且所给内容无一与之相悖；1 不同；2 无法验证；
+    3 只能验证其中的审查结果，不能验证您读到的文字（另一版本或另一语言）；
     64 用法错误，或有文件无法读取。
