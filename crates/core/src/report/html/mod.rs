@@ -26,7 +26,6 @@ mod sources;
 mod suppliers;
 mod trust;
 
-use std::fmt::Write as _;
 use std::io::{self, Write};
 
 use maud::{Markup, PreEscaped, html};
