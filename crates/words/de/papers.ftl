@@ -1,6 +1,9 @@
 # German: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = Ende von { $number }
+paper-invented = Erfundene Daten, zu Übungszwecken. Dieses Papier handelt von nichts Wirklichem: nicht versenden und nicht danach handeln.
+paper-determine_cr6 = Cr(VI), sechswertiges Chrom (das Screening sah das gesamte Chrom)
+paper-determine_pbb_pbde = PBB und PBDE, jedes für sich (das Screening sah das gesamte Brom)
 paper-contact = Fragen an
 paper-capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 paper-band = Band { $low } bis { $high } mg/kg

@@ -1,6 +1,9 @@
 # Japanese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = { $number } 終わり
+paper-invented = 訓練用の架空データです。この書類は実在のものについてではありません。送付せず、これに基づいて行動しないでください。
+paper-determine_cr6 = Cr(VI)、六価クロム（スクリーニングで測ったのは全クロム）
+paper-determine_pbb_pbde = PBB及びPBDE、それぞれ別に（スクリーニングで測ったのは全臭素）
 paper-contact = 問合せ先
 paper-capped = { $total }件のうち、最初の{ $shown }件を印字しています。すべてはfindings.jsonにあります。
 paper-band = 判定域 { $low }～{ $high } mg/kg

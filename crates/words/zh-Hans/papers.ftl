@@ -1,6 +1,9 @@
 # Simplified Chinese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = { $number }到此结束
+paper-invented = 虚构数据，供培训之用。本文书不涉及任何真实事物：请勿发送，也不要据此行事。
+paper-determine_cr6 = Cr(VI)，六价铬（筛选测的是总铬）
+paper-determine_pbb_pbde = PBB和PBDE，分别测定（筛选测的是总溴）
 paper-contact = 联系人
 paper-capped = 共{ $total }项，印出前{ $shown }项；findings.json含全部。
 paper-band = 区间{ $low }至{ $high } mg/kg
