@@ -9,6 +9,8 @@ import { pathToFileURL } from "node:url";
 import { browsers, deliveries, ownFolder, top, writtenFiles } from "./drive.mjs";
 
 const PAPERS = ["A4", "Letter"];
+// Sentences are longer in one and wider in the others.
+const LANGUAGES = ["de", "ja", "zh-Hans"];
 const FILES = { one: "report-one-page.html", full: "report.html", annex: "report-annex.html" };
 const target = process.env.CARGO_TARGET_DIR || join(top, "target");
 const program = join(target, "debug", process.platform === "win32" ? "plumbline.exe" : "plumbline");
@@ -48,7 +50,13 @@ before(() => {
     const ran = spawnSync(program, ["review", "--out", out, "--length", "all", ...more, ...one.results], { encoding: "utf8", maxBuffer: 1 << 28 });
     assert.ok([0, 1, 2].includes(ran.status), `${one.name}: ${ran.stderr}`);
     const number = />(PL-[0-9A-F-]+)</.exec(readFileSync(join(out, FILES.full), "utf8"))[1];
-    cases.push({ name: one.name, out, number });
+    const others = LANGUAGES.map((tag) => {
+      const folder = join(home, `${one.name} ${tag}`);
+      const told = spawnSync(program, ["review", "--out", folder, "--length", "one_page", "--report-language", tag, ...more, ...one.results], { encoding: "utf8", maxBuffer: 1 << 28 });
+      assert.ok([0, 1, 2].includes(told.status), `${one.name} ${tag}: ${told.stderr}`);
+      return { tag, file: join(folder, FILES.one) };
+    });
+    cases.push({ name: one.name, out, number, others });
   }
 });
 
@@ -86,6 +94,18 @@ for (const { name: browser, visit: open } of browsers) {
           assert.match(text, /Decided by \(name, date, signature\)/);
         });
       }
+    }
+    // Of the quicker browser: how long a sentence is does not hang on it.
+    for (const one of browser === "Chromium" ? cases : []) {
+      await t.test(`${one.name}: one page is one page in every language in ${browser}`, async () => {
+        for (const { tag, file } of one.others) {
+          for (const paper of PAPERS) {
+            const pages = await printed(visit, file, paper);
+            assert.equal(pages.length, 1, `${tag} on ${paper}`);
+            assert.ok(pages[0].join(" ").includes(one.number), `${tag} on ${paper}`);
+          }
+        }
+      });
     }
     const few = cases.filter(({ name }) => /^(01|05|08|11|15)|materials|names/.test(name));
     for (const one of few) {
