@@ -322,3 +322,33 @@ fn acts_about_papers_change_no_outcome() {
     };
     assert_eq!(lots(&plain_findings), lots(&told_findings));
 }
+
+#[test]
+fn a_paper_of_invented_data_says_so_wherever_it_goes() {
+    let (inspection, findings) = with("invented = \"yes\"\n", TWO);
+    let written = papers_html(&inspection, &findings);
+    assert!(written.len() >= 4, "{written:?}");
+    for (file, text) in &written {
+        let (style, seen) = text.split_once("</style>").expect("a style");
+        assert!(seen.contains("class=\"invented\"><b>Invented data"), "{file}: at its head");
+        assert!(style.contains("--invented:\"Invented data"), "{file}: in the margin of every page");
+    }
+    let labels = paper(&written, "labels");
+    assert_eq!(labels.matches("INVENTED DATA").count(), labels.matches("class=\"word\"").count());
+    let (inspection, findings) = with("", TWO);
+    for (file, text) in papers_html(&inspection, &findings) {
+        assert!(!text.to_lowercase().contains("invented data"), "{file}");
+    }
+}
+
+#[test]
+fn a_laboratory_is_asked_for_the_restricted_substance_and_not_for_the_element_that_points_to_it() {
+    let rows = "S1,u1,top,Alder Works,A-1,P-1,shell,polymer,2,1,832,14\n";
+    let (inspection, findings) = with("", rows);
+    let request = paper(&papers_html(&inspection, &findings), "laboratory-request");
+    assert!(request.contains("<b>PBB and PBDE, each by itself"), "{request}");
+    for row in ["<tr><td>PBB</td>", "<tr><td>PBDE</td>"] {
+        assert_eq!(request.matches(row).count(), 1, "{row}");
+    }
+    assert!(!request.contains("<tr><td>Br</td>"), "no result for the element is asked back");
+}

@@ -849,3 +849,60 @@ fn a_report_says_how_a_hold_ends_and_leaves_blanks_for_what_nobody_said() {
     let accepted = report_of("settling/two-people-lift-holds");
     assert!(!accepted.contains(&say("report-hold_what")), "an accepted lot has no hold to end");
 }
+
+#[test]
+fn days_that_cannot_both_be_right_are_named() {
+    let table = b"Sample,Lot,Supplier,Date,Pb mg/kg,Pb u (1s)\nS-1,L-1,Alder Works,2026-11-20,12,3\n";
+    let told = |settings: &str| {
+        let settings = format!("schema = \"plumbline.settings/1\"\nreviewed_at = 2026-11-19\n{settings}");
+        let inspection = inspect(&settings, &[("a.csv", table.as_slice())]);
+        plain(&report_html(&inspection, &review(&inspection)))
+    };
+    let amiss = "Dates that do not fit each other";
+    let all = told(
+        "issued_on = 2026-11-01\nreceived = 2027-11-30\n[[sampled]]\nlot = \"L-1\"\nsupplier = \"Alder Works\"\ndate = 2026-12-01\n",
+    );
+    assert_eq!(all.matches(amiss).count(), 4, "{all}");
+    for words in [
+        "“Date of issue” is 2026-11-01, which is before “Reviewed on”, 2026-11-19",
+        "“Reviewed on” is 2026-11-19, which is before “Readings made”, 2026-11-20",
+        "before “Received”, 2027-11-30",
+        "before “Samples taken”, 2026-12-01",
+    ] {
+        assert!(all.contains(words), "{words}\n{all}");
+    }
+    assert_eq!(
+        told("issued_on = 2026-11-19\n").matches(amiss).count(),
+        1,
+        "only the readings lie behind the review"
+    );
+}
+
+#[test]
+fn a_laboratory_result_that_belongs_to_no_material_is_not_said_never_to_have_been_given() {
+    let table = b"Sample,Lot,Supplier,Pb mg/kg,Pb u (1s)\nS-1,L-1,Alder Works,12,3\n";
+    let settings = "schema = \"plumbline.settings/1\"\n[[laboratory]]\nsupplier = \"Alder Works\"\nlot = \"L-9\"\npart = \"p\"\nmaterial = \"m\"\n\
+        analyte = \"Pb\"\nvalue = \"900 mg/kg\"\nu = \"20 mg/kg\"\nk = 2\nmethod = \"IEC 62321-5\"\nlaboratory = \"Lab\"\nreport = \"R-1\"\ndate = 2026-11-18\n";
+    let inspection = inspect(settings, &[("a.csv", table.as_slice())]);
+    let report = plain(&report_html(&inspection, &review(&inspection)));
+    assert!(!report.contains("no laboratory result was given"), "{report}");
+    assert!(report.contains("One laboratory result"), "{report}");
+}
+
+#[test]
+fn what_is_over_a_halogen_limit_is_said_to_move_nothing_or_has_its_own_column() {
+    let table = b"Sample,Lot,Part,Material,Class,Br mg/kg,Br u (1s),Cl mg/kg,Cl u (1s)\nS-1,L-1,p,m,composite,50,4,9000,90\n";
+    let told = |settings: &str| {
+        let settings = format!("schema = \"plumbline.settings/1\"\n{settings}");
+        let inspection = inspect(&settings, &[("a.csv", table.as_slice())]);
+        let report = report_html(&inspection, &review(&inspection));
+        plain(section(&report, "report-results"))
+    };
+    let shown = say("report-halogens_shown");
+    let free = told("");
+    assert!(free.contains(&shown) && !free.contains("Br as a halogen"), "{free}");
+    let bound = told("halogen_book = \"iec-61249-2-21-2003\"\n");
+    assert!(!bound.contains(&shown), "{bound}");
+    assert!(bound.contains("Cr Br Cl Br as a halogen Cl+Br"), "{bound}");
+    assert!(bound.contains("BL OL X OL"), "below as a substance, undecided as a halogen: {bound}");
+}

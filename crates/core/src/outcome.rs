@@ -28,7 +28,7 @@ pub enum Outcome {
 }
 
 impl Outcome {
-    /// All outcomes, best first; the derived order is badness (DESIGN: OL > not measured > no uncertainty >
+    /// All outcomes, best first; the derived order is badness (OL > not measured > no uncertainty >
     /// detection limit too high > not capable > X > BL, not applicable neutral).
     pub const ALL: [Outcome; 8] = [
         Outcome::NotApplicable,

@@ -1,6 +1,7 @@
 # The papers that go out beside a report: request to a laboratory, notice to a supplier, labels.
 
 paper-end = End of { $number }
+paper-invented = Invented data, for training. This paper is about nothing real: do not send it, and do not act on it.
 paper-contact = Questions to
 paper-capped = The first { $shown } of { $total } are printed; findings.json holds all of them.
 paper-band = band { $low } to { $high } mg/kg
@@ -28,6 +29,8 @@ paper-of_id = sample
 paper-of_unit = piece
 paper-of_spot = spot
 paper-determine = Determine
+paper-determine_cr6 = Cr(VI), hexavalent chromium (screening saw total chromium)
+paper-determine_pbb_pbde = PBB and PBDE, each by itself (screening saw total bromine)
 paper-by_method = Reference method
 paper-no_method = The rule books name no method: the laboratory proposes one.
 paper-why = Why

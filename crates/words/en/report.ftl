@@ -175,6 +175,10 @@ report-page_inspected = What was inspected
 report-page_decided = Decided by (name, date, signature)
 report-page_checked = Second person (name, date, signature)
 
+# Days that can't both be right.
+report-day_sampled = Samples taken
+report-day_amiss = Dates that do not fit each other: “{ $later }” is { $later_day }, which is before “{ $earlier }”, { $earlier_day }. One of them is wrong.
+
 # A rule book that does not come with the program may bear the name of one that does, and hold other limits.
 report-foreign_book = This book does not come with the program: somebody loaded it from a file. What it says of its source and of the confidence in its values is that file's word.
 report-foreign_books = Judged also by a rule book that does not come with the program: { $books }. Its limits are the word of the file that was loaded.

@@ -292,6 +292,9 @@ impl Book<'_> {
             sheet.styled(&csv::guarded(text), Style::Wrapped)?;
             sheet.end_row()
         };
+        if settings.is_invented() {
+            line("", &say("paper-invented"))?;
+        }
         line(&say("report-number"), &number)?;
         line(&say("report-findings_digest"), &digest)?;
         line(&say("workbook-program"), &format!("{} {}", PROGRAM.name, PROGRAM.version))?;

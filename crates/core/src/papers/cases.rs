@@ -261,6 +261,25 @@ pub(super) fn named(words: &Words, what: &What) -> String {
     }
 }
 
+/// What a laboratory is to determine: where the element can't show the restricted substance, the substance and not the
+/// element.
+pub(super) fn determinands(words: &Words, what: &What) -> Vec<String> {
+    match what {
+        What::Substance(Substance::Cr) => vec!["Cr(VI)".to_owned()],
+        What::Substance(Substance::Br) => vec!["PBB".to_owned(), "PBDE".to_owned()],
+        other => vec![about(words, other)],
+    }
+}
+
+/// The same with the element's own name, which is what screening saw.
+pub(super) fn determined(words: &Words, what: &What) -> String {
+    match what {
+        What::Substance(Substance::Cr) => words.say("paper-determine_cr6"),
+        What::Substance(Substance::Br) => words.say("paper-determine_pbb_pbde"),
+        other => named(words, other),
+    }
+}
+
 /// The short name that reasons go by.
 pub(super) fn about(words: &Words, what: &What) -> String {
     match what {

@@ -61,6 +61,8 @@ impl Papers<'_> {
             style_string(&format!("{} · {title}", self.number)),
             self.page_of_pages()
         );
+        let invented = if self.settings.is_invented() { self.say("paper-invented") } else { String::new() };
+        let running = format!(":root{{--invented:{}}}{running}", style_string(&invented));
         html! {
             (maud::DOCTYPE)
             html lang=(self.words.tag()) {
@@ -75,6 +77,7 @@ impl Papers<'_> {
                     main {
                         header {
                             h1 { (title) }
+                            @if self.settings.is_invented() { p class="invented" { b { (self.say("paper-invented")) } } }
                             p class="sub" { (self.say(&format!("paper-{kind}-is"))) " " (self.say("caution-declaration")) }
                         }
                         (body)

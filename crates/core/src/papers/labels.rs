@@ -120,7 +120,11 @@ impl Papers<'_> {
                             @if more > 0 { " " (self.with("paper-label_more_parts", &[("count", &more.to_string())])) }
                         }
                         dt { (self.say("report-supplier")) } dd { (self.name(lot.supplier.as_deref())) }
-                        dt { (self.say("report-number")) } dd { (self.number) }
+                        dt { (self.say("report-number")) } dd {
+                            (self.number)
+                            // A label is cut out and stands alone.
+                            @if self.settings.is_invented() { " " b { (self.say("report-invented_short")) } }
+                        }
                         dt { (self.say("report-reviewed")) } dd { (self.day_or_line(self.set(ActKind::ReviewedAt))) }
                     }
                     @if let Some(code) = code(&text) { (PreEscaped(code)) }

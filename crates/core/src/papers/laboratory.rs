@@ -85,7 +85,7 @@ impl Papers<'_> {
                     tbody {
                         @for case in &sample.cases {
                             tr {
-                                td { b { (cases::named(self.words, &case.what)) } }
+                                td { b { (cases::determined(self.words, &case.what)) } }
                                 td {
                                     @if let Some(route) = self.reader.route(&case.what, case.reading) {
                                         (route.method) br; (route.technique)
@@ -103,7 +103,9 @@ impl Papers<'_> {
                     } }
                     tbody {
                         @for case in &sample.cases {
-                            tr { td { (cases::about(self.words, &case.what)) } @for _ in ASKED_BACK { td {} } }
+                            @for what in cases::determinands(self.words, &case.what) {
+                                tr { td { (what) } @for _ in ASKED_BACK { td {} } }
+                            }
                         }
                     }
                 }

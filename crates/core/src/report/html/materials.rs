@@ -4,6 +4,7 @@ use maud::{Markup, html};
 
 use super::{MATERIAL_ROWS, Report, halogen_head};
 use crate::inspection::MaterialFinding;
+use crate::outcome::Outcome;
 use crate::substance::{Halogen, Substance};
 
 impl Report<'_> {
@@ -21,13 +22,16 @@ impl Report<'_> {
                         ("shown", &MATERIAL_ROWS.to_string()), ("total", &all.len().to_string()),
                     ])) }
                 }
+                @if !self.halogens_count() && all.iter().any(|one| self.halogens_open(one)) {
+                    p { (self.say("report-halogens_shown")) }
+                }
                 table class="tight" data-element="7.8.2.1-m 63000-relation" {
                     thead { tr {
                         th { (self.say("report-material_head")) }
                         th { (self.say("report-class")) }
                         th class="n" { (self.say("report-readings")) }
                         @for substance in Substance::ALL { th { (substance.symbol()) } }
-                        @for halogen in [Halogen::Cl, Halogen::Total] { th { (halogen_head(halogen)) } }
+                        @for halogen in self.halogen_columns() { th { (self.halogen_column(*halogen)) } }
                         th { (self.say("report-disposition")) }
                     } }
                     tbody {
@@ -36,6 +40,23 @@ impl Report<'_> {
                 }
             }
         }
+    }
+
+    /// Bromine has a limit of its own as a halogen, which moves a disposition only where a halogen book is named; its column as
+    /// a substance says nothing of it.
+    fn halogen_columns(&self) -> &'static [Halogen] {
+        if self.halogens_count() { &Halogen::ALL } else { &[Halogen::Cl, Halogen::Total] }
+    }
+
+    fn halogen_column(&self, halogen: Halogen) -> String {
+        if halogen == Halogen::Br { self.say("halogen-Br") } else { halogen_head(halogen) }
+    }
+
+    fn halogens_open(&self, material: &MaterialFinding) -> bool {
+        self.halogen_columns().iter().any(|of| {
+            let worst = material.tally.worst_halogen(*of);
+            matches!(worst, Outcome::Over | Outcome::Undecided)
+        })
     }
 
     fn material(&self, material: &MaterialFinding) -> Markup {
@@ -50,7 +71,7 @@ impl Report<'_> {
                 td { (self.say(&format!("class-{}", material.class.code()))) }
                 td class="n" { (material.readings.len()) }
                 @for substance in Substance::ALL { td { (self.outcome(material.tally.worst(substance))) } }
-                @for halogen in [Halogen::Cl, Halogen::Total] { td { (self.outcome(material.tally.worst_halogen(halogen))) } }
+                @for halogen in self.halogen_columns() { td { (self.outcome(material.tally.worst_halogen(*halogen))) } }
                 td { (self.material_disposition(material.disposition)) }
             }
         }

@@ -5,7 +5,8 @@ use std::collections::BTreeSet;
 use maud::{Markup, html};
 
 use super::Report;
-use crate::acts::ActKind;
+use crate::acts::{ActKind, in_force};
+use crate::day::Day;
 use crate::instant::Moment;
 use crate::reading::Identity;
 
@@ -132,6 +133,7 @@ impl Report<'_> {
         html! {
             section {
                 h2 { (self.say("report-measured")) }
+                @for text in self.days_amiss(stated.days.as_ref().map(|days| days.3.as_str())) { p { b { (text) } } }
                 dl class="key" {
                     dt { (self.say("report-measured_when")) }
                     dd data-element="7.8.2.1-i 62321-1-4.8-tested" { (or_not(when)) }
@@ -156,6 +158,47 @@ impl Report<'_> {
         }
     }
 
+    /// Days that can't both be right: what is reviewed was received, sampled and measured before, and issued after.
+    fn days_amiss(&self, last_reading: Option<&str>) -> Vec<String> {
+        let day = |text: Option<&str>| text.and_then(Moment::read).map(|moment| moment.day);
+        let Some(reviewed) = day(self.set(ActKind::ReviewedAt)) else { return Vec::new() };
+        let mut amiss: Vec<String> = Vec::new();
+        let mut look = |earlier: (&str, Day), later: (&str, Day)| {
+            if later.1 < earlier.1 {
+                let (first, second) = (self.words.day(later.1), self.words.day(earlier.1));
+                let text = self.with(
+                    "report-day_amiss",
+                    &[
+                        ("later", &self.say(later.0)),
+                        ("later_day", &first),
+                        ("earlier", &self.say(earlier.0)),
+                        ("earlier_day", &second),
+                    ],
+                );
+                if !amiss.contains(&text) {
+                    amiss.push(text);
+                }
+            }
+        };
+        let of_review = ("report-reviewed", reviewed);
+        if let Some(issued) = day(self.set(ActKind::IssuedOn)) {
+            look(of_review, ("report-issued_on", issued));
+        }
+        if let Some(last) = day(last_reading) {
+            look(("report-measured_when", last), of_review);
+        }
+        for lot in &self.findings.lots {
+            for (kind, field, name) in
+                [(ActKind::Received, "", "report-received"), (ActKind::Sampled, "date", "report-day_sampled")]
+            {
+                if let Some(stated) = day(self.stated_of(lot, kind, field).as_deref()) {
+                    look((name, stated), of_review);
+                }
+            }
+        }
+        amiss
+    }
+
     fn deviations(&self) -> String {
         let said = self.or_not_stated(self.set(ActKind::Deviations));
         // A sentence ends before the next begins; a person's words may end as they like.
@@ -173,9 +216,9 @@ impl Report<'_> {
     }
 
     fn external(&self) -> String {
-        let materials = &self.findings.materials;
-        let count: usize =
-            materials.iter().map(|material| material.laboratory.len() + material.claims.cr6.len()).sum();
+        // Also those that no material of the tables belongs to: they were given.
+        let given = |kind| matches!(kind, ActKind::Laboratory | ActKind::Cr6Area);
+        let count = in_force(&self.inspection.acts).filter(|act| given(act.kind)).count();
         if count == 0 {
             return self.say("report-external_none");
         }
