@@ -863,3 +863,43 @@ fn a_language_that_is_not_there_is_told_with_those_that_are() {
     let output = plumbline(["rules", "--language"]);
     assert_eq!(status(&output), 64, "{output:?}");
 }
+
+/// A report relabelled as another version's, with any text in front: what a forger with a text editor and a calculator makes.
+fn relabelled(report: &str, text: &str) -> String {
+    use plumbline_core::reading::sha256_hexadecimal;
+    use plumbline_core::report::evidence::{OPENS, check_of};
+    let (_, behind) = report.split_once(OPENS).expect("evidence");
+    let (lines, after) = behind.split_once("</script>").expect("its end");
+    let line = |fields: &str| format!("{fields}\t{}\n", check_of(fields, ""));
+    let mut forged = String::new();
+    for old in lines.split_inclusive('\n') {
+        let fields: Vec<&str> = old.trim_end().split('\t').collect();
+        forged += &match fields[0] {
+            "program" => line("program\tplumbline\t0.0.9"),
+            "report" => line(&format!("{}\t{}", fields[..4].join("\t"), sha256_hexadecimal(text.as_bytes()))),
+            "end" => line(&format!("end\t{}\t{}", fields[1], sha256_hexadecimal(forged.as_bytes()))),
+            _ => old.to_owned(),
+        };
+    }
+    format!("{text}{OPENS}{forged}</script>{after}")
+}
+
+#[test]
+fn a_report_relabelled_as_another_version_s_with_a_text_of_its_own_is_not_told_as_proved() {
+    use std::path::Path;
+    let (folder, sources) = proved("relabelled");
+    let report = std::fs::read_to_string(folder.join("report.html")).expect("the report");
+    let (_, digest) = report.rsplit_once("<p class=\"mono\">").expect("the digest");
+    let digest = digest.split('<').next().and_then(|line| line.rsplit(' ').next()).expect("a digest");
+    let forged = folder.join("forged.html");
+    let text = format!("<!DOCTYPE html><body><h1>All lots accepted</h1><p>{digest}</p>");
+    std::fs::write(&forged, relabelled(&report, &text)).expect("written");
+    let asked = [&forged, Path::new("--source"), &sources, Path::new("--digest"), Path::new(digest)];
+    let (status, told) = prove(&asked);
+    assert_eq!(status, 3, "{told}");
+    assert!(told.lines().next().is_some_and(|first| first.contains("was NOT checked")), "{told}");
+    assert!(told.contains("Lot CE-0917, supplier Cedar Works: hold"), "{told}");
+    assert!(told.contains("says nothing of the text of this report"), "{told}");
+    assert!(!told.contains("this is the report with that digest"), "{told}");
+    std::fs::remove_dir_all(folder).expect("cleared");
+}
