@@ -1,6 +1,7 @@
 # German: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = Ende von { $number }
+paper-invented = Erfundene Daten, zur Schulung. Dieses Papier handelt von nichts Wirklichem: nicht versenden und nicht danach handeln.
 paper-contact = Fragen an
 paper-capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 paper-band = Band { $low } bis { $high } mg/kg
@@ -28,6 +29,8 @@ paper-of_id = Probe
 paper-of_unit = Stück
 paper-of_spot = Messstelle
 paper-determine = Zu bestimmen
+paper-determine_cr6 = Cr(VI), sechswertiges Chrom (das Screening sah Chrom gesamt)
+paper-determine_pbb_pbde = PBB und PBDE, jedes für sich (das Screening sah Brom gesamt)
 paper-by_method = Referenzverfahren
 paper-no_method = Die Regelwerke nennen kein Verfahren: Das Labor schlägt eines vor.
 paper-why = Warum

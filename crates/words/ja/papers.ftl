@@ -1,6 +1,7 @@
 # Japanese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = { $number } 終わり
+paper-invented = 教育訓練用の架空のデータ。この書類は、実在するものについては何も述べていません。送付したり、これに基づいて行動したりしないでください。
 paper-contact = 問合せ先
 paper-capped = { $total }件のうち、最初の{ $shown }件を印字しています。すべてはfindings.jsonにあります。
 paper-band = 判定域 { $low }～{ $high } mg/kg
@@ -28,6 +29,8 @@ paper-of_id = 試料
 paper-of_unit = 個体
 paper-of_spot = 測定箇所
 paper-determine = 測定対象
+paper-determine_cr6 = Cr(VI)、六価クロム（スクリーニングで見たのは全クロム）
+paper-determine_pbb_pbde = PBBとPBDE、それぞれ個別に（スクリーニングで見たのは全臭素）
 paper-by_method = 基準試験法
 paper-no_method = 規則集に方法が示されていません。試験所が提案してください。
 paper-why = 理由

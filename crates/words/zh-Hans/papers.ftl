@@ -1,6 +1,7 @@
 # Simplified Chinese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = { $number }到此结束
+paper-invented = 虚构数据，供练习用。本文件不涉及任何真实事物：不要寄出，也不要据此行事。
 paper-contact = 联系人
 paper-capped = 共{ $total }项，印出前{ $shown }项；findings.json含全部。
 paper-band = 区间{ $low }至{ $high } mg/kg
@@ -28,6 +29,8 @@ paper-of_id = 样品
 paper-of_unit = 单件
 paper-of_spot = 测点
 paper-determine = 测定
+paper-determine_cr6 = Cr(VI)，六价铬（筛查看到的是总铬）
+paper-determine_pbb_pbde = PBB和PBDE，分别测定（筛查看到的是总溴）
 paper-by_method = 参考方法
 paper-no_method = 规则集未指明方法：由实验室提出。
 paper-why = 原因
