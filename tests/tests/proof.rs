@@ -374,3 +374,16 @@ fn a_rule_book_with_the_name_of_a_standard_and_limits_of_its_own_is_named() {
     }
     assert_eq!(alone(&one.report(Length::Full)).foreign_books, [""; 0]);
 }
+
+#[test]
+fn a_difference_that_no_eye_sees_is_shown_with_its_number() {
+    let report = String::from_utf8(delivery("02-red-cable").report(Length::Full)).expect("UTF-8");
+    for (from, to, number) in [
+        ("Birch", "B\u{456}rch", "\u{456}⟨U+0456⟩"),
+        ("not accept", "not\u{200b} accept", "not⟨U+200B⟩ accept"),
+        ("not accept", "not \u{202e}accept", "not ⟨U+202E⟩accept"),
+    ] {
+        let told = told(&alone(report.replacen(from, to, 1).as_bytes()));
+        assert!(told.contains(number), "{told}");
+    }
+}

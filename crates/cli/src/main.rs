@@ -23,6 +23,7 @@ use plumbline_core::report::evidence::Pinned;
 use plumbline_core::report::{self, PROGRAM, books, csv, html, json, photos, phrases, sampling, settled};
 use plumbline_core::rules::{self, Problem, RuleBook};
 use plumbline_core::settings_file;
+use plumbline_core::visible_text::visible;
 use plumbline_core::words::Words;
 use plumbline_intake::bill;
 
@@ -100,14 +101,15 @@ fn explain_book(words: &Words, named: &str) -> u8 {
     0
 }
 
+/// Names of files and of lots may hold anything: a terminal is given no control characters and nothing unseen.
 fn say(text: &str) -> ExitCode {
     // A closed pipe is the reader's choice, not a failure.
-    let _ = writeln!(io::stdout(), "{text}");
+    let _ = writeln!(io::stdout(), "{}", visible(text));
     ExitCode::SUCCESS
 }
 
 fn complain(text: &str) {
-    let _ = writeln!(io::stderr(), "{text}");
+    let _ = writeln!(io::stderr(), "{}", visible(text));
 }
 
 /// Reads rule books, settings, mappings and files; true beside the inspection where something named could not be read.

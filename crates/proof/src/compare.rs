@@ -14,6 +14,8 @@ use crate::place::{Part, PartKind, Place, PlaceKind, Places};
 const MOST_MATCHED: usize = 6000;
 /// Characters of a text that are shown around what differs in it.
 const AROUND: usize = 40;
+/// Most letters of another script that are shown with their numbers: a word that is exchanged needs none.
+const LOOK_ALIKES: usize = 12;
 /// Characters of a row's name.
 const LABEL: usize = 60;
 
@@ -421,10 +423,20 @@ fn window(one: &str, other: &str) -> (String, String) {
     let rest = was.len().min(is.len()) - first;
     let last =
         was.iter().rev().zip(is.iter().rev()).take(rest).take_while(|(one, other)| one == other).count();
+    let alike = was.len() == is.len() && was.len() - first - last <= LOOK_ALIKES;
     let shown = |text: &[char]| {
         let (start, end) = (first.saturating_sub(AROUND), (text.len() - last + AROUND).min(text.len()));
         let end = end.min(start + AROUND * 5);
-        let middle: String = text.get(start..end).unwrap_or(&[]).iter().collect();
+        let differs = first..text.len() - last;
+        let mut middle = String::new();
+        for at in start..end {
+            let Some(letter) = text.get(at).copied() else { continue };
+            middle.push(letter);
+            // Two letters of two scripts may look the same: the number tells them apart.
+            if alike && differs.contains(&at) && letter.is_alphanumeric() && !letter.is_ascii() {
+                middle.push_str(&format!("⟨U+{:04X}⟩", letter as u32));
+            }
+        }
         let (before, after) = (if start > 0 { "…" } else { "" }, if end < text.len() { "…" } else { "" });
         format!("{before}{middle}{after}")
     };

@@ -1,5 +1,6 @@
 //! A proof in words.
 
+use plumbline_core::visible_text::on_one_line;
 use plumbline_core::words::Words;
 
 use crate::place::{Part, Place, PlaceKind};
@@ -102,19 +103,20 @@ pub fn more(words: &Words, proof: &Proof) -> Option<String> {
 
 /// One place.
 pub fn place(words: &Words, place: &Place) -> String {
-    let or_nothing = |text: &str| if text.is_empty() { words.say("proof-nothing") } else { text.to_owned() };
+    let seen = |text: &str| on_one_line(text).into_owned();
+    let or_nothing = |text: &str| if text.is_empty() { words.say("proof-nothing") } else { seen(text) };
     let (says, gives) = match place.kind {
         PlaceKind::Text | PlaceKind::Markup | PlaceKind::Finding => {
             (or_nothing(&place.says), or_nothing(&place.gives))
         }
-        _ => (place.says.clone(), place.gives.clone()),
+        _ => (seen(&place.says), seen(&place.gives)),
     };
     let found_at = where_it_is(words, place);
     let arguments = [
         ("where", found_at.as_str()),
         ("says", says.as_str()),
         ("gives", gives.as_str()),
-        ("row", place.row.as_str()),
+        ("row", &on_one_line(&place.row)),
     ];
     words.with(&format!("proof-place-{}", place.kind.code()), &arguments)
 }
