@@ -23,6 +23,10 @@ impl Report<'_> {
 
     /// Which part of the report this is, and which others there are.
     pub(super) fn parts(&self, number: &str) -> Markup {
+        html! { p class="parts" data-element="7.8.2.1-d" { (self.parts_text(number)) } }
+    }
+
+    pub(super) fn parts_text(&self, number: &str) -> String {
         let name = |length: Length| self.say(&format!("length-{}", length.code()));
         let others: Vec<String> = Length::ALL
             .iter()
@@ -40,7 +44,7 @@ impl Report<'_> {
             ("name", &name(self.length)),
             ("others", &self.words.series(&others)),
         ];
-        html! { p class="parts" data-element="7.8.2.1-d" { (self.with("report-parts", &arguments)) } }
+        self.with("report-parts", &arguments)
     }
 
     /// Data that are invented are said to be so before anything else, and on every page.

@@ -16,13 +16,17 @@ use crate::report::phrases;
 const LINES: usize = 38;
 /// Letters of a line across the page.
 const WIDE: usize = 104;
+/// Letters of a line of the title, and of what stands in its two columns of facts.
+const TITLE: usize = 52;
+const KEY: usize = 30;
 /// Letters of a line in the columns of lots, reasons and what comes next.
 const COLUMNS: [usize; 3] = [22, 36, 36];
-/// Most reasons that are named for a lot: three where all lots fit, else two.
-const REASONS: [usize; 2] = [3, 2];
 /// Most letters of a name and of a sentence; what is longer is clipped and stands whole in the full report.
 const NAME: usize = 60;
 const SENTENCE: usize = 200;
+/// How much is said of each lot: most reasons, and most letters of a sentence. The first where all lots fit with it, else the
+/// next with which those that are listed do.
+const SAID: [(usize, usize); 5] = [(3, SENTENCE), (2, SENTENCE), (2, 120), (1, 120), (1, 60)];
 
 /// How wide a text is, in letters: those of East Asian scripts take two.
 fn width(text: &str) -> usize {
@@ -85,12 +89,12 @@ impl Row<'_> {
 }
 
 impl Report<'_> {
-    fn row<'l>(&self, lot: &'l LotFinding, most: usize) -> Row<'l> {
+    fn row<'l>(&self, lot: &'l LotFinding, (most, letters): (usize, usize)) -> Row<'l> {
         let holding: Vec<&LotReason> =
             lot.reasons.iter().filter(|reason| reason.effect != Disposition::Accept).collect();
         let mut next: Vec<String> = Vec::new();
         for reason in holding.iter().take(most) {
-            let remedy = clipped(&phrases::lot_remedy(self.words, reason.code), SENTENCE);
+            let remedy = clipped(&phrases::lot_remedy(self.words, reason.code), letters);
             if !next.contains(&remedy) {
                 next.push(remedy);
             }
@@ -105,7 +109,7 @@ impl Report<'_> {
             reasons: holding
                 .iter()
                 .take(most)
-                .map(|reason| clipped(&phrases::lot_reason(self.words, reason), SENTENCE))
+                .map(|reason| clipped(&phrases::lot_reason(self.words, reason), letters))
                 .collect(),
             more: holding.len().saturating_sub(most),
             next,
@@ -114,25 +118,33 @@ impl Report<'_> {
         }
     }
 
-    /// The rows that fit, and what is left over of each disposition: with three reasons each where that leaves none over.
+    /// The rows that fit, and what is left over of each disposition.
     fn rows(&self, taken: usize) -> (Vec<Row<'_>>, [usize; 3]) {
-        let [most, few] = REASONS;
-        let (rows, left) = self.rows_of(taken, most);
-        if left.iter().sum::<usize>() == 0 { (rows, left) } else { self.rows_of(taken, few) }
-    }
-
-    fn rows_of(&self, taken: usize, most: usize) -> (Vec<Row<'_>>, [usize; 3]) {
-        let lots = self.lots_worst_first();
-        let mut room = LINES.saturating_sub(taken);
-        let mut rows: Vec<Row<'_>> = Vec::new();
-        for (_, lot) in &lots {
-            let row = self.row(lot, most);
-            // A rule and its padding between two rows.
-            let needed = row.lines() + 1;
-            // The worst lot is always there.
-            if !rows.is_empty() && needed > room {
+        let mut last = (Vec::new(), [0; 3]);
+        for (at, said) in SAID.iter().enumerate() {
+            let (rows, left, fit) = self.rows_of(taken, *said);
+            let none_left = left.iter().sum::<usize>() == 0;
+            last = (rows, left);
+            if fit && (none_left || at > 0) {
                 break;
             }
+        }
+        last
+    }
+
+    fn rows_of(&self, taken: usize, said: (usize, usize)) -> (Vec<Row<'_>>, [usize; 3], bool) {
+        let lots = self.lots_worst_first();
+        let mut room = LINES.saturating_sub(taken);
+        let (mut rows, mut fit): (Vec<Row<'_>>, bool) = (Vec::new(), true);
+        for (_, lot) in &lots {
+            let row = self.row(lot, said);
+            // A rule and its padding between two rows.
+            let needed = row.lines() + 1;
+            if needed > room && !rows.is_empty() {
+                break;
+            }
+            // The worst lot is always there.
+            fit &= needed <= room;
             room = room.saturating_sub(needed);
             rows.push(row);
         }
@@ -140,7 +152,7 @@ impl Report<'_> {
         for (_, lot) in lots.iter().skip(rows.len()) {
             left[lot.disposition as usize] += 1;
         }
-        (rows, left)
+        (rows, left, fit)
     }
 
     pub(super) fn one_page(&self, number: &str) -> Markup {
@@ -152,23 +164,41 @@ impl Report<'_> {
         let says = clipped(&phrases::summary_says(self.words, self.findings), 2 * SENTENCE);
         let evidence = clipped(&phrases::summary_evidence(self.words, self.findings), 2 * SENTENCE);
         let inspected = self.inspected();
-        let around = [&cautions, &not_assessed, &counts, &says, &evidence, &inspected];
+        // Of the texts that every page has, these are the ones whose length a language decides.
+        let parts = self.parts_text(number);
+        let around = [&cautions, &not_assessed, &counts, &says, &evidence, &inspected, &parts];
         let taken: usize = around.iter().map(|text| lines(text, WIDE)).sum();
-        let taken = taken + 2 * usize::from(self.settings.is_invented());
-        let (rows, left) = self.rows(taken);
         let clip = |text: String| clipped(&text, 2 * NAME);
+        let title = clip(self.title());
+        let key = [
+            [number.to_owned(), clip(self.words.moment(&self.or_blank(ActKind::ReviewedAt)))],
+            [
+                clip(self.said_or_blank(ActKind::Issuer, &["name"])),
+                self.words.moment(&self.or_blank(ActKind::IssuedOn)),
+            ],
+            [
+                clip(self.said_or_blank(ActKind::Customer, &["name"])),
+                clip(self.or_blank(ActKind::Inspector)),
+            ],
+        ];
+        // What is longer than usual at the head: a line of the title is as high as two.
+        let longer = key.iter().map(|pair| pair.iter().map(|text| lines(text, KEY)).max().unwrap_or(1) - 1);
+        let head = longer.sum::<usize>() + 2 * (lines(&title, TITLE) - 1);
+        let taken = taken + head + 2 * usize::from(self.settings.is_invented());
+        let (rows, left) = self.rows(taken);
+        let [[number_said, reviewed], [issuer, issued], [customer, inspector]] = key;
         let (by, second) = self.authorised();
         html! {
             header {
-                h1 { (clip(self.title())) }
+                h1 { (title) }
                 (self.invented())
                 dl class="key two" {
-                    dt { (self.say("report-number")) } dd { b { (number) } }
-                    dt { (self.say("report-reviewed")) } dd { (clip(self.words.moment(&self.or_blank(ActKind::ReviewedAt)))) }
-                    dt { (self.say("report-issuer")) } dd { (clip(self.said_or_blank(ActKind::Issuer, &["name"]))) }
-                    dt { (self.say("report-issued_on")) } dd { (self.words.moment(&self.or_blank(ActKind::IssuedOn))) }
-                    dt { (self.say("report-customer")) } dd { (clip(self.said_or_blank(ActKind::Customer, &["name"]))) }
-                    dt { (self.say("report-inspector")) } dd { (clip(self.or_blank(ActKind::Inspector))) }
+                    dt { (self.say("report-number")) } dd { b { (number_said) } }
+                    dt { (self.say("report-reviewed")) } dd { (reviewed) }
+                    dt { (self.say("report-issuer")) } dd { (issuer) }
+                    dt { (self.say("report-issued_on")) } dd { (issued) }
+                    dt { (self.say("report-customer")) } dd { (customer) }
+                    dt { (self.say("report-inspector")) } dd { (inspector) }
                 }
                 (self.parts(number))
             }
