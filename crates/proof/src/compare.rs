@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::ops::Range;
 
 use plumbline_core::report::evidence::OPENS;
+use plumbline_core::visible_text::sign;
 use similar::{Algorithm, DiffOp, capture_diff_slices};
 
 use crate::html::{Cut, Kind, Piece, cells, cut, visible};
@@ -434,7 +435,7 @@ fn window(one: &str, other: &str) -> (String, String) {
             middle.push(letter);
             // Two letters of two scripts may look the same: the number tells them apart.
             if alike && differs.contains(&at) && letter.is_alphanumeric() && !letter.is_ascii() {
-                middle.push_str(&format!("⟨U+{:04X}⟩", letter as u32));
+                middle.push_str(&sign(letter));
             }
         }
         let (before, after) = (if start > 0 { "…" } else { "" }, if end < text.len() { "…" } else { "" });
