@@ -13,7 +13,7 @@ use crate::report::phrases;
 
 /// Lines of 8 pt that the table of lots and the texts around it may take together: what is left of Letter, the shorter paper,
 /// beside heads, digest and lines to sign. (Our choice, tried in both browsers with the widest of the usual fonts.)
-const LINES: usize = 38;
+const LINES: usize = 35;
 /// Letters of a line across the page.
 const WIDE: usize = 104;
 /// Letters of a line of the title, and of what stands in its two columns of facts.
@@ -24,9 +24,12 @@ const COLUMNS: [usize; 3] = [22, 36, 36];
 /// Most letters of a name and of a sentence; what is longer is clipped and stands whole in the full report.
 const NAME: usize = 60;
 const SENTENCE: usize = 200;
-/// How much is said of each lot: most reasons, and most letters of a sentence. The first where all lots fit with it, else the
+/// How much is said of each lot: most reasons, most letters of a sentence and of a name. The first where all lots fit with it, else the
 /// next with which those that are listed do.
-const SAID: [(usize, usize); 5] = [(3, SENTENCE), (2, SENTENCE), (2, 120), (1, 120), (1, 60)];
+const SAID: [Said; 5] =
+    [(3, SENTENCE, NAME), (2, SENTENCE, NAME), (2, 120, NAME), (1, 120, NAME / 2), (1, 60, NAME / 3)];
+/// Reasons, letters of a sentence, letters of a name.
+type Said = (usize, usize, usize);
 
 /// How wide a text is, in letters: those of East Asian scripts take two.
 fn width(text: &str) -> usize {
@@ -89,7 +92,7 @@ impl Row<'_> {
 }
 
 impl Report<'_> {
-    fn row<'l>(&self, lot: &'l LotFinding, (most, letters): (usize, usize)) -> Row<'l> {
+    fn row<'l>(&self, lot: &'l LotFinding, (most, letters, of_name): Said) -> Row<'l> {
         let holding: Vec<&LotReason> =
             lot.reasons.iter().filter(|reason| reason.effect != Disposition::Accept).collect();
         let mut next: Vec<String> = Vec::new();
@@ -103,9 +106,9 @@ impl Report<'_> {
         let blank = || "____________".to_owned();
         Row {
             lot,
-            name: clipped(&self.lot_name(lot), NAME),
-            supplier: clipped(&self.or_not_stated(lot.supplier.as_deref()), NAME),
-            item: clipped(&self.stated_of(lot, ActKind::Item, "description").unwrap_or_default(), NAME),
+            name: clipped(&self.lot_name(lot), of_name),
+            supplier: clipped(&self.or_not_stated(lot.supplier.as_deref()), of_name),
+            item: clipped(&self.stated_of(lot, ActKind::Item, "description").unwrap_or_default(), of_name),
             reasons: holding
                 .iter()
                 .take(most)
@@ -132,7 +135,7 @@ impl Report<'_> {
         last
     }
 
-    fn rows_of(&self, taken: usize, said: (usize, usize)) -> (Vec<Row<'_>>, [usize; 3], bool) {
+    fn rows_of(&self, taken: usize, said: Said) -> (Vec<Row<'_>>, [usize; 3], bool) {
         let lots = self.lots_worst_first();
         let mut room = LINES.saturating_sub(taken);
         let (mut rows, mut fit): (Vec<Row<'_>>, bool) = (Vec::new(), true);
@@ -176,10 +179,7 @@ impl Report<'_> {
                 clip(self.said_or_blank(ActKind::Issuer, &["name"])),
                 self.words.moment(&self.or_blank(ActKind::IssuedOn)),
             ],
-            [
-                clip(self.said_or_blank(ActKind::Customer, &["name"])),
-                clip(self.or_blank(ActKind::Inspector)),
-            ],
+            [clip(self.said_or_blank(ActKind::Customer, &["name"])), clip(self.or_blank(ActKind::Inspector))],
         ];
         // What is longer than usual at the head: a line of the title is as high as two.
         let longer = key.iter().map(|pair| pair.iter().map(|text| lines(text, KEY)).max().unwrap_or(1) - 1);
