@@ -195,7 +195,7 @@ for (const kind of browsers) {
       await send(visit, fold, { why: "drawing 4; page 2", second: "ab", own: "AB" });
       assert.match(await refusal(visit, fold), /somebody else/);
       await send(visit, fold, { second: "CD" });
-      await visit.event(/^Taken: hold lifted: undecided Pb; why: drawing 4; page 2; first person: AB; second person: CD/);
+      await visit.event(/^Taken: hold lifted: undecided outcome Pb; why: drawing 4; page 2; first person: AB; second person: CD/);
       await visit.until("the fold to be gone", (wanted) => document.querySelector(wanted) === null, fold);
       assert.ok(await visit.evaluate((wanted) => document.activeElement.closest(wanted) !== null, `#act-holds-${B}- .rows-given`), "the focus is where it can be taken back, not in the next hold's form");
       assert.match((await lots(visit))["B-1"].is, /^accept/i);
@@ -249,7 +249,7 @@ for (const kind of browsers) {
       await visit.click("#of-reading input[value=check]");
       assert.doesNotMatch(await visit.text("#of-reading"), /Counts now/, "picking alone records nothing");
       await visit.click("#of-reading .choices button");
-      await visit.event(/^Taken: taken as check \(reading at line 7 of r\.csv\)/);
+      await visit.event(/^Taken: taken as a check standard \(reading at line 7 of r\.csv\)/);
       assert.deepEqual(Object.keys(await lots(visit)), ["A-1", "B-1"]);
       await undone(visit);
       assert.equal(Object.keys(await lots(visit)).length, 3);
@@ -298,7 +298,7 @@ for (const kind of browsers) {
       await visit.until("the learned bill", () => document.querySelector("#parts-given [id^=act-learned]") !== null);
       assert.match(await visit.text("#parts-given"), /As the accepted lot A-03 had them \(2026-10-03\): housing, lid/);
       await visit.click("#parts-given [id^=act-learned]");
-      await visit.event(/^Taken: homogeneous materials listed: housing\|lid \(part P-1\)/);
+      await visit.event(/^Taken: homogeneous materials listed: housing, lid \(part P-1\)/);
       assert.match(await visit.text("#parts-given"), /Counts now: housing\|lid\. Given by accepted lot A-03 of 2026-10-03/);
       assert.match((await lots(visit))["A-1"].text, /^A-1[^]*hold[^]*lists "lid", and it was not measured/);
       await undone(visit);

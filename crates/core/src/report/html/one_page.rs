@@ -13,7 +13,7 @@ use crate::report::phrases;
 
 /// Lines of 8 pt that the table of lots and the texts around it may take together: what is left of Letter, the shorter paper,
 /// beside heads, digest and lines to sign. (Our choice, tried in both browsers with the widest of the usual fonts.)
-const LINES: usize = 35;
+const LINES: usize = 38;
 /// Letters of a line across the page.
 const WIDE: usize = 104;
 /// Letters of a line of the title, and of what stands in its two columns of facts.
@@ -22,12 +22,11 @@ const KEY: usize = 30;
 /// Letters of a line in the columns of lots, reasons and what comes next.
 const COLUMNS: [usize; 3] = [22, 36, 36];
 /// Most letters of a name and of a sentence; what is longer is clipped and stands whole in the full report.
-const NAME: usize = 60;
+const NAME: usize = 45;
 const SENTENCE: usize = 200;
 /// How much is said of each lot: most reasons, most letters of a sentence and of a name. The first where all lots fit with it, else the
 /// next with which those that are listed do.
-const SAID: [Said; 5] =
-    [(3, SENTENCE, NAME), (2, SENTENCE, NAME), (2, 120, NAME), (1, 120, NAME / 2), (1, 60, NAME / 3)];
+const SAID: [Said; 2] = [(3, SENTENCE, NAME), (2, 150, NAME)];
 /// Reasons, letters of a sentence, letters of a name.
 type Said = (usize, usize, usize);
 
@@ -171,7 +170,7 @@ impl Report<'_> {
         let parts = self.parts_text(number);
         let around = [&cautions, &not_assessed, &counts, &says, &evidence, &inspected, &parts];
         let taken: usize = around.iter().map(|text| lines(text, WIDE)).sum();
-        let clip = |text: String| clipped(&text, 2 * NAME);
+        let clip = |text: String| clipped(&text, 60);
         let title = clip(self.title());
         let key = [
             [number.to_owned(), clip(self.words.moment(&self.or_blank(ActKind::ReviewedAt)))],
