@@ -79,7 +79,7 @@ test("leaded brass goes from not accept to covered by a claim, step by step, and
     assert.match(await says(visit), /1 hold, 0 not accept/);
 
     await visit.pick("#trust-act-category--", "9i");
-    await visit.event(/^Taken: .*9i/);
+    await visit.event(/^Taken: product category 9, industrial monitoring/);
     assert.equal((await missing(visit)).length, 4);
     await visit.type("#trust-act-placing_date--", "12012026");
     await visit.press("Enter");
