@@ -201,7 +201,7 @@ test("photographs are clean for axe-core, fit 360 pixels and can be pressed with
   const visit = await visitChromium({ width: 360, height: 800, reducedMotion: "reduce" });
   try {
     await bring(visit, { "r.csv": TABLE, "A-1.png": png(300, 900), "A-1 wide.png": png(900, 200), "A-2.png": png(30, 30) });
-    await visit.event(/photographs were taken/);
+    await visit.event(/photographs came in/);
     const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
     const look = async (where) => {
       await visit.evaluate(axe);

@@ -9,6 +9,7 @@ use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::opened::{Opened, OpenedFile};
 use plumbline_core::papers::{self, Papers};
 use plumbline_core::reading::Source;
+use plumbline_core::report::evidence::Pinned;
 use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::rules::RuleBooks;
 use plumbline_core::settings_file::parse_settings;
@@ -121,8 +122,10 @@ pub fn report_in(inspection: &Inspection, findings: &Findings, length: Length) -
 /// `findings.xlsx` of an inspection.
 pub fn findings_xlsx(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
     let mut bytes = Vec::new();
-    with_words(|words| plumbline_workbook::write(inspection, findings, words, &mut bytes))
-        .expect("a Vec takes all bytes");
+    with_words(|words| {
+        plumbline_workbook::write(inspection, findings, words, &Pinned::of(inspection, findings), &mut bytes)
+    })
+    .expect("a Vec takes all bytes");
     bytes
 }
 
@@ -130,7 +133,7 @@ pub fn findings_xlsx(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
 pub fn papers_html(inspection: &Inspection, findings: &Findings) -> Vec<(String, String)> {
     let (settings, offer) = (inspection.settings(), papers::offer(inspection, findings));
     with_words(|words| {
-        let made = Papers::new(inspection, findings, words, &settings);
+        let made = Papers::new(inspection, findings, words, &settings, &Pinned::of(inspection, findings));
         let mut written: Vec<(String, Vec<u8>)> = Vec::new();
         let mut one = |file: &str, write: &dyn Fn(&mut Vec<u8>) -> std::io::Result<()>| {
             let mut bytes = Vec::new();

@@ -2,15 +2,13 @@
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::Path;
 
-use plumbline_core::history::History;
 use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::report::evidence::OPENS;
 use plumbline_core::report::{Length, csv, html, json};
 use plumbline_core::words::Words;
+use plumbline_tests::delivery::all;
 use plumbline_tests::places::in_project;
-use plumbline_tests::program::inspect;
 use plumbline_words::{ENGLISH, LANGUAGES};
 
 /// English words with the numbers and dates of a language whose decimal sign is a comma: what still has a point does not
@@ -24,42 +22,8 @@ fn with_commas() -> Words {
 
 /// Every invented delivery, by its folder's name.
 fn deliveries() -> Vec<(String, Inspection)> {
-    let mut found: Vec<(String, Inspection)> = Vec::new();
-    for folder in folders(&in_project("demo-data")) {
-        let text = |name: &str| fs::read_to_string(folder.join(name)).unwrap_or_default();
-        let mut tables: Vec<(String, Vec<u8>)> = fs::read_dir(&folder)
-            .expect("a delivery")
-            .map(|entry| entry.expect("a file").path())
-            .filter(|path| {
-                let name = path.file_name().and_then(|name| name.to_str()).unwrap_or("");
-                !["README.md", "settings.toml", "history.txt"].contains(&name)
-            })
-            .map(|path| {
-                let name = path.file_name().expect("a name").to_string_lossy().into_owned();
-                (name, fs::read(&path).expect("a table"))
-            })
-            .collect();
-        tables.sort();
-        let files: Vec<(&str, &[u8])> =
-            tables.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())).collect();
-        let mut inspection = inspect(&text("settings.toml"), &files);
-        if folder.join("history.txt").exists() {
-            inspection.history = History::parse(&text("history.txt")).expect("a history");
-        }
-        let name = folder.file_name().expect("a name").to_string_lossy().into_owned();
-        found.push((name, inspection));
-    }
+    let found: Vec<_> = all().into_iter().map(|one| (one.name.clone(), one.inspection())).collect();
     assert!(found.len() >= 15, "only {} deliveries", found.len());
-    found
-}
-
-fn folders(of: &Path) -> Vec<std::path::PathBuf> {
-    let mut found: Vec<_> = fs::read_dir(of)
-        .expect("the deliveries")
-        .map(|entry| entry.expect("an entry").path())
-        .filter(|path| path.is_dir())
-        .collect();
-    found.sort();
     found
 }
 

@@ -3,8 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 
-use plumbline_core::inspection::{Inspection, review};
+use plumbline_core::inspection::review;
 use plumbline_core::report::{Length, evidence};
+use plumbline_tests::delivery::all;
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::{inspect, report_in, with_words};
@@ -73,33 +74,6 @@ fn marks(report: &str) -> BTreeMap<String, String> {
     found
 }
 
-fn deliveries() -> Vec<(String, Inspection)> {
-    let home = in_project("demo-data");
-    let mut folders: Vec<_> = fs::read_dir(home)
-        .expect("demo data")
-        .filter_map(|entry| entry.ok().map(|entry| entry.path()))
-        .filter(|path| path.is_dir())
-        .collect();
-    folders.sort();
-    let inspection = |folder: &std::path::PathBuf| {
-        let settings = fs::read_to_string(folder.join("settings.toml")).unwrap_or_default();
-        let mut files: Vec<(String, Vec<u8>)> = fs::read_dir(folder)
-            .expect("a delivery")
-            .filter_map(|entry| entry.ok().map(|entry| entry.path()))
-            .filter(|path| path.extension().is_some_and(|ending| ending == "csv"))
-            .map(|path| {
-                let name = path.file_name().expect("a name").to_string_lossy().into_owned();
-                (name, fs::read(&path).expect("a table"))
-            })
-            .collect();
-        files.sort();
-        let files: Vec<(&str, &[u8])> =
-            files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())).collect();
-        inspect(&settings, &files)
-    };
-    folders.iter().map(|folder| (folder.display().to_string(), inspection(folder))).collect()
-}
-
 #[test]
 fn every_element_stands_where_the_table_says_and_no_mark_is_left_out_of_it() {
     let rows = table();
@@ -110,7 +84,8 @@ fn every_element_stands_where_the_table_says_and_no_mark_is_left_out_of_it() {
         .iter()
         .filter(|case| case.name.starts_with("settling/") || case.name.starts_with("report/"))
         .filter_map(|case| Some((case.name.clone(), run::inspection_of(case).ok()?)));
-    for (name, inspection) in deliveries().into_iter().chain(golden) {
+    for (name, inspection) in all().into_iter().map(|one| (one.name.clone(), one.inspection())).chain(golden)
+    {
         let findings = review(&inspection);
         for length in Length::ALL {
             let found = marks(&report_in(&inspection, &findings, *length));

@@ -5,6 +5,7 @@ use std::io::{Cursor, Read};
 
 use calamine::{Data, Range, Reader, Xlsx};
 use plumbline_core::inspection::{Findings, Inspection, review};
+use plumbline_core::report::evidence::Pinned;
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::{findings_csv, findings_json, findings_xlsx, inspect, with_words};
@@ -315,7 +316,10 @@ fn readings_beyond_the_cap_are_said_to_stand_in_the_csv() {
         (3, 4, "All 3 readings stand on the sheet of readings."),
     ] {
         let mut bytes = Vec::new();
-        with_words(|words| write_up_to(cap, &inspection, &findings, words, &mut bytes)).expect("a Vec");
+        with_words(|words| {
+            write_up_to(cap, &inspection, &findings, words, &Pinned::of(&inspection, &findings), &mut bytes)
+        })
+        .expect("a Vec");
         let mut book = open(&bytes);
         assert_eq!(sheet(&mut book, "Readings").height(), rows);
         let about = sheet(&mut book, "About");

@@ -326,7 +326,7 @@ fn write_all(
         })?;
     }
     write_one(words, &out.join("history.txt"), |sink| report::history::write(inspection, findings, sink))?;
-    if review.papers { write_papers(words, in_report, out, inspection, findings) } else { Ok(()) }
+    if review.papers { write_papers(words, in_report, out, inspection, findings, &pinned) } else { Ok(()) }
 }
 
 /// The workbook, and the papers that these findings ask for; none is written for nothing.
@@ -336,13 +336,14 @@ fn write_papers(
     out: &Path,
     inspection: &Inspection,
     findings: &Findings,
+    pinned: &Pinned,
 ) -> Written {
     write_one(words, &out.join("findings.xlsx"), |sink| {
-        plumbline_workbook::write(inspection, findings, in_report, sink)
+        plumbline_workbook::write(inspection, findings, in_report, pinned, sink)
     })?;
     let offer = papers::offer(inspection, findings);
     let settings = inspection.settings();
-    let made = Papers::new(inspection, findings, in_report, &settings);
+    let made = Papers::new(inspection, findings, in_report, &settings, pinned);
     if offer.samples > 0 {
         write_one(words, &out.join(papers::LABORATORY_REQUEST), |sink| made.laboratory_request(sink))?;
     }

@@ -122,12 +122,9 @@ pub fn judge_total(rule: &Halogens, class: MaterialClass, chlorine: &Measured, b
     total
 }
 
-/// A BL of which a part lies far below zero is X: see [`screen::is_shifted`].
+/// A BL of which a part lies far below zero is X: see [`Measured::is_shifted`].
 fn not_shifted(threshold: &Threshold, parts: &[&Measured], judged: Judgement) -> Judgement {
-    let shifted = |part: &&Measured| {
-        let sigma = part.used.sigma.filter(|_| part.cell.state == CellState::Number);
-        sigma.is_some_and(|sigma| screen::is_shifted(part.cell.value, threshold.k, sigma, threshold.limit))
-    };
+    let shifted = |part: &&Measured| part.is_shifted(threshold.k, threshold.limit);
     if judged.outcome == Outcome::Below && parts.iter().any(shifted) {
         return Judgement::new(Outcome::Undecided, Some(Reason::NegativeBeyondError), judged.used);
     }

@@ -15,7 +15,7 @@ use crate::material::{ClassFrom, MaterialClass};
 use crate::opened::{Opened, OpenedFile};
 use crate::outcome::Outcome;
 use crate::photo::{self, Photo};
-use crate::reading::{CellState, Identity, NoticeCode, Source};
+use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
 use crate::sampling::{UnitState, Units};
 use crate::settling::{self, LabFinding, SetAside, Settling};
@@ -790,7 +790,8 @@ impl Gathered {
                     Some(pooled) => pooled.elements.get(at).and_then(|one| one.judged).map(|(cell, _)| cell),
                     None => Some(reviewer.cell(at, row)),
                 };
-                let number = cell.filter(|cell| cell.state == CellState::Number);
+                let says = |cell: &Cell| cell.state == CellState::Number && !judged.is_shifted();
+                let number = cell.filter(says);
                 Some(Look { value: number.map(|cell| cell.value), sigma: judged.used.sigma })
             };
             places.iter().filter_map(look).collect()

@@ -1023,7 +1023,7 @@ impl<'a> SourceReview<'a> {
             judged.used.from,
             SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet | SigmaFrom::PrintedMultipleUnknown
         );
-        let whole = judged.used.sigma.filter(|_| stated)?;
+        let whole = judged.used.sigma.filter(|_| stated && !judged.is_shifted())?;
         let relative = self.relative_term(value)?;
         let floor = self.site_row(at, class).map_or(MassFraction::ZERO, |site| site.sigma);
         let constant = relative.in_quadrature(Sigma::from_one_sigma(floor)?).to_mass_fraction();
@@ -1104,7 +1104,8 @@ impl<'a> SourceReview<'a> {
         let (class, _) = self.class(row);
         let limit = rules::legal_limit(substance, class)?;
         let cell = self.cell(substance as usize, row);
-        let sigma = judged.used.sigma.filter(|_| cell.state == CellState::Number)?;
+        let says = cell.state == CellState::Number && !judged.is_shifted();
+        let sigma = judged.used.sigma.filter(|_| says)?;
         conformity::conformity(cell.value, sigma, limit.limit, limit.equal_is_within, conformity::GUARD)
     }
 }

@@ -194,6 +194,9 @@ fn by_sum(
         if over_anyway {
             return open(Outcome::Undecided, Reason::AroundLimit);
         }
+        if measured.iter().any(|part| part.is_shifted(row.sigma_factor, row.limit)) {
+            return open(Outcome::Undecided, Reason::NegativeBeyondError);
+        }
         Judgement::new(Outcome::Below, None, used)
     } else if one_not_detected {
         open(Outcome::DetectionTooHigh, Reason::DetectionLimitAboveBand)

@@ -46,6 +46,8 @@ pub enum NextStep {
     AnotherSpot,
     /// Clean the spot and repeat: the repeats contradict each other.
     RepeatAgain,
+    /// Find what moved the reading, and measure the spot again.
+    FindShift,
     /// A longer measurement lowers the detection limit.
     LowerDetectionLimit,
     /// Stack pieces or measure a thicker one.
@@ -78,6 +80,7 @@ impl NextStep {
             NextStep::NoTimeCan(_) => "no_time_can",
             NextStep::AnotherSpot => "another_spot",
             NextStep::RepeatAgain => "repeat_again",
+            NextStep::FindShift => "find_shift",
             NextStep::LowerDetectionLimit => "lower_detection_limit",
             NextStep::ThickerPiece => "thicker_piece",
             NextStep::SeparateLayers => "separate_layers",
@@ -139,9 +142,9 @@ pub fn next_steps(
             steps.push(NextStep::StateDetectionLimit);
             laboratory(&mut steps);
         }
-        // No time takes a shift away: the spot again, once the reason is found.
+        // No time takes a shift away.
         (Outcome::Undecided, Some(Reason::NegativeBeyondError)) => {
-            steps.push(NextStep::RepeatAgain);
+            steps.push(NextStep::FindShift);
             laboratory(&mut steps);
         }
         (Outcome::Undecided, Some(Reason::RepeatsDisagree)) => {

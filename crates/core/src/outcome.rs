@@ -184,4 +184,10 @@ impl Judgement {
     pub const fn new(outcome: Outcome, reason: Option<Reason>, used: UsedSigma) -> Judgement {
         Judgement { outcome, reason, used }
     }
+
+    /// True for a number that something moved so far that it says nothing of the substance: no probability, no measuring
+    /// time and no exemption rests on it.
+    pub fn is_shifted(&self) -> bool {
+        self.reason == Some(Reason::NegativeBeyondError)
+    }
 }

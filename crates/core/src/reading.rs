@@ -651,6 +651,8 @@ pub struct Notice {
     pub rows: u64,
 }
 
+/// An enum whose variants have a code, for findings, views and the catalogue of words; also for other rooms.
+#[macro_export]
 macro_rules! codes {
     ($(#[$doc:meta])* $name:ident { $($(#[$variant_doc:meta])* $variant:ident => $code:literal,)* }) => {
         $(#[$doc])*

@@ -132,7 +132,7 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
             (clears, Reason::CompositeNeedsDetectionLimit, at_most)
         }
     };
-    if clears && is_shifted(x, rule.sigma_factor, sigma, edge) {
+    if clears && measured.is_shifted(rule.sigma_factor, edge) {
         Judgement::new(Outcome::Undecided, Some(Reason::NegativeBeyondError), used)
     } else if clears {
         Judgement::new(Outcome::Below, None, used)
@@ -141,11 +141,15 @@ fn number(rule: &Screening, edges: Edges, measured: &Measured) -> Judgement {
     }
 }
 
-/// True where a value lies below zero by more than its error and the edge together: `x + k s <= -edge`. Whatever moves a
-/// reading so far (a background taken off twice, a wrong calibration, a unit) hides as much of the substance. The rule is
-/// our own.
-pub fn is_shifted(x: MassFraction, k: Coverage, sigma: Sigma, edge: MassFraction) -> bool {
-    quantity::upper_end_within(x, k, sigma, MassFraction::from_units(-edge.units()), true)
+impl Measured {
+    /// True for a number that lies below zero by more than its error and the edge together: `x + k s <= -edge`. Whatever
+    /// moves a reading so far (a background taken off twice, a wrong calibration, a unit) hides as much of the substance.
+    /// The rule is our own.
+    pub fn is_shifted(&self, k: Coverage, edge: MassFraction) -> bool {
+        let below = MassFraction::from_units(-edge.units());
+        let sigma = self.used.sigma.filter(|_| self.cell.state == CellState::Number);
+        sigma.is_some_and(|sigma| quantity::upper_end_within(self.cell.value, k, sigma, below, true))
+    }
 }
 
 /// A thin piece shows only a share of the signal of a thick one: a BL that the missing share could lift into the

@@ -2,26 +2,12 @@
 
 use std::ops::Range;
 
+use plumbline_core::codes;
+
 /// Most places that are named; the rest is counted. (Our choice: more than anybody reads.)
 pub const MOST_PLACES: usize = 100;
 
-/// An enum whose variants have a code, for views and for the catalogue of words.
-macro_rules! coded {
-    ($(#[$doc:meta])* $name:ident { $($(#[$variant_doc:meta])* $variant:ident => $code:literal,)* }) => {
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum $name { $($(#[$variant_doc])* $variant,)* }
-        impl $name {
-            /// All of them.
-            pub const ALL: &'static [$name] = &[$($name::$variant,)*];
-            /// The code.
-            pub const fn code(self) -> &'static str { match self { $($name::$variant => $code,)* } }
-        }
-    };
-}
-pub(crate) use coded;
-
-coded! {
+codes! {
     /// In what way a place is another.
     PlaceKind {
         /// A text is another.
@@ -53,7 +39,7 @@ coded! {
     }
 }
 
-coded! {
+codes! {
     /// What a report carries.
     PartKind {
         /// The element, or what frames the records.

@@ -1,5 +1,6 @@
 //! What was found of a report, and what it shows.
 
+use plumbline_core::codes;
 use plumbline_core::lot::Disposition;
 use plumbline_core::opened::Kept;
 use plumbline_core::reading::sha256_hexadecimal;
@@ -10,10 +11,10 @@ use plumbline_core::rules::comes_with_the_program;
 use crate::compare;
 use crate::evidence::Evidence;
 use crate::locate::{self, Located};
-use crate::place::{Place, PlaceKind, Places, coded};
+use crate::place::{Place, PlaceKind, Places};
 use crate::remake::Remade;
 
-coded! {
+codes! {
     /// What was found.
     Verdict {
         /// Byte for byte what its data give.
@@ -33,7 +34,7 @@ coded! {
     }
 }
 
-coded! {
+codes! {
     /// Why only findings were compared.
     OnlyFindings {
         /// Another version of the program made it.
@@ -43,7 +44,7 @@ coded! {
     }
 }
 
-coded! {
+codes! {
     /// A file that the findings rest on, among the files given beside the report.
     FileState {
         /// The same bytes were given.

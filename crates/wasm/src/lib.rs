@@ -24,6 +24,7 @@ use plumbline_core::history::{self, History};
 use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::papers;
 use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
+use plumbline_core::report::evidence::Pinned;
 use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
@@ -487,7 +488,13 @@ impl Session {
             "findings.json" => json::write(inspection, findings, words, &mut out),
             "findings.csv" => csv::write(inspection, findings, &mut out),
             "history.txt" => report::history::write(inspection, findings, &mut out),
-            "findings.xlsx" => plumbline_workbook::write(inspection, findings, words, &mut out),
+            "findings.xlsx" => plumbline_workbook::write(
+                inspection,
+                findings,
+                words,
+                &Pinned::of(inspection, findings),
+                &mut out,
+            ),
             _ => match Length::ALL.iter().find(|length| length.file() == kind) {
                 Some(length) => html::write(inspection, findings, words, *length, &mut out),
                 None => match write_paper(inspection, findings, words, kind, &mut out) {
@@ -579,7 +586,7 @@ fn write_paper(
         return None;
     }
     let settings = inspection.settings();
-    let made = papers::Papers::new(inspection, findings, words, &settings);
+    let made = papers::Papers::new(inspection, findings, words, &settings, &Pinned::of(inspection, findings));
     Some(match (file, notice) {
         (papers::LABORATORY_REQUEST, _) => made.laboratory_request(out),
         (_, Some(notice)) => made.notice(notice, out),

@@ -41,7 +41,7 @@ rule-bands = die hier verwendeten Screening-Bänder
 
 longer-seconds = Etwa { $even } s für eine Entscheidung mit 50 % Aussicht, etwa { $surely } s für eine Aussicht von 90 % (Schätzung).
 longer-seconds_even_only = Etwa { $even } s für eine Entscheidung mit 50 % Aussicht; für eine Aussicht von 90 % mehr als { $cap } s (Schätzung).
-longer-never-inside_edges = Keine Messzeit kann entscheiden: Der Wert liegt zwischen den Rändern des Bandes oder auf dem Grenzwert.
+longer-never-inside_edges = Keine Messzeit kann entscheiden: Der Wert selbst liegt dort, wo diese Regel ihn unentschieden lässt.
 longer-never-constant_part = Keine Messzeit kann entscheiden: Der Teil der Unsicherheit, den die Zeit nicht beseitigt, ist schon für sich zu groß.
 longer-never-too_long = Es würde an einer Messstelle länger als { $cap } s dauern.
 longer-never-not_known = Wie lange genügen würde, lässt sich nicht sagen: Messzeit oder Unsicherheit ist nicht bekannt.

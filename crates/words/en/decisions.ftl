@@ -41,7 +41,7 @@ rule-bands = the screening bands used here
 
 longer-seconds = About { $even } s for an even chance to decide, about { $surely } s for a chance of 90 % (estimate).
 longer-seconds_even_only = About { $even } s for an even chance to decide; for a chance of 90 % more than { $cap } s (estimate).
-longer-never-inside_edges = No measuring time can decide: the value lies between the edges of the band, or on the limit.
+longer-never-inside_edges = No measuring time can decide: the value itself lies where this rule leaves it undecided.
 longer-never-constant_part = No measuring time can decide: the part of the uncertainty that time does not remove is too large by itself.
 longer-never-too_long = It would take longer than { $cap } s on one spot.
 longer-never-not_known = How long would be enough can't be told: the measuring time or the uncertainty is not known.

@@ -1163,12 +1163,12 @@ page-act-set-aside-hint = It then counts for nothing and stays in the report. On
 page-work-photo = Making a small copy of photograph { $n } of { $of }: { $name }
 page-event-photos = { $of ->
         [one] { $n ->
-            [0] The photograph could not be taken.
-           *[other] The photograph was taken.
+            [0] The photograph could not be read.
+           *[other] The photograph came in.
         }
-       *[other] { $n } of { $of } photographs were taken.
+       *[other] { $n } of { $of } photographs came in.
     }
-page-trouble-photo-what = The photograph could not be taken.
+page-trouble-photo-what = The photograph could not be read.
 page-trouble-photo-kind-why = The file is neither a JPEG nor a PNG picture.
 page-trouble-photo-kind-todo = Save it as JPEG or PNG and choose that file. Many cameras and phones can be set to write JPEG.
 page-trouble-photo-large-why = The file has more than 64 MiB.

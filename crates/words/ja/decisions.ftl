@@ -41,7 +41,7 @@ rule-bands = ここで用いるスクリーニング判定域
 
 longer-seconds = 約{ $even }秒で五分五分、約{ $surely }秒で90 %の確率で判定がつきます（推定）。
 longer-seconds_even_only = 約{ $even }秒で、五分五分の確率で判定がつきます。90 %の確率には{ $cap }秒を超える時間が必要です（推定）。
-longer-never-inside_edges = どれだけ長く測定しても判定はつきません。値が判定域の両端の間にあるか、限度値と重なっています。
+longer-never-inside_edges = どれだけ長く測定しても判定はつきません。値そのものが、このルールで未確定となる範囲にあります。
 longer-never-constant_part = どれだけ長く測定しても判定はつきません。不確かさのうち、時間で減らない部分だけで大きすぎます。
 longer-never-too_long = 1箇所に{ $cap }秒を超える時間が必要です。
 longer-never-not_known = どれだけ長ければ足りるかは分かりません。測定時間または不確かさが不明です。

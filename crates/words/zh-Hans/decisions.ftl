@@ -41,7 +41,7 @@ rule-bands = 此处所用的筛选区间
 
 longer-seconds = 约{ $even } s有一半的概率得出判定，约{ $surely } s有90 %的概率（估计）。
 longer-seconds_even_only = 约{ $even } s有一半的概率得出判定；要达到90 %的概率须超过{ $cap } s（估计）。
-longer-never-inside_edges = 测量多久都不能得出判定：数值在区间的上下界之间，或正在限值上。
+longer-never-inside_edges = 测量多久都不能得出判定：数值本身处于本规则不作判定的范围。
 longer-never-constant_part = 测量多久都不能得出判定：不确定度中不随时间减小的部分本身已过大。
 longer-never-too_long = 在一个测点上须超过{ $cap } s。
 longer-never-not_known = 无法说出多久才够：测量时间或不确定度未知。

@@ -9,7 +9,8 @@ use plumbline_core::inspection::{Findings, Inspection};
 use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::quantity::{MassFraction, Sigma};
 use plumbline_core::reading::CellState;
-use plumbline_core::report::{PROGRAM, csv, html, phrases};
+use plumbline_core::report::evidence::Pinned;
+use plumbline_core::report::{PROGRAM, csv, phrases};
 use plumbline_core::substance::{Halogen, Substance};
 use plumbline_core::words::Words;
 
@@ -92,9 +93,10 @@ pub fn write(
     inspection: &Inspection,
     findings: &Findings,
     words: &Words,
+    pinned: &Pinned,
     sink: &mut dyn Write,
 ) -> io::Result<()> {
-    write_up_to(READINGS, inspection, findings, words, sink)
+    write_up_to(READINGS, inspection, findings, words, pinned, sink)
 }
 
 /// The same with another cap.
@@ -106,9 +108,10 @@ pub fn write_up_to(
     inspection: &Inspection,
     findings: &Findings,
     words: &Words,
+    pinned: &Pinned,
     sink: &mut dyn Write,
 ) -> io::Result<()> {
-    let book = Book { inspection, findings, words, cap };
+    let book = Book { inspection, findings, words, pinned, cap };
     let [lots, materials, readings, checks] = columns();
     let (mut package, mut texts) = (Package::new(sink), Texts::default());
     package.part("xl/worksheets/sheet1.xml", |out| {
@@ -182,6 +185,7 @@ struct Book<'a> {
     inspection: &'a Inspection,
     findings: &'a Findings,
     words: &'a Words,
+    pinned: &'a Pinned,
     cap: usize,
 }
 
@@ -283,7 +287,7 @@ impl Book<'_> {
     }
 
     fn about(&self, mut sheet: Sheet<'_>, cut: u64) -> io::Result<()> {
-        let (number, digest) = html::number_and_digest(self.inspection, self.findings);
+        let Pinned { number, digest, .. } = self.pinned;
         let settings = self.inspection.settings();
         let say = |id: &str| self.words.say(id);
         let mut line = |label: &str, text: &str| {

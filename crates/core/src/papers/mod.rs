@@ -20,7 +20,8 @@ use crate::day::Day;
 use crate::inspection::{Findings, Inspection, LotFinding};
 use crate::judging::SourceReview;
 use crate::lot::Disposition;
-use crate::report::{html as report, phrases};
+use crate::report::evidence::Pinned;
+use crate::report::phrases;
 use crate::visible_text;
 use crate::words::Words;
 
@@ -120,14 +121,15 @@ impl std::fmt::Debug for Papers<'_> {
 }
 
 impl<'a> Papers<'a> {
-    /// Papers of an inspection, under the number of its report. `settings` are those of the inspection.
+    /// Papers of an inspection, under the number and digest of its report. `settings` are those of the inspection.
     pub fn new(
         inspection: &'a Inspection,
         findings: &'a Findings,
         words: &'a Words,
         settings: &'a Settings,
+        pinned: &Pinned,
     ) -> Papers<'a> {
-        let (number, digest) = report::number_and_digest(inspection, findings);
+        let (number, digest) = (pinned.number.clone(), pinned.digest.clone());
         let reader = cases::Reader::new(inspection, findings, settings);
         Papers { inspection, findings, words, settings, reader, number, digest }
     }

@@ -14,6 +14,7 @@ use flate2::write::DeflateEncoder;
 use sha2::{Digest, Sha256};
 
 use super::{Length, Program, canonical};
+use crate::acts::ActKind;
 use crate::inspection::{Findings, Inspection};
 use crate::opened::{Kept, OpenedFile};
 use crate::photo::{PhotoState, Picture};
@@ -40,6 +41,8 @@ const WIDTH: usize = 120;
 pub struct Pinned {
     /// The digest: SHA-256 of the lines, each with its line end.
     pub digest: String,
+    /// The number of the report, and of every paper that belongs to it.
+    pub number: String,
     /// How many bytes the lines are.
     pub bytes: u64,
     /// The lines, deflated; `None` where they are not carried.
@@ -73,8 +76,18 @@ impl Pinned {
         });
         take(&mut piece);
         let packed = packer.and_then(|packer| packer.finish().ok());
-        Pinned { digest: hexadecimal(&hash.finalize()), bytes, packed }
+        let digest = hexadecimal(&hash.finalize());
+        let settings = inspection.settings();
+        let number = number_of(settings.inspection(ActKind::ReviewedAt), &digest);
+        Pinned { digest, number, bytes, packed }
     }
+}
+
+/// From date and digest, so that the same findings of the same day have the same number and no other has it.
+fn number_of(reviewed_at: Option<&str>, digest: &str) -> String {
+    let date: String = reviewed_at.unwrap_or("").chars().filter(char::is_ascii_digit).take(8).collect();
+    let digest = digest.get(..10).unwrap_or("").to_uppercase();
+    if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
 }
 
 /// Bytes that are hashed and packed at a time.

@@ -201,18 +201,22 @@ impl Report<'_> {
 
     fn deviations(&self) -> String {
         let said = self.or_not_stated(self.set(ActKind::Deviations));
-        // A sentence ends before the next begins; a person's words may end as they like.
-        let mut parts =
-            vec![self.with("report-deviations_said", &[("text", said.trim_end_matches(['.', '\u{3002}']))])];
+        let mut more = Vec::new();
         let aside = self.findings.set_aside.len();
         if aside > 0 {
-            parts.push(self.with("report-deviations_aside", &[("count", &aside.to_string())]));
+            more.push(self.with("report-deviations_aside", &[("count", &aside.to_string())]));
         }
         let refused: u64 = self.inspection.sources.iter().map(|source| source.rows_refused).sum();
         if refused > 0 {
-            parts.push(self.with("report-deviations_refused", &[("count", &refused.to_string())]));
+            more.push(self.with("report-deviations_refused", &[("count", &refused.to_string())]));
         }
-        self.words.sentences(&parts)
+        if more.is_empty() {
+            return said;
+        }
+        // A sentence ends before the next begins; a person's words may end as they like.
+        let ended = said.trim_end_matches(['.', '\u{3002}']);
+        more.insert(0, self.with("report-deviations_said", &[("text", ended)]));
+        self.words.sentences(&more)
     }
 
     fn external(&self) -> String {

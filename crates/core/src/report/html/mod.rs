@@ -115,7 +115,7 @@ pub fn write_pinned(
             .collect(),
         digest: pinned.digest.clone(),
     };
-    let number = report.number();
+    let number = pinned.number.as_str();
     let sections = report.sections(&number)?;
     let head = html! {
         (PreEscaped(BEGINS))
@@ -203,21 +203,6 @@ fn write_markup(sink: &mut dyn Write, markup: &Markup) -> io::Result<()> {
     sink.write_all(visible_text::in_markup(&markup.0).as_bytes())
 }
 
-/// The number of the report of an inspection, and the SHA-256 of its findings, as every paper of it prints them.
-pub fn number_and_digest(inspection: &Inspection, findings: &Findings) -> (String, String) {
-    let settings = inspection.settings();
-    let digest = evidence::Pinned::of(inspection, findings).digest;
-    (number(settings.inspection(ActKind::ReviewedAt), &digest), digest)
-}
-
-/// A report's number, from date and digest, so that the same findings of the same day have the same number and no other has
-/// it.
-fn number(reviewed_at: Option<&str>, digest: &str) -> String {
-    let date: String = reviewed_at.unwrap_or("").chars().filter(char::is_ascii_digit).take(8).collect();
-    let digest = digest.get(..10).unwrap_or("").to_uppercase();
-    if date.is_empty() { format!("PL-{digest}") } else { format!("PL-{date}-{digest}") }
-}
-
 impl Report<'_> {
     /// What a length holds, in order.
     fn sections(&self, number: &str) -> io::Result<Vec<Markup>> {
@@ -301,10 +286,6 @@ impl Report<'_> {
 
     fn title(&self) -> String {
         self.set(ActKind::Title).map_or_else(|| self.say("report-title"), str::to_owned)
-    }
-
-    fn number(&self) -> String {
-        number(self.set(ActKind::ReviewedAt), &self.digest)
     }
 
     /// The number of a printed page as the value of CSS `content`: the catalogue's text with the two counters in it.
