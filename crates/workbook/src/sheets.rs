@@ -299,8 +299,8 @@ impl Book<'_> {
         if settings.is_invented() {
             line("", &say("paper-invented"))?;
         }
-        line(&say("report-number"), &number)?;
-        line(&say("report-findings_digest"), &digest)?;
+        line(&say("report-number"), number)?;
+        line(&say("report-findings_digest"), digest)?;
         line(&say("workbook-program"), &format!("{} {}", PROGRAM.name, PROGRAM.version))?;
         for (id, kind) in [
             ("report-reviewed", ActKind::ReviewedAt),

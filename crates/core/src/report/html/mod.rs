@@ -116,7 +116,7 @@ pub fn write_pinned(
         digest: pinned.digest.clone(),
     };
     let number = pinned.number.as_str();
-    let sections = report.sections(&number)?;
+    let sections = report.sections(number)?;
     let head = html! {
         (PreEscaped(BEGINS))
         (PreEscaped(format!("<html lang=\"{}\">", words.tag())))
@@ -126,13 +126,13 @@ pub fn write_pinned(
             meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:";
             title { (report.title()) " · " (number) }
             style {
-                (PreEscaped(STYLE)) (PreEscaped(report.page_words(&number)))
+                (PreEscaped(STYLE)) (PreEscaped(report.page_words(number)))
                 (PreEscaped(format!("@page{{@bottom-right{{content:{}}}}}", report.page_number())))
             }
         }
     };
     write_markup(sink, &head)?;
-    write_markup(sink, &report.opening(&number, &headings(&sections)))?;
+    write_markup(sink, &report.opening(number, &headings(&sections)))?;
     for section in &sections {
         write_markup(sink, &PreEscaped(rows_kept_together(&section.0)))?;
     }
