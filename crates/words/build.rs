@@ -14,7 +14,7 @@ use comparing::{Texts, add_texts, compare, plain};
 
 /// The language all others are held against.
 const FIRST: &str = "en";
-/// The room of the page.
+/// The rooms of the page: this one, and those whose names go on from it (`page-grid`).
 const PAGE: &str = "page";
 /// Where a language says its own name.
 const NAME: (&str, &str) = ("locale", "language-name");
@@ -78,6 +78,10 @@ fn room(file: &Path) -> &str {
     file.file_stem().and_then(|name| name.to_str()).unwrap_or_default()
 }
 
+fn is_of_page(room: &str) -> bool {
+    room.strip_prefix(PAGE).is_some_and(|rest| rest.is_empty() || rest.starts_with('-'))
+}
+
 fn texts(tag: &str, files: &[PathBuf], problems: &mut Vec<String>) -> Texts {
     let mut texts = Texts::new();
     for file in files {
@@ -103,11 +107,11 @@ fn code(languages: &BTreeMap<String, Vec<PathBuf>>) -> String {
     for (tag, files) in languages {
         let name = if tag == FIRST { "ENGLISH".to_owned() } else { tag.to_uppercase().replace('-', "_") };
         let _ = writeln!(code, "/// What the core says in `{tag}`.\npub static {name}: &[Room] = &[");
-        let mut page = String::from("\"\"");
+        let mut page = String::new();
         for file in files {
             let path = file.display().to_string();
-            if room(file) == PAGE {
-                page = format!("include_str!({path:?})");
+            if is_of_page(room(file)) {
+                let _ = write!(page, "include_str!({path:?}), \"\\n\", ");
             } else {
                 let _ =
                     writeln!(code, "    Room {{ name: {:?}, text: include_str!({path:?}) }},", room(file));
@@ -116,7 +120,7 @@ fn code(languages: &BTreeMap<String, Vec<PathBuf>>) -> String {
         let _ = writeln!(code, "];");
         // A missing name has been told with the other missing texts.
         let own = name_of(files).unwrap_or_default();
-        let language = format!("Language {{ tag: {tag:?}, name: {own:?}, rooms: {name}, page: {page} }}");
+        let language = format!("Language {{ tag: {tag:?}, name: {own:?}, rooms: {name}, page: concat!({page}) }}");
         list.push((tag != FIRST, language));
     }
     list.sort();

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import { top } from "./drive.mjs";
+import { pageWords, top } from "./drive.mjs";
 
 const lot = readFileSync(join(top, "crates/core/src/lot.rs"), "utf8");
 const declared = new Map([...lot.slice(lot.indexOf("LotReasonCode {")).split("\n    }\n")[0].matchAll(/^\s+(\w+) => "([a-z_]+)",/gm)].map((match) => [match[1], match[2]]));
@@ -27,7 +27,7 @@ test("no card waits for a reason that the core doesn't give", () => {
 
 const cards = [...kinds.slice(kinds.indexOf("export const EVIDENCE")).split("\n];")[0].matchAll(/id: "([a-z0-9]+)",([^]*?)(?=id: "|$)/g)].map((match) => ({ id: match[1], gives: /acts: \[\{|acts: \[[A-Z]|per(?:Lot|Material|File): [[{A-Z]/.test(match[2]) }));
 const page = readFileSync(join(top, "web/src/page/places/trust.ts"), "utf8");
-const words = readFileSync(join(top, "crates/words/en/page.ftl"), "utf8");
+const words = pageWords();
 
 test("every card says what it is about and has a control of its own", () => {
   assert.ok(cards.length >= 10, cards.map((card) => card.id).join(" "));

@@ -189,7 +189,7 @@ test("a photograph that the settings name and nobody brought is said, and is joi
     await visit.goTo("came-in");
     assert.match(await visit.text("#photos-in"), /late\.png was named and is not at hand/);
     await bring(visit, { "late.png": picture });
-    await visit.event(/photograph was taken/);
+    await visit.event(/photograph came in/);
     await openReading(visit, "A-1");
     assert.match(await visit.evaluate(padName), /Spot at 10 % from the left, 90 % from the top/);
   } finally {

@@ -6,7 +6,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { browsers, deliveries, ownFolder, top, writtenFiles } from "./drive.mjs";
+import { browsers, buildPrograms, deliveries, ownFolder, top, writtenFiles } from "./drive.mjs";
 
 const PAPERS = ["A4", "Letter"];
 // Sentences are longer in one and wider in the others.
@@ -35,7 +35,7 @@ const cases = [];
 before(() => {
   const found = spawnSync("pdftotext", ["-v"]);
   assert.equal(found.error, undefined, "pdftotext is needed: install poppler-utils");
-  execFileSync("cargo", ["build", "--locked", "--quiet", "-p", "plumbline"], { cwd: top, stdio: "inherit" });
+  buildPrograms();
   const { settings, table } = longNames();
   const [many, longSettings, long] = writtenFiles({ "many.csv": manyMaterials(1000), "settings.toml": settings, "long.csv": table });
   const given = [

@@ -7,7 +7,7 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync
 import { dirname, join, relative } from "node:path";
 import { before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { browsers, builtPage, deliveries, ownFolder, top } from "./drive.mjs";
+import { browsers, buildPrograms, builtPage, deliveries, ownFolder, top } from "./drive.mjs";
 
 const WRITTEN = ["findings.json", "report.html", "report-one-page.html", "report-annex.html", "findings.csv", "history.txt"];
 const FIREFOX_TAKES_EVERY = 3;
@@ -181,7 +181,7 @@ function assertSame(page, commandLine) {
 // ---- the tests ----
 
 before(() => {
-  execFileSync("cargo", ["build", "--locked", "--quiet", "-p", "plumbline", "-p", "plumbline-tool"], { cwd: top, stdio: "inherit" });
+  buildPrograms();
   assert.ok(existsSync(builtPage), "the page is built");
 });
 

@@ -4,9 +4,9 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import { top } from "./drive.mjs";
+import { pageWords, top } from "./drive.mjs";
 
-const catalogue = readFileSync(join(top, "crates/words/en/page.ftl"), "utf8");
+const catalogue = pageWords();
 const keys = [...catalogue.matchAll(/^([a-z][a-z0-9-]*) =/gm)].map((match) => match[1]);
 
 const sources = [join(top, "web/index.html")];

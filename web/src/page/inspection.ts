@@ -188,10 +188,11 @@ export function takeBill(name: string, bytes: Uint8Array): Promise<void> {
   });
 }
 
-/** Takes photographs, one after the other, since each is large until its copy is made. */
-export function takePhotos(brought: Brought[]): Promise<void> {
+/** Takes photographs, one after the other, since each is large until its copy is made. Gives those that are none. */
+export function takePhotos(brought: Brought[]): Promise<Brought[]> {
   return inTurn(async () => {
-    if (brought.length === 0) return;
+    const refused: Brought[] = [];
+    if (brought.length === 0) return refused;
     const stop = { wanted: false };
     const cancel = (): void => {
       stop.wanted = true;
@@ -203,6 +204,7 @@ export function takePhotos(brought: Brought[]): Promise<void> {
         change({ work: { text: say("page-work-photo", { n: at + 1, of: brought.length, name: one.name }), done: at, total: brought.length, cancel } });
         await stepOrBack(one.name, async () => {
           if (await takePhoto(one)) taken += 1;
+          else refused.push(one);
         });
       }
     } finally {
@@ -210,6 +212,7 @@ export function takePhotos(brought: Brought[]): Promise<void> {
     }
     await stepOrBack(say("page-photos-heading"), reviewOrNothing);
     change({ written: false, event: say("page-event-photos", { n: taken, of: brought.length }) });
+    return refused;
   });
 }
 

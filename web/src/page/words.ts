@@ -2,6 +2,11 @@
 // the language of that moment.
 
 import { FluentBundle, FluentNumber, FluentResource, type FluentVariable } from "@fluent/bundle";
+import gridWords from "../../../crates/words/en/page-grid.ftl";
+import helpWords from "../../../crates/words/en/page-help.ftl";
+import keepWords from "../../../crates/words/en/page-keep.ftl";
+import trainWords from "../../../crates/words/en/page-train.ftl";
+import waysWords from "../../../crates/words/en/page-ways.ftl";
 import pageWords from "../../../crates/words/en/page.ftl";
 
 export const ENGLISH = "en";
@@ -24,7 +29,7 @@ function spokenBy(tag: string, texts: string): Spoken {
   };
 }
 
-const english = spokenBy(ENGLISH, pageWords);
+const english = spokenBy(ENGLISH, [pageWords, gridWords, helpWords, keepWords, trainWords, waysWords].join("\n"));
 let spoken = english;
 
 /** The language all is said in from now on; its texts in Project Fluent, none for English. */

@@ -1,0 +1,1 @@
+# Keeping: the recovery copy, the inspection file, leaving nothing behind.

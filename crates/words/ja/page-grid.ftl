@@ -1,0 +1,1 @@
+# The table of readings: filters, groups, columns, selection.

@@ -1,0 +1,1 @@
+# The trainer's room: lessons, exercises, the score sheet.
