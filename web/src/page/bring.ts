@@ -90,12 +90,12 @@ export function inspectBeside(): Promise<void> {
  */
 async function inspect(found: Found[]): Promise<void> {
   const results: Brought[] = [];
-  const photos: Found[] = [];
+  const photos: Brought[] = [];
   const texts: { kind: TextKind; file: File }[] = [];
   for (const { name, file, inFolder } of found) {
     // Settled by the first bytes: a table under the name of a picture is read as a table.
     if (PICTURE.test(file.name) && (await mediaTypeOf(file).catch(() => null)) !== null) {
-      photos.push({ name, file, inFolder });
+      photos.push({ name, bytes: file, inFolder });
       continue;
     }
     const kind = inFolder ? null : await ownKind(file).catch(() => null);
@@ -109,11 +109,8 @@ async function inspect(found: Found[]): Promise<void> {
     if (state.place === "start" || state.place === "prove") goTo("came-in");
     await reading;
   }
-  const noPictures = await takePhotos(photos.map(({ name, file }) => ({ name, bytes: file })));
-  // A file that only calls itself a picture is listed with the other files, as the command line lists it.
-  const listed = photos.filter(({ file }) => noPictures.some((one) => one.bytes === file)).map(({ name, file, inFolder }) => ({ name, bytes: file, inFolder }));
-  await addFiles(listed);
-  if (results.length + listed.length > 0) await recordDoor();
+  const listed = await takePhotos(photos);
+  if (results.length + listed > 0) await recordDoor();
 }
 
 /** The path inside the chosen folder: the folder's own name is where it happened to lie. */

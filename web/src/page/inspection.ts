@@ -82,31 +82,33 @@ export interface Brought {
 }
 
 export function addFiles(brought: Brought[]): Promise<void> {
-  return inTurn(async () => {
-    if (brought.length === 0) return;
-    const added = brought.map((file) => ({
-      key: nextKey++,
-      name: file.name,
-      bytes: file.bytes,
-      inFolder: file.inFolder ?? false,
-      invented: file.invented ?? false,
-    }));
-    await stepOrBack(added.map((file) => file.name).join(", "), async () => {
-      const { files, twice } = await joined(state.files, added);
-      // Readings are numbered through all files, so the one looked at may bear another number from here on.
-      change({ files, selected: null });
-      await readWithoutTheBroken(false);
-      // Before anything is shown, or the page would show for a moment what another day's answers have set right.
-      if (await recallColumns()) await readWithoutTheBroken(true);
-      await reviewOrNothing();
-      const keys = new Set(added.map((file) => file.key));
-      const whole = new Set(state.summary?.sources.filter((source) => source.read).map((source) => fileOf(source)?.key));
-      const read = state.files.filter((file) => keys.has(file.key) && whole.has(file.key)).length;
-      const event = say("page-event-files", { n: read, of: added.length - twice.length });
-      change({
-        written: false,
-        event: twice.length === 0 ? event : `${event} ${say("page-event-twice", { n: twice.length, names: twice.slice(0, 3).join(", ") })}`,
-      });
+  return inTurn(() => addNow(brought));
+}
+
+async function addNow(brought: Brought[]): Promise<void> {
+  if (brought.length === 0) return;
+  const added = brought.map((file) => ({
+    key: nextKey++,
+    name: file.name,
+    bytes: file.bytes,
+    inFolder: file.inFolder ?? false,
+    invented: file.invented ?? false,
+  }));
+  await stepOrBack(added.map((file) => file.name).join(", "), async () => {
+    const { files, twice } = await joined(state.files, added);
+    // Readings are numbered through all files, so the one looked at may bear another number from here on.
+    change({ files, selected: null });
+    await readWithoutTheBroken(false);
+    // Before anything is shown, or the page would show for a moment what another day's answers have set right.
+    if (await recallColumns()) await readWithoutTheBroken(true);
+    await reviewOrNothing();
+    const keys = new Set(added.map((file) => file.key));
+    const whole = new Set(state.summary?.sources.filter((source) => source.read).map((source) => fileOf(source)?.key));
+    const read = state.files.filter((file) => keys.has(file.key) && whole.has(file.key)).length;
+    const event = say("page-event-files", { n: read, of: added.length - twice.length });
+    change({
+      written: false,
+      event: twice.length === 0 ? event : `${event} ${say("page-event-twice", { n: twice.length, names: twice.slice(0, 3).join(", ") })}`,
     });
   });
 }
@@ -188,11 +190,14 @@ export function takeBill(name: string, bytes: Uint8Array): Promise<void> {
   });
 }
 
-/** Takes photographs, one after the other, since each is large until its copy is made. Gives those that are none. */
-export function takePhotos(brought: Brought[]): Promise<Brought[]> {
+/**
+ * Takes photographs, one after the other, since each is large until its copy is made. A file that only calls itself a
+ * picture is listed with the other files, as the command line lists it. Gives how many those were.
+ */
+export function takePhotos(brought: Brought[]): Promise<number> {
   return inTurn(async () => {
     const refused: Brought[] = [];
-    if (brought.length === 0) return refused;
+    if (brought.length === 0) return 0;
     const stop = { wanted: false };
     const cancel = (): void => {
       stop.wanted = true;
@@ -210,9 +215,10 @@ export function takePhotos(brought: Brought[]): Promise<Brought[]> {
     } finally {
       change({ work: null });
     }
-    await stepOrBack(say("page-photos-heading"), reviewOrNothing);
+    if (refused.length > 0) await addNow(refused);
+    else await stepOrBack(say("page-photos-heading"), reviewOrNothing);
     change({ written: false, event: say("page-event-photos", { n: taken, of: brought.length }) });
-    return refused;
+    return refused.length;
   });
 }
 
