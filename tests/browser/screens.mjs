@@ -1,5 +1,6 @@
 // Pictures of every place and state, for eyes: node tests/browser/screens.mjs [--states says,next] [--widths 1280,360]
-// [--themes light,dark,forced] [--languages en,ja] [--out target/screens]. They are never committed.
+// [--themes light,dark,forced,print] [--languages en,ja] [--from 0] [--tall 2000] [--out target/screens]. None is ever committed.
+// --from and --tall cut a strip out of a long page.
 
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
@@ -13,6 +14,8 @@ const { values } = parseArgs({
     widths: { type: "string", default: "1280,768,360" },
     themes: { type: "string", default: "light,dark" },
     languages: { type: "string", default: "en,de,ja,zh-Hans" },
+    from: { type: "string", default: "0" },
+    tall: { type: "string", default: "0" },
     out: { type: "string", default: join(top, "target/screens") },
   },
 });
@@ -40,7 +43,10 @@ for (const language of languages) {
         await visit.page.setViewportSize({ width: Number(width), height: 900 });
         for (const theme of themes) {
           await visit.page.emulateMedia(MEDIA[theme]);
-          await visit.page.screenshot({ path: join(values.out, `${name}-${width}-${theme}-${language}.png`), fullPage: true, animations: "disabled" });
+          const [from, tall] = [Number(values.from), Number(values.tall)];
+          const high = await visit.evaluate(() => document.documentElement.scrollHeight);
+          const clip = tall === 0 ? undefined : { x: 0, y: Math.min(from, high - 1), width: Number(width), height: Math.min(tall, high - Math.min(from, high - 1)) };
+          await visit.page.screenshot({ path: join(values.out, `${name}-${width}-${theme}-${language}${from === 0 ? "" : `-${from}`}.png`), fullPage: true, animations: "disabled", ...(clip === undefined ? {} : { clip }) });
         }
         await visit.page.emulateMedia(MEDIA[themes[0]]);
       }
