@@ -22,6 +22,7 @@ import { beginProving } from "./proving";
 import { beginRemembering } from "./remembered";
 import { beginShell } from "./shell";
 import { state, watch, type PlaceName } from "./state";
+import { beginTheme, useKeptTheme } from "./theme";
 import { ENGLISH, say, sayMarkup } from "./words";
 
 /** Draws a place while it is shown, and again whenever its findings change. */
@@ -86,6 +87,7 @@ function start(): void {
   beginBringing();
   beginRemembering();
   beginLanguages();
+  beginTheme();
   drawOnce();
   watch(["language"], drawOnce);
   makeSaysTable(byId("says-table"));
@@ -103,6 +105,7 @@ function start(): void {
 }
 
 function startInItsLanguage(): void {
+  useKeptTheme();
   if (document.documentElement.dataset["cannotRun"] === "yes") return;
   const language = firstLanguage();
   // English is here already; another is unpacked before anything is said.

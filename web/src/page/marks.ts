@@ -33,29 +33,30 @@ export function outcomeTone(outcome: string): string {
   return OUTCOMES[outcome] ?? "open";
 }
 
+// Drawn on whole pixels at its own size: the bob is the largest thing in it, because where it hangs is what is said.
 function bob(x: number): SVGElement[] {
   return [
-    draw("path", { class: "mark-string", d: `M${x} 3V8` }),
-    draw("path", { class: "mark-bob", d: `M${x - 3.5} 8H${x + 3.5}L${x} 15.5Z` }),
+    draw("path", { class: "mark-string", d: `M${x} 4V8` }),
+    draw("path", { class: "mark-bob", d: `M${x - 5} 8.5H${x + 5}L${x} 18Z` }),
   ];
 }
 
 export function outcomeMark(outcome: string): SVGElement {
   const tone = outcomeTone(outcome);
-  const rail = draw("path", { class: "mark-rail", d: "M1 3H27" });
-  const band = draw("rect", { class: "mark-band", x: "10", y: "1", width: "8", height: "4" });
+  const rail = draw("path", { class: "mark-rail", d: "M0 4H32" });
+  const band = draw("rect", { class: "mark-band", x: "11", y: "1", width: "10", height: "6" });
   const name = `mark-${tone}`;
   switch (tone) {
     case "below":
-      return frame(name, 28, 17, rail, band, ...bob(5));
+      return frame(name, 32, 20, rail, band, ...bob(5));
     case "over":
-      return frame(name, 28, 17, rail, band, ...bob(23));
+      return frame(name, 32, 20, rail, band, ...bob(27));
     case "absent":
-      return frame(name, 28, 17, rail, band);
+      return frame(name, 32, 20, rail, band);
     case "apart":
-      return frame(name, 28, 17, draw("path", { class: "mark-rail", d: "M9 8H19" }));
+      return frame(name, 32, 20, draw("path", { class: "mark-rail", d: "M10 10H22" }));
     default:
-      return frame(name, 28, 17, rail, band, ...bob(14));
+      return frame(name, 32, 20, rail, band, ...bob(16));
   }
 }
 
@@ -80,11 +81,11 @@ export function dispositionTone(disposition: string): string {
 
 export function dispositionMark(disposition: string): SVGElement {
   const line = [
-    draw("path", { class: "mark-string", d: "M15 1V13" }),
-    draw("path", { class: "mark-bob", d: "M11 13H19L15 21Z" }),
+    draw("path", { class: "mark-string", d: "M20 1V12" }),
+    draw("path", { class: "mark-bob", d: "M15 12.5H25L20 24Z" }),
   ];
   const name = `mark-${dispositionTone(disposition)}`;
-  if (disposition === "accept") return frame(name, 24, 22, draw("path", { class: "mark-wall", d: "M6 1V21" }), ...line);
-  if (disposition === "not_accept") return frame(name, 24, 22, draw("path", { class: "mark-wall", d: "M3 1L11 21" }), ...line);
-  return frame(name, 24, 22, draw("path", { class: "mark-wall mark-unknown", d: "M6 1V21" }), ...line);
+  if (disposition === "accept") return frame(name, 28, 26, draw("path", { class: "mark-wall", d: "M7 1V25" }), ...line);
+  if (disposition === "not_accept") return frame(name, 28, 26, draw("path", { class: "mark-wall", d: "M3 1L12 25" }), ...line);
+  return frame(name, 28, 26, draw("path", { class: "mark-wall mark-unknown", d: "M7 1V25" }), ...line);
 }

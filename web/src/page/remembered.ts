@@ -8,6 +8,7 @@ import { keepLanguage } from "./languages";
 import { keptMapping, mappingText } from "./looking";
 import { save } from "./save";
 import { change, state, watch } from "./state";
+import { keepTheme } from "./theme";
 import { say } from "./words";
 
 let keptSignature = "";
@@ -39,11 +40,13 @@ export function keepNothing(wanted: boolean): void {
     store(MAPPING, "");
     store(KEEP_NOTHING, "yes");
     keepLanguage(false);
+    keepTheme(false);
     change({ kept: "nothing", event: say("page-kept-nothing") });
     return;
   }
   store(KEEP_NOTHING, "");
   keepLanguage(true);
+  keepTheme(true);
   const back = removed === "" || store(MAPPING, removed);
   keptSignature = "";
   change({ kept: back ? "yes" : "refused", event: say("page-kept-again") });

@@ -60,6 +60,9 @@ export function beginShell(): void {
 
 function drawSteps(): void {
   const { summary, place } = state;
+  const here = STEPS.find((step) => step.place === place);
+  // Seen in a narrow window only, where the steps have no room for words; read out there, it would be said twice.
+  byId("steps-now").textContent = summary === null || here === undefined ? "" : here.needs(summary);
   redraw(
     byId("steps"),
     el(

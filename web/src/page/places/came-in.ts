@@ -92,21 +92,17 @@ interface Rows {
 function equation(rows: Rows, name: string): HTMLElement {
   const term = (n: number, key: string): Child =>
     el("span", { class: n === 0 ? "term term-none" : "term" }, el("strong", {}, count(n)), el("span", {}, say(key)));
-  const sign = (text: string): Child => el("span", { class: "sign" }, text);
+  // A sign goes with what follows it, so that no line ends on one.
+  const more = (sign: string, n: number, key: string): Child => el("span", { class: "signed" }, el("span", { class: "sign" }, sign), term(n, key));
   return el(
     "p",
     { class: name },
     term(rows.rows_in, "page-rows-in"),
-    sign("="),
-    term(rows.rows_used, "page-rows-used"),
-    sign("+"),
-    term(rows.rows_check, "page-rows-check"),
-    sign("+"),
-    term(rows.rows_duplicate, "page-rows-duplicate"),
-    sign("+"),
-    term(rows.rows_set_aside, "page-rows-set-aside"),
-    sign("+"),
-    term(rows.rows_refused, "page-rows-refused"),
+    more("=", rows.rows_used, "page-rows-used"),
+    more("+", rows.rows_check, "page-rows-check"),
+    more("+", rows.rows_duplicate, "page-rows-duplicate"),
+    more("+", rows.rows_set_aside, "page-rows-set-aside"),
+    more("+", rows.rows_refused, "page-rows-refused"),
   );
 }
 
