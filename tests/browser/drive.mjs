@@ -6,6 +6,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
+import { after } from "node:test";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import puppeteer from "puppeteer-core";
@@ -98,9 +99,9 @@ class Visit {
   requests = [];
   complaints = [];
 
-  constructor(browser, page) {
-    this.browser = browser;
+  constructor(page, leave) {
     this.page = page;
+    this.close = leave;
     page.on("request", (request) => this.requests.push(request.url()));
     page.on("console", (message) => {
       if (message.type() === "error") this.complaints.push(message.text());
@@ -139,6 +140,24 @@ class Visit {
     return until(what, () => this.page.evaluate(ask, argument));
   }
 
+  /** Opens an address, or the same one again. The load event comes before the page has unpacked itself and can be used. */
+  async opens(address) {
+    await this.page.goto(address);
+    await this.standing();
+  }
+
+  async reload() {
+    await this.page.reload();
+    await this.standing();
+  }
+
+  standing() {
+    return this.until("the page to stand", () => {
+      const page = document.getElementById("page");
+      return document.readyState === "complete" && (page === null || !page.hidden || document.documentElement.dataset.cannotRun === "yes");
+    });
+  }
+
   /** Goes to one of the five places by its step. */
   async goTo(place) {
     await this.click(`#step-${place}`);
@@ -158,7 +177,11 @@ class Visit {
 
   /** What the status region says about the last thing done. */
   async event(pattern) {
-    await this.until(`an event like ${pattern}`, ([source, flags]) => new RegExp(source, flags).test(document.querySelector("#summary-event").textContent), [pattern.source, pattern.flags]);
+    let said = "";
+    const matches = async () => pattern.test((said = await this.evaluate(() => document.querySelector("#summary-event").textContent)));
+    await until(`an event like ${pattern}`, matches).catch((error) => {
+      throw new Error(`${error.message}; the page says "${said}"`);
+    });
     return this.text("#summary-event");
   }
 
@@ -166,18 +189,20 @@ class Visit {
   strangers() {
     return this.requests.filter((url) => url.split("#")[0] !== pageUrl && !url.startsWith("blob:") && !url.startsWith("data:"));
   }
-
-  close() {
-    return this.browser.close();
-  }
 }
 
 // Chromium drops the eleventh download of a page within a second, without a word. No hand is that quick; this one waits.
+// A page loaded anew starts to count anew.
 const BURST = 10;
 const BURST_MS = 1100;
 
 class ChromiumVisit extends Visit {
   taken = [];
+
+  constructor(page, leave) {
+    super(page, leave);
+    page.on("domcontentloaded", () => (this.taken = []));
+  }
 
   async pace() {
     const since = this.taken.at(-BURST + 1) ?? -Infinity;
@@ -205,11 +230,26 @@ class ChromiumVisit extends Visit {
     if (download.suggestedFilename() !== name) throw new Error(`${download.suggestedFilename()} came instead of ${name}`);
     return readFileSync(await download.path());
   }
+
+  /** Several files that come of one thing done, by name; they arrive in any order. */
+  async allDownloaded(names, doing) {
+    for (const _ of names) await this.pace();
+    const came = new Map();
+    const take = (download) => came.set(download.suggestedFilename(), download);
+    this.page.on("download", take);
+    try {
+      await doing();
+      await until(`the downloads ${names}`, () => names.every((name) => came.has(name)));
+    } finally {
+      this.page.off("download", take);
+    }
+    return filesOf(names, async (name) => readFileSync(await came.get(name).path()));
+  }
 }
 
 class FirefoxVisit extends Visit {
   async inputNamed(label) {
-    const id = await this.page.evaluate((wanted) => [...document.querySelectorAll("label")].find((one) => one.textContent === wanted)?.htmlFor, label);
+    const id = await this.until(`the label ${label}`, (wanted) => [...document.querySelectorAll("label")].find((one) => one.textContent === wanted)?.htmlFor, label);
     return this.page.$(`#${id}`);
   }
 
@@ -222,28 +262,69 @@ class FirefoxVisit extends Visit {
   }
 
   async downloaded(name, doing) {
-    const path = join(this.downloads, name);
-    rmSync(path, { force: true });
+    return (await this.allDownloaded([name], doing))[name];
+  }
+
+  /** Several files that come of one thing done, by name. */
+  async allDownloaded(names, doing) {
+    const pathOf = (name) => join(this.downloads, name);
+    for (const name of names) rmSync(pathOf(name), { force: true });
     await doing();
-    // The name appears at once and empty; the bytes gather beside it until the download is whole.
-    await until(`the download ${name}`, () => existsSync(path) && statSync(path).size > 0 && !existsSync(`${path}.part`));
-    return readFileSync(path);
+    return filesOf(names, async (name) => {
+      // The name appears at once and empty; the bytes gather beside it until the download is whole.
+      await until(`the download ${name}`, () => existsSync(pathOf(name)) && statSync(pathOf(name)).size > 0 && !existsSync(`${pathOf(name)}.part`));
+      return readFileSync(pathOf(name));
+    });
   }
 }
 
+async function filesOf(names, read) {
+  return Object.fromEntries(await Promise.all(names.map(async (name) => [name, await read(name)])));
+}
+
+// ---- one browser for a file of tests ----
+
+// Starting a browser takes longer than most tests. A visit is a context of its own in one browser: its storage, its
+// downloads and its permissions are nobody else's, and gone with it, as in a browser started for the first time.
+const running = new Map();
+// Who comes without the test runner has nobody to tell when the last visit is over.
+const underRunner = process.env.NODE_TEST_CONTEXT !== undefined;
+if (underRunner) after(endBrowsers);
+
+async function browserFor(name, launch, alive) {
+  const known = await running.get(name);
+  if (known !== undefined && alive(known)) return known;
+  running.set(name, launch());
+  return running.get(name);
+}
+
+async function endBrowsers() {
+  const ending = [...running.values()];
+  running.clear();
+  // One that a test ended itself has nothing left to close.
+  await Promise.allSettled(ending.map(async (browser) => (await browser).close()));
+}
+
+const leaving = (context) => async () => {
+  await context.close();
+  if (!underRunner) await endBrowsers();
+};
+
+const launchChromium = () => chromium.launch({ executablePath: chromiumPath(), args: CHROMIUM_FLAGS });
+
 /** Opens the page in Chromium. `before` is put into the page ahead of its own scripts. */
 export async function visitChromium({ width = 1280, height = 900, scheme = "light", before = null, reducedMotion = "no-preference", start = pageUrl } = {}) {
-  const browser = await chromium.launch({ executablePath: chromiumPath(), args: CHROMIUM_FLAGS });
+  const browser = await browserFor("Chromium", launchChromium, (one) => one.isConnected());
   const context = await browser.newContext({ viewport: { width, height }, colorScheme: scheme, reducedMotion, acceptDownloads: true });
   const page = await context.newPage();
   if (before !== null) await page.addInitScript(before);
-  const visit = new ChromiumVisit(browser, page);
-  await page.goto(start);
+  const visit = new ChromiumVisit(page, leaving(context));
+  await visit.opens(start);
   return visit;
 }
 
-/** Opens the page in Firefox, with the strict file policy that a user has and the library's own profile switches off. */
-export async function visitFirefox({ width = 1280, height = 900, start = pageUrl } = {}) {
+// With the strict file policy that a user has and the library's own profile switches off.
+async function launchFirefox() {
   const downloads = ownFolder();
   const browser = await puppeteer.launch({
     browser: "firefox",
@@ -258,11 +339,18 @@ export async function visitFirefox({ width = 1280, height = 900, start = pageUrl
       "browser.download.always_ask_before_handling_new_types": false,
     },
   });
-  const page = await browser.newPage();
+  return Object.assign(browser, { downloads });
+}
+
+/** Opens the page in Firefox. */
+export async function visitFirefox({ width = 1280, height = 900, start = pageUrl } = {}) {
+  const browser = await browserFor("Firefox", launchFirefox, (one) => one.connected);
+  const context = await browser.createBrowserContext();
+  const page = await context.newPage();
   await page.setViewport({ width, height });
-  const visit = new FirefoxVisit(browser, page);
-  visit.downloads = downloads;
-  await page.goto(start);
+  const visit = new FirefoxVisit(page, leaving(context));
+  visit.downloads = browser.downloads;
+  await visit.opens(start);
   return visit;
 }
 

@@ -153,7 +153,7 @@ for (const tag of others) {
       const saved = await visit.downloaded("report.html", () => visit.click("#save-report-html"));
       assert.ok(saved.equals(commandLine(delivery, "--report-language", tag)("report.html")));
       await speak(visit, tag);
-      await visit.page.reload();
+      await visit.reload();
       await visit.until(`the page in ${tag} again`, (wanted) => document.documentElement.lang === wanted && !document.getElementById("page").hidden, tag);
       assert.deepEqual(visit.complaints, []);
     } finally {

@@ -99,7 +99,7 @@ for (const { name, visit: open } of browsers) {
       await visit.until("the browser's memory", () => (localStorage.getItem("plumbline.mapping") ?? "").includes("id"));
       assert.equal(await visit.evaluate(() => /P7-L13|700/.test(localStorage.getItem("plumbline.mapping"))), false, "no measurement is kept");
       visit.page.on("dialog", (dialog) => void dialog.accept());
-      await visit.page.reload();
+      await visit.reload();
       await opened(visit, { "next.csv": ODD.replaceAll("fine", "good") });
       assert.match(await visit.text("#came-in"), /Columns remembered for these headings are used\./);
       assert.equal((await visit.evaluate(rolesShown))[0], "id");
@@ -116,7 +116,7 @@ for (const { name, visit: open } of browsers) {
 
       await visit.click("#keep-nothing");
       await visit.until("nothing kept", () => localStorage.getItem("plumbline.mapping") === null);
-      await visit.page.reload();
+      await visit.reload();
       await opened(visit, { "odd.csv": ODD });
       assert.equal(await visit.evaluate(() => document.getElementById("keep-nothing").checked), true);
       assert.equal((await visit.evaluate(rolesShown))[0], "unused");
@@ -162,7 +162,7 @@ test("an answer ticked for the headings is remembered with them", async () => {
     assert.match(await visit.text("#question-unit_not_stated"), /Answered: ppm/);
     await visit.until("the browser's memory", () => (localStorage.getItem("plumbline.mapping") ?? "").includes("unit_of_measure"));
     visit.page.on("dialog", (dialog) => void dialog.accept());
-    await visit.page.reload();
+    await visit.reload();
     await visit.choose("Result files", writtenFiles({ "later.csv": ODD }));
     await visit.reviewed();
     assert.equal((await findings(visit)).readings[0].elements.Pb.value_mg_kg, 12);

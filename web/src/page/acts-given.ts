@@ -268,6 +268,27 @@ function typedValue(typed: string, type: Typed["type"], kind: string): string | 
   return typedNumber(typed, type, kind === "thickness_mm" ? "mm" : kind === "relative_sigma" ? "%" : "");
 }
 
+/**
+ * A date field reports a change at every key that makes some date: the year 0002 on the way to 2026. Picked from the
+ * calendar a date counts at once; typed it counts on leaving the field (and on Enter, which the form hears).
+ */
+function onWholeDate(input: HTMLInputElement, take: () => void): void {
+  let byKeys = false;
+  input.addEventListener("keydown", (event) => {
+    if (event.key !== "Tab" && event.key !== "Shift") byKeys = true;
+  });
+  input.addEventListener("pointerdown", () => {
+    byKeys = false;
+  });
+  input.addEventListener("change", () => {
+    if (!byKeys) take();
+  });
+  input.addEventListener("blur", () => {
+    // Half a date is none yet: it neither counts nor takes back what stood there.
+    if (input.isConnected && input.dataset["dirty"] === "yes" && !input.validity.badInput) take();
+  });
+}
+
 /** Something typed: Enter, leaving the field or the button records it, once; emptying it takes it back. */
 export function entry(wishes: ControlWishes, type: Typed["type"]): HTMLElement {
   const target = wishes.target ?? "";
@@ -321,7 +342,8 @@ export function entry(wishes: ControlWishes, type: Typed["type"]): HTMLElement {
   input.addEventListener("input", () => {
     input.dataset["dirty"] = "yes";
   });
-  input.addEventListener("change", () => void commit());
+  if (type === "date") onWholeDate(input, () => void commit());
+  else input.addEventListener("change", () => void commit());
   return el(
     "form",
     {

@@ -18,6 +18,7 @@ import { drawStart } from "./places/start";
 import { drawTrust } from "./places/trust";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
+import { beginPresses } from "./pressed";
 import { beginProving } from "./proving";
 import { beginRemembering } from "./remembered";
 import { beginShell } from "./shell";
@@ -82,6 +83,7 @@ function start(): void {
   const engine = (): Promise<Engine> => parts.then(([worker, core]) => new Engine(worker, core, coreBytes));
   void begin(engine());
   beginProving(engine());
+  beginPresses();
   beginShell();
   tellOwnFaults();
   beginBringing();

@@ -1,0 +1,75 @@
+// Hands are slower than a driver: keys come one after the other, and a finger stays down while the page goes on.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { browsers, writtenFiles } from "./drive.mjs";
+
+const TABLE = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
+const ODD = "Kxyz,Pb mg/kg,Pb u (1s)\nS-1,12,1\nS-2,14,1\n";
+const DATE = "act-reviewed_at--";
+const KEY_MS = 400;
+
+async function dateField(visit) {
+  await visit.choose("Result files", writtenFiles({ "a.csv": TABLE }));
+  await visit.reviewed();
+  await visit.goTo("write");
+  await visit.until("the field", (id) => document.getElementById(id) !== null, DATE);
+  await visit.evaluate((id) => {
+    for (let fold = document.getElementById(id).closest("details"); fold !== null; fold = fold.parentElement.closest("details")) fold.open = true;
+    document.getElementById(id).focus();
+  }, DATE);
+}
+
+for (const { name, visit: open } of browsers) {
+  test(`in ${name} a date typed key by key is taken once and whole, on leaving the field`, async () => {
+    const visit = await open();
+    try {
+      await dateField(visit);
+      for (const key of "12012026") {
+        await visit.press(key);
+        await new Promise((go) => setTimeout(go, KEY_MS));
+      }
+      assert.equal(await visit.evaluate((id) => document.activeElement.id === id && document.activeElement.value, DATE), "2026-12-01");
+      assert.equal(await visit.count(`#${DATE}-back`), 0, "nothing is taken while the field is being filled");
+      await visit.evaluate(() => document.activeElement.blur());
+      await visit.event(/^Taken: .*2026-12-01/);
+      const { acts } = JSON.parse(String(await visit.downloaded("findings.json", () => visit.click("#save-findings-json"))));
+      assert.deepEqual(acts.map((act) => act.value), ["2026-12-01"], "it was one act");
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+
+  test(`in ${name} a press goes through although what was pressed is drawn anew while the finger is down`, async () => {
+    const visit = await open();
+    try {
+      await visit.choose("Result files", writtenFiles({ "odd.csv": ODD }));
+      await visit.reviewed();
+      await visit.goTo("came-in");
+      await visit.evaluate(() => {
+        for (const fold of document.querySelectorAll("details.source")) fold.open = true;
+      });
+      await visit.until("the columns' fold", () => document.querySelector("details.source details[id^=act-columns]") !== null);
+      await visit.evaluate(() => {
+        for (const fold of document.querySelectorAll("details.source details[id^=act-columns]")) fold.open = true;
+      });
+      const list = "act-column-0-0-1-role";
+      await visit.until("the list", (id) => document.getElementById(id) !== null, list);
+      await visit.evaluate((id) => document.getElementById(id).focus(), list);
+      await visit.press("ArrowUp");
+      const { x, y, width, height } = await visit.evaluate(() => {
+        document.getElementById("step-write").scrollIntoView({ block: "center" });
+        return document.getElementById("step-write").getBoundingClientRect().toJSON();
+      });
+      await visit.page.mouse.move(x + width / 2, y + height / 2);
+      await visit.page.mouse.down();
+      await visit.event(/^Taken: column 1/);
+      await visit.page.mouse.up();
+      await visit.until("the place that was pressed", () => !document.getElementById("place-write").hidden);
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+}
