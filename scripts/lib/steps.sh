@@ -33,6 +33,36 @@ step() {
   say "    took $((SECONDS - started)) s"
 }
 
+# beside COMMAND...: begins a long piece of work while other steps run. One step later on must be what_ran_beside, which
+# waits for it, shows what it said, and fails if it did.
+beside() {
+  rm -f "$logs/beside.ended"
+  (
+    set +e
+    (
+      set -e
+      "$@"
+    ) >"$logs/beside" 2>&1 </dev/null
+    echo $? >"$logs/beside.ended"
+  ) &
+  # A run that stops at another step leaves nothing at work behind it.
+  beside_id=$!
+  disown "$beside_id"
+  trap 'end_of_family "$beside_id"' EXIT
+}
+
+what_ran_beside() {
+  until [ -e "$logs/beside.ended" ]; do sleep 1; done
+  cat "$logs/beside"
+  return "$(cat "$logs/beside.ended")"
+}
+
+end_of_family() {
+  local child
+  for child in $(pgrep -P "$1" 2>/dev/null); do end_of_family "$child"; done
+  kill "$1" 2>/dev/null || true
+}
+
 # Adds the closing lines of cargo test (native and wasm) and of Node's test runner.
 count_tests() {
   local counts
