@@ -1,1 +1,802 @@
 # Help where one stands: terms, the guide, the tour, shortcuts, the diagnostic file.
+
+# translate
+page-words-here = Words used here
+
+# translate
+page-term-close = Close
+
+# translate
+page-term-source = Source:
+
+# translate
+page-term-guide = All words in the guide
+
+# translate
+page-term-screening = Screening
+
+# translate
+page-term-screening-is = A quick test that sorts materials into clearly below a limit, clearly over it, and undecided. What is undecided goes to a laboratory; nothing is declared by it.
+
+# translate
+page-term-xrf = XRF
+
+# translate
+page-term-xrf-is = X-ray fluorescence: the analyser sends X-rays into a spot, and each element answers with its own lines. It sees elements, not compounds, and only a thin layer under the surface.
+
+# translate
+page-term-reading = Reading
+
+# translate
+page-term-reading-is = One measurement at one spot: a value and an uncertainty for each element, with the time it took.
+
+# translate
+page-term-lot = Lot
+
+# translate
+page-term-lot-is = Goods delivered together under one name by one supplier. It is accepted, held or not accepted as a whole.
+
+# translate
+page-term-limit = Limit
+
+# translate
+page-term-limit-is = The most of a substance that a rule allows in a material, such as 1000 mg/kg of lead. Each rule book says whether the limit itself is still allowed.
+
+# translate
+page-term-band = Band
+
+# translate
+page-term-band-is = The stretch round a limit where a screen must not decide. It reaches from its low edge to its high edge, and three sigma further on both sides.
+
+# translate
+page-term-action-level = Action level
+
+# translate
+page-term-action-level-is = The content near the limit at which something has to be done. The standard asks how well the analyser repeats there, not at zero.
+
+# translate
+page-term-sigma = One sigma
+
+# translate
+page-term-sigma-is = The size of the usual scatter of a reading: about two of three repeats lie within one sigma. Analysers print one, two or three of them, so the multiple must be known.
+
+# translate
+page-term-repeatability = Repeatability
+
+# translate
+page-term-repeatability-is = How much readings of the same sample scatter when nothing is changed. In the bands it is the scatter of single readings near the limit.
+
+# translate
+page-term-bl = BL, below limit
+
+# translate
+page-term-bl-is = The value and its three sigma lie below the band. For this element, in this material, at this spot.
+
+# translate
+page-term-x = X, undecided
+
+# translate
+page-term-x-is = The value or its three sigma touch the band. It is no pass and no fail: something else has to settle it.
+
+# translate
+page-term-ol = OL, over limit
+
+# translate
+page-term-ol-is = The value, less its three sigma, lies above the band. Bromine and chromium are never OL: the limit is on compounds, which XRF cannot see.
+
+# translate
+page-term-not-measured = Not measured
+
+# translate
+page-term-not-measured-is = The file holds no value for this element, or none with a known unit. That is not the same as not detected.
+
+# translate
+page-term-no-uncertainty = No uncertainty
+
+# translate
+page-term-no-uncertainty-is = A number stands there without its sigma, so nobody can say how far it may be trusted. It counts as open.
+
+# translate
+page-term-detection-limit = Detection limit
+
+# translate
+page-term-detection-limit-is = The smallest amount an analyser can tell from nothing, usually three times the scatter of a sample that holds next to none.
+
+# translate
+page-term-detection-too-high = Detection limit too high
+
+# translate
+page-term-detection-too-high-is = Nothing was found, but the analyser could not have seen enough to show “below”. Measure longer, or by another method.
+
+# translate
+page-term-not-capable = Not capable
+
+# translate
+page-term-not-capable-is = Three sigma alone reach the low edge of the band, so even a clean sample could not come out as BL. A smaller sigma is needed.
+
+# translate
+page-term-not-applicable = Not applicable
+
+# translate
+page-term-not-applicable-is = The rule does not speak of this element in this material, such as bromine in metal.
+
+# translate
+page-term-class = Material class
+
+# translate
+page-term-class-is = Polymer, metal, composite or plated: it decides which band holds. Where it is unknown, all classes are tried and the worst counts.
+
+# translate
+page-term-homogeneous = Homogeneous material
+
+# translate
+page-term-homogeneous-is = A material that no unscrewing, cutting, grinding or scraping parts into different ones. Limits hold for each of them, not for the whole part.
+
+# translate
+page-term-composite = Composite
+
+# translate
+page-term-composite-is = Several materials under one beam that cannot be measured apart, such as a populated board. Its bands are wider.
+
+# translate
+page-term-plated = Plated
+
+# translate
+page-term-plated-is = A layer on another material. The beam averages over both, so a screen says X for the layer.
+
+# translate
+page-term-halogens = Halogen total
+
+# translate
+page-term-halogens-is = Chlorine plus bromine, as “halogen-free” rules ask for. It holds a lot only under a rule book that you name.
+
+# translate
+page-term-accept = Accept
+
+# translate
+page-term-accept-is = All that was asked for was measured and lies below its limits, and the evidence is there. It reaches only as far as what was measured.
+
+# translate
+page-term-hold = Hold
+
+# translate
+page-term-hold-is = The lot waits: something is undecided or missing. It is no rejection, and it ends by a result.
+
+# translate
+page-term-not-accept = Not accept
+
+# translate
+page-term-not-accept-is = At least one material is over a limit and no exemption covers it.
+
+# translate
+page-term-evidence = Evidence
+
+# translate
+page-term-evidence-is = What must stand beside the readings before anyone can accept: checks, sampling, the list of materials and more.
+
+# translate
+page-term-trust = Trust
+
+# translate
+page-term-trust-is = Whether checks show that the analyser was right when a reading was made. It stands beside the outcome and never changes it.
+
+# translate
+page-term-check = Check standard
+
+# translate
+page-term-check-is = A sample whose content is known, measured before and after the goods to show that the analyser is right.
+
+# translate
+page-term-blank = Blank
+
+# translate
+page-term-blank-is = A clean piece that must show nothing. If it shows something, dirt or the analyser adds to every reading.
+
+# translate
+page-term-certified = Certified value
+
+# translate
+page-term-certified-is = The content of a check standard as its certificate states it, with an uncertainty.
+
+# translate
+page-term-bracketed = Between good checks
+
+# translate
+page-term-bracketed-is = A reading is trusted when the last check before it and the first one after it were good.
+
+# translate
+page-term-chart = Control chart
+
+# translate
+page-term-chart-is = Check readings in the order of their times, with a middle line and limits. It shows drift before a check fails.
+
+# translate
+page-term-plan = Sampling plan
+
+# translate
+page-term-plan-is = The rule that says how many pieces of a lot are measured, and what that shows. Unseen pieces stay unseen.
+
+# translate
+page-term-acceptance-number = Acceptance number
+
+# translate
+page-term-acceptance-number-is = How many bad pieces a plan still allows. For restricted substances it is 0 here, whatever a table says.
+
+# translate
+page-term-exemption = Exemption
+
+# translate
+page-term-exemption-is = An entry of the law that allows a substance in one named use until a date. Somebody must claim it, with evidence and a second person.
+
+# translate
+page-term-placing = Placing on the market
+
+# translate
+page-term-placing-is = The first time a product is made available on a market. Exemptions and dated limits go by that day.
+
+# translate
+page-term-category = Product category
+
+# translate
+page-term-category-is = One of the eleven groups of equipment in the law. Exemptions end on different days for different groups.
+
+# translate
+page-term-next-step = Next step
+
+# translate
+page-term-next-step-is = The cheapest thing that could settle what is open: measure longer, elsewhere, a separate piece, or a laboratory.
+
+# translate
+page-term-reference = Reference method
+
+# translate
+page-term-reference-is = A laboratory method that takes a sample apart chemically and measures the restricted substance itself.
+
+# translate
+page-term-declaration = Declaration of conformity
+
+# translate
+page-term-declaration-is = The maker’s own legal statement about a product, resting on technical documents. A screen is at most one of these documents.
+
+# translate
+page-term-decision-rule = Decision rule
+
+# translate
+page-term-decision-rule-is = The rule that says how uncertainty counts when a value is held against a limit. Here the bands of the method are the rule.
+
+# translate
+page-term-guard-band = Guard band
+
+# translate
+page-term-guard-band-is = A distance kept from the limit so that a wrong “within” becomes rare. The bands hold one already.
+
+# translate
+page-term-probability = Chance to be within
+
+# translate
+page-term-probability-is = How likely the true value lies within the limit, if the uncertainty is right and complete. It decides nothing here.
+
+# translate
+page-term-margin = Margin
+
+# translate
+page-term-margin-is = How much room is left between a reading with its three sigma and the edge of the band. The smaller, the nearer to undecided.
+
+# translate
+page-term-digest = Digest (SHA-256)
+
+# translate
+page-term-digest-is = A fingerprint of a file in 64 digits. Change one letter and it is another one; it tells nothing about the content.
+
+# translate
+page-term-act = Act
+
+# translate
+page-term-act-is = Something you set, answer or take back here. All acts stand in the report, with your initials; no reading is ever changed.
+
+# translate
+page-term-book = Rule book
+
+# translate
+page-term-book-is = A dated list of limits, bands or exemptions, each with its source and clause. The report names the ones that were used.
+
+# translate
+page-term-caution = Caution
+
+# translate
+page-term-caution-is = Something that makes a reading doubtful, such as another element’s line. It changes no outcome; a strong one holds the lot.
+
+# translate
+page-from-bands = IEC 62321-3-1:2013, table of screening limits
+
+# translate
+page-from-scope = IEC 62321-3-1:2013, scope
+
+# translate
+page-from-action = IEC 62321:2008, how results are evaluated, with the performance test of 6.5.4
+
+# translate
+page-from-annex-ii = Directive 2011/65/EU, Annex II
+
+# translate
+page-from-homogeneous = Directive 2011/65/EU, Article 3(20) (number of the article from memory)
+
+# translate
+page-from-categories = Directive 2011/65/EU, Annex I
+
+# translate
+page-from-exemptions = Directive 2011/65/EU, Annexes III and IV; that two people sign is our own rule
+
+# translate
+page-from-placing = Directive 2011/65/EU, Article 3 (from memory)
+
+# translate
+page-from-declaration = Directive 2011/65/EU, Article 13 (from memory); EN IEC 63000:2018
+
+# translate
+page-from-halogens = IEC 61249-2-21:2003 (restated by a secondary source)
+
+# translate
+page-from-detection = US EPA Method 6200, 9.6
+
+# translate
+page-from-check = US EPA Method 6200, 9.4
+
+# translate
+page-from-bracket = Our own rule, built on US EPA Method 6200, 9.4
+
+# translate
+page-from-score = ISO 13528
+
+# translate
+page-from-chart = ISO 7870-2
+
+# translate
+page-from-plan = MIL-STD-105E
+
+# translate
+page-from-zero = Our own rule: the law knows no allowed share of bad pieces
+
+# translate
+page-from-disposition = Word of ISO 2859-1; what leads to it is our own rule
+
+# translate
+page-from-decision = ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019
+
+# translate
+page-from-guard = ILAC-G8:09/2019, 4.1; JCGM 106:2012
+
+# translate
+page-from-probability = JCGM 106:2012, 7
+
+# translate
+page-from-reference = IEC 62321-4 to IEC 62321-8 and IEC 62321-12
+
+# translate
+page-from-digest = FIPS 180-4 (from memory)
+
+# translate
+page-from-gum = JCGM 100:2008 (from memory)
+
+# translate
+page-from-own = Our own word
+
+# translate
+page-from-habit = Common practice, no source
+
+# translate
+page-ruler-heading = What am I looking at?
+
+# translate
+page-ruler-alt = A rail from left to right. Round the limit stands a hatched band. A plumb bob hangs where the reading is, with a whisker to each side.
+
+# translate
+page-ruler-bob = Bob: the reading
+
+# translate
+page-ruler-whiskers = Whiskers: three sigma each way
+
+# translate
+page-ruler-band = band
+
+# translate
+page-ruler-left = left: below
+
+# translate
+page-ruler-right = right: over
+
+# translate
+page-ruler-rail = Rail: mg/kg, little to much
+
+# translate
+page-ruler-why = The hatched band stands round the limit. Nobody should decide there with a screen.
+
+# translate
+page-ruler-below = Bob and whiskers left of the band
+
+# translate
+page-ruler-undecided = Something touches the band
+
+# translate
+page-ruler-over = Bob and whiskers right of the band
+
+# translate
+page-ruler-others = A broken rail without a bob: not measured. A short rail alone: the rule does not apply.
+
+# translate
+page-guide = Guide
+
+# translate
+page-guide-close = Close
+
+# translate
+page-guide-search = Search the guide
+
+# translate
+page-guide-found = { $n ->
+    [0] Nothing found.
+    [one] { $n } place found.
+   *[other] { $n } places found.
+  }
+
+# translate
+page-guide-go = Go there
+
+# translate
+page-guide-words = Words
+
+# translate
+page-guide-keys = Keys
+
+# translate
+page-guide-tour = Show me round
+
+# translate
+page-guide-bring = Bringing files
+
+# translate
+page-guide-bring-text =
+    Choose result files, or drop files or a folder anywhere on the page. Tables as CSV, TSV or text, workbooks (XLSX, ODS) and ZIP archives are read.
+    Settings, a mapping of columns, a rule book, a history and a bill of materials have fields of their own. Photographs may come with the results.
+    Suppliers go in by “Check before shipping”: the same review, as a self-check for the customer’s rule book.
+    Nothing is sent anywhere. Files are read and never changed.
+
+# translate
+page-guide-columns = What the page makes of columns
+
+# translate
+page-guide-columns-text =
+    Every row has one fate: used, check, duplicate, set aside or refused. The counts add up, and each refused row says why.
+    Each column stands under the meaning that was found for it. Where it is wrong, pick another; the file is read again at once.
+    What a file leaves open (unit, multiple of sigma, order of dates, class) is asked at the top. Until it is answered the strict reading is used. Nothing is guessed.
+
+# translate
+page-guide-trust = Can the readings be trusted?
+
+# translate
+page-guide-trust-text =
+    Each card names one kind of evidence: what it is for, what is missing, and where to give it. “Missing” holds lots.
+    Check readings need certified values, else they prove nothing. A reading is trusted between two good checks.
+    Give your initials once; they stand on every act. Any act can be taken back, and that is recorded too.
+
+# translate
+page-guide-ruler = Reading the ruler
+
+# translate
+page-guide-ruler-text =
+    Look where the bob hangs: left of the band is below, right of it is over, and whatever touches the band is undecided.
+    Words stand beside every mark; colour only helps. Open a reading to see how its outcome was worked out, step by step.
+    Where a number is missing the page says which: not measured, no uncertainty, detection limit too high, not capable, not applicable. None of these is a pass.
+
+# translate
+page-guide-materials = Materials, parts, lots
+
+# translate
+page-guide-materials-text =
+    A limit holds for each homogeneous material. The worst spot of a material counts; spots are never averaged.
+    A part is clear when all its materials are: list them by hand or as a bill of materials. A lot is as good as its worst part.
+    Lot size and sampling plan say how many pieces must be measured. No measured piece may be over.
+
+# translate
+page-guide-exemptions = Exemptions
+
+# translate
+page-guide-exemptions-text =
+    An exemption is never applied by itself. Claim it for one material, name the evidence, and let a second person sign.
+    It counts only for its use, its category and until its day. State the day of placing on the market and the category.
+    Dates that were not found, or are known from memory only, are marked as such. Look them up before you rely on them.
+
+# translate
+page-guide-halogens = Halogens
+
+# translate
+page-guide-halogens-text =
+    Chlorine, bromine and their total are always computed. They hold a lot only if you name halogen rules under “Halogen rules”.
+    Where one part was not detected, the total is a range. It is below only if its upper end is.
+    Clean the surface first: flux, salt and labels hold chlorine.
+
+# translate
+page-guide-next = What comes next
+
+# translate
+page-guide-next-text =
+    All that is open is gathered by what would settle it, worst first. Each step leads to its readings or to the field that is missing.
+    Measuring longer helps only outside the band’s edges; the page says how long, or that no time will do.
+    A laboratory’s result is entered under “Laboratory results”. Request, notice and labels lie ready in “Write it down”.
+
+# translate
+page-guide-report = Writing the report
+
+# translate
+page-guide-report-text =
+    Fill in who, where and when. The program reads no clock: a day stands there only if you give it.
+    Take one page for whoever decides, the full report for your records, and the data as CSV, workbook or JSON. The report can be in another language than the page.
+    Sign the printed page: its digest stands beside the signatures and ties the paper to the data.
+
+# translate
+page-guide-prove = Proving a report
+
+# translate
+page-guide-prove-text =
+    Drop a report back on the page. It is computed again from the data it carries, and every difference is named.
+    Alone, that shows only that the report agrees with itself. With its files beside it, that the data are theirs; with the digest from signed paper, that it is the report that was signed.
+
+# translate
+page-guide-keep = Keeping, and leaving nothing
+
+# translate
+page-guide-keep-text =
+    The head of the page says whether all that you recorded is written to a file. Files you download are yours; the page does not keep them.
+    What this browser keeps is told under “What came in?”, with a switch to keep nothing. On a borrowed computer, use it, and empty the folder of downloads.
+
+# translate
+page-guide-wrong = When something goes wrong
+
+# translate
+page-guide-wrong-text =
+    A message says what, where, why and what to do, and stays until you close it. Your files are never changed.
+    If the program stops, it starts afresh with your files and acts, without the file that stopped it.
+    A diagnostic file helps whoever mends the program. It holds no measurement and no name; look at it before you save it.
+
+# translate
+page-guide-safety = Safety
+
+# translate
+page-guide-safety-text =
+    An analyser sends out ionising radiation. Never point it at anyone, never hold a sample in front of it by hand, and use its stand or shield.
+    Grinding, scraping and cutting make dust that may hold lead, cadmium or chromium: wear a mask and gloves, draw the dust off, wash your hands.
+    Follow the rules of the site and of the analyser’s papers. This page knows neither.
+
+# translate
+page-guide-law = Law and licence
+
+# translate
+page-guide-law-text =
+    In many countries only trained or licensed people may use an X-ray analyser, and only where it is registered. Ask before you measure.
+    Rules differ by country and change. The rule books here have dates and sources; check that they are the ones that hold for you.
+    Screening is no declaration of conformity, and an accept here is not one either. It shows that nothing over a limit was found in what was measured.
+
+# translate
+page-tour-offer = First time here? Six stops, one minute, with invented data.
+
+# translate
+page-tour-start = Show me round
+
+# translate
+page-tour-not = No, thank you
+
+# translate
+page-tour-at = Stop { $n } of { $of }
+
+# translate
+page-tour-next = Next
+
+# translate
+page-tour-back = Back
+
+# translate
+page-tour-leave = Leave
+
+# translate
+page-tour-end = Back to the first screen
+
+# translate
+page-tour-none = This copy of the page carries no deliveries to show.
+
+# translate
+page-tour-steps = Five questions
+
+# translate
+page-tour-steps-text = Every delivery goes through five questions, from left to right. A number shows where something waits for you. This one is invented.
+
+# translate
+page-tour-came-in = What came in?
+
+# translate
+page-tour-came-in-text = Every row of a file has one fate, and the counts add up. What the file left open is asked below.
+
+# translate
+page-tour-trust = Can we trust it?
+
+# translate
+page-tour-trust-text = Each card is one kind of evidence. A red edge and “missing” hold the lot until it is given.
+
+# translate
+page-tour-says = What does it say?
+
+# translate
+page-tour-says-text = Each lot stands with its worst reasons first. Words with a dotted line explain themselves: point at one, or tap it.
+
+# translate
+page-tour-next-stop = What next?
+
+# translate
+page-tour-next-stop-text = All that is open, gathered by what would settle it. Each button leads to its place.
+
+# translate
+page-tour-write = Write it down
+
+# translate
+page-tour-write-text = Say who reviewed what, and take the report away. Undo takes back anything you record. That was all.
+
+# translate
+page-keys-heading = Keys of this page
+
+# translate
+page-keys-what = What it does
+
+# translate
+page-keys-key = Key
+
+# translate
+page-keys-anywhere = Anywhere
+
+# translate
+page-keys-table = In the table of readings
+
+# translate
+page-keys-cards = In cards and lists
+
+# translate
+page-keys-photo = On a photograph
+
+# translate
+page-keys-single = Use keys without Ctrl or Alt ({ $keys })
+
+# translate
+page-keys-single-hint = Switch them off if you speak to your computer or press keys by mistake.
+
+# translate
+page-key-guide = Open the guide
+
+# translate
+page-key-keys = Show this list
+
+# translate
+page-key-place = Go to { $place }
+
+# translate
+page-key-filter = Go to the search field of the table
+
+# translate
+page-key-rows = One row up or down
+
+# translate
+page-key-cells = One cell to the side
+
+# translate
+page-key-screens = A screenful up or down
+
+# translate
+page-key-ends = First or last row
+
+# translate
+page-key-open = Open the reading
+
+# translate
+page-key-close = Close what is open
+
+# translate
+page-key-take = Record what was picked
+
+# translate
+page-key-pick = Pass over the values of a list, without recording
+
+# translate
+page-key-spot = Move the mark; with Shift, finely
+
+# translate
+page-key-spot-take = Record the mark
+
+# translate
+page-diagnostic = Diagnostic file
+
+# translate
+page-diagnostic-save = Save a diagnostic file
+
+# translate
+page-diagnostic-look = This is all that will be in the file. No name, no heading, no cell, no number you measured and nothing you typed. Nothing is sent: give the file to whoever looks after Plumbline for you.
+
+# translate
+page-diagnostic-text = Content of the diagnostic file
+
+# translate
+page-diagnostic-write = Save this file
+
+# translate
+page-trouble-raw = For whoever helps you
+
+# translate
+page-trouble-crash-why = Plumbline itself has a fault: it met something its makers did not think of. Your files are as they were.
+
+# translate
+page-trouble-crash-no-answer-why = The calculating part gave no answer for five seconds. The computer may be very busy or short of memory.
+
+# translate
+page-trouble-page-why = Plumbline itself has a fault. Your files are as they were.
+
+# translate
+page-trouble-engine-why = The browser did not run the calculating part of this page. It may be short of memory, or a security setting stops it.
+
+# translate
+page-trouble-gone-why = It is no longer where it was when you chose it: it was moved, renamed or deleted, or the stick was pulled out.
+
+# translate
+page-trouble-locked-why = The computer does not let the browser read it: it was changed since you chose it, another program has it open, or the stick was pulled out.
+
+# translate
+page-trouble-reading-why = The browser could not read it.
+
+# translate
+page-trouble-not-text-why = It holds signs that are no plain text. It may be another kind of file, or saved in another text encoding.
+
+# translate
+page-trouble-not-text-todo = Choose the file that was written as settings, mapping, rule book or history. If you wrote it by hand, save it as UTF-8.
+
+# translate
+page-keycap-enter = Enter
+
+# translate
+page-keycap-escape = Esc
+
+# translate
+page-keycap-shift = Shift
+
+# translate
+page-keycap-page-up = Page Up
+
+# translate
+page-keycap-page-down = Page Down
+
+# translate
+page-keycap-home = Home
+
+# translate
+page-keycap-end = End
+
+# translate
+page-step-ahead = looking at what lies ahead of a lot
+
+# translate
+page-step-checks = looking at check readings
+
+# translate
+page-step-shelf = listing the rule books
+
+# translate
+page-step-explained = explaining a rule book
+
+# translate
+page-step-summary = gathering the findings
+
+# translate
+page-step-teach = learning a language
+
+# translate
+page-step-speak = changing the language
+
+# translate
+page-step-history = reading a history
+
+# translate
+page-step-bill = reading a bill of materials
