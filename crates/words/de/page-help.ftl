@@ -1,802 +1,304 @@
-# Help where one stands: terms, the guide, the tour, shortcuts, the diagnostic file.
+# German: help where one stands: terms, the guide, the tour, shortcuts, the diagnostic file.
 
-# translate
-page-words-here = Words used here
+page-words-here = Wörter auf dieser Seite
+page-term-close = Schließen
+page-term-source = Quelle:
+page-term-guide = Alle Wörter im Leitfaden
 
-# translate
-page-term-close = Close
-
-# translate
-page-term-source = Source:
-
-# translate
-page-term-guide = All words in the guide
-
-# translate
 page-term-screening = Screening
-
-# translate
-page-term-screening-is = A quick test that sorts materials into clearly below a limit, clearly over it, and undecided. What is undecided goes to a laboratory; nothing is declared by it.
-
-# translate
-page-term-xrf = XRF
-
-# translate
-page-term-xrf-is = X-ray fluorescence: the analyser sends X-rays into a spot, and each element answers with its own lines. It sees elements, not compounds, and only a thin layer under the surface.
-
-# translate
-page-term-reading = Reading
-
-# translate
-page-term-reading-is = One measurement at one spot: a value and an uncertainty for each element, with the time it took.
-
-# translate
-page-term-lot = Lot
-
-# translate
-page-term-lot-is = Goods delivered together under one name by one supplier. It is accepted, held or not accepted as a whole.
-
-# translate
-page-term-limit = Limit
-
-# translate
-page-term-limit-is = The most of a substance that a rule allows in a material, such as 1000 mg/kg of lead. Each rule book says whether the limit itself is still allowed.
-
-# translate
+page-term-screening-is = Eine schnelle Prüfung, die Werkstoffe in drei Gruppen teilt: klar unter einem Grenzwert, klar darüber und unentschieden. Unentschiedenes geht ins Labor; erklärt wird damit nichts.
+page-term-xrf = RFA
+page-term-xrf-is = Röntgenfluoreszenzanalyse: Das Gerät strahlt Röntgenlicht auf eine Messstelle, und jedes Element antwortet mit seinen eigenen Linien. Es sieht Elemente, keine Verbindungen, und nur eine dünne Schicht unter der Oberfläche.
+page-term-reading = Messung
+page-term-reading-is = Ein Messvorgang an einer Messstelle: für jedes Element ein Wert und eine Unsicherheit, dazu die Messzeit.
+page-term-lot = Los
+page-term-lot-is = Ware, die ein Lieferant unter einem Namen zusammen liefert. Sie wird als Ganzes angenommen, gesperrt oder nicht angenommen.
+page-term-limit = Grenzwert
+page-term-limit-is = So viel von einem Stoff lässt eine Regel in einem Werkstoff höchstens zu, etwa 1000 mg/kg Blei. Jedes Regelwerk sagt, ob der Grenzwert selbst noch zulässig ist.
 page-term-band = Band
-
-# translate
-page-term-band-is = The stretch round a limit where a screen must not decide. It reaches from its low edge to its high edge, and three sigma further on both sides.
-
-# translate
-page-term-action-level = Action level
-
-# translate
-page-term-action-level-is = The content near the limit at which something has to be done. The standard asks how well the analyser repeats there, not at zero.
-
-# translate
-page-term-sigma = One sigma
-
-# translate
-page-term-sigma-is = The size of the usual scatter of a reading: about two of three repeats lie within one sigma. Analysers print one, two or three of them, so the multiple must be known.
-
-# translate
-page-term-repeatability = Repeatability
-
-# translate
-page-term-repeatability-is = How much readings of the same sample scatter when nothing is changed. In the bands it is the scatter of single readings near the limit.
-
-# translate
-page-term-bl = BL, below limit
-
-# translate
-page-term-bl-is = The value and its three sigma lie below the band. For this element, in this material, at this spot.
-
-# translate
-page-term-x = X, undecided
-
-# translate
-page-term-x-is = The value or its three sigma touch the band. It is no pass and no fail: something else has to settle it.
-
-# translate
-page-term-ol = OL, over limit
-
-# translate
-page-term-ol-is = The value, less its three sigma, lies above the band. Bromine and chromium are never OL: the limit is on compounds, which XRF cannot see.
-
-# translate
-page-term-not-measured = Not measured
-
-# translate
-page-term-not-measured-is = The file holds no value for this element, or none with a known unit. That is not the same as not detected.
-
-# translate
-page-term-no-uncertainty = No uncertainty
-
-# translate
-page-term-no-uncertainty-is = A number stands there without its sigma, so nobody can say how far it may be trusted. It counts as open.
-
-# translate
-page-term-detection-limit = Detection limit
-
-# translate
-page-term-detection-limit-is = The smallest amount an analyser can tell from nothing, usually three times the scatter of a sample that holds next to none.
-
-# translate
-page-term-detection-too-high = Detection limit too high
-
-# translate
-page-term-detection-too-high-is = Nothing was found, but the analyser could not have seen enough to show “below”. Measure longer, or by another method.
-
-# translate
-page-term-not-capable = Not capable
-
-# translate
-page-term-not-capable-is = Three sigma alone reach the low edge of the band, so even a clean sample could not come out as BL. A smaller sigma is needed.
-
-# translate
-page-term-not-applicable = Not applicable
-
-# translate
-page-term-not-applicable-is = The rule does not speak of this element in this material, such as bromine in metal.
-
-# translate
-page-term-class = Material class
-
-# translate
-page-term-class-is = Polymer, metal, composite or plated: it decides which band holds. Where it is unknown, all classes are tried and the worst counts.
-
-# translate
-page-term-homogeneous = Homogeneous material
-
-# translate
-page-term-homogeneous-is = A material that no unscrewing, cutting, grinding or scraping parts into different ones. Limits hold for each of them, not for the whole part.
-
-# translate
-page-term-composite = Composite
-
-# translate
-page-term-composite-is = Several materials under one beam that cannot be measured apart, such as a populated board. Its bands are wider.
-
-# translate
-page-term-plated = Plated
-
-# translate
-page-term-plated-is = A layer on another material. The beam averages over both, so a screen says X for the layer.
-
-# translate
-page-term-halogens = Halogen total
-
-# translate
-page-term-halogens-is = Chlorine plus bromine, as “halogen-free” rules ask for. It holds a lot only under a rule book that you name.
-
-# translate
-page-term-accept = Accept
-
-# translate
-page-term-accept-is = All that was asked for was measured and lies below its limits, and the evidence is there. It reaches only as far as what was measured.
-
-# translate
-page-term-hold = Hold
-
-# translate
-page-term-hold-is = The lot waits: something is undecided or missing. It is no rejection, and it ends by a result.
-
-# translate
-page-term-not-accept = Not accept
-
-# translate
-page-term-not-accept-is = At least one material is over a limit and no exemption covers it.
-
-# translate
-page-term-evidence = Evidence
-
-# translate
-page-term-evidence-is = What must stand beside the readings before anyone can accept: checks, sampling, the list of materials and more.
-
-# translate
-page-term-trust = Trust
-
-# translate
-page-term-trust-is = Whether checks show that the analyser was right when a reading was made. It stands beside the outcome and never changes it.
-
-# translate
-page-term-check = Check standard
-
-# translate
-page-term-check-is = A sample whose content is known, measured before and after the goods to show that the analyser is right.
-
-# translate
-page-term-blank = Blank
-
-# translate
-page-term-blank-is = A clean piece that must show nothing. If it shows something, dirt or the analyser adds to every reading.
-
-# translate
-page-term-certified = Certified value
-
-# translate
-page-term-certified-is = The content of a check standard as its certificate states it, with an uncertainty.
-
-# translate
-page-term-bracketed = Between good checks
-
-# translate
-page-term-bracketed-is = A reading is trusted when the last check before it and the first one after it were good.
-
-# translate
-page-term-chart = Control chart
-
-# translate
-page-term-chart-is = Check readings in the order of their times, with a middle line and limits. It shows drift before a check fails.
-
-# translate
-page-term-plan = Sampling plan
-
-# translate
-page-term-plan-is = The rule that says how many pieces of a lot are measured, and what that shows. Unseen pieces stay unseen.
-
-# translate
-page-term-acceptance-number = Acceptance number
-
-# translate
-page-term-acceptance-number-is = How many bad pieces a plan still allows. For restricted substances it is 0 here, whatever a table says.
-
-# translate
-page-term-exemption = Exemption
-
-# translate
-page-term-exemption-is = An entry of the law that allows a substance in one named use until a date. Somebody must claim it, with evidence and a second person.
-
-# translate
-page-term-placing = Placing on the market
-
-# translate
-page-term-placing-is = The first time a product is made available on a market. Exemptions and dated limits go by that day.
-
-# translate
-page-term-category = Product category
-
-# translate
-page-term-category-is = One of the eleven groups of equipment in the law. Exemptions end on different days for different groups.
-
-# translate
-page-term-next-step = Next step
-
-# translate
-page-term-next-step-is = The cheapest thing that could settle what is open: measure longer, elsewhere, a separate piece, or a laboratory.
-
-# translate
-page-term-reference = Reference method
-
-# translate
-page-term-reference-is = A laboratory method that takes a sample apart chemically and measures the restricted substance itself.
-
-# translate
-page-term-declaration = Declaration of conformity
-
-# translate
-page-term-declaration-is = The maker’s own legal statement about a product, resting on technical documents. A screen is at most one of these documents.
-
-# translate
-page-term-decision-rule = Decision rule
-
-# translate
-page-term-decision-rule-is = The rule that says how uncertainty counts when a value is held against a limit. Here the bands of the method are the rule.
-
-# translate
-page-term-guard-band = Guard band
-
-# translate
-page-term-guard-band-is = A distance kept from the limit so that a wrong “within” becomes rare. The bands hold one already.
-
-# translate
-page-term-probability = Chance to be within
-
-# translate
-page-term-probability-is = How likely the true value lies within the limit, if the uncertainty is right and complete. It decides nothing here.
-
-# translate
-page-term-margin = Margin
-
-# translate
-page-term-margin-is = How much room is left between a reading with its three sigma and the edge of the band. The smaller, the nearer to undecided.
-
-# translate
-page-term-digest = Digest (SHA-256)
-
-# translate
-page-term-digest-is = A fingerprint of a file in 64 digits. Change one letter and it is another one; it tells nothing about the content.
-
-# translate
-page-term-act = Act
-
-# translate
-page-term-act-is = Something you set, answer or take back here. All acts stand in the report, with your initials; no reading is ever changed.
-
-# translate
-page-term-book = Rule book
-
-# translate
-page-term-book-is = A dated list of limits, bands or exemptions, each with its source and clause. The report names the ones that were used.
-
-# translate
-page-term-caution = Caution
-
-# translate
-page-term-caution-is = Something that makes a reading doubtful, such as another element’s line. It changes no outcome; a strong one holds the lot.
-
-# translate
-page-from-bands = IEC 62321-3-1:2013, table of screening limits
-
-# translate
-page-from-scope = IEC 62321-3-1:2013, scope
-
-# translate
-page-from-action = IEC 62321:2008, how results are evaluated, with the performance test of 6.5.4
-
-# translate
-page-from-annex-ii = Directive 2011/65/EU, Annex II
-
-# translate
-page-from-homogeneous = Directive 2011/65/EU, Article 3(20) (number of the article from memory)
-
-# translate
-page-from-categories = Directive 2011/65/EU, Annex I
-
-# translate
-page-from-exemptions = Directive 2011/65/EU, Annexes III and IV; that two people sign is our own rule
-
-# translate
-page-from-placing = Directive 2011/65/EU, Article 3 (from memory)
-
-# translate
-page-from-declaration = Directive 2011/65/EU, Article 13 (from memory); EN IEC 63000:2018
-
-# translate
-page-from-halogens = IEC 61249-2-21:2003 (restated by a secondary source)
-
-# translate
+page-term-band-is = Der Bereich um einen Grenzwert, in dem ein Screening nicht entscheiden darf. Er reicht vom unteren bis zum oberen Rand und auf beiden Seiten noch drei Sigma weiter.
+page-term-action-level = Eingriffswert
+page-term-action-level-is = Der Gehalt nahe am Grenzwert, bei dem gehandelt werden muss. Die Norm fragt, wie gut das Gerät dort wiederholt, nicht bei null.
+page-term-sigma = Ein Sigma
+page-term-sigma-is = Das Maß der üblichen Streuung einer Messung: Etwa zwei von drei Wiederholungen liegen innerhalb von einem Sigma. Geräte geben eines, zwei oder drei davon aus; das Vielfache muss also bekannt sein.
+page-term-repeatability = Wiederholbarkeit
+page-term-repeatability-is = Wie stark Messungen derselben Probe streuen, wenn nichts verändert wird. In den Bändern ist es die Streuung einzelner Messungen nahe am Grenzwert.
+page-term-bl = BL, unter dem Grenzwert
+page-term-bl-is = Der Wert mit seinen drei Sigma liegt unter dem Band. Das gilt für dieses Element, in diesem Werkstoff, an dieser Stelle.
+page-term-x = X, unentschieden
+page-term-x-is = Der Wert oder seine drei Sigma berühren das Band. Das ist weder bestanden noch durchgefallen: Etwas anderes muss es klären.
+page-term-ol = OL, über dem Grenzwert
+page-term-ol-is = Der Wert liegt auch nach Abzug von drei Sigma über dem Band. Brom und Chrom sind nie OL: Der Grenzwert gilt für Verbindungen, und die sieht die RFA nicht.
+page-term-not-measured = Nicht gemessen
+page-term-not-measured-is = Die Datei enthält für dieses Element keinen Wert oder keinen mit bekannter Einheit. Das ist etwas anderes als nicht nachgewiesen.
+page-term-no-uncertainty = Keine Unsicherheit
+page-term-no-uncertainty-is = Eine Zahl steht ohne ihr Sigma da; niemand kann sagen, wie weit man ihr trauen darf. Sie gilt als offen.
+page-term-detection-limit = Nachweisgrenze
+page-term-detection-limit-is = Die kleinste Menge, die ein Gerät von nichts unterscheiden kann; meist das Dreifache der Streuung an einer Probe, die fast nichts enthält.
+page-term-detection-too-high = Nachweisgrenze zu hoch
+page-term-detection-too-high-is = Es wurde nichts gefunden, aber das Gerät hätte zu wenig gesehen, um „unter“ zu zeigen. Messen Sie länger oder mit einem anderen Verfahren.
+page-term-not-capable = Nicht fähig
+page-term-not-capable-is = Schon drei Sigma allein erreichen den unteren Rand des Bandes; selbst eine saubere Probe könnte nicht BL werden. Das Sigma muss kleiner sein.
+page-term-not-applicable = Nicht anwendbar
+page-term-not-applicable-is = Die Regel sagt nichts über dieses Element in diesem Werkstoff, etwa über Brom in Metall.
+page-term-class = Werkstoffklasse
+page-term-class-is = Polymer, Metall, Verbundwerkstoff oder beschichtet: Sie bestimmt, welches Band gilt. Ist sie unbekannt, werden alle Klassen geprüft, und die schlechteste zählt.
+page-term-homogeneous = Homogener Werkstoff
+page-term-homogeneous-is = Ein Werkstoff, den kein Schrauben, Schneiden, Schleifen oder Schaben in verschiedene trennt. Grenzwerte gelten für jeden davon, nicht für das ganze Teil.
+page-term-composite = Verbundwerkstoff
+page-term-composite-is = Mehrere Werkstoffe unter einem Strahl, die sich nicht einzeln messen lassen, etwa eine bestückte Leiterplatte. Seine Bänder sind breiter.
+page-term-plated = Überzogen, beschichtet
+page-term-plated-is = Eine Schicht auf einem anderen Werkstoff. Der Strahl mittelt über beide; das Screening sagt für die Schicht deshalb X.
+page-term-halogens = Summe der Halogene
+page-term-halogens-is = Chlor plus Brom, wie Regeln für „halogenfrei“ es verlangen. Ein Los sperrt sie nur unter einem Regelwerk, das Sie nennen.
+page-term-accept = Annehmen
+page-term-accept-is = Alles Verlangte wurde gemessen und liegt unter seinen Grenzwerten, und die Belege sind da. Das reicht nur so weit, wie gemessen wurde.
+page-term-hold = Sperren
+page-term-hold-is = Das Los wartet: Etwas ist unentschieden oder fehlt. Das ist keine Ablehnung; ein Ergebnis beendet die Sperre.
+page-term-not-accept = Nicht annehmen
+page-term-not-accept-is = Mindestens ein Werkstoff liegt über einem Grenzwert, und keine Ausnahme deckt ihn.
+page-term-evidence = Belege
+page-term-evidence-is = Was neben den Messungen stehen muss, bevor jemand annehmen kann: Kontrollen, Stichprobe, Werkstoffliste und mehr.
+page-term-trust = Verlässlichkeit
+page-term-trust-is = Ob Kontrollen zeigen, dass das Gerät richtig maß, als eine Messung entstand. Sie steht neben dem Ergebnis und ändert es nie.
+page-term-check = Kontrollprobe
+page-term-check-is = Eine Probe mit bekanntem Gehalt. Vor und nach der Ware gemessen, zeigt sie, dass das Gerät richtig misst.
+page-term-blank = Blindprobe
+page-term-blank-is = Ein sauberes Stück, das nichts zeigen darf. Zeigt es etwas, kommt durch Schmutz oder Gerät zu jeder Messung etwas hinzu.
+page-term-certified = Zertifizierter Wert
+page-term-certified-is = Der Gehalt einer Kontrollprobe, wie ihn das Zertifikat angibt, mit einer Unsicherheit.
+page-term-bracketed = Zwischen guten Kontrollen
+page-term-bracketed-is = Eine Messung ist verlässlich, wenn die letzte Kontrolle davor und die erste danach gut waren.
+page-term-chart = Regelkarte
+page-term-chart-is = Kontrollmessungen in der Folge ihrer Zeiten, mit Mittellinie und Grenzen. Sie zeigt ein Wegwandern, bevor eine Kontrolle misslingt.
+page-term-plan = Stichprobenplan
+page-term-plan-is = Die Regel, wie viele Stücke eines Loses gemessen werden und was das zeigt. Ungesehene Stücke bleiben ungesehen.
+page-term-acceptance-number = Annahmezahl
+page-term-acceptance-number-is = So viele fehlerhafte Stücke lässt ein Plan noch zu. Bei beschränkten Stoffen ist sie hier 0, was auch immer eine Tabelle sagt.
+page-term-exemption = Ausnahme
+page-term-exemption-is = Ein Eintrag des Gesetzes, der einen Stoff für einen genannten Zweck bis zu einem Tag erlaubt. Jemand muss ihn beanspruchen, mit Beleg und einer zweiten Person.
+page-term-placing = Inverkehrbringen
+page-term-placing-is = Wenn ein Produkt zum ersten Mal auf einem Markt bereitgestellt wird. Nach diesem Tag richten sich Ausnahmen und Grenzwerte mit Datum.
+page-term-category = Gerätekategorie
+page-term-category-is = Eine der elf Gruppen von Geräten im Gesetz. Ausnahmen enden für verschiedene Gruppen an verschiedenen Tagen.
+page-term-next-step = Nächster Schritt
+page-term-next-step-is = Das Günstigste, was Offenes klären könnte: länger messen, an anderer Stelle messen, ein Stück trennen oder ein Labor.
+page-term-reference = Referenzverfahren
+page-term-reference-is = Ein Laborverfahren, das eine Probe chemisch aufschließt und den beschränkten Stoff selbst misst.
+page-term-declaration = Konformitätserklärung
+page-term-declaration-is = Die rechtliche Aussage des Herstellers über ein Produkt, gestützt auf technische Unterlagen. Ein Screening ist höchstens eine dieser Unterlagen.
+page-term-decision-rule = Entscheidungsregel
+page-term-decision-rule-is = Die Regel, wie die Unsicherheit zählt, wenn ein Wert an einen Grenzwert gehalten wird. Hier sind die Bänder des Verfahrens die Regel.
+page-term-guard-band = Sicherheitsabstand
+page-term-guard-band-is = Ein Abstand zum Grenzwert, damit ein falsches „innerhalb“ selten wird. Die Bänder enthalten schon einen.
+page-term-probability = Wahrscheinlichkeit, innerhalb zu liegen
+page-term-probability-is = Wie wahrscheinlich der wahre Wert innerhalb des Grenzwerts liegt, wenn die Unsicherheit stimmt und vollständig ist. Sie entscheidet hier nichts.
+page-term-margin = Abstand
+page-term-margin-is = Wie viel Platz zwischen einer Messung mit ihren drei Sigma und dem Rand des Bandes bleibt. Je kleiner, desto näher an unentschieden.
+page-term-digest = Prüfsumme (SHA-256)
+page-term-digest-is = Ein Fingerabdruck einer Datei in 64 Ziffern. Ändert sich ein Buchstabe, ist es ein anderer; über den Inhalt verrät er nichts.
+page-term-act = Eingabe
+page-term-act-is = Was Sie hier setzen, beantworten oder zurücknehmen. Alle Eingaben stehen mit Ihrem Kürzel im Bericht; keine Messung wird je geändert.
+page-term-book = Regelwerk
+page-term-book-is = Eine datierte Liste von Grenzwerten, Bändern oder Ausnahmen, jeweils mit Quelle und Abschnitt. Der Bericht nennt die verwendeten.
+page-term-caution = Warnhinweis
+page-term-caution-is = Etwas, das eine Messung zweifelhaft macht, etwa die Linie eines anderen Elements. Er ändert kein Ergebnis; ein starker sperrt das Los.
+
+page-from-bands = IEC 62321-3-1:2013, Tabelle der Screening-Grenzwerte
+page-from-scope = IEC 62321-3-1:2013, Anwendungsbereich
+page-from-action = IEC 62321:2008, Auswertung der Ergebnisse, mit der Leistungsprüfung nach 6.5.4
+page-from-annex-ii = Richtlinie 2011/65/EU, Anhang II
+page-from-homogeneous = Richtlinie 2011/65/EU, Artikel 3 Nummer 20 (Artikelnummer aus dem Gedächtnis)
+page-from-categories = Richtlinie 2011/65/EU, Anhang I
+page-from-exemptions = Richtlinie 2011/65/EU, Anhänge III und IV; dass zwei Personen zeichnen, ist unsere eigene Regel
+page-from-placing = Richtlinie 2011/65/EU, Artikel 3 (aus dem Gedächtnis)
+page-from-declaration = Richtlinie 2011/65/EU, Artikel 13 (aus dem Gedächtnis); EN IEC 63000:2018
+page-from-halogens = IEC 61249-2-21:2003 (aus zweiter Hand)
 page-from-detection = US EPA Method 6200, 9.6
-
-# translate
 page-from-check = US EPA Method 6200, 9.4
-
-# translate
-page-from-bracket = Our own rule, built on US EPA Method 6200, 9.4
-
-# translate
+page-from-bracket = Unsere eigene Regel, nach US EPA Method 6200, 9.4
 page-from-score = ISO 13528
-
-# translate
 page-from-chart = ISO 7870-2
-
-# translate
 page-from-plan = MIL-STD-105E
-
-# translate
-page-from-zero = Our own rule: the law knows no allowed share of bad pieces
-
-# translate
-page-from-disposition = Word of ISO 2859-1; what leads to it is our own rule
-
-# translate
+page-from-zero = Unsere eigene Regel: Das Gesetz kennt keinen zulässigen Anteil fehlerhafter Stücke
+page-from-disposition = Wort aus ISO 2859-1; was dazu führt, ist unsere eigene Regel
 page-from-decision = ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019
-
-# translate
 page-from-guard = ILAC-G8:09/2019, 4.1; JCGM 106:2012
-
-# translate
 page-from-probability = JCGM 106:2012, 7
+page-from-reference = IEC 62321-4 bis IEC 62321-8 und IEC 62321-12
+page-from-digest = FIPS 180-4 (aus dem Gedächtnis)
+page-from-gum = JCGM 100:2008 (aus dem Gedächtnis)
+page-from-own = Unser eigenes Wort
+page-from-habit = Übliche Praxis, ohne Quelle
 
-# translate
-page-from-reference = IEC 62321-4 to IEC 62321-8 and IEC 62321-12
+page-ruler-heading = Was sehe ich hier?
+page-ruler-alt = Eine Schiene von links nach rechts. Um den Grenzwert steht ein schraffiertes Band. Wo die Messung liegt, hängt ein Senklot mit einem Fühler nach jeder Seite.
+page-ruler-bob = Senklot: die Messung
+page-ruler-whiskers = Fühler: je drei Sigma
+page-ruler-band = Band um den Grenzwert
+page-ruler-left = links: darunter
+page-ruler-right = rechts: darüber
+page-ruler-rail = Schiene: mg/kg, von wenig nach viel
+page-ruler-why = Ein Grenzwert ist für ein Screening keine Linie: Im schraffierten Band um ihn wird nichts entschieden.
+page-ruler-below = Senklot und Fühler links vom Band
+page-ruler-undecided = Etwas berührt das Band
+page-ruler-over = Senklot und Fühler rechts vom Band
+page-ruler-others = Gestrichelte Schiene ohne Senklot: nicht gemessen. Nur eine kurze Schiene: Die Regel gilt nicht.
 
-# translate
-page-from-digest = FIPS 180-4 (from memory)
-
-# translate
-page-from-gum = JCGM 100:2008 (from memory)
-
-# translate
-page-from-own = Our own word
-
-# translate
-page-from-habit = Common practice, no source
-
-# translate
-page-ruler-heading = What am I looking at?
-
-# translate
-page-ruler-alt = A rail from left to right. Round the limit stands a hatched band. A plumb bob hangs where the reading is, with a whisker to each side.
-
-# translate
-page-ruler-bob = Bob: the reading
-
-# translate
-page-ruler-whiskers = Whiskers: three sigma each way
-
-# translate
-page-ruler-band = band
-
-# translate
-page-ruler-left = left: below
-
-# translate
-page-ruler-right = right: over
-
-# translate
-page-ruler-rail = Rail: mg/kg, little to much
-
-# translate
-page-ruler-why = The hatched band stands round the limit. Nobody should decide there with a screen.
-
-# translate
-page-ruler-below = Bob and whiskers left of the band
-
-# translate
-page-ruler-undecided = Something touches the band
-
-# translate
-page-ruler-over = Bob and whiskers right of the band
-
-# translate
-page-ruler-others = A broken rail without a bob: not measured. A short rail alone: the rule does not apply.
-
-# translate
-page-guide = Guide
-
-# translate
-page-guide-close = Close
-
-# translate
-page-guide-search = Search the guide
-
-# translate
+page-guide = Leitfaden
+page-guide-close = Schließen
+page-guide-search = Im Leitfaden suchen
 page-guide-found = { $n ->
-    [0] Nothing found.
-    [one] { $n } place found.
-   *[other] { $n } places found.
+    [0] Nichts gefunden.
+    [one] { $n } Stelle gefunden.
+   *[other] { $n } Stellen gefunden.
   }
-
-# translate
-page-guide-go = Go there
-
-# translate
-page-guide-words = Words
-
-# translate
-page-guide-keys = Keys
-
-# translate
-page-guide-tour = Show me round
-
-# translate
-page-guide-bring = Bringing files
-
-# translate
+page-guide-go = Dorthin gehen
+page-guide-words = Wörter
+page-guide-keys = Tasten
+page-guide-tour = Rundgang
+page-guide-bring = Dateien einlesen
 page-guide-bring-text =
-    Choose result files, or drop files or a folder anywhere on the page. Tables as CSV, TSV or text, workbooks (XLSX, ODS) and ZIP archives are read.
-    Settings, a mapping of columns, a rule book, a history and a bill of materials have fields of their own. Photographs may come with the results.
-    Suppliers go in by “Check before shipping”: the same review, as a self-check for the customer’s rule book.
-    Nothing is sent anywhere. Files are read and never changed.
-
-# translate
-page-guide-columns = What the page makes of columns
-
-# translate
+    Wählen Sie Ergebnisdateien, oder ziehen Sie Dateien oder einen Ordner irgendwo auf die Seite. Gelesen werden Tabellen als CSV, TSV oder Text, Arbeitsmappen (XLSX, ODS) und ZIP-Archive davon.
+    Einstellungen, eine Zuordnung der Spalten, ein Regelwerk, ein Verlauf und eine Werkstoffliste haben eigene Felder. Fotos dürfen mit den Ergebnissen kommen.
+    Lieferanten gehen durch „Vor dem Versand prüfen“: dieselbe Prüfung als Selbstkontrolle, nach dem Regelwerk des Kunden.
+    Es wird nichts gesendet. Dateien werden gelesen und nie verändert.
+page-guide-columns = Was die Seite aus Spalten macht
 page-guide-columns-text =
-    Every row has one fate: used, check, duplicate, set aside or refused. The counts add up, and each refused row says why.
-    Each column stands under the meaning that was found for it. Where it is wrong, pick another; the file is read again at once.
-    What a file leaves open (unit, multiple of sigma, order of dates, class) is asked at the top. Until it is answered the strict reading is used. Nothing is guessed.
-
-# translate
-page-guide-trust = Can the readings be trusted?
-
-# translate
+    Jede Zeile hat genau einen Verbleib: verwendet, Kontrolle, doppelt, beiseitegelegt oder abgewiesen. Die Zahlen gehen auf, und jede abgewiesene Zeile nennt den Grund.
+    Jede Spalte steht unter der Bedeutung, die für sie gefunden wurde. Ist sie falsch, wählen Sie eine andere; die Datei wird sofort neu gelesen.
+    Was eine Datei offen lässt (Einheit, Vielfaches des Sigmas, Reihenfolge im Datum, Klasse), wird oben gefragt. Bis zur Antwort gilt die strenge Lesart. Geraten wird nichts.
+page-guide-trust = Sind die Messungen verlässlich?
 page-guide-trust-text =
-    Each card names one kind of evidence: what it is for, what is missing, and where to give it. “Missing” holds lots.
-    Check readings need certified values, else they prove nothing. A reading is trusted between two good checks.
-    Give your initials once; they stand on every act. Any act can be taken back, and that is recorded too.
-
-# translate
-page-guide-ruler = Reading the ruler
-
-# translate
+    Jede Karte nennt eine Art von Beleg: wozu er dient, was fehlt und wo er eingegeben wird. „Fehlt“ sperrt Lose.
+    Kontrollmessungen brauchen zertifizierte Werte, sonst zeigen sie nichts. Verlässlich ist eine Messung zwischen zwei guten Kontrollen.
+    Geben Sie Ihr Kürzel einmal an; es steht bei jeder Eingabe. Jede Eingabe lässt sich zurücknehmen, und auch das wird festgehalten.
+page-guide-ruler = Die Messlatte lesen
 page-guide-ruler-text =
-    Look where the bob hangs: left of the band is below, right of it is over, and whatever touches the band is undecided.
-    Words stand beside every mark; colour only helps. Open a reading to see how its outcome was worked out, step by step.
-    Where a number is missing the page says which: not measured, no uncertainty, detection limit too high, not capable, not applicable. None of these is a pass.
-
-# translate
-page-guide-materials = Materials, parts, lots
-
-# translate
+    Sehen Sie, wo das Senklot hängt: links vom Band ist darunter, rechts davon darüber, und was das Band berührt, ist unentschieden.
+    Neben jedem Zeichen stehen Wörter; Farbe hilft nur. Öffnen Sie eine Messung, um Schritt für Schritt zu sehen, wie ihr Ergebnis entstand.
+    Fehlt eine Zahl, sagt die Seite, welche: nicht gemessen, keine Unsicherheit, Nachweisgrenze zu hoch, nicht fähig, nicht anwendbar. Nichts davon ist ein Bestehen.
+page-guide-materials = Werkstoffe, Teile, Lose
 page-guide-materials-text =
-    A limit holds for each homogeneous material. The worst spot of a material counts; spots are never averaged.
-    A part is clear when all its materials are: list them by hand or as a bill of materials. A lot is as good as its worst part.
-    Lot size and sampling plan say how many pieces must be measured. No measured piece may be over.
-
-# translate
-page-guide-exemptions = Exemptions
-
-# translate
+    Ein Grenzwert gilt für jeden homogenen Werkstoff. Es zählt die schlechteste Messstelle; Messstellen werden nie gemittelt.
+    Ein Teil ist frei, wenn alle seine Werkstoffe es sind: Nennen Sie sie von Hand oder mit einer Werkstoffliste. Ein Los ist so gut wie sein schlechtestes Teil.
+    Losumfang und Stichprobenplan sagen, wie viele Stücke zu messen sind. Kein gemessenes Stück darf über dem Grenzwert liegen.
+page-guide-exemptions = Ausnahmen
 page-guide-exemptions-text =
-    An exemption is never applied by itself. Claim it for one material, name the evidence, and let a second person sign.
-    It counts only for its use, its category and until its day. State the day of placing on the market and the category.
-    Dates that were not found, or are known from memory only, are marked as such. Look them up before you rely on them.
-
-# translate
-page-guide-halogens = Halogens
-
-# translate
+    Eine Ausnahme gilt nie von selbst. Beanspruchen Sie sie für einen Werkstoff, nennen Sie den Beleg, und lassen Sie eine zweite Person zeichnen.
+    Sie gilt nur für ihren Zweck, ihre Kategorie und bis zu ihrem Tag. Geben Sie den Tag des Inverkehrbringens und die Kategorie an.
+    Daten, die nicht gefunden wurden oder nur aus dem Gedächtnis stammen, sind so gekennzeichnet. Schlagen Sie sie nach, bevor Sie sich darauf verlassen.
+page-guide-halogens = Halogene
 page-guide-halogens-text =
-    Chlorine, bromine and their total are always computed. They hold a lot only if you name halogen rules under “Halogen rules”.
-    Where one part was not detected, the total is a range. It is below only if its upper end is.
-    Clean the surface first: flux, salt and labels hold chlorine.
-
-# translate
-page-guide-next = What comes next
-
-# translate
+    Chlor, Brom und ihre Summe werden immer berechnet. Ein Los sperren sie nur, wenn Sie unter „Halogenregeln“ ein Regelwerk nennen.
+    Wurde ein Anteil nicht nachgewiesen, ist die Summe ein Bereich. Sie liegt nur dann darunter, wenn ihr oberes Ende darunter liegt.
+    Reinigen Sie zuerst die Oberfläche: Flussmittel, Salz und Aufkleber enthalten Chlor.
+page-guide-next = Was als Nächstes kommt
 page-guide-next-text =
-    All that is open is gathered by what would settle it, worst first. Each step leads to its readings or to the field that is missing.
-    Measuring longer helps only outside the band’s edges; the page says how long, or that no time will do.
-    A laboratory’s result is entered under “Laboratory results”. Request, notice and labels lie ready in “Write it down”.
-
-# translate
-page-guide-report = Writing the report
-
-# translate
+    Alles Offene ist danach geordnet, was es klären würde, das Schlimmste zuerst. Jeder Schritt führt zu seinen Messungen oder zu dem Feld, das fehlt.
+    Länger messen hilft nur außerhalb der Ränder des Bandes; die Seite sagt, wie lange, oder dass keine Zeit genügt.
+    Das Ergebnis eines Labors geben Sie unter „Laborergebnisse“ ein. Anfrage, Mitteilung und Etiketten liegen unter „Festhalten“ bereit.
+page-guide-report = Den Bericht schreiben
 page-guide-report-text =
-    Fill in who, where and when. The program reads no clock: a day stands there only if you give it.
-    Take one page for whoever decides, the full report for your records, and the data as CSV, workbook or JSON. The report can be in another language than the page.
-    Sign the printed page: its digest stands beside the signatures and ties the paper to the data.
-
-# translate
-page-guide-prove = Proving a report
-
-# translate
+    Tragen Sie ein, wer, wo und wann. Das Programm liest keine Uhr: Ein Tag steht nur da, wenn Sie ihn angeben.
+    Nehmen Sie eine Seite für die, die entscheiden, den Gesamtbericht für Ihre Akten und die Daten als CSV, Arbeitsmappe oder JSON. Der Bericht darf in einer anderen Sprache sein als die Seite.
+    Unterschreiben Sie die gedruckte Seite: Neben den Unterschriften steht die Prüfsumme und bindet das Papier an die Daten.
+page-guide-prove = Einen Bericht nachprüfen
 page-guide-prove-text =
-    Drop a report back on the page. It is computed again from the data it carries, and every difference is named.
-    Alone, that shows only that the report agrees with itself. With its files beside it, that the data are theirs; with the digest from signed paper, that it is the report that was signed.
-
-# translate
-page-guide-keep = Keeping, and leaving nothing
-
-# translate
+    Ziehen Sie einen Bericht zurück auf die Seite. Er wird aus den Daten, die er mitführt, neu berechnet, und jeder Unterschied wird genannt.
+    Allein zeigt das nur, dass der Bericht mit sich selbst übereinstimmt. Mit seinen Dateien daneben, dass die Daten aus ihnen stammen; mit der Prüfsumme vom unterschriebenen Papier, dass es der unterschriebene Bericht ist.
+page-guide-keep = Behalten und nichts hinterlassen
 page-guide-keep-text =
-    The head of the page says whether all that you recorded is written to a file. Files you download are yours; the page does not keep them.
-    What this browser keeps is told under “What came in?”, with a switch to keep nothing. On a borrowed computer, use it, and empty the folder of downloads.
-
-# translate
-page-guide-wrong = When something goes wrong
-
-# translate
+    Oben auf der Seite steht, ob Ihre Arbeit gesichert ist. Drücken Sie dort, um die Prüfung in eine Datei zu sichern; wer diese Datei hat, kann sie lesen.
+    In diesem Browser liegt eine verschlüsselte Sicherungskopie. Nach einem Absturz öffnet sie nur der Code, der Ihnen gezeigt wurde; schreiben Sie ihn auf.
+    „Auf diesem Computer nichts hinterlassen“ behält keine Kopie und merkt sich nichts. Nehmen Sie das auf einem geliehenen Computer, und leeren Sie dort den Ordner der Downloads.
+page-guide-wrong = Wenn etwas schiefgeht
 page-guide-wrong-text =
-    A message says what, where, why and what to do, and stays until you close it. Your files are never changed.
-    If the program stops, it starts afresh with your files and acts, without the file that stopped it.
-    A diagnostic file helps whoever mends the program. It holds no measurement and no name; look at it before you save it.
-
-# translate
-page-guide-safety = Safety
-
-# translate
+    Eine Meldung sagt was, wo, warum und was zu tun ist, und bleibt stehen, bis Sie sie schließen. Ihre Dateien werden nie verändert.
+    Bleibt das Programm stehen, beginnt es neu mit Ihren Dateien und Eingaben, ohne die Datei, an der es stehen blieb.
+    Eine Diagnosedatei hilft denen, die das Programm reparieren. Sie enthält keine Messung und keinen Namen; sehen Sie sie an, bevor Sie sie speichern.
+page-guide-safety = Sicherheit
 page-guide-safety-text =
-    An analyser sends out ionising radiation. Never point it at anyone, never hold a sample in front of it by hand, and use its stand or shield.
-    Grinding, scraping and cutting make dust that may hold lead, cadmium or chromium: wear a mask and gloves, draw the dust off, wash your hands.
-    Follow the rules of the site and of the analyser’s papers. This page knows neither.
-
-# translate
-page-guide-law = Law and licence
-
-# translate
+    Ein Gerät sendet ionisierende Strahlung aus. Richten Sie es nie auf einen Menschen, halten Sie nie eine Probe mit der Hand davor, und benutzen Sie seinen Ständer oder Schutz.
+    Beim Schleifen, Schaben und Schneiden entsteht Staub, der Blei, Cadmium oder Chrom enthalten kann: Tragen Sie Maske und Handschuhe, saugen Sie ihn ab, waschen Sie sich die Hände.
+    Halten Sie sich an die Regeln des Ortes und an die Papiere des Geräts. Diese Seite kennt beide nicht.
+page-guide-law = Recht und Genehmigung
 page-guide-law-text =
-    In many countries only trained or licensed people may use an X-ray analyser, and only where it is registered. Ask before you measure.
-    Rules differ by country and change. The rule books here have dates and sources; check that they are the ones that hold for you.
-    Screening is no declaration of conformity, and an accept here is not one either. It shows that nothing over a limit was found in what was measured.
+    In vielen Ländern dürfen nur geschulte oder zugelassene Personen ein Röntgengerät benutzen, und nur dort, wo es angemeldet ist. Fragen Sie, bevor Sie messen.
+    Regeln sind von Land zu Land verschieden und ändern sich. Die Regelwerke hier haben Datum und Quelle; prüfen Sie, ob sie für Sie gelten.
+    Ein Screening ist keine Konformitätserklärung, und ein „annehmen“ hier ist auch keine. Es zeigt, dass in dem, was gemessen wurde, nichts über einem Grenzwert gefunden wurde.
 
-# translate
-page-tour-offer = First time here? Six stops, one minute, with invented data.
+page-tour-offer = Zum ersten Mal hier? Sechs Halte, eine Minute, mit erfundenen Daten.
+page-tour-start = Rundgang
+page-tour-not = Nein, danke
+page-tour-at = Halt { $n } von { $of }
+page-tour-next = Weiter
+page-tour-back = Zurück
+page-tour-leave = Verlassen
+page-tour-end = Zurück zum ersten Bild
+page-tour-none = Dieses Exemplar der Seite enthält keine Lieferungen zum Zeigen.
+page-tour-steps = Fünf Fragen
+page-tour-steps-text = Jede Lieferung geht durch fünf Fragen, von links nach rechts. Eine Zahl zeigt, wo etwas auf Sie wartet. Diese hier ist erfunden.
+page-tour-came-in-text = Jede Zeile einer Datei hat genau einen Verbleib, und die Zahlen gehen auf. Was die Datei offen ließ, wird darunter gefragt.
+page-tour-trust-text = Jede Karte ist eine Art von Beleg. Wo „fehlt“ steht, ist das Los gesperrt, bis er da ist.
+page-tour-says-text = Bei jedem Los stehen die schlimmsten Gründe zuerst. Wörter mit einer gepunkteten Linie erklären sich selbst: Zeigen Sie darauf oder tippen Sie sie an.
+page-tour-next-stop-text = Alles Offene, geordnet nach dem, was es klären würde. Jeder Knopf führt an seinen Ort.
+page-tour-write-text = Sagen Sie, wer was geprüft hat, und nehmen Sie den Bericht mit. „Rückgängig“ nimmt alles zurück, was Sie eingeben. Das war alles.
 
-# translate
-page-tour-start = Show me round
+page-keys-heading = Tasten dieser Seite
+page-keys-what = Was sie tut
+page-keys-key = Taste
+page-keys-anywhere = Überall
+page-keys-table = In der Tabelle der Messungen
+page-keys-cards = In Karten und Listen
+page-keys-photo = Auf einem Foto
+page-keys-single = Tasten ohne Strg oder Alt benutzen ({ $keys })
+page-keys-single-hint = Schalten Sie sie ab, wenn Sie mit dem Computer sprechen oder aus Versehen Tasten drücken.
+page-key-guide = Den Leitfaden öffnen
+page-key-keys = Diese Liste zeigen
+page-key-place = Zu „{ $place }“ gehen
+page-key-filter = Zum Suchfeld der Tabelle gehen
+page-key-rows = Eine Zeile nach oben oder unten
+page-key-cells = Eine Zelle zur Seite
+page-key-screens = Einen Bildschirm nach oben oder unten
+page-key-ends = Erste oder letzte Zeile
+page-key-open = Die Messung öffnen
+page-key-close = Schließen, was offen ist
+page-key-take = Festhalten, was gewählt ist
+page-key-pick = Über die Werte einer Liste gehen, ohne festzuhalten
+page-key-spot = Die Marke verschieben; mit Umschalt fein
+page-key-spot-take = Die Marke festhalten
 
-# translate
-page-tour-not = No, thank you
+page-diagnostic = Diagnosedatei
+page-diagnostic-save = Diagnosedatei speichern
+page-diagnostic-look = Das ist alles, was in der Datei stehen wird. Kein Name, keine Überschrift, keine Zelle, keine gemessene Zahl und nichts, was Sie eingetippt haben. Es wird nichts gesendet: Geben Sie die Datei denen, die sich für Sie um Plumbline kümmern.
+page-diagnostic-text = Inhalt der Diagnosedatei
+page-diagnostic-write = Diese Datei speichern
 
-# translate
-page-tour-at = Stop { $n } of { $of }
-
-# translate
-page-tour-next = Next
-
-# translate
-page-tour-back = Back
-
-# translate
-page-tour-leave = Leave
-
-# translate
-page-tour-end = Back to the first screen
-
-# translate
-page-tour-none = This copy of the page carries no deliveries to show.
-
-# translate
-page-tour-steps = Five questions
-
-# translate
-page-tour-steps-text = Every delivery goes through five questions, from left to right. A number shows where something waits for you. This one is invented.
-
-# translate
-page-tour-came-in = What came in?
-
-# translate
-page-tour-came-in-text = Every row of a file has one fate, and the counts add up. What the file left open is asked below.
-
-# translate
-page-tour-trust = Can we trust it?
-
-# translate
-page-tour-trust-text = Each card is one kind of evidence. A red edge and “missing” hold the lot until it is given.
-
-# translate
-page-tour-says = What does it say?
-
-# translate
-page-tour-says-text = Each lot stands with its worst reasons first. Words with a dotted line explain themselves: point at one, or tap it.
-
-# translate
-page-tour-next-stop = What next?
-
-# translate
-page-tour-next-stop-text = All that is open, gathered by what would settle it. Each button leads to its place.
-
-# translate
-page-tour-write = Write it down
-
-# translate
-page-tour-write-text = Say who reviewed what, and take the report away. Undo takes back anything you record. That was all.
-
-# translate
-page-keys-heading = Keys of this page
-
-# translate
-page-keys-what = What it does
-
-# translate
-page-keys-key = Key
-
-# translate
-page-keys-anywhere = Anywhere
-
-# translate
-page-keys-table = In the table of readings
-
-# translate
-page-keys-cards = In cards and lists
-
-# translate
-page-keys-photo = On a photograph
-
-# translate
-page-keys-single = Use keys without Ctrl or Alt ({ $keys })
-
-# translate
-page-keys-single-hint = Switch them off if you speak to your computer or press keys by mistake.
-
-# translate
-page-key-guide = Open the guide
-
-# translate
-page-key-keys = Show this list
-
-# translate
-page-key-place = Go to { $place }
-
-# translate
-page-key-filter = Go to the search field of the table
-
-# translate
-page-key-rows = One row up or down
-
-# translate
-page-key-cells = One cell to the side
-
-# translate
-page-key-screens = A screenful up or down
-
-# translate
-page-key-ends = First or last row
-
-# translate
-page-key-open = Open the reading
-
-# translate
-page-key-close = Close what is open
-
-# translate
-page-key-take = Record what was picked
-
-# translate
-page-key-pick = Pass over the values of a list, without recording
-
-# translate
-page-key-spot = Move the mark; with Shift, finely
-
-# translate
-page-key-spot-take = Record the mark
-
-# translate
-page-diagnostic = Diagnostic file
-
-# translate
-page-diagnostic-save = Save a diagnostic file
-
-# translate
-page-diagnostic-look = This is all that will be in the file. No name, no heading, no cell, no number you measured and nothing you typed. Nothing is sent: give the file to whoever looks after Plumbline for you.
-
-# translate
-page-diagnostic-text = Content of the diagnostic file
-
-# translate
-page-diagnostic-write = Save this file
-
-# translate
-page-trouble-raw = For whoever helps you
-
-# translate
-page-trouble-crash-why = Plumbline itself has a fault: it met something its makers did not think of. Your files are as they were.
-
-# translate
-page-trouble-crash-no-answer-why = The calculating part gave no answer for five seconds. The computer may be very busy or short of memory.
-
-# translate
-page-trouble-page-why = Plumbline itself has a fault. Your files are as they were.
-
-# translate
-page-trouble-engine-why = The browser did not run the calculating part of this page. It may be short of memory, or a security setting stops it.
-
-# translate
-page-trouble-gone-why = It is no longer where it was when you chose it: it was moved, renamed or deleted, or the stick was pulled out.
-
-# translate
-page-trouble-locked-why = The computer does not let the browser read it: it was changed since you chose it, another program has it open, or the stick was pulled out.
-
-# translate
-page-trouble-reading-why = The browser could not read it.
-
-# translate
-page-trouble-not-text-why = It holds signs that are no plain text. It may be another kind of file, or saved in another text encoding.
-
-# translate
-page-trouble-not-text-todo = Choose the file that was written as settings, mapping, rule book or history. If you wrote it by hand, save it as UTF-8.
-
-# translate
-page-keycap-enter = Enter
-
-# translate
+page-trouble-raw = Für die, die Ihnen helfen
+page-trouble-crash-why = Plumbline selbst hat einen Fehler: Es traf auf etwas, woran beim Bauen niemand gedacht hat. Ihre Dateien sind, wie sie waren.
+page-trouble-crash-no-answer-why = Der rechnende Teil hat fünf Sekunden lang nicht geantwortet. Vielleicht ist der Computer sehr beschäftigt oder hat zu wenig Speicher.
+page-trouble-page-why = Plumbline selbst hat einen Fehler. Ihre Dateien sind, wie sie waren.
+page-trouble-engine-why = Der Browser hat den rechnenden Teil dieser Seite nicht gestartet. Vielleicht fehlt Speicher, oder eine Sicherheitseinstellung verhindert es.
+page-trouble-gone-why = Sie ist nicht mehr dort, wo sie bei der Auswahl war: Sie wurde verschoben, umbenannt oder gelöscht, oder der Stick wurde herausgezogen.
+page-trouble-locked-why = Der Computer lässt den Browser sie nicht lesen: Sie wurde seit der Auswahl verändert, ein anderes Programm hat sie offen, oder der Stick wurde herausgezogen.
+page-trouble-reading-why = Der Browser konnte sie nicht lesen.
+page-trouble-not-text-why = Sie enthält Zeichen, die kein einfacher Text sind. Vielleicht ist es eine andere Art von Datei, oder sie wurde in einer anderen Textkodierung gespeichert.
+page-trouble-not-text-todo = Wählen Sie die Datei, die als Einstellungen, Zuordnung, Regelwerk oder Verlauf geschrieben wurde. Haben Sie sie von Hand geschrieben, speichern Sie sie als UTF-8.
+page-keycap-enter = Eingabe
 page-keycap-escape = Esc
+page-keycap-shift = Umschalt
+page-keycap-page-up = Bild auf
+page-keycap-page-down = Bild ab
+page-keycap-home = Pos1
+page-keycap-end = Ende
 
-# translate
-page-keycap-shift = Shift
-
-# translate
-page-keycap-page-up = Page Up
-
-# translate
-page-keycap-page-down = Page Down
-
-# translate
-page-keycap-home = Home
-
-# translate
-page-keycap-end = End
-
-# translate
-page-step-ahead = looking at what lies ahead of a lot
-
-# translate
-page-step-checks = looking at check readings
-
-# translate
-page-step-shelf = listing the rule books
-
-# translate
-page-step-explained = explaining a rule book
-
-# translate
-page-step-summary = gathering the findings
-
-# translate
-page-step-teach = learning a language
-
-# translate
-page-step-speak = changing the language
-
-# translate
-page-step-history = reading a history
-
-# translate
-page-step-bill = reading a bill of materials
+page-step-ahead = zeigen, was vor einem Los liegt
+page-step-checks = Kontrollmessungen zeigen
+page-step-shelf = Regelwerke auflisten
+page-step-explained = ein Regelwerk erklären
+page-step-summary = Befunde sammeln
+page-step-teach = eine Sprache lernen
+page-step-speak = die Sprache wechseln
+page-step-history = einen Verlauf lesen
+page-step-bill = eine Werkstoffliste lesen

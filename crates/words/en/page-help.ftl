@@ -140,11 +140,11 @@ page-ruler-heading = What am I looking at?
 page-ruler-alt = A rail from left to right. Round the limit stands a hatched band. A plumb bob hangs where the reading is, with a whisker to each side.
 page-ruler-bob = Bob: the reading
 page-ruler-whiskers = Whiskers: three sigma each way
-page-ruler-band = band
+page-ruler-band = band round the limit
 page-ruler-left = left: below
 page-ruler-right = right: over
 page-ruler-rail = Rail: mg/kg, little to much
-page-ruler-why = The hatched band stands round the limit. Nobody should decide there with a screen.
+page-ruler-why = A limit is no line for a screen: in the hatched band round it nothing is decided.
 page-ruler-below = Bob and whiskers left of the band
 page-ruler-undecided = Something touches the band
 page-ruler-over = Bob and whiskers right of the band
@@ -216,8 +216,9 @@ page-guide-prove-text =
     Alone, that shows only that the report agrees with itself. With its files beside it, that the data are theirs; with the digest from signed paper, that it is the report that was signed.
 page-guide-keep = Keeping, and leaving nothing
 page-guide-keep-text =
-    The head of the page says whether all that you recorded is written to a file. Files you download are yours; the page does not keep them.
-    What this browser keeps is told under “What came in?”, with a switch to keep nothing. On a borrowed computer, use it, and empty the folder of downloads.
+    The head of the page says whether your work is saved. Press it to save the inspection to a file; everyone who has that file can read it.
+    An encrypted recovery copy lies in this browser. After a crash only the code you were shown opens it, so write it down.
+    “Leave nothing on this computer” keeps no copy and remembers nothing. Use it on a borrowed computer, and empty its folder of downloads.
 page-guide-wrong = When something goes wrong
 page-guide-wrong-text =
     A message says what, where, why and what to do, and stays until you close it. Your files are never changed.
@@ -247,15 +248,10 @@ page-tour-end = Back to the first screen
 page-tour-none = This copy of the page carries no deliveries to show.
 page-tour-steps = Five questions
 page-tour-steps-text = Every delivery goes through five questions, from left to right. A number shows where something waits for you. This one is invented.
-page-tour-came-in = What came in?
 page-tour-came-in-text = Every row of a file has one fate, and the counts add up. What the file left open is asked below.
-page-tour-trust = Can we trust it?
-page-tour-trust-text = Each card is one kind of evidence. A red edge and “missing” hold the lot until it is given.
-page-tour-says = What does it say?
+page-tour-trust-text = Each card is one kind of evidence. Where it says “missing”, the lot is held until it is given.
 page-tour-says-text = Each lot stands with its worst reasons first. Words with a dotted line explain themselves: point at one, or tap it.
-page-tour-next-stop = What next?
 page-tour-next-stop-text = All that is open, gathered by what would settle it. Each button leads to its place.
-page-tour-write = Write it down
 page-tour-write-text = Say who reviewed what, and take the report away. Undo takes back anything you record. That was all.
 
 ## Keys

@@ -1,4 +1,4 @@
-# Help where one stands: terms, the guide, the tour, shortcuts, the diagnostic file.
+# x
 
 # translate
 page-words-here = Words used here
@@ -397,7 +397,7 @@ page-ruler-bob = Bob: the reading
 page-ruler-whiskers = Whiskers: three sigma each way
 
 # translate
-page-ruler-band = band
+page-ruler-band = band round the limit
 
 # translate
 page-ruler-left = left: below
@@ -409,7 +409,7 @@ page-ruler-right = right: over
 page-ruler-rail = Rail: mg/kg, little to much
 
 # translate
-page-ruler-why = The hatched band stands round the limit. Nobody should decide there with a screen.
+page-ruler-why = A limit is no line for a screen: in the hatched band round it nothing is decided.
 
 # translate
 page-ruler-below = Bob and whiskers left of the band
@@ -546,8 +546,9 @@ page-guide-keep = Keeping, and leaving nothing
 
 # translate
 page-guide-keep-text =
-    The head of the page says whether all that you recorded is written to a file. Files you download are yours; the page does not keep them.
-    What this browser keeps is told under “What came in?”, with a switch to keep nothing. On a borrowed computer, use it, and empty the folder of downloads.
+    The head of the page says whether your work is saved. Press it to save the inspection to a file; everyone who has that file can read it.
+    An encrypted recovery copy lies in this browser. After a crash only the code you were shown opens it, so write it down.
+    “Leave nothing on this computer” keeps no copy and remembers nothing. Use it on a borrowed computer, and empty its folder of downloads.
 
 # translate
 page-guide-wrong = When something goes wrong
@@ -610,31 +611,16 @@ page-tour-steps = Five questions
 page-tour-steps-text = Every delivery goes through five questions, from left to right. A number shows where something waits for you. This one is invented.
 
 # translate
-page-tour-came-in = What came in?
-
-# translate
 page-tour-came-in-text = Every row of a file has one fate, and the counts add up. What the file left open is asked below.
 
 # translate
-page-tour-trust = Can we trust it?
-
-# translate
-page-tour-trust-text = Each card is one kind of evidence. A red edge and “missing” hold the lot until it is given.
-
-# translate
-page-tour-says = What does it say?
+page-tour-trust-text = Each card is one kind of evidence. Where it says “missing”, the lot is held until it is given.
 
 # translate
 page-tour-says-text = Each lot stands with its worst reasons first. Words with a dotted line explain themselves: point at one, or tap it.
 
 # translate
-page-tour-next-stop = What next?
-
-# translate
 page-tour-next-stop-text = All that is open, gathered by what would settle it. Each button leads to its place.
-
-# translate
-page-tour-write = Write it down
 
 # translate
 page-tour-write-text = Say who reviewed what, and take the report away. Undo takes back anything you record. That was all.

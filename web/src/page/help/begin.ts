@@ -12,7 +12,7 @@ import type { TermId } from "./terms";
 import { beginTour } from "./tour";
 
 /** What a newcomer would stumble over in each place, where it has no heading or tag of its own to stand at. */
-const WORDS: Record<PlaceName, TermId[]> = {
+const WORDS: Partial<Record<PlaceName, TermId[]>> = {
   start: ["screening", "xrf", "lot", "limit"],
   "came-in": ["reading", "sigma", "detection-limit", "book"],
   trust: ["evidence", "hold", "act"],
@@ -24,7 +24,9 @@ const WORDS: Record<PlaceName, TermId[]> = {
 
 function drawWords(): void {
   for (const place of PLACES) {
-    const line = wordsHere(place, WORDS[place]);
+    const words = WORDS[place];
+    if (words === undefined) continue;
+    const line = wordsHere(place, words);
     line.id = `words-${place}`;
     const old = document.getElementById(line.id);
     if (old !== null) old.replaceWith(line);

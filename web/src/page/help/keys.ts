@@ -3,7 +3,7 @@
 
 import { el, type Child } from "../elements";
 import { goTo } from "../place";
-import { PLACES, state, type PlaceName } from "../state";
+import { state, type PlaceName } from "../state";
 import { say } from "../words";
 import { recall, remember } from "./kept";
 import { openSheet, sheetOpen } from "./sheet";
@@ -47,7 +47,7 @@ const plain = (event: KeyboardEvent): boolean => !event.ctrlKey && !event.metaKe
 
 // Alt and a digit change the browser's own tabs on Linux and nothing on other systems.
 const TABS_BY_ALT = /linux|x11|cros/i.test(navigator.platform) && !/android/i.test(navigator.userAgent);
-const STEPS: PlaceName[] = PLACES.filter((place) => place !== "start" && place !== "prove");
+const STEPS: PlaceName[] = ["came-in", "trust", "says", "next", "write"];
 
 function placeKeys(): Key[] {
   return STEPS.map((place, at) => ({

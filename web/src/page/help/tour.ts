@@ -27,7 +27,7 @@ const STOPS: Stop[] = [
 ];
 
 /** A delivery with something over its limit and something missing shows more than a clean one. */
-const SHOWN = "09-thin-sample-plan";
+const SHOWN = "03-brass-valve";
 
 let at = -1;
 let target: Element | null = null;
@@ -56,14 +56,19 @@ function go(to: number): void {
   const stop = STOPS[to];
   if (stop === undefined) return;
   at = to;
+  if (state.place === stop.place) {
+    draw();
+    return;
+  }
+  // The place is shown when the address has changed; then it takes the sight and the focus, and only after that the stop does.
+  addEventListener("hashchange", () => setTimeout(draw), { once: true });
   goTo(stop.place);
-  draw();
 }
 
 function draw(): void {
   const stop = STOPS[at];
   if (stop === undefined) return;
-  const heading = el("h2", { id: "tour-heading", tabindex: -1 }, say(`page-tour-${stop.id}`));
+  const heading = el("h2", { id: "tour-heading", tabindex: -1 }, stop.id === "steps" ? say("page-tour-steps") : say(`page-place-${stop.place}`));
   const last = at === STOPS.length - 1;
   const button = (id: string, look: string, key: string, press: () => void): HTMLElement => el("button", { type: "button", id, class: look, on: { click: press } }, say(key));
   card()?.remove();
