@@ -1,788 +1,303 @@
-# x
-
-# translate
-page-words-here = Words used here
-
-# translate
-page-term-close = Close
-
-# translate
-page-term-source = Source:
-
-# translate
-page-term-guide = All words in the guide
-
-# translate
-page-term-screening = Screening
-
-# translate
-page-term-screening-is = A quick test that sorts materials into clearly below a limit, clearly over it, and undecided. What is undecided goes to a laboratory; nothing is declared by it.
-
-# translate
-page-term-xrf = XRF
-
-# translate
-page-term-xrf-is = X-ray fluorescence: the analyser sends X-rays into a spot, and each element answers with its own lines. It sees elements, not compounds, and only a thin layer under the surface.
-
-# translate
-page-term-reading = Reading
-
-# translate
-page-term-reading-is = One measurement at one spot: a value and an uncertainty for each element, with the time it took.
-
-# translate
-page-term-lot = Lot
-
-# translate
-page-term-lot-is = Goods delivered together under one name by one supplier. It is accepted, held or not accepted as a whole.
-
-# translate
-page-term-limit = Limit
-
-# translate
-page-term-limit-is = The most of a substance that a rule allows in a material, such as 1000 mg/kg of lead. Each rule book says whether the limit itself is still allowed.
-
-# translate
-page-term-band = Band
-
-# translate
-page-term-band-is = The stretch round a limit where a screen must not decide. It reaches from its low edge to its high edge, and three sigma further on both sides.
-
-# translate
-page-term-action-level = Action level
-
-# translate
-page-term-action-level-is = The content near the limit at which something has to be done. The standard asks how well the analyser repeats there, not at zero.
-
-# translate
-page-term-sigma = One sigma
-
-# translate
-page-term-sigma-is = The size of the usual scatter of a reading: about two of three repeats lie within one sigma. Analysers print one, two or three of them, so the multiple must be known.
-
-# translate
-page-term-repeatability = Repeatability
-
-# translate
-page-term-repeatability-is = How much readings of the same sample scatter when nothing is changed. In the bands it is the scatter of single readings near the limit.
-
-# translate
-page-term-bl = BL, below limit
-
-# translate
-page-term-bl-is = The value and its three sigma lie below the band. For this element, in this material, at this spot.
-
-# translate
-page-term-x = X, undecided
-
-# translate
-page-term-x-is = The value or its three sigma touch the band. It is no pass and no fail: something else has to settle it.
-
-# translate
-page-term-ol = OL, over limit
-
-# translate
-page-term-ol-is = The value, less its three sigma, lies above the band. Bromine and chromium are never OL: the limit is on compounds, which XRF cannot see.
-
-# translate
-page-term-not-measured = Not measured
-
-# translate
-page-term-not-measured-is = The file holds no value for this element, or none with a known unit. That is not the same as not detected.
-
-# translate
-page-term-no-uncertainty = No uncertainty
-
-# translate
-page-term-no-uncertainty-is = A number stands there without its sigma, so nobody can say how far it may be trusted. It counts as open.
-
-# translate
-page-term-detection-limit = Detection limit
-
-# translate
-page-term-detection-limit-is = The smallest amount an analyser can tell from nothing, usually three times the scatter of a sample that holds next to none.
-
-# translate
-page-term-detection-too-high = Detection limit too high
-
-# translate
-page-term-detection-too-high-is = Nothing was found, but the analyser could not have seen enough to show “below”. Measure longer, or by another method.
-
-# translate
-page-term-not-capable = Not capable
-
-# translate
-page-term-not-capable-is = Three sigma alone reach the low edge of the band, so even a clean sample could not come out as BL. A smaller sigma is needed.
-
-# translate
-page-term-not-applicable = Not applicable
-
-# translate
-page-term-not-applicable-is = The rule does not speak of this element in this material, such as bromine in metal.
-
-# translate
-page-term-class = Material class
-
-# translate
-page-term-class-is = Polymer, metal, composite or plated: it decides which band holds. Where it is unknown, all classes are tried and the worst counts.
-
-# translate
-page-term-homogeneous = Homogeneous material
-
-# translate
-page-term-homogeneous-is = A material that no unscrewing, cutting, grinding or scraping parts into different ones. Limits hold for each of them, not for the whole part.
-
-# translate
-page-term-composite = Composite
-
-# translate
-page-term-composite-is = Several materials under one beam that cannot be measured apart, such as a populated board. Its bands are wider.
-
-# translate
-page-term-plated = Plated
-
-# translate
-page-term-plated-is = A layer on another material. The beam averages over both, so a screen says X for the layer.
-
-# translate
-page-term-halogens = Halogen total
-
-# translate
-page-term-halogens-is = Chlorine plus bromine, as “halogen-free” rules ask for. It holds a lot only under a rule book that you name.
-
-# translate
-page-term-accept = Accept
-
-# translate
-page-term-accept-is = All that was asked for was measured and lies below its limits, and the evidence is there. It reaches only as far as what was measured.
-
-# translate
-page-term-hold = Hold
-
-# translate
-page-term-hold-is = The lot waits: something is undecided or missing. It is no rejection, and it ends by a result.
-
-# translate
-page-term-not-accept = Not accept
-
-# translate
-page-term-not-accept-is = At least one material is over a limit and no exemption covers it.
-
-# translate
-page-term-evidence = Evidence
-
-# translate
-page-term-evidence-is = What must stand beside the readings before anyone can accept: checks, sampling, the list of materials and more.
-
-# translate
-page-term-trust = Trust
-
-# translate
-page-term-trust-is = Whether checks show that the analyser was right when a reading was made. It stands beside the outcome and never changes it.
-
-# translate
-page-term-check = Check standard
-
-# translate
-page-term-check-is = A sample whose content is known, measured before and after the goods to show that the analyser is right.
-
-# translate
-page-term-blank = Blank
-
-# translate
-page-term-blank-is = A clean piece that must show nothing. If it shows something, dirt or the analyser adds to every reading.
-
-# translate
-page-term-certified = Certified value
-
-# translate
-page-term-certified-is = The content of a check standard as its certificate states it, with an uncertainty.
-
-# translate
-page-term-bracketed = Between good checks
-
-# translate
-page-term-bracketed-is = A reading is trusted when the last check before it and the first one after it were good.
-
-# translate
-page-term-chart = Control chart
-
-# translate
-page-term-chart-is = Check readings in the order of their times, with a middle line and limits. It shows drift before a check fails.
-
-# translate
-page-term-plan = Sampling plan
-
-# translate
-page-term-plan-is = The rule that says how many pieces of a lot are measured, and what that shows. Unseen pieces stay unseen.
-
-# translate
-page-term-acceptance-number = Acceptance number
-
-# translate
-page-term-acceptance-number-is = How many bad pieces a plan still allows. For restricted substances it is 0 here, whatever a table says.
-
-# translate
-page-term-exemption = Exemption
-
-# translate
-page-term-exemption-is = An entry of the law that allows a substance in one named use until a date. Somebody must claim it, with evidence and a second person.
-
-# translate
-page-term-placing = Placing on the market
-
-# translate
-page-term-placing-is = The first time a product is made available on a market. Exemptions and dated limits go by that day.
-
-# translate
-page-term-category = Product category
-
-# translate
-page-term-category-is = One of the eleven groups of equipment in the law. Exemptions end on different days for different groups.
-
-# translate
-page-term-next-step = Next step
-
-# translate
-page-term-next-step-is = The cheapest thing that could settle what is open: measure longer, elsewhere, a separate piece, or a laboratory.
-
-# translate
-page-term-reference = Reference method
-
-# translate
-page-term-reference-is = A laboratory method that takes a sample apart chemically and measures the restricted substance itself.
-
-# translate
-page-term-declaration = Declaration of conformity
-
-# translate
-page-term-declaration-is = The maker’s own legal statement about a product, resting on technical documents. A screen is at most one of these documents.
-
-# translate
-page-term-decision-rule = Decision rule
-
-# translate
-page-term-decision-rule-is = The rule that says how uncertainty counts when a value is held against a limit. Here the bands of the method are the rule.
-
-# translate
-page-term-guard-band = Guard band
-
-# translate
-page-term-guard-band-is = A distance kept from the limit so that a wrong “within” becomes rare. The bands hold one already.
-
-# translate
-page-term-probability = Chance to be within
-
-# translate
-page-term-probability-is = How likely the true value lies within the limit, if the uncertainty is right and complete. It decides nothing here.
-
-# translate
-page-term-margin = Margin
-
-# translate
-page-term-margin-is = How much room is left between a reading with its three sigma and the edge of the band. The smaller, the nearer to undecided.
-
-# translate
-page-term-digest = Digest (SHA-256)
-
-# translate
-page-term-digest-is = A fingerprint of a file in 64 digits. Change one letter and it is another one; it tells nothing about the content.
-
-# translate
-page-term-act = Act
-
-# translate
-page-term-act-is = Something you set, answer or take back here. All acts stand in the report, with your initials; no reading is ever changed.
-
-# translate
-page-term-book = Rule book
-
-# translate
-page-term-book-is = A dated list of limits, bands or exemptions, each with its source and clause. The report names the ones that were used.
-
-# translate
-page-term-caution = Caution
-
-# translate
-page-term-caution-is = Something that makes a reading doubtful, such as another element’s line. It changes no outcome; a strong one holds the lot.
-
-# translate
-page-from-bands = IEC 62321-3-1:2013, table of screening limits
-
-# translate
-page-from-scope = IEC 62321-3-1:2013, scope
-
-# translate
-page-from-action = IEC 62321:2008, how results are evaluated, with the performance test of 6.5.4
-
-# translate
-page-from-annex-ii = Directive 2011/65/EU, Annex II
-
-# translate
-page-from-homogeneous = Directive 2011/65/EU, Article 3(20) (number of the article from memory)
-
-# translate
-page-from-categories = Directive 2011/65/EU, Annex I
-
-# translate
-page-from-exemptions = Directive 2011/65/EU, Annexes III and IV; that two people sign is our own rule
-
-# translate
-page-from-placing = Directive 2011/65/EU, Article 3 (from memory)
-
-# translate
-page-from-declaration = Directive 2011/65/EU, Article 13 (from memory); EN IEC 63000:2018
-
-# translate
-page-from-halogens = IEC 61249-2-21:2003 (restated by a secondary source)
-
-# translate
-page-from-detection = US EPA Method 6200, 9.6
-
-# translate
-page-from-check = US EPA Method 6200, 9.4
-
-# translate
-page-from-bracket = Our own rule, built on US EPA Method 6200, 9.4
-
-# translate
+# Japanese: help where one stands: terms, the guide, the tour, shortcuts, the diagnostic file.
+
+page-words-here = ここで使う用語
+page-term-close = 閉じる
+page-term-source = 出典：
+page-term-guide = 手引きで全用語を見る
+
+page-term-screening = スクリーニング
+page-term-screening-is = 材料を「明らかに限度値未満」「明らかに限度値超過」「未確定」に分ける、短時間の試験です。未確定のものは試験所に回します。これで何かを宣言するものではありません。
+page-term-xrf = XRF（蛍光X線分析）
+page-term-xrf-is = 分析計が測定箇所にX線を当てると、元素ごとに決まった線が返ってきます。見えるのは元素であって化合物ではなく、表面近くの薄い層だけです。
+page-term-reading = 測定
+page-term-reading-is = 1か所での1回の測定データです。元素ごとの値と不確かさ、測定時間を含みます。
+page-term-lot = ロット
+page-term-lot-is = 1社の供給者から1つの名前でまとめて納入された品物です。全体として受入れ可、保留、受入れ不可のいずれかになります。
+page-term-limit = 限度値
+page-term-limit-is = 規則が材料中に許す物質の上限です（例：鉛 1000 mg/kg）。ちょうど限度値のときに許されるかどうかは、規則集ごとに決まっています。
+page-term-band = 判定域
+page-term-band-is = 限度値の周りの、スクリーニングで決めてはならない範囲です。下端から上端まで、さらに両側へ3シグマ広がります。
+page-term-action-level = 対処が必要な水準
+page-term-action-level-is = 何らかの対処が必要になる、限度値付近の含有量です。規格が問うのは、ゼロではなくこの水準での繰返し性です。
+page-term-sigma = 1シグマ
+page-term-sigma-is = 測定の通常のばらつきの大きさです。繰り返すと、およそ3回に2回は1シグマ以内に入ります。分析計は1倍、2倍、3倍のどれかを表示するので、何倍かを知る必要があります。
+page-term-repeatability = 繰返し性
+page-term-repeatability-is = 何も変えずに同じ試料を測ったときのばらつきです。判定域では、限度値付近での1回ごとの測定のばらつきを指します。
+page-term-bl = BL（限度値未満）
+page-term-bl-is = 値とその3シグマが判定域より下にあります。この元素、この材料、この箇所についてだけ言えることです。
+page-term-x = X（未確定）
+page-term-x-is = 値またはその3シグマが判定域にかかっています。合格でも不合格でもなく、ほかの方法で決める必要があります。
+page-term-ol = OL（限度値超過）
+page-term-ol-is = 値から3シグマを引いても判定域より上にあります。臭素とクロムがOLになることはありません。限度値は化合物に対するもので、XRFには化合物が見えないからです。
+page-term-not-measured = 未測定
+page-term-not-measured-is = この元素の値がファイルにないか、単位の分かる値がありません。不検出とは別のことです。
+page-term-no-uncertainty = 不確かさなし
+page-term-no-uncertainty-is = 数値はありますがシグマがないため、どこまで信じてよいか分かりません。未解決として扱います。
+page-term-detection-limit = 検出限界
+page-term-detection-limit-is = 分析計が「ない」と区別できる最小の量です。通常は、ほとんど含まない試料でのばらつきの3倍です。
+page-term-detection-too-high = 検出限界が高すぎる
+page-term-detection-too-high-is = 何も見つかりませんでしたが、「限度値未満」を示せるほどには見えていません。測定時間を延ばすか、別の方法で測ってください。
+page-term-not-capable = 能力不足
+page-term-not-capable-is = 3シグマだけで判定域の下端に届くため、含まない試料でもBLになれません。シグマを小さくする必要があります。
+page-term-not-applicable = 適用外
+page-term-not-applicable-is = この材料中のこの元素について、規則に定めがありません（例：金属中の臭素）。
+page-term-class = 材料区分
+page-term-class-is = ポリマー、金属、複合材料、めっき品の別で、どの判定域を使うかが決まります。不明な場合はすべての区分で調べ、最も悪い結果を採ります。
+page-term-homogeneous = 均質材料
+page-term-homogeneous-is = ねじを外す、切る、研削する、削るといった操作で別々の材料に分けられない材料です。限度値は部品全体ではなく、その一つ一つに適用されます。
+page-term-composite = 複合材料
+page-term-composite-is = 実装基板のように、ビームの下に複数の材料があり、別々に測れないものです。判定域は広くなります。
+page-term-plated = めっき・被覆
+page-term-plated-is = 別の材料の上にある層です。ビームは両方を平均するため、スクリーニングでは層はXになります。
+page-term-halogens = ハロゲン合計
+page-term-halogens-is = 塩素と臭素の合計で、「ハロゲンフリー」の規則が求めるものです。指定した規則集がある場合にだけ、ロットを保留にします。
+page-term-accept = 受入れ可
+page-term-accept-is = 求められたものがすべて測定され、限度値未満で、裏付けもそろっています。言えるのは測定した範囲までです。
+page-term-hold = 保留
+page-term-hold-is = 未確定のもの、または不足しているものがあるため、ロットを待たせています。不合格ではなく、結果が出れば終わります。
+page-term-not-accept = 受入れ不可
+page-term-not-accept-is = 少なくとも1つの材料が限度値を超え、それを対象とする適用除外がありません。
+page-term-evidence = 裏付け
+page-term-evidence-is = 受け入れる前に、測定のほかにそろえておくものです。点検、抜取り、材料の一覧などがあります。
+page-term-trust = 信頼性
+page-term-trust-is = 測定のときに分析計が正しかったことを、点検が示しているかどうかです。判定の横に示され、判定を変えることはありません。
+page-term-check = 点検用標準試料
+page-term-check-is = 含有量の分かっている試料です。品物の前後に測り、分析計が正しいことを示します。
+page-term-blank = ブランク
+page-term-blank-is = 何も検出されないはずの清浄な試料です。何か検出されれば、汚れか分析計がすべての測定に上乗せしています。
+page-term-certified = 認証値
+page-term-certified-is = 点検用標準試料の含有量として認証書に書かれた値で、不確かさが付いています。
+page-term-bracketed = 良好な点検の間
+page-term-bracketed-is = 直前の点検と直後の点検がどちらも良好なとき、その測定は信頼できます。
+page-term-chart = 管理図
+page-term-chart-is = 点検測定を時間順に並べ、中心線と限界線を引いた図です。点検が外れる前に、ずれの進み方が分かります。
+page-term-plan = 抜取検査方式
+page-term-plan-is = ロットの何個を測り、それで何が言えるかを決める規則です。見ていない個体のことは分からないままです。
+page-term-acceptance-number = 合格判定個数
+page-term-acceptance-number-is = 方式が許す不良個体の数です。規制物質では、表の値にかかわらず、ここでは0です。
+page-term-exemption = 適用除外
+page-term-exemption-is = 特定の用途に限り、期日まで物質の使用を認める法令の項目です。裏付けと2人目の確認を添えて、誰かが主張しなければなりません。
+page-term-placing = 上市
+page-term-placing-is = 製品が市場で初めて提供されることです。適用除外と期日のある限度値は、その日を基準にします。
+page-term-category = 製品カテゴリー
+page-term-category-is = 法令にある11の機器区分の1つです。適用除外の終わる日は区分によって異なります。
+page-term-next-step = 次の手順
+page-term-next-step-is = 未解決のものを決着させうる、最も手間の少ない方法です。長く測る、別の箇所を測る、分離して測る、試験所に出す、のいずれかです。
+page-term-reference = 基準試験法
+page-term-reference-is = 試料を化学的に分解し、規制物質そのものを測る試験所の方法です。
+page-term-declaration = 適合宣言
+page-term-declaration-is = 技術文書に基づいて製造者自身が行う、製品についての法的な表明です。スクリーニングは、せいぜいその文書の1つです。
+page-term-decision-rule = 判定ルール
+page-term-decision-rule-is = 値を限度値と比べるとき、不確かさをどう扱うかを決める規則です。ここでは方法の判定域がその規則です。
+page-term-guard-band = ガードバンド
+page-term-guard-band-is = 誤って「以内」とすることを減らすため、限度値から離しておく幅です。判定域にはすでに含まれています。
+page-term-probability = 限度値以内の確率
+page-term-probability-is = 不確かさが正しく漏れがないとして、真の値が限度値以内にある確率です。ここでは何も決めません。
+page-term-margin = 余裕
+page-term-margin-is = 3シグマを含めた測定と、判定域の端との間に残る幅です。小さいほど未確定に近くなります。
+page-term-digest = ダイジェスト（SHA-256）
+page-term-digest-is = 64桁で表したファイルの指紋です。1文字でも変われば別の値になり、内容は何も分かりません。
+page-term-act = 操作
+page-term-act-is = ここで設定し、答え、取り消したことです。すべて署名とともに報告書に載り、測定が変えられることはありません。
+page-term-book = 規則集
+page-term-book-is = 限度値、判定域、適用除外を、出典と箇条とともに日付付きでまとめたものです。使ったものは報告書に記載されます。
+page-term-caution = 注意
+page-term-caution-is = ほかの元素の線など、測定を疑わしくするものです。判定は変えませんが、強い注意はロットを保留にします。
+
+page-from-bands = IEC 62321-3-1:2013、スクリーニング限度値の表
+page-from-scope = IEC 62321-3-1:2013、適用範囲
+page-from-action = IEC 62321:2008、結果の評価、および6.5.4の性能試験
+page-from-annex-ii = 指令2011/65/EU、附属書II
+page-from-homogeneous = 指令2011/65/EU、第3条(20)（条の番号は記憶による）
+page-from-categories = 指令2011/65/EU、附属書I
+page-from-exemptions = 指令2011/65/EU、附属書IIIおよびIV。2人で署名することは当プログラム独自の規則
+page-from-placing = 指令2011/65/EU、第3条（記憶による）
+page-from-declaration = 指令2011/65/EU、第13条（記憶による）、EN IEC 63000:2018
+page-from-halogens = IEC 61249-2-21:2003（二次資料による）
+page-from-detection = US EPA Method 6200、9.6
+page-from-check = US EPA Method 6200、9.4
+page-from-bracket = US EPA Method 6200、9.4に基づく当プログラム独自の規則
 page-from-score = ISO 13528
-
-# translate
 page-from-chart = ISO 7870-2
-
-# translate
 page-from-plan = MIL-STD-105E
+page-from-zero = 当プログラム独自の規則。法令に許容不良率の定めはない
+page-from-disposition = 語はISO 2859-1。そこに至る条件は当プログラム独自の規則
+page-from-decision = ISO/IEC 17025:2017、7.8.6.1、ILAC-G8:09/2019
+page-from-guard = ILAC-G8:09/2019、4.1、JCGM 106:2012
+page-from-probability = JCGM 106:2012、7
+page-from-reference = IEC 62321-4からIEC 62321-8まで、およびIEC 62321-12
+page-from-digest = FIPS 180-4（記憶による）
+page-from-gum = JCGM 100:2008（記憶による）
+page-from-own = 当プログラム独自の語
+page-from-habit = 一般の慣行、出典なし
 
-# translate
-page-from-zero = Our own rule: the law knows no allowed share of bad pieces
+page-ruler-heading = この図の見方
+page-ruler-alt = 左から右へのびるレール。限度値の周りに斜線の判定域がある。測定値の位置に下げ振りが下がり、左右にひげが出ている。
+page-ruler-bob = 下げ振り：測定値
+page-ruler-whiskers = ひげ：左右に3シグマずつ
+page-ruler-band = 限度値の周りの判定域
+page-ruler-left = 左：未満
+page-ruler-right = 右：超過
+page-ruler-rail = レール：mg/kg、右ほど多い
+page-ruler-why = スクリーニングにとって限度値は線ではありません。周りの斜線の判定域では何も決めません。
+page-ruler-below = 下げ振りもひげも判定域の左
+page-ruler-undecided = どこかが判定域にかかる
+page-ruler-over = 下げ振りもひげも判定域の右
+page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の適用外。
 
-# translate
-page-from-disposition = Word of ISO 2859-1; what leads to it is our own rule
-
-# translate
-page-from-decision = ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019
-
-# translate
-page-from-guard = ILAC-G8:09/2019, 4.1; JCGM 106:2012
-
-# translate
-page-from-probability = JCGM 106:2012, 7
-
-# translate
-page-from-reference = IEC 62321-4 to IEC 62321-8 and IEC 62321-12
-
-# translate
-page-from-digest = FIPS 180-4 (from memory)
-
-# translate
-page-from-gum = JCGM 100:2008 (from memory)
-
-# translate
-page-from-own = Our own word
-
-# translate
-page-from-habit = Common practice, no source
-
-# translate
-page-ruler-heading = What am I looking at?
-
-# translate
-page-ruler-alt = A rail from left to right. Round the limit stands a hatched band. A plumb bob hangs where the reading is, with a whisker to each side.
-
-# translate
-page-ruler-bob = Bob: the reading
-
-# translate
-page-ruler-whiskers = Whiskers: three sigma each way
-
-# translate
-page-ruler-band = band round the limit
-
-# translate
-page-ruler-left = left: below
-
-# translate
-page-ruler-right = right: over
-
-# translate
-page-ruler-rail = Rail: mg/kg, little to much
-
-# translate
-page-ruler-why = A limit is no line for a screen: in the hatched band round it nothing is decided.
-
-# translate
-page-ruler-below = Bob and whiskers left of the band
-
-# translate
-page-ruler-undecided = Something touches the band
-
-# translate
-page-ruler-over = Bob and whiskers right of the band
-
-# translate
-page-ruler-others = A broken rail without a bob: not measured. A short rail alone: the rule does not apply.
-
-# translate
-page-guide = Guide
-
-# translate
-page-guide-close = Close
-
-# translate
-page-guide-search = Search the guide
-
-# translate
+page-guide = 手引き
+page-guide-close = 閉じる
+page-guide-search = 手引きを検索
 page-guide-found = { $n ->
-    [0] Nothing found.
-    [one] { $n } place found.
-   *[other] { $n } places found.
+    [0] 見つかりません。
+   *[other] { $n } 件見つかりました。
   }
-
-# translate
-page-guide-go = Go there
-
-# translate
-page-guide-words = Words
-
-# translate
-page-guide-keys = Keys
-
-# translate
-page-guide-tour = Show me round
-
-# translate
-page-guide-bring = Bringing files
-
-# translate
+page-guide-go = その場所へ移動
+page-guide-words = 用語
+page-guide-keys = キー
+page-guide-tour = ひととおり案内
+page-guide-bring = ファイルを取り込む
 page-guide-bring-text =
-    Choose result files, or drop files or a folder anywhere on the page. Tables as CSV, TSV or text, workbooks (XLSX, ODS) and ZIP archives are read.
-    Settings, a mapping of columns, a rule book, a history and a bill of materials have fields of their own. Photographs may come with the results.
-    Suppliers go in by “Check before shipping”: the same review, as a self-check for the customer’s rule book.
-    Nothing is sent anywhere. Files are read and never changed.
-
-# translate
-page-guide-columns = What the page makes of columns
-
-# translate
+    結果ファイルを選ぶか、ファイルやフォルダーをページのどこかにドロップしてください。CSV、TSV、テキストの表、ワークブック（XLSX、ODS）、それらのZIPを読み取ります。
+    設定、列の対応付け、規則集、履歴、材料構成表には専用の欄があります。写真は結果と一緒に取り込めます。
+    供給者は「出荷前に確かめる」から入ります。同じレビューを、顧客の規則集に照らした自己点検として行います。
+    どこにも送信しません。ファイルは読むだけで、変更しません。
+page-guide-columns = 列の読み取り方
 page-guide-columns-text =
-    Every row has one fate: used, check, duplicate, set aside or refused. The counts add up, and each refused row says why.
-    Each column stands under the meaning that was found for it. Where it is wrong, pick another; the file is read again at once.
-    What a file leaves open (unit, multiple of sigma, order of dates, class) is asked at the top. Until it is answered the strict reading is used. Nothing is guessed.
-
-# translate
-page-guide-trust = Can the readings be trusted?
-
-# translate
+    どの行も、使用、点検、重複、除外、拒否のうち1つに分かれます。行数は合い、拒否された行には理由が示されます。
+    各列は、見つけた意味の下に並びます。違っていれば別の意味を選んでください。ファイルはすぐ読み直されます。
+    ファイルで分からないこと（単位、シグマの倍数、日付の順、材料区分）は上で尋ねます。答えるまでは厳しい側で読みます。推測はしません。
+page-guide-trust = 測定は信頼できるか
 page-guide-trust-text =
-    Each card names one kind of evidence: what it is for, what is missing, and where to give it. “Missing” holds lots.
-    Check readings need certified values, else they prove nothing. A reading is trusted between two good checks.
-    Give your initials once; they stand on every act. Any act can be taken back, and that is recorded too.
-
-# translate
-page-guide-ruler = Reading the ruler
-
-# translate
+    カードごとに、裏付けの種類、その目的、不足しているもの、入力する場所が示されます。「不足」はロットを保留にします。
+    点検測定には認証値が必要です。ないと何も示せません。2つの良好な点検の間にある測定が信頼できます。
+    署名は一度入れれば、すべての操作に付きます。どの操作も取り消せ、取り消しも記録されます。
+page-guide-ruler = 目盛り図の読み方
 page-guide-ruler-text =
-    Look where the bob hangs: left of the band is below, right of it is over, and whatever touches the band is undecided.
-    Words stand beside every mark; colour only helps. Open a reading to see how its outcome was worked out, step by step.
-    Where a number is missing the page says which: not measured, no uncertainty, detection limit too high, not capable, not applicable. None of these is a pass.
-
-# translate
-page-guide-materials = Materials, parts, lots
-
-# translate
+    下げ振りの位置を見ます。判定域の左なら未満、右なら超過、少しでもかかれば未確定です。
+    どの印にも言葉が添えてあり、色は補助にすぎません。測定を開くと、判定の導き方が順に分かります。
+    数値が足りないときは、未測定、不確かさなし、検出限界が高すぎる、能力不足、適用外のどれかを示します。どれも合格ではありません。
+page-guide-materials = 材料、部品、ロット
 page-guide-materials-text =
-    A limit holds for each homogeneous material. The worst spot of a material counts; spots are never averaged.
-    A part is clear when all its materials are: list them by hand or as a bill of materials. A lot is as good as its worst part.
-    Lot size and sampling plan say how many pieces must be measured. No measured piece may be over.
-
-# translate
-page-guide-exemptions = Exemptions
-
-# translate
+    限度値は均質材料ごとに適用されます。材料の中で最も悪い箇所を採り、箇所の間で平均しません。
+    部品は、すべての材料が問題ないときに問題なしです。材料は手で入力するか、材料構成表で渡してください。ロットは最も悪い部品で決まります。
+    ロットの大きさと抜取検査方式で、測る個数が決まります。測った個体が1つでも超過してはいけません。
+page-guide-exemptions = 適用除外
 page-guide-exemptions-text =
-    An exemption is never applied by itself. Claim it for one material, name the evidence, and let a second person sign.
-    It counts only for its use, its category and until its day. State the day of placing on the market and the category.
-    Dates that were not found, or are known from memory only, are marked as such. Look them up before you rely on them.
-
-# translate
-page-guide-halogens = Halogens
-
-# translate
+    適用除外が自動で使われることはありません。材料ごとに主張し、裏付けを挙げ、2人目が署名します。
+    その用途、カテゴリー、期日までに限って有効です。上市日とカテゴリーを入力してください。
+    見つからなかった期日や、記憶によるだけの期日には、その旨が示されます。頼る前に確かめてください。
+page-guide-halogens = ハロゲン
 page-guide-halogens-text =
-    Chlorine, bromine and their total are always computed. They hold a lot only if you name halogen rules under “Halogen rules”.
-    Where one part was not detected, the total is a range. It is below only if its upper end is.
-    Clean the surface first: flux, salt and labels hold chlorine.
-
-# translate
-page-guide-next = What comes next
-
-# translate
+    塩素、臭素、その合計は常に計算します。「ハロゲン規則」で規則を指定したときだけ、ロットを保留にします。
+    一方が不検出なら、合計は範囲になります。その上端が未満のときだけ、未満とします。
+    先に表面を清掃してください。フラックス、塩、ラベルには塩素が含まれます。
+page-guide-next = 次にすること
 page-guide-next-text =
-    All that is open is gathered by what would settle it, worst first. Each step leads to its readings or to the field that is missing.
-    Measuring longer helps only outside the band’s edges; the page says how long, or that no time will do.
-    A laboratory’s result is entered under “Laboratory results”. Request, notice and labels lie ready in “Write it down”.
-
-# translate
-page-guide-report = Writing the report
-
-# translate
+    未解決のものを、決着させる方法ごとに、悪いものから並べます。どの項目からも、その測定か、足りない欄へ移れます。
+    長く測って役立つのは、判定域の端の外側だけです。必要な時間、またはいくら測っても無理なことを示します。
+    試験所の結果は「試験所の結果」に入力します。依頼書、通知、ラベルは「書き残す」にあります。
+page-guide-report = 報告書を作る
 page-guide-report-text =
-    Fill in who, where and when. The program reads no clock: a day stands there only if you give it.
-    Take one page for whoever decides, the full report for your records, and the data as CSV, workbook or JSON. The report can be in another language than the page.
-    Sign the printed page: its digest stands beside the signatures and ties the paper to the data.
-
-# translate
-page-guide-prove = Proving a report
-
-# translate
+    誰が、どこで、いつを入力します。プログラムは時計を読みません。日付は入力したときだけ入ります。
+    決める人には1ページ、記録には完全な報告書、データはCSV、ワークブック、JSONで取り出せます。報告書はページと別の言語にもできます。
+    印刷したページに署名してください。署名の横のダイジェストが、紙とデータを結び付けます。
+page-guide-prove = 報告書を検証する
 page-guide-prove-text =
-    Drop a report back on the page. It is computed again from the data it carries, and every difference is named.
-    Alone, that shows only that the report agrees with itself. With its files beside it, that the data are theirs; with the digest from signed paper, that it is the report that was signed.
-
-# translate
-page-guide-keep = Keeping, and leaving nothing
-
-# translate
+    報告書をページにドロップしてください。報告書が持つデータから計算し直し、違いをすべて示します。
+    報告書だけなら、それ自身と一致することしか分かりません。元のファイルがあればデータがその内容であること、署名した紙のダイジェストがあれば署名された報告書であることが分かります。
+page-guide-keep = 残すこと、何も残さないこと
 page-guide-keep-text =
-    The head of the page says whether your work is saved. Press it to save the inspection to a file; everyone who has that file can read it.
-    An encrypted recovery copy lies in this browser. After a crash only the code you were shown opens it, so write it down.
-    “Leave nothing on this computer” keeps no copy and remembers nothing. Use it on a borrowed computer, and empty its folder of downloads.
-
-# translate
-page-guide-wrong = When something goes wrong
-
-# translate
+    作業が保存されているかは、ページの上部に示されます。そこを押すと、レビューをファイルに保存できます。そのファイルを持つ人は誰でも読めます。
+    暗号化した復旧用の写しがこのブラウザーにあります。異常終了の後は、示されたコードでしか開けないので、書き留めてください。
+    「このコンピューターに何も残さない」を選ぶと、写しも記憶も残しません。借りたコンピューターではこれを選び、ダウンロードフォルダーも空にしてください。
+page-guide-wrong = うまくいかないとき
 page-guide-wrong-text =
-    A message says what, where, why and what to do, and stays until you close it. Your files are never changed.
-    If the program stops, it starts afresh with your files and acts, without the file that stopped it.
-    A diagnostic file helps whoever mends the program. It holds no measurement and no name; look at it before you save it.
-
-# translate
-page-guide-safety = Safety
-
-# translate
+    メッセージには、何が、どこで、なぜ起き、どうすればよいかが書かれ、閉じるまで残ります。ファイルが変わることはありません。
+    プログラムが停止したときは、原因になったファイルを除き、ファイルと操作を引き継いで起動し直します。
+    診断ファイルは、プログラムを直す人の助けになります。測定も名前も含みません。保存する前に中身を見られます。
+page-guide-safety = 安全
 page-guide-safety-text =
-    An analyser sends out ionising radiation. Never point it at anyone, never hold a sample in front of it by hand, and use its stand or shield.
-    Grinding, scraping and cutting make dust that may hold lead, cadmium or chromium: wear a mask and gloves, draw the dust off, wash your hands.
-    Follow the rules of the site and of the analyser’s papers. This page knows neither.
-
-# translate
-page-guide-law = Law and licence
-
-# translate
+    分析計は電離放射線を出します。決して人に向けず、試料を手で持って前にかざさず、スタンドや遮へいを使ってください。
+    研削、削り、切断で出る粉じんには、鉛、カドミウム、クロムが含まれることがあります。マスクと手袋を着け、粉じんを吸引し、手を洗ってください。
+    現場の規則と分析計の書類に従ってください。このページはどちらも知りません。
+page-guide-law = 法令と資格
 page-guide-law-text =
-    In many countries only trained or licensed people may use an X-ray analyser, and only where it is registered. Ask before you measure.
-    Rules differ by country and change. The rule books here have dates and sources; check that they are the ones that hold for you.
-    Screening is no declaration of conformity, and an accept here is not one either. It shows that nothing over a limit was found in what was measured.
+    多くの国では、X線分析計は、訓練を受けた人または資格のある人が、届け出た場所でしか使えません。測る前に確かめてください。
+    規則は国によって異なり、変わります。ここの規則集には日付と出典があります。自分に当てはまるものか確かめてください。
+    スクリーニングは適合宣言ではなく、ここでの「受入れ可」も適合宣言ではありません。測った範囲で限度値を超えるものが見つからなかったことを示すだけです。
 
-# translate
-page-tour-offer = First time here? Six stops, one minute, with invented data.
+page-tour-offer = 初めての方へ。架空のデータで6か所を1分ほどで案内します。
+page-tour-start = ひととおり案内
+page-tour-not = 今はしない
+page-tour-at = { $of } か所中 { $n } か所目
+page-tour-next = 次へ
+page-tour-back = 戻る
+page-tour-leave = やめる
+page-tour-end = 最初の画面に戻る
+page-tour-none = このページには、見せられる納入例が入っていません。
+page-tour-steps = 5つの問い
+page-tour-steps-text = どの納入も、左から右へ5つの問いを通ります。数字は、確認を待つものがある場所を示します。この納入は架空です。
+page-tour-came-in-text = ファイルのどの行も行き先は1つで、行数が合います。ファイルで分からなかったことは、下で尋ねます。
+page-tour-trust-text = カードごとに裏付けの種類が1つです。「不足」とあるものは、入力されるまでロットを保留にします。
+page-tour-says-text = ロットごとに、最も悪い理由から並びます。点線の付いた語には説明があります。指すか、タップしてください。
+page-tour-next-stop-text = 未解決のものを、決着させる方法ごとにまとめています。ボタンを押すと、その場所へ移ります。
+page-tour-write-text = 誰が何をレビューしたかを入力し、報告書を持ち帰ります。「元に戻す」で、記録したことは何でも取り消せます。案内は以上です。
 
-# translate
-page-tour-start = Show me round
+page-keys-heading = このページのキー
+page-keys-what = 働き
+page-keys-key = キー
+page-keys-anywhere = どこでも
+page-keys-table = 測定の表の中
+page-keys-cards = カードと一覧の中
+page-keys-photo = 写真の上
+page-keys-single = CtrlやAltなしのキーを使う（{ $keys }）
+page-keys-single-hint = 音声で操作する場合や、誤って押してしまう場合は、オフにしてください。
+page-key-guide = 手引きを開く
+page-key-keys = この一覧を表示
+page-key-place = 「{ $place }」へ移動
+page-key-filter = 表の検索欄へ移動
+page-key-rows = 1行上または下へ
+page-key-cells = 1セル横へ
+page-key-screens = 1画面上または下へ
+page-key-ends = 先頭または末尾の行へ
+page-key-open = 測定を開く
+page-key-close = 開いているものを閉じる
+page-key-take = 選んだものを記録
+page-key-pick = 記録せずに一覧の値を順に移動
+page-key-spot = 印を動かす（Shiftで細かく）
+page-key-spot-take = 印を記録
 
-# translate
-page-tour-not = No, thank you
+page-diagnostic = 診断ファイル
+page-diagnostic-save = 診断ファイルを保存
+page-diagnostic-look = ファイルに入るのはこれだけです。名前、見出し、セル、測定した数値、入力した文字は入りません。何も送信しません。Plumblineの世話をしている人にファイルを渡してください。
+page-diagnostic-text = 診断ファイルの内容
+page-diagnostic-write = このファイルを保存
 
-# translate
-page-tour-at = Stop { $n } of { $of }
-
-# translate
-page-tour-next = Next
-
-# translate
-page-tour-back = Back
-
-# translate
-page-tour-leave = Leave
-
-# translate
-page-tour-end = Back to the first screen
-
-# translate
-page-tour-none = This copy of the page carries no deliveries to show.
-
-# translate
-page-tour-steps = Five questions
-
-# translate
-page-tour-steps-text = Every delivery goes through five questions, from left to right. A number shows where something waits for you. This one is invented.
-
-# translate
-page-tour-came-in-text = Every row of a file has one fate, and the counts add up. What the file left open is asked below.
-
-# translate
-page-tour-trust-text = Each card is one kind of evidence. Where it says “missing”, the lot is held until it is given.
-
-# translate
-page-tour-says-text = Each lot stands with its worst reasons first. Words with a dotted line explain themselves: point at one, or tap it.
-
-# translate
-page-tour-next-stop-text = All that is open, gathered by what would settle it. Each button leads to its place.
-
-# translate
-page-tour-write-text = Say who reviewed what, and take the report away. Undo takes back anything you record. That was all.
-
-# translate
-page-keys-heading = Keys of this page
-
-# translate
-page-keys-what = What it does
-
-# translate
-page-keys-key = Key
-
-# translate
-page-keys-anywhere = Anywhere
-
-# translate
-page-keys-table = In the table of readings
-
-# translate
-page-keys-cards = In cards and lists
-
-# translate
-page-keys-photo = On a photograph
-
-# translate
-page-keys-single = Use keys without Ctrl or Alt ({ $keys })
-
-# translate
-page-keys-single-hint = Switch them off if you speak to your computer or press keys by mistake.
-
-# translate
-page-key-guide = Open the guide
-
-# translate
-page-key-keys = Show this list
-
-# translate
-page-key-place = Go to { $place }
-
-# translate
-page-key-filter = Go to the search field of the table
-
-# translate
-page-key-rows = One row up or down
-
-# translate
-page-key-cells = One cell to the side
-
-# translate
-page-key-screens = A screenful up or down
-
-# translate
-page-key-ends = First or last row
-
-# translate
-page-key-open = Open the reading
-
-# translate
-page-key-close = Close what is open
-
-# translate
-page-key-take = Record what was picked
-
-# translate
-page-key-pick = Pass over the values of a list, without recording
-
-# translate
-page-key-spot = Move the mark; with Shift, finely
-
-# translate
-page-key-spot-take = Record the mark
-
-# translate
-page-diagnostic = Diagnostic file
-
-# translate
-page-diagnostic-save = Save a diagnostic file
-
-# translate
-page-diagnostic-look = This is all that will be in the file. No name, no heading, no cell, no number you measured and nothing you typed. Nothing is sent: give the file to whoever looks after Plumbline for you.
-
-# translate
-page-diagnostic-text = Content of the diagnostic file
-
-# translate
-page-diagnostic-write = Save this file
-
-# translate
-page-trouble-raw = For whoever helps you
-
-# translate
-page-trouble-crash-why = Plumbline itself has a fault: it met something its makers did not think of. Your files are as they were.
-
-# translate
-page-trouble-crash-no-answer-why = The calculating part gave no answer for five seconds. The computer may be very busy or short of memory.
-
-# translate
-page-trouble-page-why = Plumbline itself has a fault. Your files are as they were.
-
-# translate
-page-trouble-engine-why = The browser did not run the calculating part of this page. It may be short of memory, or a security setting stops it.
-
-# translate
-page-trouble-gone-why = It is no longer where it was when you chose it: it was moved, renamed or deleted, or the stick was pulled out.
-
-# translate
-page-trouble-locked-why = The computer does not let the browser read it: it was changed since you chose it, another program has it open, or the stick was pulled out.
-
-# translate
-page-trouble-reading-why = The browser could not read it.
-
-# translate
-page-trouble-not-text-why = It holds signs that are no plain text. It may be another kind of file, or saved in another text encoding.
-
-# translate
-page-trouble-not-text-todo = Choose the file that was written as settings, mapping, rule book or history. If you wrote it by hand, save it as UTF-8.
-
-# translate
+page-trouble-raw = 助けてくれる人へ
+page-trouble-crash-why = Plumbline自体に不具合があります。作った者が考えていなかったものに出会いました。ファイルは元のままです。
+page-trouble-crash-no-answer-why = 計算部分が5秒間応答しませんでした。コンピューターがとても忙しいか、メモリーが足りない可能性があります。
+page-trouble-page-why = Plumbline自体に不具合があります。ファイルは元のままです。
+page-trouble-engine-why = ブラウザーがこのページの計算部分を動かしませんでした。メモリーが足りないか、セキュリティ設定で止められている可能性があります。
+page-trouble-gone-why = 選んだときの場所にありません。移動、名前の変更、削除があったか、USBメモリーが抜かれました。
+page-trouble-locked-why = コンピューターがブラウザーに読み取りを許していません。選んだ後に変更されたか、ほかのプログラムで開かれているか、USBメモリーが抜かれました。
+page-trouble-reading-why = ブラウザーが読み取れませんでした。
+page-trouble-not-text-why = 普通のテキストではない文字が含まれています。別の種類のファイルか、別の文字コードで保存された可能性があります。
+page-trouble-not-text-todo = 設定、列の対応付け、規則集、履歴として書かれたファイルを選んでください。手で書いたものなら、UTF-8で保存してください。
 page-keycap-enter = Enter
-
-# translate
 page-keycap-escape = Esc
-
-# translate
 page-keycap-shift = Shift
-
-# translate
 page-keycap-page-up = Page Up
-
-# translate
 page-keycap-page-down = Page Down
-
-# translate
 page-keycap-home = Home
-
-# translate
 page-keycap-end = End
 
-# translate
-page-step-ahead = looking at what lies ahead of a lot
-
-# translate
-page-step-checks = looking at check readings
-
-# translate
-page-step-shelf = listing the rule books
-
-# translate
-page-step-explained = explaining a rule book
-
-# translate
-page-step-summary = gathering the findings
-
-# translate
-page-step-teach = learning a language
-
-# translate
-page-step-speak = changing the language
-
-# translate
-page-step-history = reading a history
-
-# translate
-page-step-bill = reading a bill of materials
+page-step-ahead = ロットの先行きの表示
+page-step-checks = 点検測定の表示
+page-step-shelf = 規則集の一覧作成
+page-step-explained = 規則集の説明
+page-step-summary = 結果のとりまとめ
+page-step-teach = 言語の読み込み
+page-step-speak = 言語の切り替え
+page-step-history = 履歴の読み取り
+page-step-bill = 材料構成表の読み取り
