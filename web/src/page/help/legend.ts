@@ -20,7 +20,7 @@ function draw(tag: string, traits: Record<string, string | number>, text = ""): 
 const line = (x1: number, y1: number, x2: number, y2: number, name: string): SVGElement => draw("line", { class: name, x1, y1, x2, y2, stroke: "currentColor" });
 const label = (x: number, y: number, anchor: string, key: string): SVGElement => draw("text", { class: "legend-label", x, y, "text-anchor": anchor }, say(key));
 
-const BAND = { from: 172, to: 248, top: 66, bottom: 94 };
+const BAND = { from: 192, to: 264, top: 66, bottom: 94 };
 const BOB = 84;
 const REACH = 38;
 
