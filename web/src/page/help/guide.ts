@@ -157,6 +157,12 @@ export function openGuide(at: TermId | null = null): void {
     found.textContent = wanted.length === 0 ? "" : say("page-guide-found", { n: told.n + terms.n + (keys ? 1 : 0) });
   };
   search.addEventListener("input", draw);
+  // Some browsers only empty a search field on Escape; the list of keys says that it closes what is open.
+  search.addEventListener("keydown", (event) => {
+    if (event.key !== "Escape" || event.isComposing) return;
+    event.preventDefault();
+    sheet.close();
+  });
   draw();
   if (at === null) return;
   const word = document.getElementById(`guide-word-${at}`);

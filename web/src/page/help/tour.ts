@@ -154,9 +154,12 @@ export function beginTour(): void {
     if (tourUnderWay()) draw();
   });
   // A place that is drawn anew has lost the mark.
-  watch(["summary", "place"], () => {
-    const stop = STOPS[at];
-    if (stop !== undefined && target?.isConnected === false) point(stop);
+  watch(["summary", "offers", "photos", "papers", "place"], () => {
+    // Those who draw hear of the change too, some of them later.
+    setTimeout(() => {
+      const stop = STOPS[at];
+      if (stop !== undefined && target?.isConnected === false) point(stop);
+    });
   });
   addEventListener("keydown", (event) => {
     if (event.key !== "Escape" || event.defaultPrevented || !tourUnderWay()) return;
