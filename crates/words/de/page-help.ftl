@@ -288,8 +288,8 @@ page-trouble-not-text-todo = Wählen Sie die Datei, die als Einstellungen, Zuord
 page-keycap-enter = Eingabe
 page-keycap-escape = Esc
 page-keycap-shift = Umschalt
-page-keycap-page-up = Bild auf
-page-keycap-page-down = Bild ab
+page-keycap-pgup = Bild auf
+page-keycap-pgdn = Bild ab
 page-keycap-home = Pos1
 page-keycap-end = Ende
 

@@ -303,8 +303,8 @@ page-trouble-not-text-todo = Choose the file that was written as settings, mappi
 page-keycap-enter = Enter
 page-keycap-escape = Esc
 page-keycap-shift = Shift
-page-keycap-page-up = Page Up
-page-keycap-page-down = Page Down
+page-keycap-pgup = Page Up
+page-keycap-pgdn = Page Down
 page-keycap-home = Home
 page-keycap-end = End
 

@@ -287,8 +287,8 @@ page-trouble-not-text-todo = 設定、列の対応付け、規則集、履歴と
 page-keycap-enter = Enter
 page-keycap-escape = Esc
 page-keycap-shift = Shift
-page-keycap-page-up = Page Up
-page-keycap-page-down = Page Down
+page-keycap-pgup = Page Up
+page-keycap-pgdn = Page Down
 page-keycap-home = Home
 page-keycap-end = End
 

@@ -287,8 +287,8 @@ page-trouble-not-text-todo = 请选择作为设置、列对应、规则集或历
 page-keycap-enter = Enter
 page-keycap-escape = Esc
 page-keycap-shift = Shift
-page-keycap-page-up = Page Up
-page-keycap-page-down = Page Down
+page-keycap-pgup = Page Up
+page-keycap-pgdn = Page Down
 page-keycap-home = Home
 page-keycap-end = End
 

@@ -89,7 +89,7 @@ export function beginKeys(openGuide: () => void): void {
     // grid.ts hears these.
     heard("rows", "table", "page-key-rows", ["↑"], ["↓"]),
     heard("cells", "table", "page-key-cells", ["←"], ["→"]),
-    heard("screens", "table", "page-key-screens", ["page-up"], ["page-down"]),
+    heard("screens", "table", "page-key-screens", ["pgup"], ["pgdn"]),
     heard("ends", "table", "page-key-ends", ["home"], ["end"]),
     heard("open", "table", "page-key-open", ["enter"]),
     // acts-given.ts hears these.
