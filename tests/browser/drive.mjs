@@ -313,9 +313,9 @@ const leaving = (context) => async () => {
 const launchChromium = () => chromium.launch({ executablePath: chromiumPath(), args: CHROMIUM_FLAGS });
 
 /** Opens the page in Chromium. `before` is put into the page ahead of its own scripts. */
-export async function visitChromium({ width = 1280, height = 900, scheme = "light", before = null, reducedMotion = "no-preference", start = pageUrl } = {}) {
+export async function visitChromium({ width = 1280, height = 900, scheme = "light", before = null, reducedMotion = "no-preference", touch = false, start = pageUrl } = {}) {
   const browser = await browserFor("Chromium", launchChromium, (one) => one.isConnected());
-  const context = await browser.newContext({ viewport: { width, height }, colorScheme: scheme, reducedMotion, acceptDownloads: true });
+  const context = await browser.newContext({ viewport: { width, height }, colorScheme: scheme, reducedMotion, hasTouch: touch, acceptDownloads: true });
   const page = await context.newPage();
   if (before !== null) await page.addInitScript(before);
   const visit = new ChromiumVisit(page, leaving(context));

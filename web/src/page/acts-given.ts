@@ -5,6 +5,8 @@ import type { ActView } from "../shared/door";
 import type { Typed } from "./act-kinds";
 import { actText, actWords, givenBy, inForce, narrower, standing, targetName, valueName } from "./acts-in-force";
 import { el, focusIn, type Child, type Traits } from "./elements";
+import { term } from "./help/term";
+import { TERM_OF_ACT } from "./help/terms";
 import { doAct, undo, type Doing } from "./inspection";
 import { typedNumber } from "./numbers";
 import { state, watch } from "./state";
@@ -102,7 +104,9 @@ function idOf(wishes: ControlWishes): string {
 
 function hint(wishes: ControlWishes, id: string): Child {
   const key = actWords(wishes.kind, "hint");
-  return wishes.bare === true || !hasWords(key) ? null : el("p", { class: "hint", id: `${id}-hint` }, say(key));
+  if (wishes.bare === true || !hasWords(key)) return null;
+  const about = TERM_OF_ACT[wishes.kind];
+  return [el("p", { class: "hint", id: `${id}-hint` }, say(key)), about === undefined ? null : el("p", { class: "hint" }, term(about, id))];
 }
 
 // What it is about stands just above for the eye; a label must say it for itself to be told from its neighbours by ear.

@@ -2,6 +2,7 @@
 
 import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
+import { isNoText, rawOf, unreadableWhy } from "./help/plain";
 import { addFiles, takeBill, takePhotos, takeText, type Brought, type TextKind } from "./inspection";
 import { mediaTypeOf } from "./photo-copy";
 import { takeBeside, takeReports } from "./proving";
@@ -46,6 +47,7 @@ async function takeTextFile(kind: TextKind, file: File): Promise<void> {
         where: file.name,
         why: say("page-trouble-settings-results-why"),
         todo: say("page-trouble-settings-results-todo"),
+        code: "settings results",
       });
       return;
     }
@@ -57,8 +59,10 @@ async function takeTextFile(kind: TextKind, file: File): Promise<void> {
       about: `file:${file.name}`,
       what: say("page-trouble-unreadable-what"),
       where: file.name,
-      why: error instanceof Error ? error.message : String(error),
-      todo: say("page-trouble-unreadable-todo"),
+      why: isNoText(error) ? say("page-trouble-not-text-why") : unreadableWhy(error),
+      todo: say(isNoText(error) ? "page-trouble-not-text-todo" : "page-trouble-unreadable-todo"),
+      code: "unreadable",
+      raw: rawOf(error),
     });
   }
 }
@@ -234,8 +238,10 @@ async function dropped(carried: DataTransfer): Promise<void> {
         about: "folder",
         what: say("page-trouble-folder-what"),
         where: folder.name,
-        why: error instanceof Error ? error.message : String(error),
+        why: unreadableWhy(error),
         todo: say("page-trouble-folder-todo"),
+        code: "folder",
+        raw: rawOf(error),
       });
     }
   }

@@ -7,6 +7,8 @@ import { refusalLine, record, takeBackButton } from "./acts-given";
 import { standing, targetName } from "./acts-in-force";
 import { byId, el, type Child } from "./elements";
 import { figure } from "./figures";
+import { term } from "./help/term";
+import { termOfCode } from "./help/terms";
 import { outcomeTone } from "./marks";
 import { ofReading } from "./of-reading";
 import { cautionTag, outcomeTag, substanceName } from "./outcomes";
@@ -24,7 +26,15 @@ function settled(outcome: string): boolean {
 /** Folds a person opened or closed, so that going from reading to reading leaves them as they are. */
 const workings = new Map<string, boolean>();
 
-function finding(of: FindingView, key: string): HTMLElement {
+/** The tag of an outcome; the first of each kind in one reading says what it means. */
+function explained(of: FindingView, told: Set<string>): HTMLElement {
+  const id = termOfCode(of.outcome);
+  if (id === null || told.has(id)) return outcomeTag(of);
+  told.add(id);
+  return term(id, "detail", outcomeTag(of));
+}
+
+function finding(of: FindingView, key: string, told: Set<string>): HTMLElement {
   const drawing = figure(of.ruler);
   return el(
     "section",
@@ -33,7 +43,7 @@ function finding(of: FindingView, key: string): HTMLElement {
       "header",
       { class: "finding-head" },
       el("h3", {}, el("abbr", { title: of.name }, substanceName(of.substance)), " ", el("span", { class: "quiet" }, of.name)),
-      outcomeTag(of),
+      explained(of, told),
     ),
     drawing === null ? null : el("div", { class: "figure-frame" }, drawing),
     of.reason_text === "" ? null : el("p", {}, of.reason_text),
@@ -168,7 +178,7 @@ function repeats(of: RepeatsView, detail: DetailView, open: (index: number) => v
 
 // ---- limits of named books ----
 
-function limits(list: FindingView[]): Child {
+function limits(list: FindingView[], told: Set<string>): Child {
   if (list.length === 0) return null;
   const idle = list.filter((one) => outcomeTone(one.outcome) === "apart");
   const speaking = list.filter((one) => !idle.includes(one));
@@ -177,7 +187,7 @@ function limits(list: FindingView[]): Child {
     "section",
     { class: "limits", "aria-labelledby": "limits-heading" },
     el("h3", { id: "limits-heading" }, say("page-limits-heading")),
-    ...openFirst(speaking).map((one) => finding(one, key(one))),
+    ...openFirst(speaking).map((one) => finding(one, key(one), told)),
     idle.length === 0
       ? null
       : el(
@@ -193,6 +203,7 @@ function limits(list: FindingView[]): Child {
 export function detailContent(detail: DetailView, open: (index: number) => void): Child[] {
   const { row, composition: made } = detail;
   // What it is made of stands first where it puts the class or the numbers in question; else it is for whoever wants to know.
+  const told = new Set<string>();
   const asks = made !== null && (made.doubtful || made.suggests !== "");
   return [
     el(
@@ -213,8 +224,8 @@ export function detailContent(detail: DetailView, open: (index: number) => void)
     ),
     photosOf(detail),
     made !== null && asks ? composition(made, detail) : null,
-    ...openFirst(detail.findings).map((one) => finding(one, one.substance)),
-    limits(detail.limits),
+    ...openFirst(detail.findings).map((one) => finding(one, one.substance, told)),
+    limits(detail.limits, told),
     detail.repeats === null ? null : repeats(detail.repeats, detail, open),
     made !== null && !asks ? composition(made, detail) : null,
     ofReading(detail),

@@ -2,8 +2,10 @@
 
 import type { PaperFile, WrittenFile } from "../shared/door";
 import type { Answers, FromWorker, QuestionKind, Questions } from "../shared/messages";
+import { noteStep } from "./help/steps";
 
 const SILENCE_MS = 5000;
+export const NO_ANSWER = "the worker did not answer within five seconds";
 
 /** The instance trapped. It has been thrown away by the time this is seen. */
 export class EngineCrashed extends Error {
@@ -53,7 +55,7 @@ export class Engine {
       if (this.worker === worker) this.crash("start", event.message || "the worker stopped without a word");
     };
     const silence = new Promise<never>((_, fail) => {
-      setTimeout(() => fail(new EngineCrashed("start", "the worker did not answer within five seconds")), SILENCE_MS);
+      setTimeout(() => fail(new EngineCrashed("start", NO_ANSWER)), SILENCE_MS);
     });
     const ready = this.start();
     ready.catch(() => undefined);
@@ -89,6 +91,7 @@ export class Engine {
     transfer: Transferable[],
     part?: (bytes: Uint8Array) => void,
   ): Promise<Answers[K]> {
+    noteStep(kind);
     const worker = this.worker;
     if (worker === null) return Promise.reject(new EngineCrashed(kind, "no worker is running"));
     const id = this.nextId++;

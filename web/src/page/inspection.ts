@@ -2,7 +2,7 @@
 // be thrown away and given both again at any moment, which is also how a crash, a cancel and a re-reading are done.
 
 import type { ActInput, ActView, Problem, Summary } from "../shared/door";
-import { actText } from "./acts-in-force";
+import { actText, actWords } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
 import { freshInstance, inTurn, photoBytes, running, told, working, type Given } from "./instance";
 import { Cancelled, fileOf, headingsRead, joined, leaveOut, readWithoutTheBroken } from "./reading";
@@ -10,7 +10,8 @@ import { HEADER, recalled } from "./browser-store";
 import { NoCopy, copyOf, mediaTypeOf } from "./photo-copy";
 import { ANY_READING, change, state, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
-import { say } from "./words";
+import { rawOf, unreadableWhy } from "./help/plain";
+import { hasWords, say } from "./words";
 
 let nextKey = 1;
 
@@ -224,8 +225,8 @@ export function takePhotos(brought: Brought[]): Promise<number> {
 
 async function takePhoto({ name, bytes }: Brought): Promise<boolean> {
   const machine = await running();
-  const tell = (why: string, todo: string): boolean => {
-    tellTrouble({ key: `photo|${name}`, about: `photo:${name}`, what: say("page-trouble-photo-what"), where: name, why, todo });
+  const tell = (why: string, todo: string, raw = ""): boolean => {
+    tellTrouble({ key: `photo|${name}`, about: `photo:${name}`, what: say("page-trouble-photo-what"), where: name, why, todo, code: "photo", ...(raw === "" ? {} : { raw }) });
     return false;
   };
   try {
@@ -239,9 +240,9 @@ async function takePhoto({ name, bytes }: Brought): Promise<boolean> {
     troublesOver(`photo:${name}`);
     return true;
   } catch (error) {
-    if (error instanceof NoCopy) return tell(say(`page-trouble-photo-${error.why}-why`, { said: error.said }), say(`page-trouble-photo-${error.why}-todo`));
+    if (error instanceof NoCopy) return tell(say(`page-trouble-photo-${error.why}-why`), say(`page-trouble-photo-${error.why}-todo`), error.said);
     if (error instanceof EngineCrashed || error instanceof EngineReplaced) throw error;
-    return tell(error instanceof Error ? error.message : String(error), say("page-trouble-unreadable-todo"));
+    return tell(unreadableWhy(error), say("page-trouble-unreadable-todo"), rawOf(error));
   }
 }
 
@@ -265,6 +266,12 @@ export interface Doing {
   note?: string;
 }
 
+/** What an act is called where it is given. */
+function actName(kind: string): string {
+  const label = actWords(kind, "label");
+  return kind === "undo" ? say("page-undo") : hasWords(label) ? say(label) : kind;
+}
+
 /** Records one act and shows its effect. Returns what is wrong with it, if the core refuses it: the control says so in its place. */
 export function doAct(doing: Doing): Promise<Problem | null> {
   return inTurn(async () => {
@@ -277,7 +284,7 @@ export function doAct(doing: Doing): Promise<Problem | null> {
       note: doing.note ?? "",
     };
     let refused: Problem | null = null;
-    await stepOrBack(say("page-where-act", { kind: act.kind }), async () => {
+    await stepOrBack(say("page-where-act", { kind: actName(act.kind) }), async () => {
       const machine = await running();
       const { answer } = await machine.ask("act", { act });
       if (answer.problem !== null) {
@@ -299,7 +306,7 @@ export function doAct(doing: Doing): Promise<Problem | null> {
 export function undoAll(numbers: number[]): Promise<number[]> {
   return inTurn(async () => {
     let made: number[] = [];
-    await stepOrBack(say("page-where-act", { kind: "undo" }), async () => {
+    await stepOrBack(say("page-where-act", { kind: actName("undo") }), async () => {
       const machine = await running();
       const before = state.summary?.acts.length ?? 0;
       let reread = false;

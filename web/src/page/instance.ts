@@ -2,6 +2,7 @@
 
 import type { ActInput } from "../shared/door";
 import type { Engine } from "./engine";
+import { rawOf } from "./help/plain";
 import type { PhotoCopy } from "./photo-copy";
 import { change } from "./state";
 import { tellTrouble } from "./troubles";
@@ -64,8 +65,11 @@ export function begin(making: Promise<Engine>): Promise<void> {
         about: "",
         what: say("page-trouble-engine-what"),
         where: say("page-trouble-engine-where"),
-        why: error instanceof Error ? error.message : String(error),
+        why: say("page-trouble-engine-why"),
         todo: say("page-trouble-engine-todo"),
+        code: "engine",
+        raw: rawOf(error),
+        fault: true,
       });
     }
   });

@@ -3,6 +3,8 @@
 import { beginBringing } from "./bring";
 import { byId } from "./elements";
 import { Engine } from "./engine";
+import { beginHelp } from "./help/begin";
+import { rawOf } from "./help/plain";
 import { inflatedText } from "./inert";
 import { compiledCore, coreBytes } from "./packed";
 import { begin } from "./instance";
@@ -64,8 +66,11 @@ function tellOwnFaults(): void {
       about: "",
       what: say("page-trouble-page-what"),
       where: say("page-trouble-page-where"),
-      why: why instanceof Error ? `${why.name}: ${why.message}` : String(why),
+      why: say("page-trouble-page-why"),
       todo: say("page-trouble-page-todo"),
+      code: "page",
+      raw: rawOf(why),
+      fault: true,
     });
   addEventListener("error", (event) => tell(event.error ?? event.message));
   addEventListener("unhandledrejection", (event) => tell(event.reason));
@@ -95,6 +100,7 @@ function start(): void {
   makeSaysTable(byId("says-table"));
   beginWho();
   beginProve();
+  beginHelp();
   watch(["place"], moveShared);
   beginPlaces();
   moveShared();

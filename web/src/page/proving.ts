@@ -3,6 +3,7 @@
 import { clearDigest, typedDigest } from "./digest-field";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { focusIn } from "./elements";
+import { rawOf, unreadableWhy } from "./help/plain";
 import { inTurn, restart, told } from "./instance";
 import { languages, taught } from "./languages";
 import { goTo } from "./place";
@@ -89,6 +90,7 @@ class NoBytes extends Error {
   constructor(
     readonly file: string,
     why: string,
+    readonly raw = "",
   ) {
     super(why);
   }
@@ -138,6 +140,8 @@ function noBytesTrouble(error: NoBytes): Parameters<typeof tellTrouble>[0] {
     where: error.file,
     why: error.message,
     todo: say("page-prove-unreadable-todo"),
+    code: "prove unreadable",
+    ...(error.raw === "" ? {} : { raw: error.raw }),
   };
 }
 
@@ -190,7 +194,7 @@ async function push(machine: Engine, name: string, bytes: Blob, moved: (bytes: n
     try {
       slice = await bytes.slice(from, from + SLICE).arrayBuffer();
     } catch (error) {
-      throw new NoBytes(name, error instanceof Error ? error.message : String(error));
+      throw new NoBytes(name, unreadableWhy(error), rawOf(error));
     }
     const size = Math.min(SLICE, bytes.size - from);
     // Some browsers hand out what is left of a file that was cut short meanwhile, and say nothing.

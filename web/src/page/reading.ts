@@ -1,6 +1,7 @@
 // Files into the worker: in slices, a few under way at a time, with progress; and on without any file that breaks.
 
 import { EngineCrashed } from "./engine";
+import { rawOf, unreadableWhy } from "./help/plain";
 import { freshInstance, running, told } from "./instance";
 import type { SourceView } from "../shared/door";
 import { change, state, type HeldFile } from "./state";
@@ -100,7 +101,7 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
     try {
       slice = await file.bytes.slice(from, from + SLICE).arrayBuffer();
     } catch (error) {
-      return await goOnWithout(file, error instanceof Error ? error.message : String(error));
+      return await goOnWithout(file, unreadableWhy(error), error);
     }
     // Some browsers hand out what is left of a file that was cut short meanwhile, and say nothing.
     if (slice.byteLength !== Math.min(SLICE, file.bytes.size - from)) return await goOnWithout(file, say("page-trouble-changed-why"));
@@ -124,9 +125,9 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
   troublesOver(`file:${file.name}`);
 }
 
-async function goOnWithout(file: HeldFile, why: string): Promise<void> {
+async function goOnWithout(file: HeldFile, why: string, error: unknown = null): Promise<void> {
   const machine = await running();
-  await machine.ask("unreadable", { name: file.name, text: why });
+  await machine.ask("unreadable", { name: file.name, text: error instanceof Error ? error.message : why });
   cameFrom.set(nameAndDigest({ name: file.name, sha256: "" }), file.key);
   tellTrouble({
     key: `unreadable|${file.name}`,
@@ -135,6 +136,8 @@ async function goOnWithout(file: HeldFile, why: string): Promise<void> {
     where: file.name,
     why,
     todo: say("page-trouble-unreadable-todo"),
+    code: "unreadable",
+    ...(error === null ? {} : { raw: rawOf(error) }),
   });
 }
 

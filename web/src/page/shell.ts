@@ -4,6 +4,7 @@ import { controlId } from "./acts-given";
 import { actText } from "./acts-in-force";
 import { byId, el, redraw } from "./elements";
 import { bringBack, lastAct, losesActs, redo, redoable, startAgain, undo } from "./inspection";
+import { diagnosticButton } from "./help/diagnostic";
 import { forgetTrouble } from "./troubles";
 import { goTo } from "./place";
 import { cameInNeeds } from "./places/came-in";
@@ -147,6 +148,10 @@ function drawTroubles(): void {
           el("dt", {}, say("page-trouble-why")), el("dd", {}, trouble.why),
           el("dt", {}, say("page-trouble-todo")), el("dd", {}, trouble.todo),
         ),
+        trouble.raw === undefined || trouble.raw === ""
+          ? null
+          : el("details", { id: `${troubleId(trouble)}-raw`, class: "fold fold-inner raw" }, el("summary", {}, say("page-trouble-raw"), el("span", { class: "heard" }, ` ${trouble.what}`)), el("p", { class: "raw-text", lang: "en" }, trouble.raw)),
+        trouble.fault === true ? diagnosticButton(`${troubleId(trouble)}-diagnostic`) : null,
         el("button", { type: "button", class: "tool", on: { click: () => closeTrouble(trouble) } }, say("page-trouble-close"), el("span", { class: "heard" }, ` ${trouble.what}`)),
       ),
     ),

@@ -51,6 +51,12 @@ export interface Trouble {
   where: string;
   why: string;
   todo: string;
+  /** A word of a fixed list, for the diagnostic file. */
+  code?: string;
+  /** What the program or the browser itself said, for whoever helps. */
+  raw?: string;
+  /** The program's own fault: a diagnostic file is offered. */
+  fault?: boolean;
 }
 
 /** Work under way. `total` is null where nobody can know how long it takes. */

@@ -1,11 +1,13 @@
 // What went wrong, as what, where, why and what to do; and the work that is under way.
 
 import type { Problem } from "../shared/door";
-import type { EngineCrashed } from "./engine";
+import { NO_ANSWER, type EngineCrashed } from "./engine";
+import { noteFault } from "./help/steps";
 import { change, state, type Trouble } from "./state";
 import { count, say } from "./words";
 
 export function tellTrouble(trouble: Trouble): void {
+  noteFault(trouble.code ?? "other", trouble.raw ?? "");
   change({
     troubles: [...state.troubles.filter((old) => old.key !== trouble.key), trouble],
     event: `${trouble.what} ${trouble.where}`,
@@ -34,6 +36,7 @@ export function troubleFrom(about: string, problem: Problem, what: string, where
     where: place.join(", "),
     why: problem.text,
     todo: problem.remedy,
+    code: `${about} ${problem.code}`,
   };
 }
 
@@ -43,7 +46,10 @@ export function crashTrouble(crash: EngineCrashed, where: string, todo: string):
     about: "",
     what: say("page-trouble-crash-what", { step: say(`page-step-${crash.step.replaceAll("_", "-")}`) }),
     where,
-    why: crash.said,
+    why: say(crash.said === NO_ANSWER ? "page-trouble-crash-no-answer-why" : "page-trouble-crash-why"),
     todo,
+    code: `crash ${crash.step}`,
+    raw: crash.said,
+    fault: true,
   };
 }

@@ -3,6 +3,8 @@
 import type { LotView, OutcomeCount, PartView, ReasonView, Summary } from "../../shared/door";
 import { controlId } from "../acts-given";
 import { el, redraw, type Child } from "../elements";
+import { term } from "../help/term";
+import { termOfCode } from "../help/terms";
 import { showOrder } from "../looking";
 import { outcomeTone } from "../marks";
 import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes";
@@ -102,7 +104,7 @@ function lotCard(lot: LotView, summary: Summary): HTMLElement {
       "header",
       { class: "lot-head" },
       el("h3", {}, lotName(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
-      dispositionTag(lot.disposition, lot.disposition_text),
+      explained(lot.disposition, controlId("lot-term", lotKey(lot)), dispositionTag(lot.disposition, lot.disposition_text)),
     ),
     reasons.length === 0 ? null : el("ul", { class: "reasons" }, ...reasons.slice(0, REASONS_AT_ONCE)),
     reasons.length > REASONS_AT_ONCE
@@ -169,6 +171,12 @@ function materialLine(material: Summary["materials"][number]): HTMLElement {
   );
 }
 
+/** A tag that says what it means, where there is a term for it. */
+function explained(code: string, where: string, tag: HTMLElement): HTMLElement {
+  const id = termOfCode(code);
+  return id === null ? tag : term(id, where, tag);
+}
+
 /** Outcomes down, substances across; each count shows its readings. */
 function matrix(summary: Summary): Child {
   const outcomes = new Map<string, OutcomeCount>();
@@ -209,7 +217,7 @@ function matrixRow(code: string, words: OutcomeCount | undefined, summary: Summa
   return el(
     "tr",
     {},
-    el("th", { scope: "row" }, words === undefined ? code : outcomeTag(words)),
+    el("th", { scope: "row" }, words === undefined ? code : explained(code, "matrix", outcomeTag(words))),
     ...summary.outcome_counts.map((row) => {
       const found = row.counts.find((one) => one.outcome === code);
       if (found === undefined || found.count === 0) return el("td", { class: "count-none" }, "\u00b7");

@@ -153,6 +153,7 @@ export function makeSaysTable(host: HTMLElement): void {
     "div",
     { hidden: true },
     el("h2", { id: "readings-heading", tabindex: -1, "data-say": "page-readings-heading" }),
+    el("div", { id: "legend-home" }),
     filters,
     el("div", { class: "under-filters" }, shown, el("div", { class: "field-check" }, halogens, el("label", { for: "filter-halogens", "data-say": "page-filter-halogens" })), jump),
     noSuchRow,

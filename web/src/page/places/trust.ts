@@ -6,6 +6,8 @@ import { EVIDENCE, lotTarget, materialTarget, partTarget, sourceTarget, type Cho
 import { inForce, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { lotName, namesOf } from "../outcomes";
+import { term } from "../help/term";
+import { TERM_OF_EVIDENCE } from "../help/terms";
 import { showOrder } from "../looking";
 import { goTo } from "../place";
 import { rowForm, rowsGiven } from "../row-form";
@@ -87,7 +89,7 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
       el("h2", { id: `${id}-heading`, tabindex: -1 }, say(`page-evidence-${evidence.id}`)),
       SHOWS_ONLY.includes(evidence.id) && reasons.length === 0 ? null : el("span", { class: open ? "flag flag-strong" : "flag flag-quiet" }, say(open ? "page-evidence-missing" : reasons.length > 0 ? "page-evidence-advisory" : "page-evidence-nothing-missing")),
     ),
-    el("p", { class: "quiet" }, say(`page-evidence-${evidence.id}-why`, { check: summary.totals.rows_check })),
+    el("p", { class: "quiet" }, say(`page-evidence-${evidence.id}-why`, { check: summary.totals.rows_check }), termOf(evidence)),
     reasons.length > 0 ? el("ul", { class: "reasons" }, ...reasons.map(effect)) : null,
     evidence.perLot.length > 0 ? perLot(evidence, summary) : null,
     evidence.id === "thickness" && summary.sources.some((source) => source.blocks.some((block) => block.columns.some((column) => column.role === "thickness"))) ? el("p", { class: "hint" }, say("page-thickness-column")) : null,
@@ -106,6 +108,11 @@ function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, o
     evidence.id === "holds" ? holdsGiven(summary) : null,
     evidence.id === "files" && reasons.length > 0 ? el("div", {}, el("button", { type: "button", class: "second", on: { click: () => goTo("came-in") } }, say("page-next-files"))) : null,
   );
+}
+
+function termOf(evidence: Evidence): Child {
+  const id = TERM_OF_EVIDENCE[evidence.id];
+  return id === undefined ? null : [" ", term(id, `evidence-${evidence.id}`)];
 }
 
 function control(act: Choosable | Typed, wishes: ControlWishes): HTMLElement {
