@@ -106,6 +106,22 @@ const cutByWiderText = () => {
   return cut;
 };
 
+/** In forced colours a drawing that keeps a colour of ours may be drawn in that of the ground. */
+const unseenDrawings = () => {
+  const ground = getComputedStyle(document.body).backgroundColor;
+  const canvas = Object.assign(document.createElement("i"), { style: "color: Canvas" });
+  document.body.append(canvas);
+  const own = getComputedStyle(canvas).color;
+  canvas.remove();
+  const unseen = new Set();
+  for (const shape of document.querySelectorAll("main svg :is(path, rect, line, circle, polygon, polyline, text)")) {
+    if (!shape.checkVisibility() || shape.closest("defs, pattern, clipPath") !== null) continue;
+    const { stroke, fill } = getComputedStyle(shape);
+    if ([stroke, fill].every((colour) => colour === "none" || colour === own || colour === ground)) unseen.add(`${shape.closest("svg").getAttribute("class")} ${shape.tagName}.${shape.getAttribute("class")}`);
+  }
+  return [...unseen];
+};
+
 async function everyCheck(visit, state, width, add) {
   add(`${width} px`, await visit.evaluate(tooSmall));
   add(`${width} px`, await visit.evaluate(tooSmallToTick));
@@ -135,6 +151,7 @@ test("in Chromium every state is clean, light, dark and in forced colours, on a 
         add("axe, dark", await faults(visit, COLOUR));
         await visit.page.emulateMedia({ forcedColors: "active" });
         add("axe, forced colours", await faults(visit, COLOUR));
+        add("forced colours", await visit.evaluate(unseenDrawings));
         await visit.page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
       }
       // A key, so that the browser shows the focus as it does to those who use keys.
