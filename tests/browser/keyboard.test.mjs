@@ -283,6 +283,9 @@ test("the walk as it is written is walked, key by key, and heard as it is writte
   const visit = await visitChromium();
   const downloads = [];
   visit.page.on("download", (download) => downloads.push(download.suggestedFilename()));
+  // Listened for from the start: a listener that comes with the key may come too late.
+  const choosers = [];
+  visit.page.on("filechooser", (chooser) => choosers.push(chooser));
   const tabUntil = async (key, what, there) => {
     for (let pressed = 0; pressed < 200; pressed += 1) {
       await visit.press(key);
@@ -307,12 +310,9 @@ test("the walk as it is written is walked, key by key, and heard as it is writte
   try {
     for (const { id, keys, happens, hears } of steps) {
       const all = keys === "" ? [] : keys.split(/, (?![^"]*"(?:, |$))/);
-      for (const [at, key] of all.entries()) {
-        if (key.startsWith("choose ")) continue;
-        if (all[at + 1]?.startsWith("choose ")) {
-          const [chooser] = await Promise.all([visit.page.waitForEvent("filechooser"), press(key)]);
-          await chooser.setFiles([file]);
-        } else await press(key);
+      for (const key of all) {
+        if (key.startsWith("choose ")) await (await until("the window for files", () => choosers.shift())).setFiles([file]);
+        else await press(key);
       }
       await visit.until(`${id}: ${happens}`, AFTER[id]);
       const status = /^status: "(.*)"$/.exec(hears);
