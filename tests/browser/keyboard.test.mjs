@@ -1,8 +1,10 @@
 // Everything by keyboard alone, and the table's long reach.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { test } from "node:test";
-import { browsers, deliveries, reportOf, until, visitChromium, writtenFiles } from "./drive.mjs";
+import { browsers, deliveries, reportOf, top, until, visitChromium, writtenFiles } from "./drive.mjs";
 
 /** A long table of invented readings, all alike but for their ids. */
 export function longTable(rows) {
@@ -225,6 +227,104 @@ test("a report can be checked from the first screen on by keys alone, and the an
     assert.equal(await visit.evaluate(() => document.activeElement.id), "prove-report");
     await visit.page.goBack();
     await visit.until("the first screen", () => !document.getElementById("place-start").hidden);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+// ---- the written walk ----
+
+/** The steps of tests/keyboard-walk.md. */
+function walk() {
+  const rows = readFileSync(join(top, "tests/keyboard-walk.md"), "utf8").split("\n").filter((line) => line.startsWith("| "));
+  return rows.slice(2).map((row) => {
+    const [id, keys, happens, hears] = row.split("|").slice(1, -1).map((cell) => cell.trim());
+    return { id, keys, happens, hears };
+  });
+}
+
+/** Role and name of what has the focus, as the browser gives them to a screen reader. */
+async function heardOfFocus(visit) {
+  const told = await visit.page.locator(":focus").ariaSnapshot();
+  return told.split("\n")[0].replace(/^- '?/, "");
+}
+
+/** What must be so after each step. */
+const AFTER = {
+  skip: () => document.activeElement.getBoundingClientRect().top >= 0,
+  bring: () => location.hash === "#came-in" && document.activeElement.id === "heading-came-in",
+  heard: () => document.querySelector("#work").hidden,
+  ask: () => document.querySelectorAll(".question[data-missing]").length === 2,
+  over: () => document.querySelectorAll(".question[data-missing]").length === 2,
+  answer: () => document.querySelectorAll(".question[data-missing]").length === 1 && document.activeElement.closest(".question[data-missing]") !== null,
+  class: () => document.querySelectorAll(".question[data-missing]").length === 0,
+  trust: () => document.activeElement.id === "heading-trust",
+  who: () => document.getElementById("who-initials").value === "QA" && document.activeElement.closest("#who") !== null,
+  advisory: () => document.querySelector("#work").hidden,
+  undo: () => document.activeElement.id === "undo" && document.getElementById("redo").getAttribute("aria-disabled") === "false",
+  redo: () => document.activeElement.id === "redo" && document.getElementById("redo").getAttribute("aria-disabled") === "true",
+  says: () => document.activeElement.id === "heading-says",
+  table: () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "2",
+  along: () => document.querySelectorAll('[role=grid] [tabindex="0"]').length <= 2 && document.activeElement.getAttribute("aria-colindex") !== "1",
+  detail: () => document.activeElement.id === "detail-heading",
+  shut: () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "2" && document.getElementById("detail").hidden,
+  next: () => document.activeElement.id === "heading-next",
+  give: () => document.activeElement.matches("input, select, button") && document.activeElement.closest("#place-trust") !== null,
+  write: () => document.activeElement.id === "heading-write",
+  report: () => document.querySelector("#work").hidden,
+  home: () => document.activeElement.tagName === "H1" && location.hash !== "#write",
+};
+
+test("the walk as it is written is walked, key by key, and heard as it is written", async () => {
+  const steps = walk();
+  assert.deepEqual(steps.map((step) => step.id), Object.keys(AFTER), "every written step has its proof, and every proof its step");
+  const [file] = writtenFiles({ "delivery.csv": "Sample,Part,Material,Lot,Supplier,Pb mg/kg,Pb u\r\nS-1,P-1,housing,A-1,Alder Works,650,40\r\n" });
+  const visit = await visitChromium();
+  const downloads = [];
+  visit.page.on("download", (download) => downloads.push(download.suggestedFilename()));
+  // Listened for from the start: a listener that comes with the key may come too late.
+  const choosers = [];
+  visit.page.on("filechooser", (chooser) => choosers.push(chooser));
+  const tabUntil = async (key, what, there) => {
+    for (let pressed = 0; pressed < 200; pressed += 1) {
+      await visit.press(key);
+      if (await there()) return;
+    }
+    assert.fail(`${key} does not come to ${what}`);
+  };
+  const named = (name) => async () => {
+    // Past the last control the focus is the browser's own, and comes round again.
+    const inPage = await visit.evaluate(() => document.activeElement !== document.body && document.querySelector(":focus") !== null);
+    return inPage && (await heardOfFocus(visit)).includes(`"${name}`);
+  };
+  const press = async (key) => {
+    const [, way, name] = /^(to|back to) "(.*)"$/.exec(key) ?? [];
+    if (way !== undefined) return tabUntil(way === "to" ? "Tab" : "Shift+Tab", name, named(name));
+    if (key === "to the table") return tabUntil("Tab", "the table", () => visit.evaluate(() => document.activeElement.getAttribute("role") === "gridcell"));
+    const typed = /^type "(.*)"$/.exec(key);
+    if (typed !== null) return visit.page.keyboard.type(typed[1]);
+    // A key of the browser's own, which no headless window has.
+    return key === "Alt+ArrowLeft" ? visit.page.goBack() : visit.press(key);
+  };
+  try {
+    for (const { id, keys, happens, hears } of steps) {
+      const all = keys === "" ? [] : keys.split(/, (?![^"]*"(?:, |$))/);
+      for (const key of all) {
+        if (key.startsWith("choose ")) await (await until("the window for files", () => choosers.shift())).setFiles([file]);
+        else await press(key);
+      }
+      await visit.until(`${id}: ${happens}`, AFTER[id]);
+      const status = /^status: "(.*)"$/.exec(hears);
+      if (status !== null) await visit.until(`${id}, heard: ${status[1]}`, (words) => document.querySelector('[role="status"]').textContent.includes(words), status[1]);
+      else if (hears !== "") assert.ok((await heardOfFocus(visit)).startsWith(hears.replace(/"$/, "")), `${id}: ${await heardOfFocus(visit)} is heard, not ${hears}`);
+      // Wherever the focus stands, it is seen.
+      assert.ok(await visit.evaluate(() => {
+        const shown = (node) => node !== null && getComputedStyle(node).outlineStyle === "solid" && Number.parseFloat(getComputedStyle(node).outlineWidth) >= 2;
+        return shown(document.activeElement) || shown(document.activeElement.closest(".choice"));
+      }), `${id}: the focus is seen`);
+    }
+    assert.deepEqual(downloads, ["report.html"]);
     assert.deepEqual(visit.complaints, []);
   } finally {
     await visit.close();

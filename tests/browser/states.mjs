@@ -43,6 +43,15 @@ let report = "";
 /** Each state by its name, and how a person comes to it from the one before. */
 export const STATES = [
   ["start", async () => {}],
+  ["guide", async (visit) => {
+    await visit.click("#open-guide");
+    await visit.until("the guide", () => document.querySelector("dialog[open]") !== null);
+    await openFolds(visit);
+  }],
+  ["keys", (visit) => visit.click("#guide-keys")],
+  ["guide-shut", async (visit) => {
+    while ((await visit.count("dialog[open]")) > 0) await visit.press("Escape");
+  }],
   ["came-in-empty", (visit) => visit.goTo("came-in")],
   ["trust-empty", (visit) => visit.goTo("trust")],
   ["says-empty", (visit) => visit.goTo("says")],
@@ -52,7 +61,7 @@ export const STATES = [
     await visit.goTo("came-in");
     await give(visit, "settings-file", [checked.settings]);
     await visit.until("the settings", () => document.querySelector("#summary-event").textContent !== "" && document.querySelector("#work").hidden);
-    await give(visit, "result-files", [...open.results, ...checked.results, ...writtenFiles({ "odd.csv": ODD, "headless.csv": HEADLESS, "spot.png": PICTURE })]);
+    await give(visit, "result-files", [...open.results.slice(-1), ...checked.results, ...writtenFiles({ "odd.csv": ODD, "headless.csv": HEADLESS, "BR-001.png": PICTURE })]);
     await visit.until("the readings", () => /\d/.test(document.querySelector("#summary-counts").textContent) && document.querySelector("#work").hidden);
   }],
   ["came-in-open", async (visit) => {
@@ -91,7 +100,12 @@ export const STATES = [
     await visit.until("the detail", () => !document.getElementById("detail").hidden);
     await openFolds(visit);
   }],
+  ["term", async (visit) => {
+    await visit.click(".lot .term-word");
+    await visit.until("the term's card", () => document.getElementById("term-card") !== null);
+  }],
   ["next", async (visit) => {
+    await visit.press("Escape");
     await visit.goTo("next");
     await shutFolds(visit);
   }],

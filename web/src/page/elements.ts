@@ -52,7 +52,8 @@ export function byId<T extends HTMLElement = HTMLElement>(id: string): T {
   return node as T;
 }
 
-const FIELDS = "input:not([type=file]), select, button, a[href], summary";
+// The words of a term explain a field and are none.
+const FIELDS = "input:not([type=file]), select, button:not(.term-word), a[href], summary";
 
 /** The thing in `root` that a person would use next: what is missing before the rest, the picked one of several choices. */
 function firstField(root: ParentNode): HTMLElement | null {

@@ -220,7 +220,7 @@ function matrixRow(code: string, words: OutcomeCount | undefined, summary: Summa
     el("th", { scope: "row" }, words === undefined ? code : explained(code, "matrix", outcomeTag(words))),
     ...summary.outcome_counts.map((row) => {
       const found = row.counts.find((one) => one.outcome === code);
-      if (found === undefined || found.count === 0) return el("td", { class: "count-none" }, "\u00b7");
+      if (found === undefined || found.count === 0) return el("td", { class: "count-none" }, el("span", { "aria-hidden": "true" }, "\u00b7"), el("span", { class: "heard" }, count(0)));
       return el(
         "td",
         { class: `tone-${outcomeTone(code)}` },
