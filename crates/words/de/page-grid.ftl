@@ -1,130 +1,53 @@
-# The table of readings: filters, groups, columns, selection.
+# Die Tabelle der Messungen: Filter, Gruppen, Spalten, Auswahl.
 
-# translate
-page-grid-filters-back = Put the filters back
-
-# translate
-page-grid-more-filters = More filters
-
-# translate
+page-grid-filters-back = Filter wieder setzen
+page-grid-more-filters = Weitere Filter
 page-grid-more-used = { $n ->
-    [one] ({ $n } in use)
-   *[other] ({ $n } in use)
+    [one] ({ $n } gesetzt)
+   *[other] ({ $n } gesetzt)
   }
-
-# translate
-page-grid-filter-sample = Sample, unit or spot
-
-# translate
-page-grid-filter-part = Part
-
-# translate
-page-grid-filter-lot-name = Lot
-
-# translate
-page-grid-filter-supplier = Supplier
-
-# translate
-page-grid-filter-margin = Within how many sigma of an edge
-
-# translate
-page-grid-margin-why = Finds values that lie this many of their own sigma or less from an edge of the undecided band, on either side; for halogens, from the limit. With a substance chosen, only its values count.
-
-# translate
-page-grid-margin-refused = “{ $typed }” is not a number of sigma from 0.1 to 5 with at most one decimal, such as 1.5.
-
-# translate
-page-grid-one-lot = Only lot { $lot }: show all lots
-
-# translate
-page-grid-group-by = Group by
-
-# translate
-page-grid-group-none = No groups
-
-# translate
-page-grid-group-part = Part
-
-# translate
-page-grid-group-lot = Lot
-
-# translate
-page-grid-group-supplier = Supplier
-
-# translate
+page-grid-filter-sample = Probe, Stück oder Messstelle
+page-grid-filter-part = Teil
+page-grid-filter-lot-name = Los
+page-grid-filter-supplier = Lieferant
+page-grid-filter-margin = Höchstens so viele Sigma neben einem Rand
+page-grid-margin-why = Findet Werte, die höchstens so viele ihrer eigenen Sigma neben einem Rand des unentschiedenen Bandes liegen, auf beiden Seiten; bei Halogenen neben dem Grenzwert. Ist ein Stoff gewählt, zählen nur dessen Werte.
+page-grid-margin-refused = „{ $typed }“ ist keine Anzahl Sigma von 0,1 bis 5 mit höchstens einer Nachkommastelle, etwa 1,5.
+page-grid-one-lot = Nur Los { $lot }: alle Lose zeigen
+page-grid-group-by = Gruppieren nach
+page-grid-group-none = Keine Gruppen
+page-grid-group-part = Teil
+page-grid-group-lot = Los
+page-grid-group-supplier = Lieferant
 page-grid-group-count = { $n ->
-    [one] { $shown } reading
-   *[other] { $shown } readings
+    [one] { $shown } Messung
+   *[other] { $shown } Messungen
   }
-
-# translate
-page-grid-group-worst = Worst:
-
-# translate
-page-grid-group-checks = Check readings
-
-# translate
-page-grid-group-no-supplier = Supplier not stated
-
-# translate
-page-grid-fold-all = Fold all
-
-# translate
-page-grid-unfold-all = Unfold all
-
-# translate
-page-grid-columns = Columns
-
-# translate
-page-grid-columns-which = Columns shown
-
-# translate
-page-grid-columns-first = As at first
-
-# translate
+page-grid-group-worst = Schlechtestes:
+page-grid-group-checks = Kontrollmessungen
+page-grid-group-no-supplier = Lieferant nicht angegeben
+page-grid-fold-all = Alle zuklappen
+page-grid-unfold-all = Alle aufklappen
+page-grid-columns = Spalten
+page-grid-columns-which = Gezeigte Spalten
+page-grid-columns-first = Wie am Anfang
 page-grid-column-element = Element { $symbol }
-
-# translate
 page-grid-selected = { $n ->
-    [one] { $shown } reading selected
-   *[other] { $shown } readings selected
+    [one] { $shown } Messung ausgewählt
+   *[other] { $shown } Messungen ausgewählt
   }
-
-# translate
-page-grid-select-all = Select all
-
-# translate
-page-grid-select-none = Select none
-
-# translate
-page-grid-copy = Copy for a spreadsheet
-
-# translate
-page-grid-copying = Putting the selected readings together
-
-# translate
+page-grid-select-all = Alle auswählen
+page-grid-select-none = Auswahl aufheben
+page-grid-copy = Für eine Tabellenkalkulation kopieren
+page-grid-copying = Die ausgewählten Messungen werden zusammengestellt
 page-grid-copied = { $n ->
-    [one] { $shown } reading is on the clipboard. Paste it into a spreadsheet.
-   *[other] { $shown } readings are on the clipboard. Paste them into a spreadsheet.
+    [one] { $shown } Messung liegt in der Zwischenablage. Sie lässt sich in eine Tabellenkalkulation einfügen.
+   *[other] { $shown } Messungen liegen in der Zwischenablage. Sie lassen sich in eine Tabellenkalkulation einfügen.
   }
-
-# translate
-page-grid-copied-now = The readings are on the clipboard. Paste them into a spreadsheet.
-
-# translate
-page-grid-copy-stopped = Copying was stopped. Nothing was put on the clipboard.
-
-# translate
-page-grid-copy-refused = The browser did not let the page write to the clipboard. The readings are ready: try once more, or save them as a file that a spreadsheet opens.
-
-# translate
-page-grid-copy-again = Copy now
-
-# translate
-page-grid-copy-file = Save as a file
-
-# translate
-page-grid-copy-saved = The readings were saved as { $file }.
-
-# translate
-page-grid-keys = Space selects a row, Shift with the arrows several, Ctrl+A all; Ctrl+C copies them for a spreadsheet and Escape lets them go. On a group, the right and left arrows unfold and fold it. The / key leads to the search field.
+page-grid-copied-now = Die Messungen liegen in der Zwischenablage. Sie lassen sich in eine Tabellenkalkulation einfügen.
+page-grid-copy-stopped = Das Kopieren wurde angehalten. In die Zwischenablage kam nichts.
+page-grid-copy-refused = Der Browser ließ die Seite nicht in die Zwischenablage schreiben. Die Messungen stehen bereit: Bitte noch einmal versuchen oder sie als Datei speichern, die eine Tabellenkalkulation öffnet.
+page-grid-copy-again = Jetzt kopieren
+page-grid-copy-file = Als Datei speichern
+page-grid-copy-saved = Die Messungen wurden als { $file } gespeichert.
+page-grid-keys = Die Leertaste wählt eine Zeile aus, Umschalt mit den Pfeilen mehrere, Strg+A alle; Strg+C kopiert sie für eine Tabellenkalkulation, und Esc hebt die Auswahl auf. Auf einer Gruppe klappen die Pfeile nach rechts und links auf und zu. Die Taste / führt zum Suchfeld.

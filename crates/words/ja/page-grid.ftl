@@ -1,130 +1,41 @@
-# The table of readings: filters, groups, columns, selection.
+# 測定の表：絞り込み、グループ、列、選択。
 
-# translate
-page-grid-filters-back = Put the filters back
-
-# translate
-page-grid-more-filters = More filters
-
-# translate
-page-grid-more-used = { $n ->
-    [one] ({ $n } in use)
-   *[other] ({ $n } in use)
-  }
-
-# translate
-page-grid-filter-sample = Sample, unit or spot
-
-# translate
-page-grid-filter-part = Part
-
-# translate
-page-grid-filter-lot-name = Lot
-
-# translate
-page-grid-filter-supplier = Supplier
-
-# translate
-page-grid-filter-margin = Within how many sigma of an edge
-
-# translate
-page-grid-margin-why = Finds values that lie this many of their own sigma or less from an edge of the undecided band, on either side; for halogens, from the limit. With a substance chosen, only its values count.
-
-# translate
-page-grid-margin-refused = “{ $typed }” is not a number of sigma from 0.1 to 5 with at most one decimal, such as 1.5.
-
-# translate
-page-grid-one-lot = Only lot { $lot }: show all lots
-
-# translate
-page-grid-group-by = Group by
-
-# translate
-page-grid-group-none = No groups
-
-# translate
-page-grid-group-part = Part
-
-# translate
-page-grid-group-lot = Lot
-
-# translate
-page-grid-group-supplier = Supplier
-
-# translate
-page-grid-group-count = { $n ->
-    [one] { $shown } reading
-   *[other] { $shown } readings
-  }
-
-# translate
-page-grid-group-worst = Worst:
-
-# translate
-page-grid-group-checks = Check readings
-
-# translate
-page-grid-group-no-supplier = Supplier not stated
-
-# translate
-page-grid-fold-all = Fold all
-
-# translate
-page-grid-unfold-all = Unfold all
-
-# translate
-page-grid-columns = Columns
-
-# translate
-page-grid-columns-which = Columns shown
-
-# translate
-page-grid-columns-first = As at first
-
-# translate
-page-grid-column-element = Element { $symbol }
-
-# translate
-page-grid-selected = { $n ->
-    [one] { $shown } reading selected
-   *[other] { $shown } readings selected
-  }
-
-# translate
-page-grid-select-all = Select all
-
-# translate
-page-grid-select-none = Select none
-
-# translate
-page-grid-copy = Copy for a spreadsheet
-
-# translate
-page-grid-copying = Putting the selected readings together
-
-# translate
-page-grid-copied = { $n ->
-    [one] { $shown } reading is on the clipboard. Paste it into a spreadsheet.
-   *[other] { $shown } readings are on the clipboard. Paste them into a spreadsheet.
-  }
-
-# translate
-page-grid-copied-now = The readings are on the clipboard. Paste them into a spreadsheet.
-
-# translate
-page-grid-copy-stopped = Copying was stopped. Nothing was put on the clipboard.
-
-# translate
-page-grid-copy-refused = The browser did not let the page write to the clipboard. The readings are ready: try once more, or save them as a file that a spreadsheet opens.
-
-# translate
-page-grid-copy-again = Copy now
-
-# translate
-page-grid-copy-file = Save as a file
-
-# translate
-page-grid-copy-saved = The readings were saved as { $file }.
-
-# translate
-page-grid-keys = Space selects a row, Shift with the arrows several, Ctrl+A all; Ctrl+C copies them for a spreadsheet and Escape lets them go. On a group, the right and left arrows unfold and fold it. The / key leads to the search field.
+page-grid-filters-back = 絞り込みを元に戻す
+page-grid-more-filters = その他の絞り込み
+page-grid-more-used = （{ $n }件使用中）
+page-grid-filter-sample = 試料、個体または測定点
+page-grid-filter-part = 部品
+page-grid-filter-lot-name = ロット
+page-grid-filter-supplier = 供給者
+page-grid-filter-margin = 端から何シグマ以内か
+page-grid-margin-why = 未確定の判定域の端から、その値自身のシグマでこの数以内にある値を、どちら側でも探します。ハロゲンでは限度値からの距離です。物質を選んでいるときは、その物質の値だけを数えます。
+page-grid-margin-refused = 「{ $typed }」は、小数1桁まで、0.1から5までのシグマの数ではありません（例：1.5）。
+page-grid-one-lot = ロット{ $lot }のみ：すべてのロットを表示
+page-grid-group-by = グループ分け
+page-grid-group-none = グループなし
+page-grid-group-part = 部品
+page-grid-group-lot = ロット
+page-grid-group-supplier = 供給者
+page-grid-group-count = 測定{ $shown }件
+page-grid-group-worst = 最も悪い結果：
+page-grid-group-checks = 点検測定
+page-grid-group-no-supplier = 供給者の記載なし
+page-grid-fold-all = すべて折りたたむ
+page-grid-unfold-all = すべて開く
+page-grid-columns = 列
+page-grid-columns-which = 表示する列
+page-grid-columns-first = 最初の状態に戻す
+page-grid-column-element = 元素{ $symbol }
+page-grid-selected = 測定{ $shown }件を選択中
+page-grid-select-all = すべて選択
+page-grid-select-none = 選択を解除
+page-grid-copy = 表計算ソフト用にコピー
+page-grid-copying = 選択した測定をまとめています
+page-grid-copied = 測定{ $shown }件をクリップボードに入れました。表計算ソフトに貼り付けてください。
+page-grid-copied-now = 測定をクリップボードに入れました。表計算ソフトに貼り付けてください。
+page-grid-copy-stopped = コピーを中止しました。クリップボードには何も入れていません。
+page-grid-copy-refused = ブラウザーがクリップボードへの書き込みを許可しませんでした。測定は用意できています。もう一度試すか、表計算ソフトで開けるファイルとして保存してください。
+page-grid-copy-again = 今コピーする
+page-grid-copy-file = ファイルに保存
+page-grid-copy-saved = 測定を{ $file }として保存しました。
+page-grid-keys = スペースキーで行を選択し、Shiftと矢印キーで複数行、Ctrl+Aですべてを選択します。Ctrl+Cで表計算ソフト用にコピーし、Escapeで選択を解除します。グループの行では右と左の矢印キーで開いたり折りたたんだりします。/キーで検索欄へ移動します。

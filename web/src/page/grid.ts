@@ -332,8 +332,13 @@ export class Grid {
       let node = this.live.get(at);
       if (node === undefined) {
         node = this.makeRow(at);
+        // In the order of the table, which is the order that a screen reader walks.
+        const next = this.live.get(at + 1);
+        const before = this.live.get(at - 1);
+        if (next !== undefined) next.before(node);
+        else if (before !== undefined) before.after(node);
+        else this.body.append(node);
         this.live.set(at, node);
-        this.body.append(node);
       }
       // The focused row stays alive out of sight; a huge offset would be dropped by some engines, so it waits just outside.
       const offset = out ? (at < first ? scrolledTo - ROW_HEIGHT * 4 : scrolledTo + sight + ROW_HEIGHT) : base + at * ROW_HEIGHT;
