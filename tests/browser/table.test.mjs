@@ -99,7 +99,7 @@ for (const { name, visit: open } of browsers) {
           return { low: share(number(".strip-band", /^M([\d.-]+) /)), high: share(number(".strip-band", /H([\d.-]+)V/)), at: share(number(".strip-bob", /L([\d.-]+) 16L/)), from: share(number(".strip-whisker", /^M([\d.-]+) /)), words: cell.innerText };
         }, index);
         await visit.click(`.grid-body [role=row][aria-rowindex="${index}"] [role=gridcell]`);
-        await visit.until("the ruler", () => document.querySelectorAll("#detail svg.ruler").length > 1);
+        await visit.until("the ruler", (id) => document.querySelector("#detail-heading").textContent.includes(id) && document.querySelectorAll("#detail svg.ruler").length > 1, `S-${index - 1}`);
         const ruler = await visit.evaluate(() => {
           const svg = [...document.querySelectorAll("#detail svg.ruler")].find((one) => /lead|Pb/.test(one.getAttribute("aria-label")));
           const share = (x) => (Number(x) - 12) / 336;
@@ -186,7 +186,7 @@ for (const { name, visit: open } of browsers) {
       assert.ok(!chosen.some((one) => one.startsWith("Hg")));
       assert.deepEqual(chosen.slice(-2), ["As", "Sb"], "in their own order, whichever was chosen first");
       assert.equal(await visit.evaluate(() => document.activeElement.id), "column-shown-element-As");
-      await visit.until("arsenic and antimony as written", () => [...document.querySelectorAll(".grid-body [role=row]")].some((row) => /mg\/kg/.test(row.children[row.children.length - 2].textContent) && /%/.test(row.lastElementChild.textContent)));
+      await visit.until("arsenic and antimony as written", () => [...document.querySelectorAll(".grid-body [role=row]")].some((row) => /^\d+ mg\/kg/.test(row.children[row.children.length - 2].textContent) && /^\d+100 mg\/kg/.test(row.lastElementChild.textContent)));
       await visit.click("#columns-as-at-first");
       assert.deepEqual(await headings(), first);
       await visit.press("Escape");

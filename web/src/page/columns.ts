@@ -34,10 +34,9 @@ function outcomeCell(cell: CellView): HTMLElement {
   const words = cell.short === cell.text ? null : el("span", { class: "heard" }, ` ${cell.text}`);
   const value = el("span", { class: "outcome-value" }, cell.value.replace(UNIT_OF_THE_TABLE, ""));
   const title = `${cell.text} \u00b7 ${cell.value}`;
-  if (cell.strip === null) return el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line" }, outcomeMark(cell.outcome), code, words), value);
   const long = cell.short.length > CODE_LENGTH;
-  const strip = stripMark(cell.strip, cell.outcome, long ? STRIP_BESIDE_WIDTH : STRIP_WIDTH);
-  return long
+  const strip = cell.strip === null ? outcomeMark(cell.outcome) : stripMark(cell.strip, cell.outcome, long ? STRIP_BESIDE_WIDTH : STRIP_WIDTH);
+  return long || cell.strip === null
     ? el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line" }, code, words), el("span", { class: "outcome-line" }, strip, value))
     : el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line outcome-apart" }, code, words, value), strip);
 }

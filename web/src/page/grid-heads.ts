@@ -16,9 +16,9 @@ export function groupHead(lines: Lines, group: number, row: RowView | undefined)
     { class: "group-head" },
     el("span", { class: "group-fold", "aria-hidden": "true" }, lines.isOpen(group) ? "▾" : "▸"),
     el("strong", { class: "group-name" }, nameOf(row, lot)),
-    lot?.supplier == null ? null : el("span", { class: "group-count" }, lot.supplier),
+    lot?.supplier == null ? null : el("span", { class: "group-count group-of" }, lot.supplier),
     el("span", { class: "group-count" }, say("page-grid-group-count", { n, shown: count(n) })),
-    worst === undefined ? null : el("span", { class: "group-worst" }, say("page-grid-group-worst"), outcomeTag(worst)),
+    worst === undefined ? null : el("span", { class: "group-worst" }, el("span", { class: "group-worst-word" }, say("page-grid-group-worst")), outcomeTag(worst)),
     lot === undefined ? null : dispositionTag(lot.disposition, lot.disposition_text),
   );
 }
