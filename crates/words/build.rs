@@ -120,7 +120,8 @@ fn code(languages: &BTreeMap<String, Vec<PathBuf>>) -> String {
         let _ = writeln!(code, "];");
         // A missing name has been told with the other missing texts.
         let own = name_of(files).unwrap_or_default();
-        let language = format!("Language {{ tag: {tag:?}, name: {own:?}, rooms: {name}, page: concat!({page}) }}");
+        let language =
+            format!("Language {{ tag: {tag:?}, name: {own:?}, rooms: {name}, page: concat!({page}) }}");
         list.push((tag != FIRST, language));
     }
     list.sort();

@@ -3,11 +3,12 @@
 //!
 //! Drawn as SVG text with fixed decimals, so that it is the same bytes everywhere; colours come from CSS classes
 //! with fallbacks, and the meaning never from colour alone: the band is hatched, the bob has a shape and a word.
+//! [`strip`] gives the same picture as positions alone, for a table that draws a thousand of them.
 
 use std::fmt::Write;
 
 use crate::locale::with_sign;
-use crate::quantity::MassFraction;
+use crate::quantity::{Coverage, MassFraction, Sigma};
 
 /// What is drawn.
 #[derive(Clone, Debug)]
@@ -18,16 +19,45 @@ pub struct Ruler<'a> {
     pub description: &'a str,
     /// Word inside the band.
     pub band_word: &'a str,
-    /// Low edge of the band in mg/kg.
-    pub low: MassFraction,
-    /// High edge; `None` where the band is open upwards.
-    pub high: Option<MassFraction>,
-    /// The mark on it.
-    pub mark: Mark,
+    /// What is drawn of the numbers.
+    pub picture: Picture,
     /// A short code for the outcome, which chooses the bob's style class.
     pub outcome: &'a str,
     /// The sign between a whole number and its decimals.
     pub decimal: &'a str,
+}
+
+/// The numbers of a ruler.
+#[derive(Clone, Copy, Debug)]
+pub struct Picture {
+    /// Low edge of the band in mg/kg.
+    pub low: MassFraction,
+    /// High edge; `None` where the band is open upwards. A limit without a band has both edges in one place.
+    pub high: Option<MassFraction>,
+    /// The mark on it.
+    pub mark: Mark,
+}
+
+impl Picture {
+    /// True for a value that lies within `k` times the sigma that judged it of an edge of the band, on either side. What is no
+    /// number, or has no sigma, is near nothing.
+    ///
+    /// # Units
+    /// Exact: `|x - edge| <= k s` in whole millionths of mg/kg and squares of them. A tie is near.
+    ///
+    /// # Source
+    /// Our own choice, for finding readings that a little more or less would have judged otherwise; it decides nothing.
+    pub fn is_near_an_edge(&self, k: Coverage, sigma: Option<Sigma>) -> bool {
+        let (Mark::Bob { value, .. }, Some(sigma)) = (self.mark, sigma.filter(|sigma| !sigma.is_zero()))
+        else {
+            return false;
+        };
+        let near = |edge: MassFraction| {
+            let away = (value.units() - edge.units()).abs();
+            sigma.compare_times(k, MassFraction::from_units(away)).is_ge()
+        };
+        near(self.low) || self.high.is_some_and(near)
+    }
 }
 
 /// What the reading says, as a mark.
@@ -59,9 +89,9 @@ struct Scale {
 
 impl Scale {
     /// Whole decades around everything that is drawn; at least from a tenth of the low edge to ten times the high.
-    fn around(ruler: &Ruler<'_>) -> Scale {
-        let low = ruler.low.to_mg_per_kg();
-        let high = ruler.high.unwrap_or(ruler.low).to_mg_per_kg();
+    fn around(picture: &Picture) -> Scale {
+        let low = picture.low.to_mg_per_kg();
+        let high = picture.high.unwrap_or(picture.low).to_mg_per_kg();
         let (mut smallest, mut largest) = (low / 10.0, high * 4.0);
         let mut include = |value: MassFraction| {
             let value = value.to_mg_per_kg();
@@ -70,7 +100,7 @@ impl Scale {
                 largest = largest.max(value * 1.5);
             }
         };
-        match ruler.mark {
+        match picture.mark {
             Mark::Bob { value, .. } | Mark::Below(value) | Mark::Above(value) => include(value),
         }
         Scale {
@@ -79,20 +109,81 @@ impl Scale {
         }
     }
 
-    /// Where a value stands; values at or below the left end stand on it.
-    fn x(&self, value: MassFraction) -> f64 {
+    /// Where a value stands between the ends, 0 to 1; one outside stands beyond its end.
+    fn share(&self, value: MassFraction) -> f64 {
         let value = value.to_mg_per_kg();
         if value <= 0.0 {
-            return LEFT;
+            return -1.0;
         }
-        let share = (libm::log10(value) - self.from) / (self.to - self.from);
-        (LEFT + share * (RIGHT - LEFT)).clamp(LEFT, RIGHT)
+        (libm::log10(value) - self.from) / (self.to - self.from)
     }
+
+    /// The same on the drawing; what lies outside stands on the end.
+    fn x(&self, value: MassFraction) -> f64 {
+        LEFT + self.share(value).clamp(0.0, 1.0) * (RIGHT - LEFT)
+    }
+}
+
+/// Where everything on a ruler stands.
+///
+/// # Units
+/// Per mille of the way from the left end of the scale to the right one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Strip {
+    /// `bob`, `below` or `above`.
+    pub mark: &'static str,
+    /// The value, or the bound that it lies below or above.
+    pub at: u16,
+    /// Left end of the whiskers; where there are none, the value itself. Of a bound: the end that it points to.
+    pub from: u16,
+    /// Right end of the whiskers, in the same way.
+    pub to: u16,
+    /// Low edge of the band.
+    pub low: u16,
+    /// High edge of the band; the right end of the scale where the band is open.
+    pub high: u16,
+    /// The band is open upwards.
+    pub open: bool,
+    /// What is drawn of the reading goes on beyond the left end of the scale.
+    pub cut_left: bool,
+    /// The same of the right end.
+    pub cut_right: bool,
+}
+
+/// The picture that [`draw`] makes, as positions on the same scale.
+pub fn strip(picture: &Picture) -> Strip {
+    let scale = Scale::around(picture);
+    let place = |share: f64| libm::round(share.clamp(0.0, 1.0) * 1000.0) as u16;
+    let (at, from, to, mark) = match picture.mark {
+        Mark::Bob { value, half } => {
+            let (from, to) = whiskers(value, half);
+            (scale.share(value), scale.share(from), scale.share(to), "bob")
+        }
+        Mark::Below(limit) => (scale.share(limit), 0.0, scale.share(limit), "below"),
+        Mark::Above(limit) => (scale.share(limit), scale.share(limit), 1.0, "above"),
+    };
+    Strip {
+        mark,
+        at: place(at),
+        from: place(from),
+        to: place(to),
+        low: place(scale.share(picture.low)),
+        high: picture.high.map_or(1000, |high| place(scale.share(high))),
+        open: picture.high.is_none(),
+        cut_left: from < 0.0,
+        cut_right: to > 1.0,
+    }
+}
+
+fn whiskers(value: MassFraction, half: MassFraction) -> (MassFraction, MassFraction) {
+    let end = |units| MassFraction::from_units(units);
+    (end(value.units().saturating_sub(half.units())), end(value.units().saturating_add(half.units())))
 }
 
 /// Draws the ruler as SVG text.
 pub fn draw(ruler: &Ruler<'_>) -> String {
-    let scale = Scale::around(ruler);
+    let picture = &ruler.picture;
+    let scale = Scale::around(picture);
     let mut svg = String::with_capacity(2048);
     let class = ruler.outcome.replace('_', "-");
     // Writing to a String cannot fail, so the results are dropped.
@@ -106,7 +197,7 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
         escape(ruler.title),
         escape(ruler.description)
     );
-    let (band_from, band_to) = (scale.x(ruler.low), ruler.high.map_or(RIGHT, |high| scale.x(high)));
+    let (band_from, band_to) = (scale.x(picture.low), picture.high.map_or(RIGHT, |high| scale.x(high)));
     let _ = write!(
         svg,
         "<rect class=\"ruler-band\" x=\"{band_from:.1}\" y=\"34\" width=\"{:.1}\" height=\"28\" fill=\"none\" \
@@ -134,7 +225,7 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
     );
     decades(&mut svg, &scale, ruler.decimal);
     edge_labels(&mut svg, ruler, band_from, band_to);
-    mark(&mut svg, ruler, &scale);
+    mark(&mut svg, picture.mark, &scale);
     svg.push_str("</svg>");
     svg
 }
@@ -172,9 +263,9 @@ fn decades(svg: &mut String, scale: &Scale, decimal: &str) {
 }
 
 fn edge_labels(svg: &mut String, ruler: &Ruler<'_>, band_from: f64, band_to: f64) {
-    let edges = match ruler.high {
-        Some(high) => format!("{} – {}", ruler.low, high),
-        None => format!("{} –", ruler.low),
+    let edges = match ruler.picture.high {
+        Some(high) => format!("{} – {}", ruler.picture.low, high),
+        None => format!("{} –", ruler.picture.low),
     };
     let middle = f64::midpoint(band_from, band_to).clamp(40.0, WIDTH - 40.0);
     let _ = write!(
@@ -186,12 +277,12 @@ fn edge_labels(svg: &mut String, ruler: &Ruler<'_>, band_from: f64, band_to: f64
     );
 }
 
-fn mark(svg: &mut String, ruler: &Ruler<'_>, scale: &Scale) {
-    match ruler.mark {
+fn mark(svg: &mut String, mark: Mark, scale: &Scale) {
+    match mark {
         Mark::Bob { value, half } => {
             let x = scale.x(value);
-            let from = scale.x(MassFraction::from_units(value.units() - half.units()));
-            let to = scale.x(MassFraction::from_units(value.units() + half.units()));
+            let (from, to) = whiskers(value, half);
+            let (from, to) = (scale.x(from), scale.x(to));
             let _ = write!(
                 svg,
                 "<g class=\"ruler-mark\"><line x1=\"{x:.1}\" y1=\"2\" x2=\"{x:.1}\" y2=\"{TOP:.1}\" \
@@ -251,14 +342,16 @@ pub fn escape(text: &str) -> String {
 mod tests {
     use super::*;
 
+    fn picture(mark: Mark, high: Option<i64>) -> Picture {
+        Picture { low: MassFraction::from_mg_per_kg(700), high: high.map(MassFraction::from_mg_per_kg), mark }
+    }
+
     fn ruler(mark: Mark, high: Option<i64>) -> String {
         draw(&Ruler {
             title: "lead <Pb>",
             description: "x",
             band_word: "undecided",
-            low: MassFraction::from_mg_per_kg(700),
-            high: high.map(MassFraction::from_mg_per_kg),
-            mark,
+            picture: picture(mark, high),
             outcome: "BL",
             decimal: ".",
         })
@@ -285,5 +378,76 @@ mod tests {
                 assert!(!drawn.contains("NaN") && !drawn.contains("inf"), "{drawn}");
             }
         }
+    }
+
+    /// Every number after `name="` in the first tag that holds `within`.
+    fn number_of(svg: &str, within: &str, name: &str) -> f64 {
+        let tag = svg.split('<').find(|tag| tag.contains(within)).unwrap();
+        let text = tag.split_once(&format!("{name}=\"")).unwrap().1;
+        text.split('"').next().unwrap().parse().unwrap()
+    }
+
+    #[test]
+    fn the_strip_of_a_table_stands_where_the_drawing_stands() {
+        let x = |per_mille: u16| LEFT + f64::from(per_mille) / 1000.0 * (RIGHT - LEFT);
+        // Half of a per mille and half of the last decimal that is drawn.
+        let same =
+            |per_mille, drawn: f64| assert!((x(per_mille) - drawn).abs() < 0.25, "{per_mille} {drawn}");
+        for value in [1, 40, 640, 701, 1299, 5000, 90_000, 1_000_000] {
+            for half in [0, 5, 60, 900] {
+                for high in [None, Some(1300)] {
+                    let mark = Mark::Bob {
+                        value: MassFraction::from_mg_per_kg(value),
+                        half: MassFraction::from_mg_per_kg(half),
+                    };
+                    let (strip, drawn) = (strip(&picture(mark, high)), ruler(mark, high));
+                    same(strip.at, number_of(&drawn, "y1=\"2\"", "x1"));
+                    same(strip.from, number_of(&drawn, "y1=\"28\"", "x1"));
+                    same(strip.to, number_of(&drawn, "y1=\"28\"", "x2"));
+                    same(strip.low, number_of(&drawn, "ruler-band", "x"));
+                    let width = number_of(&drawn, "ruler-band", "width");
+                    same(strip.high, number_of(&drawn, "ruler-band", "x") + width);
+                    assert_eq!(strip.open, high.is_none());
+                    assert_eq!(strip.cut_left, value <= half);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_strip_says_which_end_of_it_is_cut_off() {
+        let mg = MassFraction::from_mg_per_kg;
+        let of = |mark| strip(&picture(mark, Some(1300)));
+        let inside = of(Mark::Bob { value: mg(900), half: mg(60) });
+        assert!(!inside.cut_left && !inside.cut_right);
+        let below_zero = of(Mark::Bob { value: mg(-5), half: mg(60) });
+        assert!(below_zero.cut_left && below_zero.at == 0 && below_zero.to > 0);
+        let wide = of(Mark::Bob { value: mg(6600), half: mg(6500) });
+        assert!(wide.cut_right && wide.to == 1000);
+        let below = of(Mark::Below(mg(50)));
+        assert_eq!((below.mark, below.from, below.to), ("below", 0, below.at));
+        let above = of(Mark::Above(mg(2000)));
+        assert_eq!((above.mark, above.from, above.to), ("above", above.at, 1000));
+    }
+
+    #[test]
+    fn near_an_edge_is_decided_exactly_and_a_tie_is_near() {
+        let mg = MassFraction::from_mg_per_kg;
+        let sigma = Sigma::from_one_sigma(mg(20));
+        let near = |value: i64, high, tenths| {
+            let mark = Mark::Bob { value: MassFraction::from_units(value), half: mg(60) };
+            picture(mark, high).is_near_an_edge(Coverage::from_tenths(tenths).unwrap(), sigma)
+        };
+        assert!(near(660_000_000, None, 20));
+        assert!(!near(659_999_999, None, 20));
+        assert!(near(740_000_000, Some(1300), 20));
+        assert!(!near(740_000_001, Some(1300), 20));
+        assert!(near(1_340_000_000, Some(1300), 20));
+        assert!(!near(1_340_000_000, None, 20));
+        let below = picture(Mark::Below(mg(700)), Some(1300));
+        assert!(!below.is_near_an_edge(Coverage::THREE, sigma));
+        let value = picture(Mark::Bob { value: mg(700), half: mg(0) }, Some(1300));
+        assert!(!value.is_near_an_edge(Coverage::THREE, None));
+        assert!(!value.is_near_an_edge(Coverage::THREE, Some(Sigma::ZERO)));
     }
 }

@@ -16,7 +16,7 @@ use plumbline_core::substance::{Element, Halogen, Substance};
 use plumbline_core::words::Words;
 use serde::Serialize;
 
-use crate::views::{RowView, row_view};
+use crate::views::{Place, RowView, row_view};
 
 #[derive(Serialize)]
 pub(crate) struct StepView {
@@ -127,7 +127,7 @@ pub(crate) fn detail(
         substances.chain(Halogen::ALL.into_iter().map(|of| one.halogen(of, said))).collect();
     let limits = reviewer.limits_as(reviewer.class(row).0, row);
     Some(DetailView {
-        row: row_view(source, &reviewer, words, findings, index, row),
+        row: row_view(&Place { inspection, findings, source, reviewer: &reviewer, index, row }, words),
         lot_index: i32::try_from(lot).unwrap_or(-1),
         instrument: identity(Identity::Instrument),
         time: identity(Identity::Time),

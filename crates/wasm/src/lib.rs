@@ -7,6 +7,7 @@ mod ahead;
 mod checks;
 mod detail;
 mod mapping;
+mod near;
 mod offers;
 mod order;
 mod papers_view;
@@ -25,7 +26,7 @@ use plumbline_core::inspection::{self, Findings, Inspection};
 use plumbline_core::papers;
 use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::evidence::Pinned;
-use plumbline_core::report::{self, Length, PROGRAM, csv, html, json};
+use plumbline_core::report::{self, Length, PROGRAM, copied, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
 use plumbline_core::settings_file;
 use plumbline_core::words::{ENGLISH_TAG, Words};
@@ -392,25 +393,58 @@ impl Session {
         to_js(&offers::offers(&state.inspection, &state.findings, &state.words))
     }
 
-    /// The readings that answer a query, in its order, as indices.
+    /// The readings that answer a query, in its order, as `indices`. Where they stand in groups: where each begins, its worst
+    /// outcome by its place in `outcomes`, and what tells it from the others (its lot, where the groups are lots).
     ///
     /// # Errors
     /// A query that is not of the expected shape.
-    pub fn order(&self, query: JsValue) -> Result<js_sys::Uint32Array, JsError> {
+    pub fn order(&self, query: JsValue) -> Result<JsValue, JsError> {
         let query: order::Query = serde_wasm_bindgen::from_value(query)?;
         let state = self.state.borrow();
         let found = order::order(&state.inspection, &state.findings, &state.lots, &query);
-        // A copy: a view of wasm memory would dangle at the next growth.
-        Ok(js_sys::Uint32Array::from(found.as_slice()))
+        let groups = found.groups.unwrap_or_default();
+        let answer = js_sys::Object::new();
+        let set = |key: &str, value: &JsValue| {
+            // A plain object takes every key.
+            let _ = js_sys::Reflect::set(&answer, &JsValue::from_str(key), value);
+        };
+        // Copies: a view of wasm memory would dangle at the next growth.
+        set("indices", &js_sys::Uint32Array::from(found.indices.as_slice()));
+        set("starts", &js_sys::Uint32Array::from(groups.starts.as_slice()));
+        set("worst", &js_sys::Uint8Array::from(groups.worst.as_slice()));
+        set("keys", &js_sys::Uint32Array::from(groups.keys.as_slice()));
+        set("outcomes", &to_js(&views::outcomes(&state.words))?);
+        Ok(answer.into())
     }
 
-    /// The rows of these readings, for the visible part of a table.
+    /// The rows of these readings, for the visible part of a table, with what stands under these other elements.
     ///
     /// # Errors
     /// Only where the view can't cross.
-    pub fn rows(&self, indices: &[u32]) -> Result<JsValue, JsError> {
+    #[allow(clippy::needless_pass_by_value, reason = "lists of text cross the door by value")]
+    pub fn rows(&self, indices: &[u32], others: Vec<String>) -> Result<JsValue, JsError> {
         let state = self.state.borrow();
-        to_js(&views::rows(&state.inspection, &state.findings, &state.words, indices))
+        to_js(&views::rows(&state.inspection, &state.findings, &state.words, indices, &others))
+    }
+
+    /// Writes these readings as text between tabs, with the columns of `findings.csv` that belong to `columns` of the table, and
+    /// their heads where `heads` is set.
+    ///
+    /// # Errors
+    /// A sink that throws.
+    #[allow(clippy::needless_pass_by_value, reason = "lists of text cross the door by value")]
+    pub fn copied(
+        &self,
+        indices: &[u32],
+        columns: Vec<String>,
+        heads: bool,
+        sink: &js_sys::Function,
+    ) -> Result<(), JsError> {
+        let state = self.state.borrow();
+        let mut out = sink::FunctionSink::new(sink);
+        copied::write(&state.inspection, &state.findings, indices, &columns, heads, &mut out)
+            .and_then(|()| std::io::Write::flush(&mut out))
+            .map_err(|error| JsError::new(&error.to_string()))
     }
 
     /// Everything about one reading.

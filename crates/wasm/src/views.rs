@@ -3,18 +3,20 @@
 
 use plumbline_core::acts;
 use plumbline_core::inspection::{Findings, Inspection, RowCounts};
-use plumbline_core::judging::SourceReview;
+use plumbline_core::judging::{JUDGED, SourceReview};
 use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::{Judgement, Outcome, Reason};
 use plumbline_core::reading::{Identity, Notice, NoticeCode, Notices, SetAside, Source};
 use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases};
+use plumbline_core::ruler::{self, Picture};
 use plumbline_core::rules::{self, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
 use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
 
 use crate::mapping::{self, BlockView, ContainerView, SheetView, StatedView};
+use crate::near;
 
 /// Parts and materials that the summary carries; the page says how many more there are.
 const LISTED: usize = 2000;
@@ -198,6 +200,7 @@ pub(crate) struct Summary {
     acts: Vec<ActView>,
     cautions: Vec<String>,
     expiries: Vec<ExpiryView>,
+    other_elements: Vec<&'static str>,
 }
 
 /// A day on which an exemption expires that something here rests on.
@@ -217,6 +220,38 @@ pub(crate) struct CellView {
     text: String,
     value: String,
     reason: &'static str,
+    strip: Option<StripView>,
+}
+
+/// The ruler of an outcome as positions, per mille along the strip.
+#[derive(Serialize)]
+pub(crate) struct StripView {
+    mark: &'static str,
+    at: u16,
+    from: u16,
+    to: u16,
+    low: u16,
+    high: u16,
+    open: bool,
+    cut_left: bool,
+    cut_right: bool,
+}
+
+impl StripView {
+    fn of(picture: &Picture) -> StripView {
+        let strip = ruler::strip(picture);
+        StripView {
+            mark: strip.mark,
+            at: strip.at,
+            from: strip.from,
+            to: strip.to,
+            low: strip.low,
+            high: strip.high,
+            open: strip.open,
+            cut_left: strip.cut_left,
+            cut_right: strip.cut_right,
+        }
+    }
 }
 
 #[derive(Serialize)]
@@ -238,6 +273,7 @@ pub(crate) struct RowView {
     trust_text: String,
     cells: Vec<CellView>,
     halogens: Vec<CellView>,
+    others: Vec<String>,
 }
 
 #[derive(Deserialize, Serialize)]
@@ -593,7 +629,31 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
                 text: exemptions::expiry(words, inspection, findings, one),
             })
             .collect(),
+        other_elements: other_elements(inspection),
     }
+}
+
+/// The elements that some file has a column for and that no outcome speaks of, by atomic number.
+fn other_elements(inspection: &Inspection) -> Vec<&'static str> {
+    let columns = inspection.sources.iter().flat_map(|source| source.readings.elements());
+    let mut found: Vec<Element> =
+        columns.map(|column| column.element).filter(|element| !JUDGED.contains(element)).collect();
+    found.sort_unstable();
+    found.dedup();
+    found.into_iter().map(Element::symbol).collect()
+}
+
+/// Words for each outcome, by its place in [`Outcome::ALL`].
+pub(crate) fn outcomes(words: &Words) -> Vec<OutcomeMark> {
+    Outcome::ALL
+        .iter()
+        .map(|outcome| OutcomeMark {
+            substance: "",
+            outcome: outcome.code(),
+            short: phrases::outcome_short(words, *outcome),
+            text: phrases::outcome(words, *outcome),
+        })
+        .collect()
 }
 
 fn outcome_counts(findings: &Findings, words: &Words) -> Vec<SubstanceCounts> {
@@ -629,13 +689,15 @@ fn outcome_counts(findings: &Findings, words: &Words) -> Vec<SubstanceCounts> {
         .collect()
 }
 
-/// The rows of these readings.
+/// The rows of these readings, with what stands under `others`, which are symbols of elements.
 pub(crate) fn rows(
     inspection: &Inspection,
     findings: &Findings,
     words: &Words,
     indices: &[u32],
+    others: &[String],
 ) -> Vec<RowView> {
+    let others: Vec<Element> = others.iter().filter_map(|symbol| Element::from_symbol(symbol)).collect();
     let settings = inspection.settings();
     let mut reviewers: std::collections::BTreeMap<usize, SourceReview<'_>> =
         std::collections::BTreeMap::new();
@@ -647,29 +709,50 @@ pub(crate) fn rows(
             let reviewer = reviewers
                 .entry(at)
                 .or_insert_with(|| SourceReview::new(source, &inspection.books, &settings));
-            Some(row_view(source, reviewer, words, findings, *index as usize, row))
+            let place = Place { inspection, findings, source, reviewer, index: *index as usize, row };
+            let mut view = row_view(&place, words);
+            view.others = others.iter().map(|element| place.written(words, *element)).collect();
+            Some(view)
         })
         .collect()
 }
 
-pub(crate) fn row_view(
-    source: &Source,
-    reviewer: &SourceReview<'_>,
-    words: &Words,
-    findings: &Findings,
-    index: usize,
-    row: usize,
-) -> RowView {
+/// One reading, and where it stands.
+pub(crate) struct Place<'a> {
+    pub(crate) inspection: &'a Inspection,
+    pub(crate) findings: &'a Findings,
+    pub(crate) source: &'a Source,
+    pub(crate) reviewer: &'a SourceReview<'a>,
+    /// Among all readings.
+    pub(crate) index: usize,
+    /// In its source.
+    pub(crate) row: usize,
+}
+
+impl Place<'_> {
+    /// An element that no outcome speaks of, as the file has it; empty where there is no column.
+    fn written(&self, words: &Words, element: Element) -> String {
+        let Some(column) = self.source.readings.column_of(element) else { return String::new() };
+        let cell = column.cell(self.row);
+        let sigma = self.reviewer.printed_sigma(element, &cell, self.row);
+        phrases::value(words, &cell, sigma, &phrases::as_written(self.source, column, self.row))
+    }
+}
+
+pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
+    let Place { inspection, findings, source, reviewer, index, row } = *place;
     let assessed = reviewer.assess(row);
     let identity = |identity| source.readings.identity(identity, row).map(str::to_owned);
-    let cell_view = |name: &'static str, judged: &Judgement, value: String| CellView {
-        substance: name,
-        outcome: judged.outcome.code(),
-        short: phrases::outcome_short(words, judged.outcome),
-        text: phrases::outcome(words, judged.outcome),
-        value,
-        reason: judged.reason.map_or("", Reason::code),
-    };
+    let cell_view =
+        |name: &'static str, judged: &Judgement, value: String, picture: Option<Picture>| CellView {
+            strip: picture.as_ref().map(StripView::of),
+            substance: name,
+            outcome: judged.outcome.code(),
+            short: phrases::outcome_short(words, judged.outcome),
+            text: phrases::outcome(words, judged.outcome),
+            value,
+            reason: judged.reason.map_or("", Reason::code),
+        };
     let value_of = |element: Element, judged: &Judgement| {
         let cell = source.readings.cell(element, row);
         phrases::value(
@@ -702,7 +785,8 @@ pub(crate) fn row_view(
             .iter()
             .zip(&assessed.substances)
             .map(|(substance, judged)| {
-                cell_view(substance.symbol(), judged, value_of(substance.element(), judged))
+                let picture = near::of_substance(inspection, source, &assessed, *substance, row);
+                cell_view(substance.symbol(), judged, value_of(substance.element(), judged), picture)
             })
             .collect(),
         halogens: Halogen::ALL
@@ -713,9 +797,11 @@ pub(crate) fn row_view(
                     Some(element) => value_of(element, &judged),
                     None => phrases::total(words, &assessed.total),
                 };
-                cell_view(halogen.name(), &judged, value)
+                let picture = near::of_halogen(inspection, source, &assessed, *halogen, row);
+                cell_view(halogen.name(), &judged, value, picture)
             })
             .collect(),
+        others: Vec::new(),
     }
 }
 
@@ -826,9 +912,13 @@ mod tests {
         let template = serde_json::to_value(template).unwrap();
         same_keys("IdTemplateView", &template);
         same_keys("IdCut", &template["cuts"][0]);
-        let row = serde_json::to_value(rows(&inspection, &findings, &words, &[0])).unwrap();
+        let row =
+            serde_json::to_value(rows(&inspection, &findings, &words, &[0], &["Cu".to_owned()])).unwrap();
         same_keys("RowView", &row[0]);
         same_keys("CellView", &row[0]["cells"][0]);
+        assert_eq!(summary["other_elements"], serde_json::json!(["Cu"]));
+        assert_eq!(row[0]["others"].as_array().unwrap().len(), 1);
+        assert!(row[0]["others"][0].as_str().unwrap().contains("40"), "{}", row[0]["others"][0]);
         same_keys("ExpiryView", &serde_json::to_value(ExpiryView::default()).unwrap());
         let problem = act_problem(&words, ProblemCode::UnknownName, "x");
         same_keys("ActAnswer", &serde_json::to_value(ActAnswer { reread: false, problem: None }).unwrap());

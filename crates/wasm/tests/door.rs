@@ -46,12 +46,16 @@ fn a_review_gives_outcomes_and_an_order_as_a_typed_array() {
     let summary = session.review().ok().unwrap();
     assert_eq!(get(&at(&get(&summary, "lots"), 0), "disposition"), JsValue::from_str("not_accept"));
     let query = js_sys::JSON::parse(
-        r#"{"text":"","substance":"Pb","outcome":"OL","lot":-1,"sort":"file","descending":false}"#,
+        r#"{"text":"","part":"","lot_name":"","supplier":"","sample":"","substance":"Pb","outcome":"OL","margin":"",
+            "lot":-1,"group":"lot","sort":"file","descending":false}"#,
     )
     .unwrap();
-    let order = session.order(query).ok().unwrap();
+    let answer = session.order(query).ok().unwrap();
+    let order: js_sys::Uint32Array = get(&answer, "indices").into();
     assert_eq!(order.to_vec(), [1]);
-    let rows = session.rows(&order.to_vec()).ok().unwrap();
+    let starts: js_sys::Uint32Array = get(&answer, "starts").into();
+    assert_eq!(starts.to_vec(), [0]);
+    let rows = session.rows(&order.to_vec(), Vec::new()).ok().unwrap();
     let cell = at(&get(&at(&rows, 0), "cells"), 1);
     assert_eq!(get(&cell, "outcome"), JsValue::from_str("OL"));
     let detail = session.detail(1).ok().unwrap();

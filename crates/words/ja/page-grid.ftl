@@ -1,1 +1,41 @@
-# The table of readings: filters, groups, columns, selection.
+# 測定の表：絞り込み、グループ、列、選択。
+
+page-grid-filters-back = 絞り込みを元に戻す
+page-grid-more-filters = その他の絞り込み
+page-grid-more-used = （{ $n }件使用中）
+page-grid-filter-sample = 試料、個体または測定点
+page-grid-filter-part = 部品
+page-grid-filter-lot-name = ロット
+page-grid-filter-supplier = 供給者
+page-grid-filter-margin = 端から何シグマ以内か
+page-grid-margin-why = 未確定の判定域の端から、その値自身のシグマでこの数以内にある値を、どちら側でも探します。ハロゲンでは限度値からの距離です。物質を選んでいるときは、その物質の値だけを数えます。
+page-grid-margin-refused = 「{ $typed }」は、小数1桁まで、0.1から5までのシグマの数ではありません（例：1.5）。
+page-grid-one-lot = ロット{ $lot }のみ：すべてのロットを表示
+page-grid-group-by = グループ分け
+page-grid-group-none = グループなし
+page-grid-group-part = 部品
+page-grid-group-lot = ロット
+page-grid-group-supplier = 供給者
+page-grid-group-count = 測定{ $shown }件
+page-grid-group-worst = 最も悪い結果：
+page-grid-group-checks = 点検測定
+page-grid-group-no-supplier = 供給者の記載なし
+page-grid-fold-all = すべて折りたたむ
+page-grid-unfold-all = すべて開く
+page-grid-columns = 列
+page-grid-columns-which = 表示する列
+page-grid-columns-first = 最初の状態に戻す
+page-grid-column-element = 元素{ $symbol }
+page-grid-selected = 測定{ $shown }件を選択中
+page-grid-select-all = すべて選択
+page-grid-select-none = 選択を解除
+page-grid-copy = 表計算ソフト用にコピー
+page-grid-copying = 選択した測定をまとめています
+page-grid-copied = 測定{ $shown }件をクリップボードに入れました。表計算ソフトに貼り付けてください。
+page-grid-copied-now = 測定をクリップボードに入れました。表計算ソフトに貼り付けてください。
+page-grid-copy-stopped = コピーを中止しました。クリップボードには何も入れていません。
+page-grid-copy-refused = ブラウザーがクリップボードへの書き込みを許可しませんでした。測定は用意できています。もう一度試すか、表計算ソフトで開けるファイルとして保存してください。
+page-grid-copy-again = 今コピーする
+page-grid-copy-file = ファイルに保存
+page-grid-copy-saved = 測定を{ $file }として保存しました。
+page-grid-keys = スペースキーで行を選択し、Shiftと矢印キーで複数行、Ctrl+Aですべてを選択します。Ctrl+Cで表計算ソフト用にコピーし、Escapeで選択を解除します。グループの行では右と左の矢印キーで開いたり折りたたんだりします。/キーで検索欄へ移動します。

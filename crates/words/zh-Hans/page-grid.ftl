@@ -1,1 +1,41 @@
-# The table of readings: filters, groups, columns, selection.
+# 读数表：筛选、分组、列、选择。
+
+page-grid-filters-back = 恢复筛选条件
+page-grid-more-filters = 更多筛选
+page-grid-more-used = （已用{ $n }项）
+page-grid-filter-sample = 样品、单件或测点
+page-grid-filter-part = 部件
+page-grid-filter-lot-name = 批次
+page-grid-filter-supplier = 供应商
+page-grid-filter-margin = 距边缘不超过几个σ
+page-grid-margin-why = 查找距未定区间任一边缘不超过这么多个自身σ的值，两侧都算；卤素则看距限值的距离。选了物质时，只看该物质的值。
+page-grid-margin-refused = “{ $typed }”不是0.1到5之间、最多一位小数的σ数，例如1.5。
+page-grid-one-lot = 仅批次{ $lot }：显示所有批次
+page-grid-group-by = 分组
+page-grid-group-none = 不分组
+page-grid-group-part = 部件
+page-grid-group-lot = 批次
+page-grid-group-supplier = 供应商
+page-grid-group-count = { $shown }个读数
+page-grid-group-worst = 最差：
+page-grid-group-checks = 核查读数
+page-grid-group-no-supplier = 供应商未注明
+page-grid-fold-all = 全部折叠
+page-grid-unfold-all = 全部展开
+page-grid-columns = 列
+page-grid-columns-which = 显示的列
+page-grid-columns-first = 恢复最初的列
+page-grid-column-element = 元素{ $symbol }
+page-grid-selected = 已选择{ $shown }个读数
+page-grid-select-all = 全部选择
+page-grid-select-none = 取消选择
+page-grid-copy = 复制到电子表格
+page-grid-copying = 正在汇总所选读数
+page-grid-copied = { $shown }个读数已放到剪贴板，可粘贴到电子表格。
+page-grid-copied-now = 读数已放到剪贴板，可粘贴到电子表格。
+page-grid-copy-stopped = 复制已停止，剪贴板中没有放入任何内容。
+page-grid-copy-refused = 浏览器不允许本页写入剪贴板。读数已准备好：请再试一次，或存为电子表格能打开的文件。
+page-grid-copy-again = 现在复制
+page-grid-copy-file = 存为文件
+page-grid-copy-saved = 读数已存为{ $file }。
+page-grid-keys = 空格键选择一行，Shift加方向键选择多行，Ctrl+A选择全部；Ctrl+C复制到电子表格，Escape取消选择。在分组行上，右、左方向键展开和折叠。按/键转到查找框。

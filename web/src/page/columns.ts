@@ -3,8 +3,9 @@
 import type { CellView, RowView } from "../shared/door";
 import { el, type Child } from "./elements";
 import type { Column } from "./grid";
-import { outcomeTone } from "./marks";
-import { outcomeCell, substanceName } from "./outcomes";
+import { stripMark } from "./grid-strip";
+import { outcomeMark, outcomeTone } from "./marks";
+import { substanceName } from "./outcomes";
 import { count, say } from "./words";
 
 function two(upper: string | null, lower: (string | null)[]): Child {
@@ -17,14 +18,36 @@ function two(upper: string | null, lower: (string | null)[]): Child {
   );
 }
 
+// Nine columns fit a 1280 px window.
+const OUTCOME_WIDTH = 132;
+const STRIP_WIDTH = OUTCOME_WIDTH - 2 * 8;
+// A word in place of a code leaves no room for the number beside it, so the strip makes it below.
+const CODE_LENGTH = 3;
+const STRIP_BESIDE_WIDTH = 52;
+
+// The heading of the column says it once; in every cell it would push the number out of sight.
+const UNIT_OF_THE_TABLE = " mg/kg";
+
+/** An outcome in a cell: its code, its number, and the ruler they are read off. The words are there for ears and on pointing. */
+function outcomeCell(cell: CellView): HTMLElement {
+  const code = el("strong", {}, cell.short);
+  const words = cell.short === cell.text ? null : el("span", { class: "heard" }, ` ${cell.text}`);
+  const value = el("span", { class: "outcome-value" }, cell.value.replace(UNIT_OF_THE_TABLE, ""));
+  const title = `${cell.text} \u00b7 ${cell.value}`;
+  const long = cell.short.length > CODE_LENGTH;
+  const strip = cell.strip === null ? outcomeMark(cell.outcome) : stripMark(cell.strip, cell.outcome, long ? STRIP_BESIDE_WIDTH : STRIP_WIDTH);
+  return long || cell.strip === null
+    ? el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line" }, code, words), el("span", { class: "outcome-line" }, strip, value))
+    : el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line outcome-apart" }, code, words, value), strip);
+}
+
 function outcome(id: string, heading: string, sort: string | null, pick: (row: RowView) => CellView | undefined): Column {
   return {
     id,
     heading,
     sort,
     unit: "mg/kg",
-    // Nine columns fit a 1280 px window.
-    width: 132,
+    width: OUTCOME_WIDTH,
     cell: (row) => {
       const cell = pick(row);
       return cell === undefined ? null : outcomeCell(cell);
@@ -37,7 +60,18 @@ function outcome(id: string, heading: string, sort: string | null, pick: (row: R
 const SUBSTANCES = ["Cd", "Pb", "Hg", "Cr", "Br"];
 const HALOGENS = ["Cl", "Br", "total"];
 
-export function readingColumns(withHalogens: boolean, narrow: boolean): Column[] {
+/** The column that stays in place while the others slide: it is always there. */
+export const FIXED_COLUMN = "id";
+
+/** The symbol of an element's column, or null for any other column. */
+export function otherElement(id: string): string | null {
+  return id.startsWith(OTHER) ? id.slice(OTHER.length) : null;
+}
+
+const OTHER = "element-";
+
+/** Every column there is. `others` are the elements that no outcome speaks of; `asked` those whose values the rows carry. */
+export function readingColumns(others: string[], asked: string[], narrow: boolean): Column[] {
   const columns: Column[] = [
     {
       id: "id",
@@ -53,19 +87,22 @@ export function readingColumns(withHalogens: boolean, narrow: boolean): Column[]
     },
     ...SUBSTANCES.map((symbol, at) => outcome(symbol, symbol, symbol, (row) => row.cells[at])),
   ];
-  if (withHalogens) {
-    columns.push(
-      ...HALOGENS.map((symbol, at) =>
-        outcome(`halogen-${symbol}`, symbol === "total" ? substanceName(symbol) : say("page-column-halogen", { symbol }), symbol, (row) => row.halogens[at]),
-      ),
-    );
-  }
   columns.push(
+    ...HALOGENS.map((symbol, at) =>
+      outcome(`halogen-${symbol}`, symbol === "total" ? substanceName(symbol) : say("page-column-halogen", { symbol }), symbol, (row) => row.halogens[at]),
+    ),
     { id: "part", heading: say("page-column-part"), sort: "part", width: 160, cell: (row) => two(row.part, [row.material]) },
     { id: "lot", heading: say("page-column-lot"), sort: "lot", width: 150, cell: (row) => two(row.lot, [row.supplier]) },
     { id: "class", heading: say("page-column-class"), sort: "class", width: 132, cell: (row) => two(row.class_text, [hasFrom(row.class_from)]) },
     { id: "file", heading: say("page-column-file"), sort: "file", width: 170, cell: (row) => two(row.source, [say("page-at-line", { line: count(row.line) })]) },
     { id: "trust", heading: say("page-column-trust"), sort: null, width: 130, cell: (row) => two(row.trust_text, []) },
+    ...others.map((symbol) => ({
+      id: OTHER + symbol,
+      heading: symbol,
+      sort: symbol,
+      width: 132,
+      cell: (row: RowView) => el("span", { class: "other-value" }, row.others[asked.indexOf(symbol)] ?? ""),
+    })),
   );
   return columns;
 }
@@ -79,5 +116,6 @@ export const ORDERS = ["worst", "file", "id", "part", "material", "lot", "suppli
 
 export function orderName(sort: string): string {
   if (sort === "total") return say("page-order-value", { symbol: substanceName(sort) });
-  return SUBSTANCES.includes(sort) || sort === "Cl" ? say("page-order-value", { symbol: sort }) : say(`page-order-${sort}`);
+  // Besides the named orders there are only elements.
+  return ORDERS.indexOf(sort) < 0 || SUBSTANCES.includes(sort) || sort === "Cl" ? say("page-order-value", { symbol: sort }) : say(`page-order-${sort}`);
 }

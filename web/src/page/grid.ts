@@ -2,18 +2,28 @@
 //
 // Browsers cap the height of an element (some make it zero), so the spacer never grows past SPACER_CAP. Past that, the
 // scroll bar stands for a larger height: wheel, touch and keys still move by real pixels; only dragging the bar leaps.
+//
+// Rows are drawn once a frame, and no longer than BUDGET_MS of it: what is left over follows in the next frame. A row that leaves the
+// sight is used again for one that comes in.
 
-import type { RowView } from "../shared/door";
-import { el, type Child } from "./elements";
+import type { OrderView, RowView } from "../shared/door";
+import { append, el, type Child } from "./elements";
+import { Lines, type Line } from "./grid-lines";
+import { Selection } from "./grid-selection";
 
 export const ROW_HEIGHT = 44;
 const SPACER_CAP = 8_000_000;
 const OVERSCAN = 6;
-const KEPT_ROWS = 4000;
+const KEPT_ROWS = 6000;
 const SETTLE_MS = 150;
+const BUDGET_MS = 6;
+/** Rows asked for beyond the sight, in the direction it moves. */
+const AHEAD = 60;
+const MOST_SPARE = 80;
 
 export interface Column {
   id: string;
+  /** What stands above it, in one line. */
   heading: string;
   /** The unit of what stands below. */
   unit?: string;
@@ -32,36 +42,55 @@ export interface GridWishes {
   sort(by: string): void;
   /** A reading was picked: by passing over it, by pressing on it, or to go into it. */
   pick(index: number, how: "passed" | "pressed" | "entered"): void;
+  /** What stands in the head of a group. `row` is its first reading, once it is there. */
+  head(lines: Lines, group: number, row: RowView | undefined): Child;
+  /** More or fewer readings are selected than before. */
+  selected(count: number): void;
+  /** A group was folded or unfolded. */
+  folded(): void;
+  copy(): void;
 }
 
 export class Grid {
   readonly root: HTMLElement;
+  readonly selection = new Selection();
   private readonly scroller: HTMLElement;
   private readonly headRow: HTMLElement;
   private readonly body: HTMLElement;
   private columns: Column[] = [];
-  private order = new Uint32Array(0);
+  private shown: Lines = new Lines({ indices: new Uint32Array(0), starts: new Uint32Array(0), worst: new Uint8Array(0), keys: new Uint32Array(0), outcomes: [] }, new Set());
   private readonly kept = new Map<number, RowView>();
   private readonly live = new Map<number, HTMLElement>();
+  private readonly spare: HTMLElement[] = [];
   private virtualTop = 0;
+  private lastTop = 0;
   private lastScroll = 0;
   private active = { row: 0, column: 0 };
   private picked: number | null = null;
   private fetching = false;
   private settle = 0;
   private generation = 0;
+  private drawing = 0;
 
   constructor(private readonly wishes: GridWishes) {
     this.headRow = el("div", { role: "row", class: "grid-row grid-headings", "aria-rowindex": 1 });
     this.body = el("div", { role: "rowgroup", class: "grid-body" });
     this.scroller = el("div", { class: "grid-scroll" }, el("div", { role: "rowgroup", class: "grid-head" }, this.headRow), this.body);
-    this.root = el("div", { role: "grid", class: "grid", "data-say-label": wishes.label }, this.scroller);
+    this.root = el("div", { role: "grid", class: "grid", "aria-multiselectable": "true", "data-say-label": wishes.label }, this.scroller);
     this.scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
     this.scroller.addEventListener("wheel", (event) => this.wheeled(event), { passive: false });
     this.body.addEventListener("keydown", (event) => this.pressed(event));
+    // With Shift held, a press would mark text instead of rows.
+    this.body.addEventListener("mousedown", (event) => {
+      if (event.shiftKey) event.preventDefault();
+    });
     this.body.addEventListener("click", (event) => this.clicked(event, "pressed"));
     this.body.addEventListener("dblclick", (event) => this.clicked(event, "entered"));
     new ResizeObserver(() => this.render()).observe(this.scroller);
+  }
+
+  get lines(): Lines {
+    return this.shown;
   }
 
   setColumns(columns: Column[], sort: string, descending: boolean): void {
@@ -73,66 +102,135 @@ export class Grid {
     this.root.setAttribute("aria-colcount", String(columns.length));
     const focused = document.activeElement instanceof HTMLElement ? document.activeElement.dataset["sort"] : undefined;
     const within = this.headRow.contains(document.activeElement);
-    this.headRow.replaceChildren(
-      ...columns.map((column) => {
-        const by = column.sort;
-        if (by === null) return el("div", { role: "columnheader", class: "grid-cell grid-unsorted" }, column.heading, column.unit === undefined ? null : el("span", { class: "grid-unit" }, column.unit));
-        const here = by === sort;
-        return el(
-          "div",
-          { role: "columnheader", class: "grid-cell", "aria-sort": here ? (descending ? "descending" : "ascending") : "none" },
-          el(
-            "button",
-            { type: "button", class: "grid-sort", "data-sort": column.id, title: this.wishes.sortLabel(column), on: { click: () => this.wishes.sort(by) } },
-            column.heading,
-            column.unit === undefined ? null : el("span", { class: "grid-unit" }, column.unit),
-            el("span", { class: "grid-arrow", "aria-hidden": "true" }, here ? (descending ? "▼" : "▲") : ""),
-          ),
-        );
-      }),
-    );
+    this.headRow.replaceChildren(...columns.map((column) => this.heading(column, sort, descending)));
     if (within && focused !== undefined) this.headRow.querySelector<HTMLElement>(`[data-sort="${CSS.escape(focused)}"]`)?.focus();
-    this.active.column = Math.min(this.active.column, columns.length - 1);
-    this.forgetElements();
+    this.active.column = Math.max(0, Math.min(this.active.column, columns.length - 1));
+    this.spare.length = 0;
+    this.forgetElements(false);
     this.render();
   }
 
-  /** New readings, or the same in another order. `fresh` drops what was fetched, because the findings changed. */
-  setOrder(order: Uint32Array, fresh: boolean): void {
+  private heading(column: Column, sort: string, descending: boolean): HTMLElement {
+    const by = column.sort;
+    const unit = column.unit === undefined ? null : el("span", { class: "grid-unit" }, column.unit);
+    if (by === null) return el("div", { role: "columnheader", class: "grid-cell grid-unsorted" }, column.heading, unit);
+    const here = by === sort;
+    return el(
+      "div",
+      { role: "columnheader", class: "grid-cell", "aria-sort": here ? (descending ? "descending" : "ascending") : "none" },
+      el(
+        "button",
+        { type: "button", class: "grid-sort", "data-sort": column.id, title: this.wishes.sortLabel(column), on: { click: () => this.wishes.sort(by) } },
+        column.heading,
+        unit,
+        el("span", { class: "grid-arrow", "aria-hidden": "true" }, here ? (descending ? "▼" : "▲") : ""),
+      ),
+    );
+  }
+
+  /** The reading of the line with the focus; null on a head. */
+  activeReading(): number | null {
+    const line = this.shown.at(this.active.row);
+    return line?.kind === "reading" ? line.reading : null;
+  }
+
+  /** New readings, or the same in another order. `fresh` drops what was fetched and selected, because the findings changed. */
+  setFound(found: OrderView, unfolded: Set<number>, readings: number, fresh: boolean): void {
     this.generation += 1;
-    this.order = order as Uint32Array<ArrayBuffer>;
-    if (fresh) this.kept.clear();
-    this.root.setAttribute("aria-rowcount", String(order.length + 1));
-    this.body.style.height = `${this.spacer()}px`;
+    this.shown = new Lines(found, unfolded);
+    if (fresh) {
+      this.kept.clear();
+      this.selection.reset(readings);
+    } else if (this.selection.count > 0) {
+      // What is selected is what can be seen: a reading that a filter took away is no longer meant.
+      const still = this.selection.within(found.indices);
+      this.selection.clear();
+      for (const reading of still) this.selection.set(reading, true);
+    }
+    this.selection.anchor = null;
+    // A tree of groups is not a plain grid: assistive technology then tells levels and what is unfolded.
+    this.root.setAttribute("role", this.shown.grouped ? "treegrid" : "grid");
     this.active.row = 0;
-    this.forgetElements();
+    this.linesChanged(true);
     this.goTo(0);
+    this.wishes.selected(this.selection.count);
+  }
+
+  /** What was fetched lacks something that is shown now. */
+  forgetRows(): void {
+    this.generation += 1;
+    this.kept.clear();
+    this.forgetElements(true);
+    this.render();
+  }
+
+  private linesChanged(recycle: boolean): void {
+    this.root.setAttribute("aria-rowcount", String(this.shown.length + 1));
+    this.body.style.height = `${this.spacer()}px`;
+    this.forgetElements(recycle);
   }
 
   setPicked(index: number | null): void {
     this.picked = index;
-    for (const [at, node] of this.live) this.paintPicked(at, node);
+    this.paintAll();
   }
 
-  /** Brings the row at `at` (0-based, in the order shown) into sight and gives it the focus. */
+  foldAll(open: boolean): void {
+    const line = this.shown.at(this.active.row);
+    const group = line?.group ?? 0;
+    this.shown.foldAll(open);
+    this.active.row = this.shown.head(group);
+    this.selection.anchor = null;
+    this.linesChanged(true);
+    this.reveal(this.active.row);
+    this.wishes.folded();
+  }
+
+  private fold(group: number, open: boolean): void {
+    if (this.shown.isOpen(group) === open) return;
+    this.shown.fold(group, open);
+    this.active.row = this.shown.head(group);
+    this.selection.anchor = null;
+    this.linesChanged(true);
+    this.goTo(this.virtualTop);
+    this.reveal(this.active.row);
+    this.focusActive();
+    this.wishes.folded();
+  }
+
+  /** Brings the reading at `place` (0-based, in the order shown) into sight and gives it the focus; its group is unfolded. */
+  focusPlace(place: number): void {
+    if (this.shown.grouped && this.shown.order.length > 0) {
+      const group = this.shown.groupOf(place);
+      if (!this.shown.isOpen(group)) this.fold(group, true);
+    }
+    this.focusRow(this.shown.lineOf(place));
+  }
+
+  /** Brings a line (0-based) into sight and gives it the focus. */
   focusRow(at: number): void {
-    if (this.order.length === 0) return;
-    this.active.row = Math.max(0, Math.min(at, this.order.length - 1));
+    if (this.shown.length === 0) return;
+    this.active.row = Math.max(0, Math.min(at, this.shown.length - 1));
     this.reveal(this.active.row);
     this.focusActive();
   }
 
-  private forgetElements(): void {
+  private forgetElements(recycle: boolean): void {
     const hadFocus = this.body.contains(document.activeElement);
-    for (const node of this.live.values()) node.remove();
-    this.live.clear();
+    for (const [at, node] of this.live) this.drop(at, node, recycle);
     if (hadFocus) queueMicrotask(() => this.focusActive());
+  }
+
+  private drop(at: number, node: HTMLElement, recycle: boolean): void {
+    node.remove();
+    this.live.delete(at);
+    if (recycle && this.spare.length < MOST_SPARE && node.dataset["kind"] === "reading") this.spare.push(node);
   }
 
   // ---- where we are ----
 
   private wholeHeight(): number {
-    return this.order.length * ROW_HEIGHT;
+    return this.shown.length * ROW_HEIGHT;
   }
 
   private spacer(): number {
@@ -156,9 +254,13 @@ export class Grid {
   }
 
   private goTo(top: number): void {
+    this.moveTo(top);
+    this.render();
+  }
+
+  private moveTo(top: number): void {
     this.virtualTop = Math.max(0, Math.min(top, this.virtualEnd()));
     this.alignBar();
-    this.render();
   }
 
   private alignBar(): void {
@@ -171,7 +273,7 @@ export class Grid {
 
   private scrolled(): void {
     const now = this.scroller.scrollTop;
-    if (now === this.lastScroll) return this.render();
+    if (now === this.lastScroll) return this.renderSoon();
     if (!this.scaled()) this.virtualTop = now;
     else {
       const moved = now - this.lastScroll;
@@ -187,14 +289,15 @@ export class Grid {
       }, SETTLE_MS);
     }
     this.lastScroll = now;
-    this.render();
+    this.renderSoon();
   }
 
   private wheeled(event: WheelEvent): void {
     if (!this.scaled() || event.ctrlKey || event.shiftKey || Math.abs(event.deltaY) <= Math.abs(event.deltaX)) return;
     event.preventDefault();
     const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? ROW_HEIGHT : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? this.sight() : 1;
-    this.goTo(this.virtualTop + event.deltaY * unit);
+    this.moveTo(this.virtualTop + event.deltaY * unit);
+    this.renderSoon();
   }
 
   private reveal(row: number): void {
@@ -206,106 +309,233 @@ export class Grid {
 
   // ---- rows ----
 
+  /** Several events of one frame draw once. */
+  private renderSoon(): void {
+    if (this.drawing !== 0) return;
+    this.drawing = requestAnimationFrame(() => {
+      this.drawing = 0;
+      this.render();
+    });
+  }
+
   private render(): void {
     const first = Math.max(0, Math.floor(this.virtualTop / ROW_HEIGHT) - OVERSCAN);
-    const last = Math.min(this.order.length - 1, Math.ceil((this.virtualTop + this.sight()) / ROW_HEIGHT) + OVERSCAN);
+    const last = Math.min(this.shown.length - 1, Math.ceil((this.virtualTop + this.sight()) / ROW_HEIGHT) + OVERSCAN);
     for (const [at, node] of this.live) {
-      if ((at < first || at > last) && at !== this.active.row) {
-        node.remove();
-        this.live.delete(at);
-      }
+      if ((at < first || at > last) && at !== this.active.row) this.drop(at, node, true);
     }
-    if (this.order.length === 0) return;
-    const base = this.scroller.scrollTop - this.virtualTop;
+    if (this.shown.length === 0) return;
+    const scrolledTo = this.scroller.scrollTop;
+    const base = scrolledTo - this.virtualTop;
+    const sight = this.sight();
     const place = (at: number, out: boolean): void => {
       let node = this.live.get(at);
       if (node === undefined) {
         node = this.makeRow(at);
+        // In the order of the table, which is the order that a screen reader walks.
+        const next = this.live.get(at + 1);
+        const before = this.live.get(at - 1);
+        if (next !== undefined) next.before(node);
+        else if (before !== undefined) before.after(node);
+        else this.body.append(node);
         this.live.set(at, node);
-        this.body.append(node);
       }
       // The focused row stays alive out of sight; a huge offset would be dropped by some engines, so it waits just outside.
-      const offset = out ? (at < first ? this.scroller.scrollTop - ROW_HEIGHT * 4 : this.scroller.scrollTop + this.sight() + ROW_HEIGHT) : base + at * ROW_HEIGHT;
+      const offset = out ? (at < first ? scrolledTo - ROW_HEIGHT * 4 : scrolledTo + sight + ROW_HEIGHT) : base + at * ROW_HEIGHT;
       node.style.transform = `translateY(${Math.max(-ROW_HEIGHT, offset)}px)`;
       node.classList.toggle("grid-parked", out);
     };
     for (let at = first; at <= last; at += 1) place(at, false);
     if (this.active.row < first || this.active.row > last) place(this.active.row, true);
-    void this.fetchMissing(first, last);
+    this.fillSome();
+    const downwards = this.virtualTop >= this.lastTop;
+    this.lastTop = this.virtualTop;
+    void this.fetchMissing(first, last, downwards);
   }
 
   private makeRow(at: number): HTMLElement {
-    const row = this.kept.get(this.order[at] ?? -1);
-    const node = el("div", { role: "row", class: "grid-row", "aria-rowindex": at + 2, "data-at": at });
-    this.fillRow(at, node, row);
+    const line = this.shown.at(at);
+    if (line === null || line.kind === "head") {
+      const node = el("div", { role: "row", class: "grid-row grid-group", "aria-rowindex": at + 2, "aria-level": 1, "data-at": at, "data-kind": "head", "data-full": "no" });
+      node.append(el("div", { role: "gridcell", class: "grid-cell", "aria-colspan": this.columns.length, tabindex: at === this.active.row ? 0 : -1 }));
+      if (line !== null) this.fillHead(line.group, node);
+      this.paint(at, node);
+      return node;
+    }
+    const node = this.spare.pop() ?? this.emptyRow();
+    node.setAttribute("aria-rowindex", String(at + 2));
+    node.dataset["at"] = String(at);
+    node.dataset["full"] = "no";
+    if (this.shown.grouped) node.setAttribute("aria-level", "2");
+    else node.removeAttribute("aria-level");
+    const cells = node.children;
+    for (let c = 0; c < cells.length; c += 1) {
+      const cell = cells[c] as HTMLElement;
+      cell.tabIndex = at === this.active.row && c === this.active.column ? 0 : -1;
+      if (cell.className !== "grid-cell") cell.className = "grid-cell";
+      cell.textContent = c === 0 ? "\u2026" : "";
+    }
+    this.paint(at, node);
     return node;
   }
 
-  private fillRow(at: number, node: HTMLElement, row: RowView | undefined): void {
-    const hadFocus = node.contains(document.activeElement);
-    node.replaceChildren(
-      ...this.columns.map((column, c) => {
-        const tone = row === undefined ? undefined : column.tone?.(row);
-        return el(
-          "div",
-          {
-            role: "gridcell",
-            class: tone === undefined ? "grid-cell" : `grid-cell tone-${tone}`,
-            tabindex: at === this.active.row && c === this.active.column ? 0 : -1,
-          },
-          row === undefined ? "\u2026" : column.cell(row),
-        );
-      }),
-    );
-    node.dataset["full"] = row === undefined ? "no" : "yes";
-    this.paintPicked(at, node);
-    if (hadFocus) (node.children[this.active.column] as HTMLElement | undefined)?.focus({ preventScroll: true });
+  private emptyRow(): HTMLElement {
+    return el("div", { role: "row", class: "grid-row", "data-kind": "reading" }, ...this.columns.map(() => el("div", { role: "gridcell", class: "grid-cell" })));
   }
 
-  private paintPicked(at: number, node: HTMLElement): void {
-    node.setAttribute("aria-selected", this.picked !== null && this.order[at] === this.picked ? "true" : "false");
-  }
-
-  private async fetchMissing(first: number, last: number): Promise<void> {
-    if (this.fetching) return;
-    const missing: number[] = [];
-    for (let at = first; at <= last; at += 1) {
-      const index = this.order[at];
-      if (index !== undefined && !this.kept.has(index)) missing.push(index);
+  /** Fills rows that are there, as many as the frame has time for; the others in the next. */
+  private fillSome(): void {
+    const end = performance.now() + BUDGET_MS;
+    for (const [at, node] of this.live) {
+      if (node.dataset["full"] === "yes") continue;
+      const line = this.shown.at(at);
+      if (line === null) continue;
+      const row = this.kept.get(this.readingOf(line));
+      if (row === undefined) continue;
+      if (line.kind === "head") this.fillHead(line.group, node);
+      else this.fillRow(node, row);
+      if (performance.now() > end) return this.renderSoon();
     }
+  }
+
+  /** The reading that a line tells of: of a head, the first of its group. */
+  private readingOf(line: Line): number {
+    return line.kind === "head" ? this.shown.firstOf(line.group) : line.reading;
+  }
+
+  private fillRow(node: HTMLElement, row: RowView): void {
+    const cells = node.children;
+    for (let c = 0; c < cells.length; c += 1) {
+      const cell = cells[c] as HTMLElement;
+      const column = this.columns[c];
+      if (column === undefined) continue;
+      const tone = column.tone?.(row);
+      if (tone !== undefined) cell.className = `grid-cell tone-${tone}`;
+      cell.textContent = "";
+      append(cell, [column.cell(row)]);
+    }
+    node.dataset["full"] = "yes";
+  }
+
+  private fillHead(group: number, node: HTMLElement): void {
+    const row = this.kept.get(this.shown.firstOf(group));
+    const cell = node.firstElementChild;
+    if (!(cell instanceof HTMLElement)) return;
+    cell.textContent = "";
+    append(cell, [this.wishes.head(this.shown, group, row)]);
+    node.setAttribute("aria-expanded", String(this.shown.isOpen(group)));
+    node.dataset["full"] = row === undefined ? "no" : "yes";
+  }
+
+  private paintAll(): void {
+    for (const [at, node] of this.live) this.paint(at, node);
+  }
+
+  private paint(at: number, node: HTMLElement): void {
+    const line = this.shown.at(at);
+    if (line === null) return;
+    let selected = false;
+    if (this.selection.count > 0) {
+      const { from, past } = this.placesOf(line, true);
+      selected = this.selection.countIn(this.shown.order, from, past) === past - from;
+    }
+    node.setAttribute("aria-selected", String(selected));
+    if (line.kind === "reading" && line.reading === this.picked) node.setAttribute("aria-current", "true");
+    else node.removeAttribute("aria-current");
+  }
+
+  private async fetchMissing(first: number, last: number, downwards: boolean): Promise<void> {
+    if (this.fetching) return;
+    const missing = this.missing(first, last);
     if (missing.length === 0) return;
+    // Rows that come into sight next are fetched on the same way.
+    const ahead = downwards ? this.missing(last + 1, last + AHEAD) : this.missing(first - AHEAD, first - 1);
     this.fetching = true;
     const generation = this.generation;
     let rows: RowView[] | null = null;
     try {
-      rows = await this.wishes.fetch(Uint32Array.from(missing));
+      rows = await this.wishes.fetch(Uint32Array.from([...missing, ...ahead]));
     } finally {
       this.fetching = false;
     }
     // Findings that changed while these rows were on their way: they tell of the old ones.
-    if (rows === null || generation !== this.generation) return this.renderSoon(generation);
+    if (rows === null || generation !== this.generation) {
+      if (generation !== this.generation) this.renderSoon();
+      return;
+    }
     if (this.kept.size > KEPT_ROWS) this.kept.clear();
     for (const row of rows) this.kept.set(row.index, row);
-    for (const [at, node] of this.live) {
-      const row = this.kept.get(this.order[at] ?? -1);
-      if (row !== undefined && node.dataset["full"] === "no") this.fillRow(at, node, row);
-    }
-    this.render();
+    this.renderSoon();
   }
 
-  private renderSoon(generation: number): void {
-    if (generation !== this.generation) requestAnimationFrame(() => this.render());
+  private missing(first: number, last: number): number[] {
+    const found: number[] = [];
+    for (let at = Math.max(0, first); at <= Math.min(last, this.shown.length - 1); at += 1) {
+      const line = this.shown.at(at);
+      if (line === null) continue;
+      const reading = this.readingOf(line);
+      if (!this.kept.has(reading)) found.push(reading);
+    }
+    return found;
+  }
+
+  // ---- selecting ----
+
+  /** The places in the order that a line stands for: of a head all of its group, or none where `whole` is false and it is unfolded. */
+  private placesOf(line: Line, whole: boolean): { from: number; past: number } {
+    if (line.kind === "reading") return { from: line.place, past: line.place + 1 };
+    const range = this.shown.range(line.group);
+    return whole || !this.shown.isOpen(line.group) ? range : { from: range.from, past: range.from };
+  }
+
+  private selectionChanged(): void {
+    this.paintAll();
+    this.wishes.selected(this.selection.count);
+  }
+
+  private toggle(at: number): void {
+    const line = this.shown.at(at);
+    if (line === null) return;
+    const { from, past } = this.placesOf(line, true);
+    const all = this.selection.countIn(this.shown.order, from, past) === past - from;
+    this.selection.setRange(this.shown.order, from, past, !all);
+    this.selection.anchor = at;
+    this.selectionChanged();
+  }
+
+  /** Selects every line from the anchor to this one, and nothing else. */
+  private extendTo(at: number): void {
+    const anchor = this.selection.anchor ?? at;
+    this.selection.anchor = anchor;
+    const upper = this.shown.at(Math.min(anchor, at));
+    const lower = this.shown.at(Math.max(anchor, at));
+    if (upper === null || lower === null) return;
+    this.selection.clear();
+    this.selection.setRange(this.shown.order, this.placesOf(upper, false).from, this.placesOf(lower, false).past, true);
+    this.selectionChanged();
+  }
+
+  selectAll(): void {
+    this.selection.setRange(this.shown.order, 0, this.shown.order.length, true);
+    this.selectionChanged();
+  }
+
+  clearSelection(): void {
+    this.selection.clear();
+    this.selection.anchor = null;
+    this.selectionChanged();
   }
 
   // ---- hands ----
 
   private focusActive(): void {
-    const cell = this.live.get(this.active.row)?.children[this.active.column];
+    const node = this.live.get(this.active.row);
+    const cell = node?.dataset["kind"] === "head" ? node.firstElementChild : node?.children[this.active.column];
     if (cell instanceof HTMLElement) {
-      for (const old of this.body.querySelectorAll('[tabindex="0"]')) old.setAttribute("tabindex", "-1");
+      for (const old of this.body.querySelectorAll('[role="gridcell"][tabindex="0"]')) old.setAttribute("tabindex", "-1");
       cell.setAttribute("tabindex", "0");
       cell.focus({ preventScroll: true });
-      this.revealColumn(cell);
+      if (node?.dataset["kind"] !== "head") this.revealColumn(cell);
     }
   }
 
@@ -320,7 +550,21 @@ export class Grid {
   }
 
   private pressed(event: KeyboardEvent): void {
-    if (event.altKey || event.metaKey) return;
+    if (event.altKey) return;
+    const held = event.ctrlKey || event.metaKey;
+    const done = held && !event.shiftKey && this.pressedHeld(event.key) ? true : this.pressedToMove(event) || (!held && this.pressedAlone(event.key));
+    if (done) event.preventDefault();
+  }
+
+  private pressedHeld(key: string): boolean {
+    if (key === "a" || key === "A") this.selectAll();
+    else if (key === "c" || key === "C") this.wishes.copy();
+    else if (key === " ") this.toggle(this.active.row);
+    else return false;
+    return true;
+  }
+
+  private pressedToMove(event: KeyboardEvent): boolean {
     const page = Math.max(1, Math.floor(this.sight() / ROW_HEIGHT) - 1);
     const rows: Record<string, number> = {
       ArrowDown: this.active.row + 1,
@@ -328,38 +572,65 @@ export class Grid {
       PageDown: this.active.row + page,
       PageUp: this.active.row - page,
       Home: 0,
-      End: this.order.length - 1,
+      End: this.shown.length - 1,
     };
     const row = rows[event.key];
-    if (row !== undefined) {
-      event.preventDefault();
-      this.focusRow(row);
-      const index = this.order[this.active.row];
-      if (this.picked !== null && index !== undefined) this.wishes.pick(index, "passed");
+    if (row === undefined) return false;
+    if (event.shiftKey) this.selection.anchor ??= this.active.row;
+    this.focusRow(row);
+    if (event.shiftKey) this.extendTo(this.active.row);
+    else this.selection.anchor = null;
+    const line = this.shown.at(this.active.row);
+    if (this.picked !== null && !event.shiftKey && line?.kind === "reading") this.wishes.pick(line.reading, "passed");
+    return true;
+  }
+
+  private pressedAlone(key: string): boolean {
+    const line = this.shown.at(this.active.row);
+    if (line === null) return false;
+    if (key === " ") this.toggle(this.active.row);
+    else if (key === "Escape" && this.selection.count > 0) this.clearSelection();
+    else if (key === "Enter") {
+      if (line.kind === "head") this.fold(line.group, !this.shown.isOpen(line.group));
+      else this.wishes.pick(line.reading, "entered");
+    } else if (key === "ArrowRight" || key === "ArrowLeft") this.sideways(line, key === "ArrowRight");
+    else return false;
+    return true;
+  }
+
+  private sideways(line: Line, right: boolean): void {
+    if (line.kind === "head") {
+      if (right && this.shown.isOpen(line.group)) this.focusRow(this.active.row + 1);
+      else this.fold(line.group, right);
       return;
     }
-    if (event.key === "ArrowRight" || event.key === "ArrowLeft") {
-      event.preventDefault();
-      const by = event.key === "ArrowRight" ? 1 : -1;
-      this.active.column = Math.max(0, Math.min(this.active.column + by, this.columns.length - 1));
-      this.focusActive();
-      return;
-    }
-    if (event.key === "Enter" || event.key === " ") {
-      event.preventDefault();
-      const index = this.order[this.active.row];
-      if (index !== undefined) this.wishes.pick(index, event.key === "Enter" ? "entered" : "pressed");
-    }
+    if (!right && this.active.column === 0 && line.group >= 0) return this.focusRow(this.shown.head(line.group));
+    this.active.column = Math.max(0, Math.min(this.active.column + (right ? 1 : -1), this.columns.length - 1));
+    this.focusActive();
   }
 
   private clicked(event: MouseEvent, how: "pressed" | "entered"): void {
     const cell = (event.target as Element).closest<HTMLElement>('[role="gridcell"]');
     const row = cell?.parentElement;
     const at = Number(row?.dataset["at"]);
-    const index = this.order[at];
-    if (cell == null || row == null || index === undefined) return;
-    this.active = { row: at, column: [...row.children].indexOf(cell) };
+    const line = this.shown.at(at);
+    if (cell == null || row == null || line === null) return;
+    const before = this.active.row;
+    this.active = { row: at, column: line.kind === "head" ? this.active.column : [...row.children].indexOf(cell) };
     this.focusActive();
-    this.wishes.pick(index, how);
+    if (event.shiftKey) {
+      this.selection.anchor ??= before;
+      return this.extendTo(at);
+    }
+    if (event.ctrlKey || event.metaKey) {
+      if (how === "pressed") this.toggle(at);
+      return;
+    }
+    this.selection.anchor = at;
+    if (line.kind === "head") {
+      if (how === "pressed") this.fold(line.group, !this.shown.isOpen(line.group));
+      return;
+    }
+    this.wishes.pick(line.reading, how);
   }
 }

@@ -8,7 +8,7 @@ import { freshInstance, inTurn, photoBytes, running, told, working, type Given }
 import { Cancelled, fileOf, headingsRead, joined, leaveOut, readWithoutTheBroken } from "./reading";
 import { HEADER, recalled } from "./browser-store";
 import { NoCopy, copyOf, mediaTypeOf } from "./photo-copy";
-import { ANY_READING, change, state, type HeldFile, type State } from "./state";
+import { ANY_READING, NOTHING_FOUND, change, state, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { rawOf, unreadableWhy } from "./help/plain";
 import { hasWords, say } from "./words";
@@ -24,9 +24,9 @@ async function review(): Promise<void> {
   if (query.lot >= summary.lots.length) query.lot = -1;
   const { offers } = await machine.ask("offers", {});
   const { photos } = await machine.ask("photos", {});
-  const { indices } = await machine.ask("order", { query });
+  const { found } = await machine.ask("order", { query });
   const selected = state.selected !== null && state.selected < summary.readings ? state.selected : null;
-  change({ summary, offers, photos, query, order: indices, selected });
+  change({ summary, offers, photos, query, order: found.indices, found, selected });
 }
 
 /** Takes one step; if the program goes down on the way, takes the step back, says so, and stands where it stood before. */
@@ -417,6 +417,7 @@ function forgetEverything(): void {
     offers: null,
     photos: null,
     order: new Uint32Array(0),
+    found: NOTHING_FOUND,
     selected: null,
     troubles: [],
     written: true,

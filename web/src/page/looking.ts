@@ -51,15 +51,22 @@ export async function showOrder(query: Query): Promise<void> {
   change({ query });
   if (state.summary === null) return;
   const asked = ++orderAsked;
-  const answer = await look(say("page-where-table"), (machine) => machine.ask("order", { query }));
-  // A newer filter was typed meanwhile: its answer is the one to show.
+  // A newer filter was typed meanwhile: its answer is the one to show, and this one is not even asked for.
+  const answer = await look(say("page-where-table"), async (machine) => (asked === orderAsked ? machine.ask("order", { query }) : null));
   if (answer === null || asked !== orderAsked) return;
-  change({ order: answer.indices, event: say("page-event-shown", { n: answer.indices.length, of: state.summary.readings }) });
+  const { found } = answer;
+  change({ order: found.indices, found, event: say("page-event-shown", { n: found.indices.length, of: state.summary.readings }) });
 }
 
-export async function fetchRows(indices: Uint32Array): Promise<RowView[] | null> {
-  const answer = await look(say("page-where-table"), (machine) => machine.ask("window", { indices }));
+export async function fetchRows(indices: Uint32Array, others: string[]): Promise<RowView[] | null> {
+  const answer = await look(say("page-where-table"), (machine) => machine.ask("window", { indices, others }));
   return answer?.rows ?? null;
+}
+
+/** Readings as text between tabs. */
+export async function fetchCopied(indices: Uint32Array, columns: string[], heads: boolean): Promise<Uint8Array[] | null> {
+  const answer = await look(say("page-where-table"), (machine) => machine.ask("copied", { indices, columns, heads }));
+  return answer?.bytes ?? null;
 }
 
 export async function fetchDetail(index: number): Promise<DetailView | null> {

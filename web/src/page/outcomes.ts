@@ -1,6 +1,6 @@
 // How an outcome, a disposition and a place in a file are written wherever they stand.
 
-import type { CellView, Disposition, LotView, OutcomeMark } from "../shared/door";
+import type { Disposition, LotView, OutcomeMark } from "../shared/door";
 import { el } from "./elements";
 import { cautionMark, dispositionMark, outcomeMark, outcomeTone } from "./marks";
 import { count, say } from "./words";
@@ -16,25 +16,6 @@ export function outcomeTag(of: Pick<OutcomeMark, "outcome" | "short" | "text">):
     outcomeMark(of.outcome),
     el("strong", {}, inShort),
     inWords === "" ? null : el("span", { class: "outcome-words" }, inWords),
-  );
-}
-
-// The heading of the column says it once; in every cell it would push the number out of sight.
-const UNIT_OF_THE_TABLE = " mg/kg";
-
-/** The same for a narrow table cell: the words are there for ears and on pointing, the value stands beneath. */
-export function outcomeCell(cell: CellView): HTMLElement {
-  return el(
-    "div",
-    { class: "outcome-cell", title: `${cell.text} \u00b7 ${cell.value}` },
-    el(
-      "span",
-      { class: "outcome-line" },
-      outcomeMark(cell.outcome),
-      el("strong", {}, cell.short),
-      cell.short === cell.text ? null : el("span", { class: "heard" }, ` ${cell.text}`),
-    ),
-    el("span", { class: "outcome-value" }, cell.value.replace(UNIT_OF_THE_TABLE, "")),
   );
 }
 

@@ -1,6 +1,6 @@
 // The one state of the page, and who wants to hear when a piece of it changes.
 
-import type { ChoicesView, OffersView, PapersView, PhotosView, ProofView, Query, Summary } from "../shared/door";
+import type { ChoicesView, OffersView, OrderView, PapersView, PhotosView, ProofView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
@@ -98,6 +98,8 @@ export interface State {
   query: Query;
   /** Reading indices in the order shown. */
   order: Uint32Array;
+  /** The same with its groups; changes with `order`. */
+  found: OrderView;
   selected: number | null;
   /** What this browser keeps of columns changed, or why it cannot. */
   kept: "yes" | "nothing" | "refused";
@@ -111,7 +113,22 @@ export interface State {
   written: boolean;
 }
 
-export const ANY_READING: Query = { text: "", substance: "", outcome: "", lot: -1, sort: "worst", descending: false };
+export const ANY_READING: Query = {
+  text: "",
+  part: "",
+  lot_name: "",
+  supplier: "",
+  sample: "",
+  substance: "",
+  outcome: "",
+  margin: "",
+  lot: -1,
+  group: "",
+  sort: "worst",
+  descending: false,
+};
+
+export const NOTHING_FOUND: OrderView = { indices: new Uint32Array(0), starts: new Uint32Array(0), worst: new Uint8Array(0), keys: new Uint32Array(0), outcomes: [] };
 
 export const NOTHING_TO_PROVE: Proving = { reports: [], beside: [], digest: "", cameAsResults: false };
 
@@ -136,6 +153,7 @@ export const state: State = {
   day: "",
   query: { ...ANY_READING },
   order: new Uint32Array(0),
+  found: NOTHING_FOUND,
   selected: null,
   kept: "yes",
   forgotten: [],

@@ -287,6 +287,8 @@ export interface Summary {
   cautions: string[];
   /** In the order of their days. */
   expiries: ExpiryView[];
+  /** Symbols of elements that some file has a column for and that no outcome speaks of. */
+  other_elements: string[];
 }
 
 /** A day on which an exemption expires that something here rests on, or may. */
@@ -440,16 +442,57 @@ export interface OffersView {
 
 // ---- Readings ----
 
+/** What the table shows: flat, so that it can stand in an address. "" is "any" everywhere. */
 export interface Query {
+  /** Words, each part of any text that names the reading, or of the file's name. */
   text: string;
+  part: string;
+  lot_name: string;
+  supplier: string;
+  /** Of sample, unit or spot. */
+  sample: string;
   /** "" for any, else a symbol or "total". */
   substance: string;
   /** "" for any, an outcome code, or "open". */
   outcome: string;
+  /** How many sigmas, 0.1 to 5, a value may lie from an edge of its band or from its limit. */
+  margin: string;
   /** -1 for any. */
   lot: number;
+  /** "part", "lot" or "supplier"; "" for no groups. */
+  group: string;
   sort: string;
   descending: boolean;
+}
+
+/** The readings that answer a query. Without groups, the arrays of groups are empty. */
+export interface OrderView {
+  /** Readings in the order shown, groups one after the other. */
+  indices: Uint32Array;
+  /** Where each group begins among them. */
+  starts: Uint32Array;
+  /** The worst outcome in each, as a place in `outcomes`. */
+  worst: Uint8Array;
+  /** What tells each from the others: the lot, where the groups are lots; 4294967295 for readings that are in none. */
+  keys: Uint32Array;
+  outcomes: OutcomeMark[];
+}
+
+/** The ruler of an outcome as positions, per mille along the strip from left to right. */
+export interface StripView {
+  /** "bob" for a value, "below" or "above" for a bound. */
+  mark: string;
+  at: number;
+  /** The ends of the whiskers of three sigma; of a bound, how far it points. */
+  from: number;
+  to: number;
+  low: number;
+  high: number;
+  /** The band is open upwards. */
+  open: boolean;
+  /** What is drawn goes on beyond this end of the scale. */
+  cut_left: boolean;
+  cut_right: boolean;
 }
 
 export interface CellView {
@@ -459,6 +502,8 @@ export interface CellView {
   text: string;
   value: string;
   reason: string;
+  /** null where there is no number, or no band. */
+  strip: StripView | null;
 }
 
 export interface RowView {
@@ -481,6 +526,8 @@ export interface RowView {
   cells: CellView[];
   /** Cl Br total, in that order. */
   halogens: CellView[];
+  /** What stands under the other elements that were asked for, in their order; "" where there is no column. */
+  others: string[];
 }
 
 /** One step of the working: its kind heads it. */
@@ -890,8 +937,10 @@ export interface Session {
   /** The summary of the last review again, in the language spoken now. */
   summary(): Summary;
   offers(): OffersView;
-  order(query: Query): Uint32Array;
-  rows(indices: Uint32Array): RowView[];
+  order(query: Query): OrderView;
+  rows(indices: Uint32Array, others: string[]): RowView[];
+  /** Readings as text between tabs, to put into a spreadsheet. */
+  copied(indices: Uint32Array, columns: string[], heads: boolean, sink: (bytes: Uint8Array) => void): void;
   detail(index: number): DetailView;
   ahead(lot: number): AheadView;
   checks(): ChecksView;

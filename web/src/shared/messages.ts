@@ -11,6 +11,7 @@ import type {
   IdTemplateView,
   MappingActs,
   OffersView,
+  OrderView,
   PhotoRefusal,
   PhotosView,
   PreviewView,
@@ -55,7 +56,9 @@ export interface Questions {
   speak: { tag: string };
   offers: object;
   order: { query: Query };
-  window: { indices: Uint32Array };
+  window: { indices: Uint32Array; others: string[] };
+  /** Readings as text between tabs; with heads before the first of several pieces. */
+  copied: { indices: Uint32Array; columns: string[]; heads: boolean };
   detail: { index: number };
   ahead: { lot: number };
   checks: object;
@@ -103,8 +106,9 @@ export interface Answers {
   teach: { kind: "ack" };
   speak: { kind: "ack" };
   offers: { kind: "offers"; offers: OffersView };
-  order: { kind: "order"; indices: Uint32Array };
+  order: { kind: "order"; found: OrderView };
   window: { kind: "window"; rows: RowView[] };
+  copied: { kind: "copied"; bytes: Uint8Array[] };
   detail: { kind: "detail"; detail: DetailView };
   ahead: { kind: "ahead"; ahead: AheadView };
   checks: { kind: "checks"; checks: ChecksView };

@@ -117,11 +117,16 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
     case "offers":
       return send({ kind: "offers", offers: session.offers() });
     case "order": {
-      const indices = session.order(asked.query);
-      return send({ kind: "order", indices }, [indices.buffer]);
+      const found = session.order(asked.query);
+      return send({ kind: "order", found }, [found.indices.buffer, found.starts.buffer, found.worst.buffer, found.keys.buffer]);
     }
     case "window":
-      return send({ kind: "window", rows: session.rows(asked.indices) });
+      return send({ kind: "window", rows: session.rows(asked.indices, asked.others) });
+    case "copied": {
+      const bytes: Uint8Array[] = [];
+      session.copied(asked.indices, asked.columns, asked.heads, (piece) => bytes.push(piece.slice()));
+      return send({ kind: "copied", bytes }, bytes.map((piece) => piece.buffer));
+    }
     case "detail":
       return send({ kind: "detail", detail: session.detail(asked.index) });
     case "ahead":

@@ -7,8 +7,10 @@ use std::io::{self, Write};
 
 use crate::inspection::{Findings, Inspection};
 use crate::judging::SourceReview;
-use crate::quantity::MassFraction;
-use crate::reading::{CellState, Identity};
+use crate::lot::Disposition;
+use crate::outcome::Reason;
+use crate::quantity::{MassFraction, Sigma};
+use crate::reading::{CellState, Identity, Source};
 use crate::substance::{Element, Halogen, Substance};
 
 /// The elements with columns of their own.
@@ -35,9 +37,7 @@ pub fn columns() -> Vec<String> {
     columns.extend(IDENTITIES.iter().map(|identity| identity.code().to_owned()));
     columns.extend(["class", "class_from", "check", "set_aside", "trust"].map(str::to_owned));
     for element in ELEMENTS {
-        for part in ["state", "value_mg_kg", "sigma_mg_kg", "below_detection_mg_kg"] {
-            columns.push(format!("{element}_{part}"));
-        }
+        columns.extend(element_columns(element));
     }
     for substance in Substance::ALL {
         columns.push(format!("{}_outcome", substance.symbol()));
@@ -98,6 +98,29 @@ pub trait Cells {
 /// Those of the sink.
 pub fn rows(inspection: &Inspection, findings: &Findings, cells: &mut impl Cells) -> io::Result<()> {
     let settings = inspection.settings();
+    let material_of = materials_of(findings);
+    let mut index = 0;
+    for (at, source) in inspection.sources.iter().enumerate() {
+        if findings.same_as.get(at).copied().flatten().is_some() {
+            continue;
+        }
+        let reviewer = SourceReview::new(source, &inspection.books, &settings);
+        for row in 0..source.readings.len() {
+            let material = material_of.get(index).and_then(|at| findings.materials.get(*at as usize));
+            let lot = material.and_then(|material| findings.lots.get(material.lot));
+            let came = (material.map(|one| one.disposition), lot.map(|one| one.disposition));
+            one_row(source, &reviewer, findings, (index, row), came, cells)?;
+            if !cells.end_row()? {
+                return Ok(());
+            }
+            index += 1;
+        }
+    }
+    Ok(())
+}
+
+/// The material of every reading, by its index; `u32::MAX` for none.
+pub(crate) fn materials_of(findings: &Findings) -> Vec<u32> {
     let mut material_of = vec![u32::MAX; findings.verdicts.len()];
     for (at, material) in findings.materials.iter().enumerate() {
         for reading in material.readings.iter().chain(&material.set_aside) {
@@ -106,61 +129,79 @@ pub fn rows(inspection: &Inspection, findings: &Findings, cells: &mut impl Cells
             }
         }
     }
-    let mut index = 0;
-    for (at, source) in inspection.sources.iter().enumerate() {
-        if findings.same_as.get(at).copied().flatten().is_some() {
-            continue;
-        }
-        let reviewer = SourceReview::new(source, &inspection.books, &settings);
-        for row in 0..source.readings.len() {
-            let assessed = reviewer.assess(row);
-            cells.text(&source.name)?;
-            cells.count(u64::from(source.readings.line(row)))?;
-            for identity in IDENTITIES {
-                let text = source.readings.identity(identity, row).unwrap_or("");
-                if identity == Identity::Time { cells.moment(text)? } else { cells.text(text)? }
-            }
-            let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
-            cells.code(assessed.class.code())?;
-            cells.code(assessed.class_from.code())?;
-            cells.code(if check { "yes" } else { "no" })?;
-            let aside = findings.set_aside.contains_key(&(index as u32));
-            cells.code(if aside { "yes" } else { "no" })?;
-            cells.code(findings.trust.worst(index).code())?;
-            for element in ELEMENTS {
-                let cell = source.readings.cell(element, row);
-                let sigma = reviewer
-                    .printed_sigma(element, &cell, row)
-                    .map(super::super::quantity::Sigma::to_mass_fraction);
-                let is = |state| (cell.state == state).then_some(cell.value);
-                cells.code(cell.state.code())?;
-                cells.amount(is(CellState::Number))?;
-                cells.amount(sigma)?;
-                cells.amount(is(CellState::BelowDetection).or(cell.detection_limit))?;
-            }
-            for judged in assessed.substances {
-                cells.code(judged.outcome.code())?;
-                cells.code(judged.reason.map_or("", crate::outcome::Reason::code))?;
-            }
-            for halogen in Halogen::ALL {
-                let judged = assessed.halogen(halogen);
-                cells.code(judged.outcome.code())?;
-                cells.code(judged.reason.map_or("", crate::outcome::Reason::code))?;
-            }
-            cells.amount(assessed.total.low)?;
-            cells.amount(assessed.total.high)?;
-            cells.amount(assessed.total.sigma.map(super::super::quantity::Sigma::to_mass_fraction))?;
-            let material = material_of.get(index).and_then(|at| findings.materials.get(*at as usize));
-            cells.code(material.map_or("", |material| material.disposition.code()))?;
-            let lot = material.and_then(|material| findings.lots.get(material.lot));
-            cells.code(lot.map_or("", |lot| lot.disposition.code()))?;
-            if !cells.end_row()? {
-                return Ok(());
-            }
-            index += 1;
-        }
+    material_of
+}
+
+/// Gives the cells of one reading, under [`columns`]; `at` is its index over all sources and its row in its own, `came` the
+/// dispositions of its material and its lot. The row is left open.
+///
+/// # Errors
+/// Those of the sink.
+pub fn one_row(
+    source: &Source,
+    reviewer: &SourceReview<'_>,
+    findings: &Findings,
+    at: (usize, usize),
+    came: (Option<Disposition>, Option<Disposition>),
+    cells: &mut impl Cells,
+) -> io::Result<()> {
+    let (index, row) = at;
+    let assessed = reviewer.assess(row);
+    cells.text(&source.name)?;
+    cells.count(u64::from(source.readings.line(row)))?;
+    for identity in IDENTITIES {
+        let text = source.readings.identity(identity, row).unwrap_or("");
+        if identity == Identity::Time { cells.moment(text)? } else { cells.text(text)? }
     }
-    Ok(())
+    let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
+    cells.code(assessed.class.code())?;
+    cells.code(assessed.class_from.code())?;
+    cells.code(if check { "yes" } else { "no" })?;
+    let aside = findings.set_aside.contains_key(&(index as u32));
+    cells.code(if aside { "yes" } else { "no" })?;
+    cells.code(findings.trust.worst(index).code())?;
+    for element in ELEMENTS {
+        element_cells(source, reviewer, element, row, cells)?;
+    }
+    for judged in assessed.substances {
+        cells.code(judged.outcome.code())?;
+        cells.code(judged.reason.map_or("", Reason::code))?;
+    }
+    for halogen in Halogen::ALL {
+        let judged = assessed.halogen(halogen);
+        cells.code(judged.outcome.code())?;
+        cells.code(judged.reason.map_or("", Reason::code))?;
+    }
+    cells.amount(assessed.total.low)?;
+    cells.amount(assessed.total.high)?;
+    cells.amount(assessed.total.sigma.map(Sigma::to_mass_fraction))?;
+    cells.code(came.0.map_or("", Disposition::code))?;
+    cells.code(came.1.map_or("", Disposition::code))
+}
+
+/// The heads of the columns of one element.
+pub fn element_columns(element: Element) -> [String; 4] {
+    ["state", "value_mg_kg", "sigma_mg_kg", "below_detection_mg_kg"].map(|part| format!("{element}_{part}"))
+}
+
+/// Gives the cells of one element of one reading, under [`element_columns`].
+///
+/// # Errors
+/// Those of the sink.
+pub fn element_cells(
+    source: &Source,
+    reviewer: &SourceReview<'_>,
+    element: Element,
+    row: usize,
+    cells: &mut impl Cells,
+) -> io::Result<()> {
+    let cell = source.readings.cell(element, row);
+    let sigma = reviewer.printed_sigma(element, &cell, row).map(Sigma::to_mass_fraction);
+    let is = |state| (cell.state == state).then_some(cell.value);
+    cells.code(cell.state.code())?;
+    cells.amount(is(CellState::Number))?;
+    cells.amount(sigma)?;
+    cells.amount(is(CellState::BelowDetection).or(cell.detection_limit))
 }
 
 struct Csv<W: Write>(csv::Writer<W>);

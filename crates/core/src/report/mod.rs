@@ -6,6 +6,7 @@ pub mod canonical;
 pub mod change;
 pub mod charts;
 mod checks;
+pub mod copied;
 pub mod csv;
 pub mod evidence;
 pub mod exemptions;

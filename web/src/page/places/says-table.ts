@@ -1,76 +1,54 @@
 // What does it say, reading by reading: the filters, the table, and the one reading that is looked at closely.
 
-import type { Query, Summary } from "../../shared/door";
+import type { Summary } from "../../shared/door";
 import { showRefusal } from "../acts-given";
-import { ORDERS, orderName, readingColumns } from "../columns";
+import { readingColumns } from "../columns";
 import { detailContent, readingTitle } from "../detail";
-import { append, el } from "../elements";
+import { append, el, type Child } from "../elements";
 import { Grid } from "../grid";
+import { ColumnChoice } from "../grid-columns";
+import { Copying } from "../grid-copy";
+import { Filters } from "../grid-filters";
+import { groupHead } from "../grid-heads";
 import { fetchDetail, fetchRows, showOrder } from "../looking";
 import { typedNumber } from "../numbers";
-import { lotName, substanceName } from "../outcomes";
-import { ANY_READING, change, state, watch } from "../state";
+import { change, state, watch } from "../state";
 import { count, say, sayMarkup } from "../words";
 
-const TYPING_MS = 220;
 const LOOKING_MS = 120;
 
 export function makeSaysTable(host: HTMLElement): void {
+  /** The elements whose values the rows carry, beyond those that are judged. */
+  let asked: string[] = [];
+  /** The groups a person unfolded, by their keys, as long as the grouping stays. */
+  let unfolded = new Set<number>();
+  let groupedBy = "";
+
   const grid = new Grid({
     label: "page-readings-label",
     sortLabel: (column) => say("page-sort-by", { column: column.heading }),
-    fetch: fetchRows,
+    fetch: (indices) => fetchRows(indices, asked),
     sort: (by) => {
       const same = state.query.sort === by;
       void showOrder({ ...state.query, sort: by, descending: same ? !state.query.descending : false });
     },
     pick: (index, how) => look(index, how),
+    head: (lines, group, row): Child => groupHead(lines, group, row),
+    selected: (n) => drawSelection(n),
+    folded: () => undefined,
+    copy: () => void copy(),
   });
 
   const narrow = matchMedia("(max-width: 40rem)");
   narrow.addEventListener("change", columnsAgain);
 
   // ---- filters ----
-  const text = el("input", { id: "filter-text", type: "search", autocomplete: "off", "data-say-placeholder": "page-filter-text-where" });
-  const substance = el("select", { id: "filter-substance" });
-  const outcome = el("select", { id: "filter-outcome" });
-  const lot = el("select", { id: "filter-lot" });
-  const sort = el("select", { id: "filter-sort" });
-  const halogens = el("input", { id: "filter-halogens", type: "checkbox", checked: true });
+  const filters = new Filters();
+  const columns = new ColumnChoice(columnsAgain);
   const shown = el("p", { id: "readings-shown", class: "readings-shown" });
-  const direction = el("button", { type: "button", id: "filter-direction", class: "tool", on: { click: () => void showOrder({ ...state.query, descending: !state.query.descending }) } });
-  const clear = el("button", { type: "button", id: "filter-clear", class: "tool", on: { click: () => void showOrder({ ...ANY_READING, sort: state.query.sort, descending: state.query.descending }) }, "data-say": "page-filter-clear" });
   const goto = el("input", { id: "go-to-row", type: "text", inputmode: "numeric", autocomplete: "off", "aria-describedby": "go-to-row-refusal" });
   const noSuchRow = el("p", { id: "go-to-row-refusal", class: "refusal", hidden: true });
 
-  let typing = 0;
-  text.addEventListener("input", () => {
-    clearTimeout(typing);
-    typing = window.setTimeout(() => void showOrder({ ...state.query, text: text.value }), TYPING_MS);
-  });
-  // A substance alone picks no reading out, so it brings those with most of it to the top.
-  substance.addEventListener("change", () => {
-    const by = substance.value;
-    const order = by === "" ? { sort: "worst", descending: false } : state.query.outcome === "" ? { sort: by, descending: true } : {};
-    void showOrder({ ...state.query, substance: by, ...order });
-  });
-  outcome.addEventListener("change", () => void showOrder({ ...state.query, outcome: outcome.value }));
-  lot.addEventListener("change", () => void showOrder({ ...state.query, lot: Number(lot.value) }));
-  sort.addEventListener("change", () => void showOrder({ ...state.query, sort: sort.value, descending: false }));
-  halogens.addEventListener("change", columnsAgain);
-
-  const field = (label: string, control: HTMLElement): HTMLElement => el("div", { class: "field" }, el("label", { for: control.id, "data-say": label }), control);
-  const filters = el(
-    "form",
-    { class: "filters", role: "search", "data-say-label": "page-filters", on: { submit: (event) => event.preventDefault() } },
-    field("page-filter-text", text),
-    field("page-filter-substance", substance),
-    field("page-filter-outcome", outcome),
-    field("page-filter-lot", lot),
-    field("page-filter-sort", sort),
-    direction,
-    clear,
-  );
   function goToRow(): void {
     const typed = typedNumber(goto.value, "whole");
     const row = typed === null ? 0 : Number(typed);
@@ -79,7 +57,7 @@ export function makeSaysTable(host: HTMLElement): void {
     showRefusal(noSuchRow, there ? "" : say("page-no-such-row", { typed: goto.value, of: state.order.length }));
     if (!there) return;
     grid.root.scrollIntoView({ block: "nearest" });
-    grid.focusRow(row - 1);
+    grid.focusPlace(row - 1);
   }
   const jump = el(
     "form",
@@ -95,6 +73,52 @@ export function makeSaysTable(host: HTMLElement): void {
     el("label", { for: "go-to-row", "data-say": "page-go-to-row" }),
     goto,
     el("button", { type: "submit", class: "tool", "data-say": "page-go" }),
+  );
+  document.addEventListener("keydown", (event) => {
+    if (event.key !== "/" || event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
+    const within = event.target instanceof Element ? event.target : null;
+    if (all.hidden || all.offsetParent === null || within?.closest("input, select, textarea, [contenteditable]") != null) return;
+    event.preventDefault();
+    filters.focus();
+  });
+
+  // ---- what is selected ----
+  const copying = new Copying();
+  const selected = el("p", { id: "readings-selected", class: "readings-selected", role: "status" });
+  const copyButton = el("button", { type: "button", id: "selection-copy", class: "tool", on: { click: () => void copy() }, "data-say": "page-grid-copy" });
+  const noneButton = el("button", {
+    type: "button",
+    id: "selection-none",
+    class: "tool",
+    on: {
+      click: () => {
+        grid.clearSelection();
+        allButton.focus();
+      },
+    },
+    "data-say": "page-grid-select-none",
+  });
+  const allButton = el("button", { type: "button", id: "selection-all", class: "tool", on: { click: () => grid.selectAll() }, "data-say": "page-grid-select-all" });
+  function drawSelection(n: number): void {
+    copying.clear();
+    selected.textContent = n === 0 ? "" : say("page-grid-selected", { n, shown: count(n) });
+    copyButton.hidden = n === 0;
+    noneButton.hidden = n === 0;
+  }
+  function copy(): Promise<void> {
+    const chosen = grid.selection.within(state.order);
+    // With nothing selected, the row with the focus is meant.
+    const here = grid.activeReading();
+    const indices = chosen.length > 0 || here === null ? chosen : Uint32Array.of(here);
+    return copying.copy(indices, shownColumns);
+  }
+
+  // ---- groups ----
+  const folds = el(
+    "div",
+    { class: "folds", hidden: true },
+    el("button", { type: "button", id: "fold-all", class: "tool", on: { click: () => grid.foldAll(false) }, "data-say": "page-grid-fold-all" }),
+    el("button", { type: "button", id: "unfold-all", class: "tool", on: { click: () => grid.foldAll(true) }, "data-say": "page-grid-unfold-all" }),
   );
 
   // ---- the reading looked at ----
@@ -138,7 +162,7 @@ export function makeSaysTable(host: HTMLElement): void {
     const index = state.selected;
     shut();
     const at = index === null ? -1 : state.order.indexOf(index);
-    if (inside) grid.focusRow(Math.max(0, at));
+    if (inside) grid.focusPlace(Math.max(0, at));
   }
   function shut(): void {
     panel.hidden = true;
@@ -154,19 +178,32 @@ export function makeSaysTable(host: HTMLElement): void {
     { hidden: true },
     el("h2", { id: "readings-heading", tabindex: -1, "data-say": "page-readings-heading" }),
     el("div", { id: "legend-home" }),
-    filters,
-    el("div", { class: "under-filters" }, shown, el("div", { class: "field-check" }, halogens, el("label", { for: "filter-halogens", "data-say": "page-filter-halogens" })), jump),
+    filters.root,
+    el("div", { class: "under-filters" }, shown, folds, columns.root, jump),
     noSuchRow,
     empty,
     split,
+    el("div", { class: "under-filters selecting" }, selected, copyButton, allButton, noneButton, copying.root),
     el("p", { class: "quiet", "data-say": "page-readings-keys" }),
+    el("p", { class: "quiet", "data-say": "page-grid-keys" }),
   );
   sayMarkup(all);
   host.append(all);
+  drawSelection(0);
 
   // ---- what changes ----
+  let shownColumns: string[] = [];
   function columnsAgain(): void {
-    grid.setColumns(readingColumns(halogens.checked, narrow.matches), state.query.sort, state.query.descending);
+    const others = state.summary?.other_elements ?? [];
+    const wanted = others.filter((symbol) => columns.isShown(`element-${symbol}`));
+    const chosen = columns.of(readingColumns(others, wanted, narrow.matches));
+    shownColumns = chosen.map((column) => column.id);
+    const more = wanted.some((symbol) => !asked.includes(symbol));
+    const other = wanted.join() !== asked.join();
+    asked = wanted;
+    grid.setColumns(chosen, state.query.sort, state.query.descending);
+    // The rows that were fetched carry other values, or lack some.
+    if (more || other) grid.forgetRows();
   }
   let drawnFor: Summary | null = null;
   watch(["summary", "query", "order"], () => {
@@ -178,21 +215,18 @@ export function makeSaysTable(host: HTMLElement): void {
     }
     const fresh = drawnFor !== summary;
     drawnFor = summary;
-    if (fresh) fillChoices(summary);
-    text.value = document.activeElement === text ? text.value : query.text;
-    substance.value = query.substance;
-    outcome.value = query.outcome;
-    lot.value = String(query.lot);
-    sort.value = query.sort;
-    direction.textContent = say(`page-filter-${query.descending ? "descending" : "ascending"}${query.sort === "worst" ? "-worst" : ""}`);
+    if (fresh) filters.fill(summary);
+    filters.draw(summary);
     shown.textContent = say("page-shown", { n: state.order.length, shown: count(state.order.length), of: count(summary.readings) });
-    clear.hidden = !narrowed(query);
+    folds.hidden = query.group === "";
     empty.hidden = state.order.length > 0;
     split.hidden = state.order.length === 0;
+    if (fresh || query.group !== groupedBy) unfolded = new Set();
+    groupedBy = query.group;
     columnsAgain();
     if (fresh || drawnOrder !== state.order) {
       drawnOrder = state.order;
-      grid.setOrder(state.order, fresh);
+      grid.setFound(state.found, unfolded, summary.readings, fresh);
     }
     if (fresh) {
       if (state.selected === null) shut();
@@ -200,30 +234,4 @@ export function makeSaysTable(host: HTMLElement): void {
     }
   });
   let drawnOrder: Uint32Array | null = null;
-
-  function fillChoices(summary: Summary): void {
-    const substances = summary.outcome_counts.map((row) => row.substance);
-    substance.replaceChildren(
-      el("option", { value: "" }, say("page-filter-any")),
-      ...substances.map((symbol) => el("option", { value: symbol }, substanceName(symbol))),
-    );
-    const outcomes = new Map<string, string>();
-    for (const row of summary.outcome_counts) {
-      for (const one of row.counts) outcomes.set(one.outcome, one.short === one.text ? one.text : `${one.short} \u2013 ${one.text}`);
-    }
-    outcome.replaceChildren(
-      el("option", { value: "" }, say("page-filter-any")),
-      el("option", { value: "open" }, say("page-filter-open")),
-      ...[...outcomes].map(([code, words]) => el("option", { value: code }, words)),
-    );
-    sort.replaceChildren(...ORDERS.map((order) => el("option", { value: order }, orderName(order))));
-    lot.replaceChildren(
-      el("option", { value: "-1" }, say("page-filter-any")),
-      ...summary.lots.map((one) => el("option", { value: String(one.index) }, one.supplier === null ? lotName(one) : `${lotName(one)}, ${one.supplier}`)),
-    );
-  }
-}
-
-function narrowed(query: Query): boolean {
-  return query.text !== "" || query.substance !== "" || query.outcome !== "" || query.lot !== -1;
 }

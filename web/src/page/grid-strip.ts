@@ -1,0 +1,87 @@
+// The ruler of one outcome as a strip: where everything stands comes from the core, here it is only drawn.
+//
+// Above a rail hangs the reading as a plumb bob on its string, with whiskers; the undecided band stands hatched on the rail. A bound
+// is a dashed line towards the end that it leaves open. What goes on beyond an end is cut off with a chevron there. Nothing is told
+// by colour alone.
+
+import type { StripView } from "../shared/door";
+import { outcomeTone } from "./marks";
+
+const SVG = "http://www.w3.org/2000/svg";
+
+/** Room beside the scale for a bob that stands on its end, and for a chevron. */
+const SIDE = 7;
+const HEIGHT = 18;
+const RAIL = 16;
+const WHISKER = 4;
+const HATCH = 4;
+
+function path(name: string, d: string): SVGElement {
+  const node = document.createElementNS(SVG, "path");
+  node.setAttribute("class", name);
+  node.setAttribute("d", d);
+  return node;
+}
+
+/** Draws one strip, `width` pixels wide. The words stand beside it. */
+export function stripMark(strip: StripView, outcome: string, width: number): SVGElement {
+  const left = SIDE;
+  const right = width - SIDE;
+  const x = (perMille: number): number => Math.round((left + (perMille / 1000) * (right - left)) * 10) / 10;
+  const node = document.createElementNS(SVG, "svg");
+  node.setAttribute("class", `strip strip-${outcomeTone(outcome)}`);
+  node.setAttribute("viewBox", `0 0 ${width} ${HEIGHT}`);
+  node.setAttribute("width", String(width));
+  node.setAttribute("height", String(HEIGHT));
+  node.setAttribute("aria-hidden", "true");
+  node.setAttribute("focusable", "false");
+  node.append(path("strip-band", band(x(strip.low), x(strip.high), strip.open)), path("strip-rail", `M${left - 3} ${RAIL}H${right + 3}`));
+  node.append(strip.mark === "bob" ? reading(strip, x, left, right) : bound(strip, x, left, right));
+  if (strip.mark === "bob") node.append(bob(x(strip.at)));
+  return node;
+}
+
+// A limit without a band is a band without width: one upright line.
+function band(from: number, to: number, open: boolean): string {
+  const top = 8;
+  let d = `M${from} ${RAIL}V${top}`;
+  if (to - from < 1) return `${d}V${top - 2}`;
+  d += `H${to}${open ? "" : `V${RAIL}`}`;
+  const tall = RAIL - top;
+  for (let at = from + HATCH; at < to + tall; at += HATCH) {
+    const over = Math.max(0, at - to);
+    const under = Math.max(0, from - (at - tall));
+    d += `M${at - over} ${top + over}L${at - tall + under} ${RAIL - under}`;
+  }
+  return d;
+}
+
+type Place = (perMille: number) => number;
+
+const chevron = (at: number, y: number, by: number): string => `M${at} ${y - 3}L${at + by} ${y}L${at} ${y + 3}`;
+
+function reading(strip: StripView, x: Place, left: number, right: number): SVGElement {
+  const from = x(strip.from);
+  const to = x(strip.to);
+  let d = `M${from} ${WHISKER}H${to}`;
+  d += strip.cut_left ? chevron(left - 2, WHISKER, -4) : `M${from} ${WHISKER - 3}V${WHISKER + 3}`;
+  d += strip.cut_right ? chevron(right + 2, WHISKER, 4) : `M${to} ${WHISKER - 3}V${WHISKER + 3}`;
+  return path("strip-whisker", d);
+}
+
+function bound(strip: StripView, x: Place, left: number, right: number): SVGElement {
+  const at = x(strip.at);
+  const below = strip.mark === "below";
+  const end = below ? left - 2 : right + 2;
+  let d = `M${at} 1V${RAIL}${chevron(end, WHISKER, below ? -4 : 4)}`;
+  const step = below ? -6 : 6;
+  for (let dash = at; below ? dash > end : dash < end; dash += step) {
+    const to = below ? Math.max(end, dash + step / 2) : Math.min(end, dash + step / 2);
+    d += `M${dash} ${WHISKER}H${to}`;
+  }
+  return path("strip-whisker", d);
+}
+
+function bob(at: number): SVGElement {
+  return path("strip-bob", `M${at - 3.5} 3.5H${at + 3.5}V7.5L${at} ${RAIL}L${at - 3.5} 7.5Z`);
+}
