@@ -131,29 +131,35 @@ pub fn findings_xlsx(inspection: &Inspection, findings: &Findings) -> Vec<u8> {
 
 /// Every paper of an inspection that there is a need for, by the name of its file.
 pub fn papers_html(inspection: &Inspection, findings: &Findings) -> Vec<(String, String)> {
+    with_words(|words| papers_in(inspection, findings, words))
+}
+
+/// The same in a language.
+pub fn papers_in(inspection: &Inspection, findings: &Findings, words: &Words) -> Vec<(String, String)> {
     let (settings, offer) = (inspection.settings(), papers::offer(inspection, findings));
-    with_words(|words| {
-        let made = Papers::new(inspection, findings, words, &settings, &Pinned::of(inspection, findings));
-        let mut written: Vec<(String, Vec<u8>)> = Vec::new();
-        let mut one = |file: &str, write: &dyn Fn(&mut Vec<u8>) -> std::io::Result<()>| {
-            let mut bytes = Vec::new();
-            write(&mut bytes).expect("a Vec takes all bytes");
-            written.push((file.to_owned(), bytes));
-        };
-        if offer.samples > 0 {
-            one(papers::LABORATORY_REQUEST, &|out| made.laboratory_request(out));
-        }
-        for notice in &offer.notices {
-            one(&notice.file, &|out| made.notice(notice, out));
-        }
-        if offer.labels > 0 {
-            one(papers::LABELS, &|out| made.labels(out));
-        }
-        written
-            .into_iter()
-            .map(|(file, bytes)| (file, String::from_utf8(bytes).expect("a paper is UTF-8")))
-            .collect()
-    })
+    let made = Papers::new(inspection, findings, words, &settings, &Pinned::of(inspection, findings));
+    let mut written: Vec<(String, Vec<u8>)> = Vec::new();
+    let mut one = |file: &str, write: &dyn Fn(&mut Vec<u8>) -> std::io::Result<()>| {
+        let mut bytes = Vec::new();
+        write(&mut bytes).expect("a Vec takes all bytes");
+        written.push((file.to_owned(), bytes));
+    };
+    if offer.self_check > 0 {
+        one(papers::SELF_CHECK, &|out| made.self_check(out));
+    }
+    if offer.samples > 0 {
+        one(papers::LABORATORY_REQUEST, &|out| made.laboratory_request(out));
+    }
+    for notice in &offer.notices {
+        one(&notice.file, &|out| made.notice(notice, out));
+    }
+    if offer.labels > 0 {
+        one(papers::LABELS, &|out| made.labels(out));
+    }
+    written
+        .into_iter()
+        .map(|(file, bytes)| (file, String::from_utf8(bytes).expect("a paper is UTF-8")))
+        .collect()
 }
 
 /// `findings.json` of one file without settings, read back.

@@ -8,8 +8,11 @@ use plumbline_core::inspection::{Findings, Inspection, review};
 use plumbline_core::lot::Disposition;
 use plumbline_core::papers::{self, NoticeOffer, payload};
 use plumbline_core::reading::Identity;
+use plumbline_core::report::phrases;
+use plumbline_core::words::Words;
 use plumbline_tests::places::in_project;
-use plumbline_tests::program::{inspect, papers_html, report_html};
+use plumbline_tests::program::{inspect, papers_html, papers_in, report_html, with_words};
+use plumbline_words::LANGUAGES;
 
 /// Every demo delivery at once, as one inspection without settings.
 fn all_deliveries() -> Inspection {
@@ -67,7 +70,7 @@ fn each_paper_carries_number_digest_end_and_what_it_is_not() {
         .map(|rest| format!("PL-20261126-{}", &rest[..10]))
         .expect("a number");
     let papers = papers_html(&inspection, &findings);
-    assert_eq!(papers.len(), 4, "request, two notices, labels");
+    assert_eq!(papers.len(), 5, "sheet, request, two notices, labels");
     for (file, page) in &papers {
         assert!(page.contains(&number), "{file}");
         assert!(page.contains(&format!("End of {number}")), "{file}");
@@ -215,13 +218,14 @@ fn a_notice_never_holds_anything_of_another_supplier() {
 }
 
 #[test]
-fn where_every_lot_is_accepted_there_is_no_paper() {
+fn where_every_lot_is_accepted_there_is_no_paper_but_the_sheet() {
     let settings = "trust = \"advisory\"\nsampling = \"advisory\"\nmaterials = \"advisory\"\n";
     let table = b"Sample,Supplier,Lot,Class,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s)\nS1,Alder Works,A-1,metal,1,0.5,5,1,1,0.5,5,1\n";
     let inspection = inspect(&format!("schema = \"plumbline.settings/1\"\n{settings}"), &[("a.csv", table)]);
     let findings = review(&inspection);
     assert_eq!(findings.lots[0].disposition, Disposition::Accept);
-    assert_eq!(papers::offer(&inspection, &findings), papers::Offer::default());
+    let nothing = papers::Offer { self_check: 1, ..papers::Offer::default() };
+    assert_eq!(papers::offer(&inspection, &findings), nothing);
 }
 
 /// The dark modules of every code of a sheet, drawn as grey pixels, eight to a module.
@@ -351,4 +355,179 @@ fn a_laboratory_is_asked_for_the_restricted_substance_and_not_for_the_element_th
         assert_eq!(request.matches(row).count(), 1, "{row}");
     }
     assert!(!request.contains("<tr><td>Br</td>"), "no result for the element is asked back");
+}
+
+// ---- the self-check sheet ----
+
+/// A lot of each group: over, undecided with nothing said of anything else, and one that nothing keeps.
+const THREE: &str =
+    "S1,u1,top,Alder Works,A-1,P-1,pin,metal,1360,20,,\nS2,u2,side,Birch Works,B-1,P-2,pin,metal,900,60,,\n";
+
+fn sheet(settings: &str, rows: &str) -> String {
+    let (inspection, findings) = with(settings, rows);
+    paper(&papers_html(&inspection, &findings), papers::SELF_CHECK)
+}
+
+/// The text between the heading of one group and the next section.
+fn group<'a>(page: &'a str, code: &str) -> &'a str {
+    let start = page.find(&format!("data-group=\"{code}\"")).unwrap_or_else(|| panic!("no group {code}"));
+    let rest = &page[start..];
+    rest.split("</section>").next().expect("its end")
+}
+
+#[test]
+fn the_self_check_sheet_says_what_it_is_not_and_where_the_full_report_is() {
+    let page = sheet("reviewed_at = \"2026-11-26\"\nplacing_date = \"2026-12-01\"\n", TWO);
+    for text in [
+        "A supplier's self-check",
+        "It is not a declaration of conformity, and no decision of the customer",
+        "The full report to these readings has the number PL-20261126-",
+        "2026-12-01",
+        "Phthalates (DEHP, BBP, DBP, DIBP)",
+        "Checked by",
+        "Released for shipping by",
+        "No exemption is claimed.",
+        "Check readings: 0.",
+        "pins.csv",
+    ] {
+        assert!(page.contains(text), "{text}");
+    }
+    for never in ["conforms", "Conforms", ">pass<", " passed", "compliant"] {
+        assert!(!page.contains(never), "{never}");
+    }
+}
+
+#[test]
+fn the_sheet_sorts_lots_by_what_the_customer_would_do_and_adds_no_decision() {
+    let (inspection, findings) =
+        with("", &format!("{THREE}S3,u3,top,Cedar Works,C-1,P-3,shell,polymer,2,1,300,40\n"));
+    let page = paper(&papers_html(&inspection, &findings), papers::SELF_CHECK);
+    let over = group(&page, "not_accept");
+    assert!(
+        over.contains("do not ship it as it is")
+            && over.contains("<bdi>A-1</bdi>")
+            && !over.contains("<bdi>B-1</bdi>")
+    );
+    let held = group(&page, "hold");
+    assert!(
+        held.contains("do this before shipping")
+            && held.contains("<bdi>B-1</bdi>")
+            && held.contains("<bdi>C-1</bdi>")
+    );
+    assert!(page.find("data-group=\"not_accept\"") < page.find("data-group=\"hold\""), "the worst first");
+    assert!(!page.contains("data-group=\"accept\""), "no lot is free of reasons");
+    with_words(|words| {
+        for lot in &findings.lots {
+            for reason in &lot.reasons {
+                let said = phrases::lot_reason(words, reason).replace('&', "&amp;").replace('<', "&lt;");
+                assert!(page.contains(&said), "{said}");
+            }
+        }
+    });
+}
+
+#[test]
+fn what_has_to_be_done_before_shipping_stands_in_the_order_of_its_use() {
+    let page = sheet("", "S2,u2,side,Birch Works,B-1,P-2,pin,,900,60,,\n");
+    let held = group(&page, "hold");
+    let at = |text: &str| held.find(text).unwrap_or_else(|| panic!("{text} in {held}"));
+    // Said, checked, measured: the lot's class and plan before the checks, the checks before another measurement.
+    assert!(at("lot size") < at("check"), "{held}");
+    assert!(at("No check standard") < at("Cd was not measured"), "{held}");
+    assert!(held.contains("What would settle it") && held.contains("900 mg/kg"), "{held}");
+}
+
+#[test]
+fn a_lot_that_nothing_keeps_is_called_nothing_found_with_what_was_only_noted() {
+    let settings = "trust = \"advisory\"\nsampling = \"advisory\"\nmaterials = \"advisory\"\n";
+    let table = b"Sample,Supplier,Lot,Class,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s)\nS1,Alder Works,A-1,metal,1,0.5,5,1,1,0.5,5,1\n";
+    let inspection = inspect(&format!("schema = \"plumbline.settings/1\"\n{settings}"), &[("a.csv", table)]);
+    let findings = review(&inspection);
+    let offer = papers::offer(&inspection, &findings);
+    assert_eq!((offer.self_check, offer.labels, offer.notices.len()), (1, 0, 0));
+    let page = paper(&papers_html(&inspection, &findings), papers::SELF_CHECK);
+    let free = group(&page, "accept");
+    for text in [
+        "Nothing found that would hold it",
+        "That is no assurance",
+        "Only noted",
+        "No lot size with a number of units to take",
+    ] {
+        assert!(free.contains(text), "{text} in {free}");
+    }
+    assert!(!page.contains("data-group=\"hold\""));
+}
+
+#[test]
+fn the_sheet_names_whose_rule_books_it_was_held_against() {
+    assert!(sheet("", TWO).contains("No rule book of a customer was used"));
+    // A customer's book: another's limits under a name of its own.
+    let text = fs::read_to_string(in_project("crates/core/rules/eu-elv-2000-53.toml")).expect("a book");
+    let text = text.replacen("\"eu-elv-2000-53\"", "\"fernbrook-own\"", 1);
+    let book = plumbline_core::rules::RuleBook::parse(&text);
+    let book = book.unwrap_or_else(|problems| panic!("{problems:?}"));
+    let digest = book.sha256.clone();
+    let (mut inspection, _) = with("", TWO);
+    inspection.books.add(book);
+    let findings = review(&inspection);
+    let page = paper(&papers_html(&inspection, &findings), papers::SELF_CHECK);
+    assert!(
+        page.contains("given as a file")
+            && page.contains("<bdi>fernbrook-own</bdi>")
+            && page.contains(&digest)
+    );
+    assert!(!page.contains("No rule book of a customer was used"));
+    assert!(page.contains("comes with this program"), "the others are told apart");
+}
+
+#[test]
+fn a_claim_stands_with_its_day_and_whether_it_is_in_force_on_the_day_of_shipping() {
+    let claim = "category = \"11\"\n[[claim]]\npart = \"P-1\"\nentry = \"6(c)\"\nsubstance = \"Pb\"\nevidence = \"E-1\"\nby = \"ab\"\nsecond = \"cd\"\n";
+    let rows = "S1,u1,top,Alder Works,A-1,P-1,pin,metal,25000,200,,\n";
+    let no_day = sheet(claim, rows);
+    assert!(
+        no_day.contains("<bdi>6(c)</bdi>, Pb")
+            && no_day.contains("when is the product placed on the market?")
+    );
+    let on = |day: &str| sheet(&format!("placing_date = \"{day}\"\n{claim}"), rows);
+    assert!(on("2026-12-01").contains("yes, on 2026-12-01") && on("2026-12-01").contains("2027-06-30"));
+    let late = on("2099-01-01");
+    assert!(!late.contains("yes, on"), "no entry is known to be in force in 2099");
+}
+
+#[test]
+fn the_sheet_is_whole_in_every_language_and_hostile_names_stay_names() {
+    let rows =
+        "S1,u1,top,\"<b>Alder\u{202e}</b>\",\"A\"\"'><script>x</script>\",P-1,\"pin&amp;\",metal,1360,20,,\n";
+    for language in LANGUAGES {
+        let words = Words::of(language);
+        for (settings, rows) in [("", TWO), ("trust = \"advisory\"\n", THREE), ("", rows)] {
+            let (inspection, findings) = with(settings, rows);
+            let page = paper(&papers_in(&inspection, &findings, &words), papers::SELF_CHECK);
+            assert!(page.contains(&format!("<html lang=\"{}\">", language.tag)));
+            for hole in ["[paper-", "[report-", "[lot-reason-", "{ $", "<script", "<b>Alder", "\u{202e}"] {
+                assert!(!page.contains(hole), "{hole} in {}", language.tag);
+            }
+        }
+    }
+}
+
+#[test]
+fn the_sheet_of_a_demo_is_written_as_it_is_kept() {
+    let settings = "reviewed_at = \"2026-11-26\"\ninvented = \"yes\"\n";
+    let (inspection, findings) = with(settings, &format!("{TWO}{THREE}"));
+    let page = paper(&papers_html(&inspection, &findings), papers::SELF_CHECK);
+    // Style, digests and the number change with what else findings hold; what is told does not.
+    let told = page.split_once("</style>").expect("a style").1.replace("</", "\n</");
+    let told = told
+        .split(|one: char| !one.is_ascii_hexdigit())
+        .filter(|run| run.len() == 64)
+        .fold(told.clone(), |told, digest| told.replace(digest, "DIGEST"));
+    let number = format!("PL-20261126-{}", &told.split("PL-20261126-").nth(1).expect("a number")[..10]);
+    let told = told.replace(&number, "NUMBER");
+    let kept = in_project("tests/snapshots/self-check.html");
+    if std::env::var_os("UPDATE_GOLDEN").is_some() {
+        fs::write(&kept, &told).expect("the snapshot");
+    }
+    assert_eq!(told, fs::read_to_string(&kept).expect("the snapshot; UPDATE_GOLDEN=1 writes it"));
 }

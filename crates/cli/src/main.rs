@@ -344,6 +344,9 @@ fn write_papers(
     let offer = papers::offer(inspection, findings);
     let settings = inspection.settings();
     let made = Papers::new(inspection, findings, in_report, &settings, pinned);
+    if offer.self_check > 0 {
+        write_one(words, &out.join(papers::SELF_CHECK), |sink| made.self_check(sink))?;
+    }
     if offer.samples > 0 {
         write_one(words, &out.join(papers::LABORATORY_REQUEST), |sink| made.laboratory_request(sink))?;
     }

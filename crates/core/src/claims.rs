@@ -126,6 +126,16 @@ pub fn candidates<'r>(
     open.collect()
 }
 
+/// Whether an entry is in force on the day of placing on the market that people gave; a question where that is open.
+///
+/// # Errors
+/// [`Verdict::Expired`] where it is past its day.
+pub fn in_force(settings: &Settings, row: &Exemption) -> Result<Option<exempt::Question>, Verdict> {
+    let renewals = settings.renewals();
+    let renewal = renewals.iter().find(|renewal| renewal.entry == row.entry);
+    exempt::in_force(row, Answers { placed: settings.placed(), renewal, ..Answers::default() })
+}
+
 impl<'a> Claims<'a> {
     /// Reads what people said.
     pub fn new(settings: &'a Settings, books: &'a RuleBooks) -> Claims<'a> {

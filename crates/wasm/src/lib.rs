@@ -612,6 +612,7 @@ fn write_paper(
     let offer = papers::offer(inspection, findings);
     let notice = offer.notices.iter().find(|notice| notice.file == file);
     let there = match file {
+        papers::SELF_CHECK => offer.self_check > 0,
         papers::LABORATORY_REQUEST => offer.samples > 0,
         papers::LABELS => offer.labels > 0,
         _ => notice.is_some(),
@@ -622,6 +623,7 @@ fn write_paper(
     let settings = inspection.settings();
     let made = papers::Papers::new(inspection, findings, words, &settings, &Pinned::of(inspection, findings));
     Some(match (file, notice) {
+        (papers::SELF_CHECK, _) => made.self_check(out),
         (papers::LABORATORY_REQUEST, _) => made.laboratory_request(out),
         (_, Some(notice)) => made.notice(notice, out),
         _ => made.labels(out),

@@ -5,6 +5,7 @@ use serde::Serialize;
 
 #[derive(Serialize)]
 pub(crate) struct PapersView {
+    self_check: u32,
     samples: u32,
     notices: Vec<NoticeView>,
     without_supplier: u32,
@@ -21,6 +22,7 @@ struct NoticeView {
 /// What can be written, by what these findings ask for.
 pub(crate) fn papers(offer: Offer) -> PapersView {
     PapersView {
+        self_check: offer.self_check as u32,
         samples: offer.samples as u32,
         notices: offer
             .notices

@@ -1005,8 +1005,8 @@ mod tests {
         same_keys("PaperNotice", &view["notices"][0]);
         assert_eq!(view["notices"][0]["file"], "supplier-notice-1-alder-works.html");
         assert_eq!(
-            (&view["samples"], &view["labels"], &view["without_supplier"]),
-            (&1.into(), &2.into(), &1.into())
+            (&view["samples"], &view["labels"], &view["without_supplier"], &view["self_check"]),
+            (&1.into(), &2.into(), &1.into(), &2.into())
         );
     }
 

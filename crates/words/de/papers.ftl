@@ -12,6 +12,49 @@ paper-band_detection = Band von der Nachweisgrenze bis { $high } mg/kg
 paper-limit = Grenzwert { $limit } mg/kg
 paper-line = Zeile { $line }
 
+## Self-check sheet of a supplier
+
+paper-self_check = Selbstprüfung vor dem Versand
+paper-self_check-is = Die Selbstprüfung eines Lieferanten: was der Kunde nach den unten genannten Regelwerken aus denselben Messungen annehmen, sperren oder nicht annehmen würde. Sie ist keine Konformitätserklärung und keine Entscheidung des Kunden: Der Kunde entscheidet nach seiner eigenen Prüfung.
+paper-self_check-full = Der vollständige Bericht zu diesen Messungen hat die Nummer { $number }. Senden Sie report.html mit diesem Blatt oder halten Sie die Datei bereit: Anhand der Nummer kann der Kunde den Bericht finden und nachprüfen.
+paper-self_check-books = Regelwerke, an denen gemessen wurde
+paper-self_check-books_given = Was als Datei gegeben wurde, ist gekennzeichnet. Wer es gab, steht für dessen Grenzwerte ein: Fragen Sie den Kunden anhand der Prüfsumme, ob dies sein Regelwerk ist.
+paper-self_check-books_built_in = Es wurde kein Regelwerk eines Kunden verwendet: Die unten genannten sind die, die mit diesem Programm kommen. Das Regelwerk des Kunden kann davon abweichen. Bitten Sie darum und prüfen Sie vor dem Versand noch einmal.
+paper-self_check-whose = Von wem
+paper-self_check-given = als Datei gegeben
+paper-self_check-built_in = kommt mit diesem Programm
+paper-self_check-would-accept = nichts gefunden
+paper-self_check-would-hold = würde gesperrt
+paper-self_check-would-not_accept = würde nicht angenommen
+paper-self_check-group-accept = { $count ->
+    [one] Nichts gefunden, was es sperren würde: ein Los
+   *[other] Nichts gefunden, was sie sperren würde: { $count } Lose
+}
+paper-self_check-group-accept-is = Für die Stoffe des Screenings würde nichts in diesen Messungen den Kunden am Annehmen hindern. Das ist keine Zusicherung: Was nicht beurteilt wurde, steht unten.
+paper-self_check-group-hold = { $count ->
+    [one] Würde gesperrt: Dies ist vor dem Versand zu tun. Ein Los
+   *[other] Würden gesperrt: Dies ist vor dem Versand zu tun. { $count } Lose
+}
+paper-self_check-group-hold-is = Was offen ist, liegt weder innerhalb noch jenseits seiner Grenzwerte, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
+paper-self_check-group-not_accept = { $count ->
+    [one] Würde nicht angenommen: so nicht versenden. Ein Los
+   *[other] Würden nicht angenommen: so nicht versenden. { $count } Lose
+}
+paper-self_check-group-not_accept-is = Etwas wurde jenseits eines Grenzwerts gefunden. Halten Sie das Los zurück, bis geklärt ist, was hier genannt ist.
+paper-self_check-noted = Nur vermerkt. Nach den Einstellungen dieser Prüfung würde es das Los nicht sperren; nach denen des Kunden vielleicht:
+paper-self_check-settles = Was es klären würde
+paper-self_check-sampling = Stichprobe:
+paper-self_check-sampling_none = Es ist kein Losumfang mit einer Anzahl zu nehmender Stücke angegeben; diese Messungen sprechen daher nur für die gemessenen Stücke.
+paper-self_check-units = Los von { $size } Stück; verlangt von jedem Werkstoff: { $take }.
+paper-self_check-claims_none = Es wird keine Ausnahme beansprucht.
+paper-self_check-claim = Der Anspruch
+paper-self_check-in_force = In Kraft am Tag des Versands
+paper-self_check-in_force_on = ja, am { $day }
+paper-self_check-trust = Messungen nach den Kontrollen neben ihnen: zwischen guten Kontrollen { $ok }; von keiner Kontrolle abgedeckt { $none }; nicht zwischen guten Kontrollen { $not_bracketed }; neben einer nicht bestandenen Kontrolle { $failed }. Kontrollmessungen: { $checks }.
+paper-self_check-signed = Wer unterschreibt, sagt damit, dass dies die Messungen dieser Lose sind, und nichts darüber hinaus.
+paper-self_check-checked = Geprüft von
+paper-self_check-released = Zum Versand freigegeben von
+
 ## Request to a laboratory
 
 paper-laboratory = Anfrage an ein Labor

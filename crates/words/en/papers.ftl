@@ -10,6 +10,49 @@ paper-band_detection = band from the detection limit to { $high } mg/kg
 paper-limit = limit { $limit } mg/kg
 paper-line = line { $line }
 
+## Self-check sheet of a supplier
+
+paper-self_check = Self-check before shipping
+paper-self_check-is = A supplier's self-check: what the customer would accept, hold or not accept by the rule books below, from these same readings. It is not a declaration of conformity, and no decision of the customer: the customer decides by its own inspection.
+paper-self_check-full = The full report to these readings has the number { $number }. Send report.html with this sheet or keep it ready: by its number the customer can find it and check it.
+paper-self_check-books = Rule books it was held against
+paper-self_check-books_given = What was given as a file is marked. Whoever gave it answers for its limits: ask the customer whether this is its book, by the digest.
+paper-self_check-books_built_in = No rule book of a customer was used: the books below are those that come with this program. The customer's book may differ. Ask for it and check again before shipping.
+paper-self_check-whose = Whose
+paper-self_check-given = given as a file
+paper-self_check-built_in = comes with this program
+paper-self_check-would-accept = nothing found
+paper-self_check-would-hold = would be held
+paper-self_check-would-not_accept = would not be accepted
+paper-self_check-group-accept = { $count ->
+    [one] Nothing found that would hold it: one lot
+   *[other] Nothing found that would hold them: { $count } lots
+}
+paper-self_check-group-accept-is = For the substances screened, nothing in these readings would keep the customer from accepting. That is no assurance: what was not assessed stands below.
+paper-self_check-group-hold = { $count ->
+    [one] Would be held: do this before shipping. One lot
+   *[other] Would be held: do this before shipping. { $count } lots
+}
+paper-self_check-group-hold-is = What is open is neither within nor beyond its limits, or something is still missing to say so. Each point says what would end it, in the order in which it is of use.
+paper-self_check-group-not_accept = { $count ->
+    [one] Would not be accepted: do not ship it as it is. One lot
+   *[other] Would not be accepted: do not ship them as they are. { $count } lots
+}
+paper-self_check-group-not_accept-is = Something was found beyond a limit. Keep the lot back until what is named here is settled.
+paper-self_check-noted = Only noted. By the settings of this check it would not hold the lot; by the customer's it may:
+paper-self_check-settles = What would settle it
+paper-self_check-sampling = Sampling:
+paper-self_check-sampling_none = No lot size with a number of units to take is stated, so these readings speak for the measured pieces only.
+paper-self_check-units = Lot of { $size } units; wanted of every material: { $take }.
+paper-self_check-claims_none = No exemption is claimed.
+paper-self_check-claim = The claim
+paper-self_check-in_force = In force on the day of shipping
+paper-self_check-in_force_on = yes, on { $day }
+paper-self_check-trust = Readings by the checks beside them: between good checks { $ok }; covered by no check { $none }; not between good checks { $not_bracketed }; beside a check that failed { $failed }. Check readings: { $checks }.
+paper-self_check-signed = Who signs says that these are the readings of these lots, and nothing beyond that.
+paper-self_check-checked = Checked by
+paper-self_check-released = Released for shipping by
+
 ## Request to a laboratory
 
 paper-laboratory = Laboratory request

@@ -12,6 +12,40 @@ paper-band_detection = 判定域 検出限界～{ $high } mg/kg
 paper-limit = 限度値 { $limit } mg/kg
 paper-line = { $line }行目
 
+## Self-check sheet of a supplier
+
+paper-self_check = 出荷前の自己点検
+paper-self_check-is = 供給者の自己点検です。同じ測定から、下記の規則集によれば、顧客が何を受け入れ、何を保留とし、何を受入れ不可とするかを示します。適合宣言ではなく、顧客の決定でもありません。顧客は自らの検査によって決めます。
+paper-self_check-full = これらの測定の報告書全体の番号は{ $number }です。report.htmlをこのシートとともに送るか、すぐ出せるようにしておいてください。顧客はこの番号で報告書を探し、確かめることができます。
+paper-self_check-books = 照らした規則集
+paper-self_check-books_given = ファイルとして渡されたものには、その旨を記しています。その限度値の責任は渡した人にあります。顧客の規則集かどうかを、ダイジェストを示して顧客に尋ねてください。
+paper-self_check-books_built_in = 顧客の規則集は使われていません。下記はこのプログラムに付属する規則集です。顧客の規則集とは異なることがあります。顧客に求めて、出荷前にもう一度点検してください。
+paper-self_check-whose = 出どころ
+paper-self_check-given = ファイルとして渡されたもの
+paper-self_check-built_in = このプログラムに付属
+paper-self_check-would-accept = 何も見つからず
+paper-self_check-would-hold = 保留となる
+paper-self_check-would-not_accept = 受入れ不可となる
+paper-self_check-group-accept = 保留の理由となるものは見つからず：{ $count }ロット
+paper-self_check-group-accept-is = スクリーニングした物質については、これらの測定に、顧客の受入れを妨げるものはありません。これは保証ではありません。評価しなかったものは下に記しています。
+paper-self_check-group-hold = 保留となる：出荷前に次のことをしてください。{ $count }ロット
+paper-self_check-group-hold-is = 未確定のものは、限度値内とも超過とも認められていないか、どちらかを示すのに必要なものがまだ足りていません。それぞれに、何で決着するかを、役に立つ順に記しています。
+paper-self_check-group-not_accept = 受入れ不可となる：このまま出荷しないでください。{ $count }ロット
+paper-self_check-group-not_accept-is = 限度値を超えるものが見つかりました。ここに挙げたことが決着するまで、ロットを留め置いてください。
+paper-self_check-noted = 記すだけのもの。この点検の設定では保留の理由になりませんが、顧客の設定ではなることがあります：
+paper-self_check-settles = 決着させるもの
+paper-self_check-sampling = 抜取検査：
+paper-self_check-sampling_none = ロットの大きさと抜き取る個数が示されていないため、これらの測定が語るのは測定した個体のことだけです。
+paper-self_check-units = ロットは{ $size }個。各材料について求める個数：{ $take }個。
+paper-self_check-claims_none = 適用除外は主張されていません。
+paper-self_check-claim = 主張
+paper-self_check-in_force = 出荷日に有効か
+paper-self_check-in_force_on = 有効（{ $day }）
+paper-self_check-trust = 対応する点検による測定の内訳：良好な点検の間{ $ok }件、対象とする点検なし{ $none }件、良好な点検の間にない{ $not_bracketed }件、対応する点検が不良{ $failed }件。点検測定：{ $checks }件。
+paper-self_check-signed = 署名する人は、これらがこれらのロットの測定であることだけを述べるもので、それ以上のことは述べません。
+paper-self_check-checked = 点検者
+paper-self_check-released = 出荷を許可した人
+
 ## Request to a laboratory
 
 paper-laboratory = 試験所への依頼書

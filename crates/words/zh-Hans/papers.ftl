@@ -12,6 +12,40 @@ paper-band_detection = 区间从检出限至{ $high } mg/kg
 paper-limit = 限值{ $limit } mg/kg
 paper-line = 第{ $line }行
 
+## Self-check sheet of a supplier
+
+paper-self_check = 发货前自查
+paper-self_check-is = 供应商的自查：按下列规则集，客户根据同样的读数会接收、暂扣或不接收什么。它不是符合性声明，也不是客户的决定：客户以自己的检验来决定。
+paper-self_check-full = 这些读数的完整报告编号为{ $number }。请将report.html随本单一并发送，或备好待查：客户可凭编号找到并核对该报告。
+paper-self_check-books = 所依据的规则集
+paper-self_check-books_given = 以文件给出的已注明。给出者对其限值负责：请凭摘要向客户询问这是否为其规则集。
+paper-self_check-books_built_in = 未使用任何客户的规则集：下列为本程序自带的规则集。客户的规则集可能不同。请向客户索取，并在发货前重新自查。
+paper-self_check-whose = 来自
+paper-self_check-given = 以文件给出
+paper-self_check-built_in = 本程序自带
+paper-self_check-would-accept = 未发现
+paper-self_check-would-hold = 会暂扣
+paper-self_check-would-not_accept = 不会接收
+paper-self_check-group-accept = 未发现会致暂扣之处：{ $count }批
+paper-self_check-group-accept-is = 就所筛选的物质，这些读数中没有妨碍客户接收之处。这不是保证：未评估的内容见下文。
+paper-self_check-group-hold = 会暂扣：发货前请做以下事项。{ $count }批
+paper-self_check-group-hold-is = 未定的内容既未得出在限值之内，也未得出在限值之外，或者尚缺作此结论所需的内容。每一项都写明如何了结，按有用的先后排列。
+paper-self_check-group-not_accept = 不会接收：请勿就此发货。{ $count }批
+paper-self_check-group-not_accept-is = 发现了超出限值的内容。在此处所列各项解决之前，请留存该批。
+paper-self_check-noted = 仅作记录。按本次自查的设置不会致该批暂扣，按客户的设置则可能：
+paper-self_check-settles = 如何了结
+paper-self_check-sampling = 抽样：
+paper-self_check-sampling_none = 未写明批量和应取的件数，因此这些读数只代表所测的单件。
+paper-self_check-units = 批量{ $size }件；每种材料要求：{ $take }件。
+paper-self_check-claims_none = 未主张任何豁免。
+paper-self_check-claim = 主张
+paper-self_check-in_force = 发货日是否有效
+paper-self_check-in_force_on = 有效（{ $day }）
+paper-self_check-trust = 读数按其旁的核查：在良好的核查之间{ $ok }个；没有核查涵盖{ $none }个；不在良好的核查之间{ $not_bracketed }个；旁边有核查不合格{ $failed }个。核查读数：{ $checks }个。
+paper-self_check-signed = 签名者只说明这些是这些批次的读数，此外不作任何说明。
+paper-self_check-checked = 自查人
+paper-self_check-released = 准予发货人
+
 ## Request to a laboratory
 
 paper-laboratory = 实验室检测请求

@@ -679,6 +679,8 @@ export interface AheadView {
 
 /** Which papers there are for others; a notice by the name of its file. */
 export interface PapersView {
+  /** Lots that the self-check sheet speaks of. */
+  self_check: number;
   samples: number;
   notices: PaperNotice[];
   without_supplier: number;
@@ -840,7 +842,7 @@ export interface PhotoRefusal {
 
 export type WrittenFile = "findings.json" | "findings.csv" | "report.html" | "report-one-page.html" | "report-annex.html" | "history.txt";
 export type NoticeFile = `supplier-notice-${string}.html`;
-export type PaperFile = "findings.xlsx" | "laboratory-request.html" | "labels.html" | NoticeFile;
+export type PaperFile = "findings.xlsx" | "self-check.html" | "laboratory-request.html" | "labels.html" | NoticeFile;
 
 /** A place where a report is not what its data give. */
 export interface ProofPlace {

@@ -14,5 +14,5 @@ pub use chromium::{AREA_KEYS, AreaMass, AreaResult, AreaRule, AreaSaid};
 pub use entry::{Bound, EXEMPTION_KEYS, Exemption, Group};
 pub use said::{Claim, Mouthing, Renewal, RenewalState};
 pub use verdict::{
-    Answers, Number, Question, Refusal, Seen, Verdict, judge_claim, judge_number, questions_of,
+    Answers, Number, Question, Refusal, Seen, Verdict, in_force, judge_claim, judge_number, questions_of,
 };

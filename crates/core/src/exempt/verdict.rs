@@ -194,7 +194,7 @@ pub fn questions_of(
         open.push(Question::StatusNotFound);
     }
     open.extend(category(row, answers.category).map_err(Verdict::NotCovered)?);
-    open.extend(date(row, answers)?);
+    open.extend(in_force(row, answers)?);
     open.extend(mouthing(row, answers.mouthing).map_err(Verdict::NotCovered)?);
     open.extend(material(row, seen, stated).map_err(Verdict::NotCovered)?);
     Ok(open)
@@ -257,8 +257,14 @@ fn category(row: &Exemption, category: Option<Categories>) -> Result<Option<Ques
     }
 }
 
+/// Whether an entry is in force on the day of placing on the market; a question where that is open.
+///
+/// # Source
 /// A pending renewal keeps an entry valid until the Commission decides (Directive 2011/65/EU, Article 5(5)).
-fn date(row: &Exemption, answers: Answers<'_>) -> Result<Option<Question>, Verdict> {
+///
+/// # Errors
+/// [`Verdict::Expired`] where it is past its day.
+pub fn in_force(row: &Exemption, answers: Answers<'_>) -> Result<Option<Question>, Verdict> {
     let Some(placed) = answers.placed else { return Ok(Some(Question::PlacingDateNotStated)) };
     if row.from.is_some_and(|from| placed < from) {
         return Ok(Some(Question::EarlierText));

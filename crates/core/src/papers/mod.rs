@@ -1,5 +1,5 @@
-//! The papers that go out beside a report: a request to a laboratory, a notice to each supplier of a lot that is held or not
-//! accepted, and labels for those lots.
+//! The papers that go out beside a report: a supplier's self-check sheet, a request to a laboratory, a notice to each supplier
+//! of a lot that is held or not accepted, and labels for those lots.
 //!
 //! They say what the findings say and add nothing to it. Each carries the report's number and the digest of the findings, and
 //! what it is not.
@@ -10,6 +10,7 @@ mod frame;
 mod labels;
 mod laboratory;
 mod notice;
+mod self_check;
 
 use std::io::{self, Write};
 
@@ -29,6 +30,8 @@ pub use asked::Asked;
 pub use cases::{Case, What};
 pub use labels::payload;
 
+/// The file of the self-check sheet.
+pub const SELF_CHECK: &str = "self-check.html";
 /// The file of the laboratory request.
 pub const LABORATORY_REQUEST: &str = "laboratory-request.html";
 /// The file of the labels.
@@ -37,6 +40,9 @@ pub const LABELS: &str = "labels.html";
 /// Which papers there are for these findings.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Offer {
+    /// How many lots a self-check sheet speaks of; 0: no sheet. It is there for lots that nothing keeps, too: whether these are
+    /// a supplier's own readings, the findings do not say.
+    pub self_check: usize,
     /// How many materials wait for a laboratory; 0: no request.
     pub samples: usize,
     /// One for each supplier with a lot that is held or not accepted.
@@ -74,6 +80,7 @@ pub fn offer(inspection: &Inspection, findings: &Findings) -> Offer {
     }
     let settings = inspection.settings();
     Offer {
+        self_check: findings.lots.len(),
         samples: cases::Reader::new(inspection, findings, &settings).samples().len(),
         notices,
         without_supplier: held().filter(|(_, lot)| lot.supplier.is_none()).count(),
@@ -132,6 +139,14 @@ impl<'a> Papers<'a> {
         let (number, digest) = (pinned.number.clone(), pinned.digest.clone());
         let reader = cases::Reader::new(inspection, findings, settings);
         Papers { inspection, findings, words, settings, reader, number, digest }
+    }
+
+    /// Writes `self-check.html`.
+    ///
+    /// # Errors
+    /// Those of the sink.
+    pub fn self_check(&self, sink: &mut dyn Write) -> io::Result<()> {
+        write_markup(sink, &self.self_check_page())
     }
 
     /// Writes `laboratory-request.html`.

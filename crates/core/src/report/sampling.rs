@@ -111,7 +111,7 @@ const fn table_name(severity: Severity) -> &'static str {
 }
 
 /// Lot size and units to take, where both are known.
-pub(super) fn taken(sampling: &LotSampling) -> Option<(u64, u64)> {
+pub(crate) fn taken(sampling: &LotSampling) -> Option<(u64, u64)> {
     sampling.lot_size.zip(sampling.wanted)
 }
 
