@@ -43,7 +43,7 @@ function unzipped(bytes) {
   return entries;
 }
 
-const ORDER = ["report-one-page.html", "report.html", "report-annex.html", "laboratory-request.html", "supplier-notice-", "labels.html", "findings.xlsx", "findings.csv", "findings.json", "history.txt", "settings.toml"];
+const ORDER = ["report-one-page.html", "report.html", "report-annex.html", "laboratory-request.html", "supplier-notice-", "labels.html", "self-check.html", "findings.xlsx", "findings.csv", "findings.json", "history.txt", "settings.toml"];
 const place = (file) => ORDER.findIndex((one) => file === one || (one.endsWith("-") && file.startsWith(one)));
 
 for (const { name, visit: open } of browsers) {

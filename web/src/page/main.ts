@@ -1,7 +1,9 @@
 // Where the page begins.
 
+import { beginAddresses } from "./address";
 import { beginBringing } from "./bring";
 import { byId } from "./elements";
+import { beginDoors } from "./door-taken";
 import { Engine } from "./engine";
 import { beginHelp } from "./help/begin";
 import { rawOf } from "./help/plain";
@@ -10,13 +12,14 @@ import { compiledCore, coreBytes } from "./packed";
 import { begin } from "./instance";
 import { beginLanguages, beginWith, firstLanguage } from "./languages";
 import { tellTrouble } from "./troubles";
+import { beginNextBar } from "./next-bar";
 import { beginPlaces } from "./place";
 import { drawCameIn } from "./places/came-in";
 import { drawNext } from "./places/next";
 import { drawSaysLots } from "./places/says-lots";
 import { makeSaysTable } from "./places/says-table";
 import { beginProve, drawProve } from "./places/prove";
-import { drawStart } from "./places/start";
+import { beginStart, drawStart } from "./places/start";
 import { drawTrust } from "./places/trust";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
@@ -90,18 +93,22 @@ function start(): void {
   beginProving(engine());
   beginPresses();
   beginShell();
+  beginNextBar();
   tellOwnFaults();
   beginBringing();
   beginRemembering();
   beginLanguages();
   beginTheme();
+  beginDoors();
   drawOnce();
+  beginStart();
   watch(["language"], drawOnce);
   makeSaysTable(byId("says-table"));
   beginWho();
   beginProve();
   beginHelp();
   watch(["place"], moveShared);
+  beginAddresses();
   beginPlaces();
   moveShared();
   keepDrawn("came-in", byId("came-in"), drawCameIn, ["kept", "forgotten", "choices"]);

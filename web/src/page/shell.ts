@@ -39,7 +39,7 @@ export function beginShell(): void {
   watch(["work"], drawWork);
   watch(["troubles"], drawTroubles);
   watch(["summary", "written", "putBy"], drawTools);
-  watch(["door", "files"], drawDoor);
+  watch(["door", "files", "language"], drawDoor);
   watch(["lesson"], drawLesson);
   watch(["summary"], drawCautions);
   watch(["version"], drawProgram);
@@ -203,6 +203,7 @@ function drawDoor(): void {
   label.hidden = door === null && files.length === 0;
   const invented = files.some((file) => file.invented);
   label.textContent = say(`page-door-label-${invented ? "train" : (door ?? "inspect")}`);
+  byId("door-change").hidden = files.length === 0 || invented;
   label.classList.toggle("door-label-plain", !invented && door !== "ship");
   byId("self-check").hidden = invented || door !== "ship";
 }

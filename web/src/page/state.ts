@@ -89,6 +89,8 @@ export interface State {
   proving: Proving;
   /** Which papers for others there are for a summary; `null` until somebody wants to take some away. */
   papers: { of: Summary; view: PapersView } | null;
+  /** The findings whose self-check sheet was taken away or opened. */
+  sheetOf: Summary | null;
   work: Work | null;
   troubles: Trouble[];
   /** The last thing that happened, for the status region. */
@@ -146,6 +148,7 @@ export const state: State = {
   photos: null,
   proving: NOTHING_TO_PROVE,
   papers: null,
+  sheetOf: null,
   work: null,
   troubles: [],
   event: "",

@@ -5,6 +5,7 @@
 // have none. Within a sheet it stands in the sheet, since everything outside of that is out of reach.
 
 import { el, type Child } from "../elements";
+import { watch } from "../state";
 import { say } from "../words";
 import { TERMS, isTerm, type TermId } from "./terms";
 
@@ -181,5 +182,5 @@ export function beginTerms(toGuide: (id: TermId) => void): void {
     if (!inCard(event.target)) put();
   }, { capture: true, passive: true });
   addEventListener("resize", put);
-  addEventListener("hashchange", () => hide(false));
+  watch(["place"], () => hide(false));
 }

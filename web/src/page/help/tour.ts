@@ -60,9 +60,9 @@ function go(to: number): void {
     draw();
     return;
   }
-  // The place is shown when the address has changed; then it takes the sight and the focus, and only after that the stop does.
-  addEventListener("hashchange", () => setTimeout(draw), { once: true });
+  // The place takes the sight and the focus first, and only after that the stop does.
   goTo(stop.place);
+  setTimeout(draw);
 }
 
 function draw(): void {

@@ -21,15 +21,15 @@ const MOST_ROWS = 200;
 // More cards than this at once only make the page slow; those that want a look come first.
 const MOST_CARDS = 200;
 
-/** How many things here want a person: questions without an answer, files not read, files with rows refused. */
+/** How many things here want a person: questions without an answer, files with columns to look at, files not read or with rows refused. */
 export function cameInNeeds(summary: Summary): string {
-  const open = questionsOf(summary).filter((question) => question.open.length > 0).length;
-  const n = open + summary.sources.filter((source) => (!source.read && !isSkipped(source)) || source.rows_refused > 0).length;
+  const open = openQuestions(summary).length;
+  const n = open + summary.sources.filter((source) => columnsToLookAt(source).length > 0).length + summary.sources.filter((source) => (!source.read && !isSkipped(source)) || source.rows_refused > 0).length;
   return n === 0 ? "" : say("page-needs-came-in", { n });
 }
 
 /** What lay in a folder and is no table was not meant to be read. */
-function isSkipped(source: SourceView): boolean {
+export function isSkipped(source: SourceView): boolean {
   return !source.read && [...source.refusals, ...source.notices].some((notice) => notice.code === "skipped");
 }
 
@@ -152,6 +152,13 @@ function questionsOf(summary: Summary): Question[] {
     }
   }
   return [...questions].map(([code, list]) => ({ code, asked: list, open: list.filter((one) => one.act === null) }));
+}
+
+/** The questions without an answer, in the order they are put. */
+export function openQuestions(summary: Summary): { code: string; files: number; text: string }[] {
+  return questionsOf(summary)
+    .filter((question) => question.open.length > 0)
+    .map((question) => ({ code: question.code, files: question.open.length, text: question.open[0]?.text ?? "" }));
 }
 
 function questions(summary: Summary): Child {
@@ -280,7 +287,7 @@ function sourceContent(source: SourceView, only: boolean): Child[] {
     el("p", { class: "quiet digest" }, say("page-source-digest"), " ", el("code", {}, source.sha256)),
     file === null
       ? null
-      : el("button", { type: "button", class: "tool", on: { click: () => void removeFile(file.key) } }, source.container === null ? say("page-source-remove") : say("page-source-remove-archive", { name: source.container.name }), el("span", { class: "heard" }, ` ${source.name}`)),
+      : el("button", { type: "button", id: controlId("remove", source.name, String(source.index)), class: "tool", on: { click: () => void removeFile(file.key) } }, source.container === null ? say("page-source-remove") : say("page-source-remove-archive", { name: source.container.name }), el("span", { class: "heard" }, ` ${source.name}`)),
   ];
 }
 
@@ -342,7 +349,7 @@ function columnsFold(source: SourceView, only: boolean): Child {
   );
 }
 
-function columnsId(source: SourceView): string {
+export function columnsId(source: SourceView): string {
   return controlId("columns", source.name, String(source.index));
 }
 

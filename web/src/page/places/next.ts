@@ -136,6 +136,7 @@ function showLot(reason: GatheredReason, lot: LotView): HTMLElement {
     {
       type: "button",
       class: "tool",
+      "data-lot": lot.index,
       on: {
         click: () => {
           void showOrder({ ...ANY_READING, lot: lot.index, outcome: reason.kind === "outcome" ? "open" : "" });

@@ -131,11 +131,13 @@ export function makeSaysTable(host: HTMLElement): void {
   });
 
   let looking = 0;
+  let lookedAt: number | null = null;
   let wantFocus = false;
   let wantSight = false;
   function look(index: number, how: "passed" | "pressed" | "entered"): void {
     wantFocus = how === "entered";
     wantSight = how !== "passed";
+    lookedAt = index;
     change({ selected: index });
     grid.setPicked(index);
     clearTimeout(looking);
@@ -165,11 +167,19 @@ export function makeSaysTable(host: HTMLElement): void {
     if (inside) grid.focusPlace(Math.max(0, at));
   }
   function shut(): void {
+    lookedAt = null;
     panel.hidden = true;
     split.classList.remove("split-open");
     change({ selected: null });
     grid.setPicked(null);
   }
+
+  // An address that is gone back to opens and shuts readings too.
+  watch(["selected"], () => {
+    if (state.selected === lookedAt) return;
+    if (state.selected === null) shut();
+    else look(state.selected, "pressed");
+  });
 
   const split = el("div", { class: "split" }, grid.root, panel);
   const empty = el("p", { class: "empty", hidden: true, "data-say": "page-readings-none" });

@@ -2,11 +2,11 @@
 
 import { el } from "../elements";
 import { demoDeliveries, type Delivery } from "../demo";
-import { wantDoor } from "../door-taken";
+import { changeDoor, wantDoor } from "../door-taken";
 import { chooseFiles, chooseRuleBook } from "../bring";
 import { addFiles, startAgain, takeText } from "../inspection";
 import { goTo } from "../place";
-import { change, state, type Door } from "../state";
+import { change, state, watch, type Door } from "../state";
 import { say } from "../words";
 
 export function drawStart(host: HTMLElement): void {
@@ -29,11 +29,27 @@ export function drawStart(host: HTMLElement): void {
       },
       say(key),
     );
+  // What is open can go on behind the other door: whoever came through the wrong one loses nothing.
+  const goOn = (name: "inspect" | "ship"): HTMLElement =>
+    el(
+      "button",
+      {
+        type: "button",
+        id: `go-on-${name}`,
+        class: "second",
+        hidden: true,
+        on: {
+          click: () => void changeDoor(name).then(() => goTo("came-in")),
+        },
+      },
+      say(`page-door-${name}-go-on`),
+    );
   host.replaceChildren(
-    door("inspect", press("inspect", "enter-inspect", "primary", "page-door-inspect-enter", chooseFiles)),
+    door("inspect", goOn("inspect"), press("inspect", "enter-inspect", "primary", "page-door-inspect-enter", chooseFiles)),
     door(
       "ship",
       el("p", { class: "caution-line" }, say("page-not-a-declaration")),
+      goOn("ship"),
       el(
         "div",
         { class: "door-steps" },
@@ -49,6 +65,7 @@ export function drawStart(host: HTMLElement): void {
       el("a", { id: "enter-prove", class: "tool", href: "#prove" }, say("page-prove-door-enter")),
     ),
   );
+  showGoOn();
   void demoDeliveries().then((found) => {
     deliveries.replaceChildren(
       ...(found.length === 0
@@ -62,6 +79,18 @@ export function drawStart(host: HTMLElement): void {
           )),
     );
   });
+}
+
+function showGoOn(): void {
+  const real = state.files.length > 0 && state.door !== "train" && !state.files.some((file) => file.invented);
+  for (const name of ["inspect", "ship"] as const) {
+    const button = document.getElementById(`go-on-${name}`);
+    if (button !== null) button.hidden = !real || (state.door ?? "inspect") === name;
+  }
+}
+
+export function beginStart(): void {
+  watch(["files", "door"], showGoOn);
 }
 
 export async function openDelivery(delivery: Delivery): Promise<void> {

@@ -45,7 +45,7 @@ function toLookAt(block: BlockView): ColumnView[] {
   return block.columns.filter((column) => column.confidence === "look" && column.heading.trim() !== "");
 }
 
-function columnId(source: SourceView, block: BlockView, column: ColumnView): string {
+export function columnId(source: SourceView, block: BlockView, column: ColumnView): string {
   return controlId("column", `${source.index}-${block.index}`, String(column.column));
 }
 

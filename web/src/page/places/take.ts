@@ -13,11 +13,13 @@ import { say } from "../words";
 /** Notices shown one by one before the rest is a matter for the command line (our choice: more than anybody sends in a day). */
 const MOST_NOTICES = 60;
 const SETTINGS = "settings.toml";
+const SELF_CHECK = "self-check.html";
 
 type Taken = WrittenFile | PaperFile;
 
 export function takeAway(summary: Summary): HTMLElement {
   const papers = papersOf(summary);
+  const ships = state.door === "ship";
   return el(
     "section",
     { class: "card", "aria-labelledby": "write-files" },
@@ -28,10 +30,13 @@ export function takeAway(summary: Summary): HTMLElement {
     el(
       "ol",
       { class: "takes" },
+      // A supplier came for the sheet; to anybody else it is one paper for others among the rest.
+      ships ? selfCheck(papers, "primary") : null,
       item("one-page", "report-one-page.html"),
-      item("report", "report.html", "primary"),
+      item("report", "report.html", ships ? "second" : "primary"),
       item("annex", "report-annex.html"),
       ...forOthers(papers),
+      ships ? null : selfCheck(papers, "tool"),
       item("xlsx", "findings.xlsx"),
       item("csv", "findings.csv"),
       item("json", "findings.json"),
@@ -68,8 +73,13 @@ function forOthers(papers: PapersView | null): Child[] {
   ];
 }
 
+function selfCheck(papers: PapersView | null, look: string): Child {
+  if (papers === null) return null;
+  return papers.self_check === 0 ? none("self-check", say("page-take-self-check-none")) : item("self-check", SELF_CHECK, look, say("page-take-self-check-count", { n: papers.self_check }));
+}
+
 /** What there is not, and why. */
-function none(name: "laboratory" | "notices" | "labels", why: string): HTMLElement {
+function none(name: "self-check" | "laboratory" | "notices" | "labels", why: string): HTMLElement {
   return el("li", { class: "take take-none", "data-none": name }, el("div", { class: "take-what" }, el("h3", {}, say(`page-take-${name}`)), el("p", { class: "quiet" }, why)));
 }
 
@@ -89,7 +99,7 @@ function papersOf(summary: Summary): PapersView | null {
 
 // ---- one thing to take ----
 
-type Name = "one-page" | "report" | "annex" | "laboratory" | "labels" | "xlsx" | "csv" | "json" | "history";
+type Name = "self-check" | "one-page" | "report" | "annex" | "laboratory" | "labels" | "xlsx" | "csv" | "json" | "history";
 
 function item(name: Name, file: Taken, look = "tool", counted = ""): HTMLElement {
   const title = say(`page-take-${name}`);
@@ -143,12 +153,15 @@ async function saveFile(file: Taken): Promise<void> {
   const blob = await written(file);
   if (blob === null) return;
   save(file, blob);
+  if (file === SELF_CHECK) change({ sheetOf: state.summary });
   change({ written: state.written || isRecord(file), event: say("page-event-written", { file }) });
 }
 
 async function openFile(file: Taken): Promise<void> {
   const blob = await written(file);
-  if (blob !== null) openInTab(blob);
+  if (blob === null) return;
+  openInTab(blob);
+  if (file === SELF_CHECK) change({ sheetOf: state.summary });
 }
 
 async function saveSettings(): Promise<void> {

@@ -124,7 +124,7 @@ function certificates(): HTMLElement {
   return lazyFold("certificates", "fold fold-inner", false, [say("page-certificates")], () => [
     el("p", { class: "hint" }, say("page-certificates-hint")),
     rowsGiven(CERTIFICATE, "", "certificates"),
-    rowForm(CERTIFICATE, { target: "", about: say("page-certificates") }),
+    el("div", { id: "certificates-new" }, rowForm(CERTIFICATE, { target: "", about: say("page-certificates") })),
   ]);
 }
 

@@ -15,8 +15,13 @@ import { today } from "./who";
 
 const FIELDS = ["title", "inspector", "place", "reviewed_at"] as const;
 
+/** What the report's head still lacks, by the acts that give it. */
+export function emptyFields(): (typeof FIELDS)[number][] {
+  return FIELDS.filter((kind) => standing(kind, "") === null);
+}
+
 export function writeNeeds(_summary: Summary): string {
-  const n = FIELDS.filter((kind) => standing(kind, "") === null).length;
+  const n = emptyFields().length;
   return n === 0 ? "" : say("page-needs-write", { n });
 }
 
