@@ -40,8 +40,12 @@ function parse(fragment: string): { place: PlaceName; rest: string } | null {
 function write(fragment: string, how: "push" | "replace"): void {
   if (location.hash === fragment || (location.hash === "" && fragment === "#start")) return;
   // No state goes with it: browsers write that to disk too, to bring a session back.
-  if (how === "push") history.pushState(null, "", fragment);
-  else history.replaceState(null, "", fragment);
+  try {
+    if (how === "push") history.pushState(null, "", fragment);
+    else history.replaceState(null, "", fragment);
+  } catch {
+    // Some browsers take only so many of these in half a minute: the next one that is taken names everything again.
+  }
 }
 
 // An address that is being shown writes none.
