@@ -389,7 +389,9 @@ impl Making<'_> {
             ));
         }
         self.settings.insert_str(0, &format!("check_samples = [\"{CHECK}\"]\n"));
-        self.tell("certificate", &[("sample", CHECK)]);
+        let [(cadmium, _), (others, _), ..] = CERTIFICATE;
+        let values = [cadmium, others].map(|value| value.to_string());
+        self.tell("certificate", &[("sample", CHECK), ("cadmium", &values[0]), ("others", &values[1])]);
         let off = matches!(self.kind, LotKind::CheckFailed | LotKind::CheckFailedAndOver);
         let before = self.check(false);
         self.rows.insert(0, before);

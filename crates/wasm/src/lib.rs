@@ -29,6 +29,7 @@ use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::evidence::Pinned;
 use plumbline_core::report::{self, Length, PROGRAM, copied, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
+use plumbline_core::sampling;
 use plumbline_core::settings_file;
 use plumbline_core::words::{ENGLISH_TAG, Words};
 use plumbline_intake::{SourceReader, bill, unreadable};
@@ -619,6 +620,21 @@ impl Session {
     /// Only where the view can't cross.
     pub fn invented_delivery(&self, seed: &str) -> Result<JsValue, JsError> {
         self.train(|inspection, _| Some(training::delivery(inspection, seed)))
+    }
+
+    /// How many pieces of a lot may be over a limit, at 95 % confidence, when `taken` of them were measured and none was; `null`
+    /// where more were taken than there are.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn clean_sample(&self, lot_size: u32, taken: u32) -> Result<JsValue, JsError> {
+        let most = sampling::at_most_nonconforming(
+            u64::from(lot_size),
+            u64::from(taken),
+            0,
+            sampling::BOUND_CONFIDENCE,
+        );
+        to_js(&most.and_then(|most| u32::try_from(most).ok()))
     }
 
     fn train<T: Serialize>(

@@ -18,6 +18,7 @@ import { makeSaysTable } from "./places/says-table";
 import { beginProve, drawProve } from "./places/prove";
 import { drawStart } from "./places/start";
 import { drawTrust } from "./places/trust";
+import { beginTraining } from "./train/room";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
 import { beginPresses } from "./pressed";
@@ -103,6 +104,7 @@ function start(): void {
   beginHelp();
   watch(["place"], moveShared);
   beginPlaces();
+  beginTraining(byId("train"));
   moveShared();
   keepDrawn("came-in", byId("came-in"), drawCameIn, ["kept", "forgotten", "choices"]);
   keepDrawn("trust", byId("trust"), drawTrust);

@@ -5,8 +5,10 @@ import { PLACES, change, state, type PlaceName } from "./state";
 
 let focusNext: string | null = null;
 
+// What follows a slash is the place's own: where in it, of which seed.
 function placeOf(fragment: string): PlaceName | null {
-  return PLACES.find((place) => `#${place}` === fragment) ?? null;
+  const [name] = fragment.split("/");
+  return PLACES.find((place) => `#${place}` === name) ?? null;
 }
 
 /** Goes to a place, and to an element in it (or its first field) if one is named. */
