@@ -321,6 +321,7 @@ impl Making<'_> {
             .ok()?;
         let placed = format!("{:04}-{m:02}-{d:02}", y + year);
         let mut top = "category = \"9\"\nmouthing = \"cannot\"\n".to_owned();
+        self.tell("category", &[("category", "9")]);
         if kind == LotKind::ClaimUndated {
             self.tell("placed_none", &[]);
         } else {

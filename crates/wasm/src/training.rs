@@ -47,7 +47,8 @@ pub(crate) struct WhatIfView {
     range: ScaleView,
     /// How many sigma the whiskers stand for.
     factor: f64,
-    class_text: String,
+    /// In which class and who said so: what is measured may contradict what the file states.
+    judged_as: String,
     why: String,
     source: String,
 }
@@ -161,7 +162,7 @@ fn told(inspection: &mut Inspection, words: &Words, asked: &WhatIf) -> Option<(W
         scale,
         range: scale_view(range),
         factor: rule.sigma_factor.to_f64(),
-        class_text: words.say(&format!("class-{}", assessed.class.code())),
+        judged_as: told.of(words, StepKind::Class),
         why,
         source: format!("{}, {}", citation.source, citation.clause),
         finding,

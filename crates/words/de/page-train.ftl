@@ -82,6 +82,7 @@ page-train-fact-materials = Das Teil besteht aus: { $list }.
 page-train-fact-trust-advisory = Kontrollmessungen sind in dieser Aufgabe nur ein Hinweis.
 page-train-fact-certificate = { $sample } ist die Kontrollprobe. Nach ihrem Zertifikat enthält sie Cd { $cadmium } und Pb, Hg, Cr, Br je { $others } mg/kg.
 page-train-fact-seconds = Jede Messung dauerte { $seconds } Sekunden.
+page-train-fact-category = Das Produkt gehört zur Kategorie { $category }, Überwachungs- und Kontrollinstrumente. Kein Kind kann das Teil in den Mund nehmen.
 page-train-fact-placed = Das Produkt wird am { $day } in Verkehr gebracht.
 page-train-fact-placed-none = Niemand hat gesagt, wann das Produkt in Verkehr gebracht wird.
 page-train-fact-claim = Der Lieferant beansprucht die Ausnahme { $entry } (höchstens { $percent } % Blei, bis { $day }), mit einem Brief. Zwei Personen haben den Anspruch abgezeichnet.
@@ -93,7 +94,7 @@ page-train-choose = Wählen Sie zuerst eine Antwort.
 page-train-right = Richtig
 page-train-wrong = Nicht richtig
 page-train-you-said = Ihre Antwort: { $answer }.
-page-train-tool-says = Das Programm sagt: { $answer }.
+page-train-tool-says = Das Programm sagt:
 page-train-move = Diese Zahlen auf dem Lineal bewegen
 page-train-more = Noch eine, mit anderen Zahlen
 

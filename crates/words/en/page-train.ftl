@@ -82,6 +82,7 @@ page-train-fact-materials = The part is made of: { $list }.
 page-train-fact-trust-advisory = Check readings are for information only in this exercise.
 page-train-fact-certificate = { $sample } is the check disc. Its certificate says Cd { $cadmium } and Pb, Hg, Cr, Br { $others } mg/kg each.
 page-train-fact-seconds = Each reading took { $seconds } seconds.
+page-train-fact-category = The product is of category { $category }, monitoring and control instruments. No child can put the part in the mouth.
 page-train-fact-placed = The product is placed on the market on { $day }.
 page-train-fact-placed-none = Nobody said when the product is placed on the market.
 page-train-fact-claim = The supplier claims exemption { $entry } (at most { $percent } % of lead, until { $day }), with a letter. Two people signed the claim.
@@ -93,7 +94,7 @@ page-train-choose = Choose an answer first.
 page-train-right = Right
 page-train-wrong = Not right
 page-train-you-said = Your answer: { $answer }.
-page-train-tool-says = The tool says: { $answer }.
+page-train-tool-says = The tool says:
 page-train-move = Move these numbers on the ruler
 page-train-more = One more, with other numbers
 

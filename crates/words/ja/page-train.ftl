@@ -79,6 +79,7 @@ page-train-fact-materials = 部品の材料：{ $list }。
 page-train-fact-trust-advisory = この問題では、点検測定は参考とするだけです。
 page-train-fact-certificate = { $sample }は点検用の円板です。認証書の値は、Cdが{ $cadmium } mg/kg、Pb、Hg、Cr、Brがそれぞれ{ $others } mg/kgです。
 page-train-fact-seconds = どの測定も{ $seconds }秒でした。
+page-train-fact-category = 製品はカテゴリー{ $category }（監視・制御機器）です。子どもが部品を口に入れることはできません。
 page-train-fact-placed = 製品の上市日は{ $day }です。
 page-train-fact-placed-none = 製品の上市日は示されていません。
 page-train-fact-claim = 供給者は、書簡を添えて適用除外{ $entry }（鉛{ $percent } %以下、{ $day }まで）を主張しています。主張には2人のイニシャルがあります。
@@ -90,7 +91,7 @@ page-train-choose = まず答えを1つ選んでください。
 page-train-right = 正解
 page-train-wrong = 不正解
 page-train-you-said = あなたの答え：{ $answer }。
-page-train-tool-says = ツールの答え：{ $answer }。
+page-train-tool-says = ツールの答え：
 page-train-move = この数値をものさしで動かす
 page-train-more = 別の数値でもう1問
 

@@ -79,6 +79,7 @@ page-train-fact-materials = 部件的材料：{ $list }。
 page-train-fact-trust-advisory = 本题中核查读数仅供参考。
 page-train-fact-certificate = { $sample }是核查片。其证书值为：Cd { $cadmium } mg/kg，Pb、Hg、Cr、Br各{ $others } mg/kg。
 page-train-fact-seconds = 每个读数测{ $seconds }秒。
+page-train-fact-category = 产品属第{ $category }类（监视和控制仪器）。儿童不可能把该部件放入口中。
 page-train-fact-placed = 产品于{ $day }投放市场。
 page-train-fact-placed-none = 无人说明产品何时投放市场。
 page-train-fact-claim = 供应商附函主张豁免{ $entry }（铅最大{ $percent } %，至{ $day }）。该主张有两人签署姓名缩写。
@@ -90,7 +91,7 @@ page-train-choose = 请先选择一个答案。
 page-train-right = 正确
 page-train-wrong = 不正确
 page-train-you-said = 您的答案：{ $answer }。
-page-train-tool-says = 工具的答案：{ $answer }。
+page-train-tool-says = 工具的答案：
 page-train-move = 在标尺上移动这些数值
 page-train-more = 换一组数值，再来一题
 

@@ -918,7 +918,8 @@ export interface WhatIfView {
   range: ScaleView;
   /** How many sigma the whiskers stand for. */
   factor: number;
-  class_text: string;
+  /** In which class and who said so: what is measured may contradict what the file states. */
+  judged_as: string;
   why: string;
   /** Document and clause. */
   source: string;

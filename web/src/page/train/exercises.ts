@@ -50,11 +50,11 @@ function lotFacts(of: AskedLot, id: string): HTMLElement {
     el("ul", { class: "train-told" }, ...of.facts.map((fact) => el("li", {}, factText(fact)))),
     el(
       "div",
-      { class: "table-scroll", id: `${id}-table`, tabindex: 0, role: "region", "aria-label": say("page-train-readings") },
+      { class: "table-scroll", id: `${id}-table`, tabindex: 0, role: "region", "aria-labelledby": `${id}-heading ${id}-caption` },
       el(
         "table",
         {},
-        el("caption", {}, say("page-train-readings")),
+        el("caption", { id: `${id}-caption` }, say("page-train-readings")),
         el("thead", {}, el("tr", {}, ...of.headings.map((name) => el("th", { scope: "col" }, heading(name))))),
         el("tbody", {}, ...of.rows.map((row) => el("tr", {}, ...row.map((cell, at) => (at === 0 ? el("th", { scope: "row" }, cell) : el("td", {}, cell)))))),
       ),
@@ -67,7 +67,7 @@ function solution(of: ExerciseView, solved: SolvedView, answer: string): Child {
   const drawing = figure(solved.finding?.ruler ?? "");
   return [
     el("p", { class: "train-verdict" }, verdictMark(solved.correct), el("strong", {}, say(solved.correct ? "page-train-right" : "page-train-wrong")), " ", solved.correct ? null : say("page-train-you-said", { answer: said })),
-    el("p", {}, say("page-train-tool-says", { answer: solved.right_text }), " ", solved.finding === null ? dispositionTag(solved.right as Disposition, solved.right_text) : outcomeTag(solved.finding)),
+    el("p", { class: "train-says" }, say("page-train-tool-says"), " ", solved.finding === null ? dispositionTag(solved.right as Disposition, solved.right_text) : outcomeTag(solved.finding)),
     solved.finding === null ? null : solved.why === "" ? null : el("p", {}, solved.why),
     drawing === null ? null : el("div", { class: "figure-frame" }, drawing),
     solved.finding === null ? el("ul", { class: "reasons" }, ...solved.reasons.map((reason) => el("li", {}, reason))) : workingOf(solved.finding),

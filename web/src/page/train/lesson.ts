@@ -48,8 +48,12 @@ export function drawLesson(host: HTMLElement, lesson: LessonName): void {
     host,
     el("header", { class: "train-head" }, el("a", { class: "tool", href: addressOf("home") }, say("page-train-home")), progress, el("p", { class: "hint" }, say("page-train-seed-now", { seed: training.seed }))),
     el("h2", { id: "train-view", class: "train-title", tabindex: -1 }, lessonTitle(lesson)),
-    el("div", { class: "train-text" }, ...[1, 2, 3].map((n) => el("p", {}, say(`page-train-${lesson}-${n}`))), el("p", { class: "hint" }, el("strong", {}, `${say("page-train-source")}: `), say(`page-train-${lesson}-source`))),
-    el("section", { class: "card", "aria-labelledby": "lesson-ruler-heading" }, el("h2", { id: "lesson-ruler-heading" }, say("page-train-ruler")), el("p", {}, say(`page-train-${lesson}-try`)), movableRuler(lesson)),
+    el(
+      "div",
+      { class: "train-top" },
+      el("div", { class: "train-text" }, ...[1, 2, 3].map((n) => el("p", {}, say(`page-train-${lesson}-${n}`))), el("p", { class: "hint" }, el("strong", {}, `${say("page-train-source")}: `), say(`page-train-${lesson}-source`))),
+      el("section", { class: "card", "aria-labelledby": "lesson-ruler-heading" }, el("h2", { id: "lesson-ruler-heading" }, say("page-train-ruler")), el("p", {}, say(`page-train-${lesson}-try`)), movableRuler(lesson)),
+    ),
     lesson === "sampling" ? movableSample() : null,
     exercisesBox(lesson, {
       progress: () => {

@@ -84,6 +84,7 @@ export function movableRuler(id: LessonName | "ruler"): HTMLElement {
   const none = el("p", { class: "hint" }, say("page-train-ruler-none"));
   const outcome = el("div", { class: "ruler-outcome" });
   const why = el("p", {});
+  const judgedAs = el("p", { class: "hint" });
   const live = el("p", { id: `move-${id}-heard`, class: "heard", role: "status" });
   const steps = el("div", { class: "ruler-steps" });
 
@@ -101,6 +102,7 @@ export function movableRuler(id: LessonName | "ruler"): HTMLElement {
     none.hidden = svg !== null;
     outcome.replaceChildren(outcomeTag(answer.finding));
     why.textContent = answer.why;
+    judgedAs.textContent = answer.judged_as;
     steps.replaceChildren();
     steps.append(...el("div", {}, workingOf(answer.finding)).childNodes);
     // Read out only when the words change: a dragged ruler would never stop talking.
@@ -209,6 +211,7 @@ export function movableRuler(id: LessonName | "ruler"): HTMLElement {
     el("div", { class: "ruler-fields" }, value.box, sigma.box),
     outcome,
     why,
+    judgedAs,
     live,
     el("details", { id: `move-${id}-steps`, class: "fold fold-inner" }, el("summary", {}, say("page-detail-working")), steps),
   );
