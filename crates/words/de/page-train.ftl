@@ -187,3 +187,9 @@ page-train-sample-told = { $n ->
  }
 page-train-sample-none = Es lassen sich nicht mehr Stück messen, als das Los hat.
 page-step-clean-sample = fragen, was eine Stichprobe offenlässt
+
+# The same in short, for the score sheet.
+page-train-clause-material = IEC 62321-2:2021, 4.6; für Schichten und dünne Stücke unsere eigene Regel
+page-train-clause-exemption = Richtlinie 2011/65/EU, Anhang III, Eintrag 6(c) (von einer zweiten Quelle wiedergegeben)
+page-train-clause-trust = US EPA Method 6200, 9.4 und 9.5; unsere eigene Regel der zwei guten Kontrollen
+page-train-clause-sampling = IEC 62321-2:2021, 4.6; was zum Sperren führt, ist unsere eigene Regel

@@ -186,3 +186,9 @@ page-train-sample-told = { $n ->
  }
 page-train-sample-none = No more pieces can be measured than the lot has.
 page-step-clean-sample = asking what a sample leaves possible
+
+# The same in short, for the score sheet.
+page-train-clause-material = IEC 62321-2:2021, 4.6; for layers and thin pieces our own rule
+page-train-clause-exemption = Directive 2011/65/EU, Annex III, entry 6(c) (restated by a secondary source)
+page-train-clause-trust = US EPA Method 6200, 9.4 and 9.5; our own rule of two good checks
+page-train-clause-sampling = IEC 62321-2:2021, 4.6; what leads to a hold is our own rule

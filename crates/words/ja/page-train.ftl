@@ -183,3 +183,9 @@ page-train-sample-told = { $n ->
  }
 page-train-sample-none = ロットの個数より多くは測定できません。
 page-step-clean-sample = 抜取りで残る可能性の計算
+
+# The same in short, for the score sheet.
+page-train-clause-material = IEC 62321-2:2021、4.6。層と薄いものについては、このツール独自の規則
+page-train-clause-exemption = 指令2011/65/EU、附属書III、項目6(c)（二次資料による）
+page-train-clause-trust = US EPA Method 6200、9.4と9.5。2つの良い点検は、このツール独自の規則
+page-train-clause-sampling = IEC 62321-2:2021、4.6。保留の条件は、このツール独自の規則

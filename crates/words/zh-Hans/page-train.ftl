@@ -183,3 +183,9 @@ page-train-sample-told = { $n ->
  }
 page-train-sample-none = 所测件数不能多于该批件数。
 page-step-clean-sample = 询问抽样仍有的可能
+
+# The same in short, for the score sheet.
+page-train-clause-material = IEC 62321-2:2021，4.6；对层和薄件是我们自己的规则
+page-train-clause-exemption = 指令2011/65/EU，附件III，条目6(c)（由二手来源转述）
+page-train-clause-trust = US EPA Method 6200，9.4和9.5；两次合格核查是我们自己的规则
+page-train-clause-sampling = IEC 62321-2:2021，4.6；导致暂扣的条件是我们自己的规则

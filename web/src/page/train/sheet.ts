@@ -54,7 +54,7 @@ function row({ lesson, of, answer, solved }: Line): HTMLElement {
     el("td", {}, words(answer)),
     el("td", {}, words(solved.right)),
     el("td", { class: "sheet-result" }, verdictMark(solved.correct), " ", el("span", {}, say(solved.correct ? "page-train-right" : "page-train-wrong"))),
-    el("td", {}, solved.source === "" ? say(`page-train-${lesson}-source`) : solved.source),
+    el("td", {}, solved.source === "" ? say(`page-train-clause-${lesson}`) : solved.source),
   );
 }
 
