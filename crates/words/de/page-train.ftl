@@ -4,7 +4,6 @@ page-train-heading = Übungsraum
 page-train-invented = Alles in diesem Raum ist erfunden: Firma, Lieferanten, Lose und Zahlen. Eine offene Prüfung bleibt, wie sie ist.
 page-train-lead = Acht kurze Lektionen über das Entscheiden nach RFA-Messungen. Zuerst entscheiden Sie; dann zeigt das Programm, wie es rechnet.
 page-train-lessons = Lektionen
-page-train-lesson = Lektion { $n }
 page-train-titled = Lektion { $n }: { $title }
 page-train-progress = { $done } von { $of } Aufgaben beantwortet, { $right } richtig
 page-train-not-begun = nicht begonnen

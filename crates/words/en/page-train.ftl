@@ -4,7 +4,6 @@ page-train-heading = Training room
 page-train-invented = Everything in this room is invented: company, suppliers, lots and numbers. An inspection that is open stays as it is.
 page-train-lead = Eight short lessons on deciding from XRF readings. You decide first; then the tool shows its working.
 page-train-lessons = Lessons
-page-train-lesson = Lesson { $n }
 page-train-titled = Lesson { $n }: { $title }
 page-train-progress = { $done } of { $of } exercises answered, { $right } right
 page-train-not-begun = not begun

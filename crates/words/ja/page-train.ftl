@@ -4,7 +4,6 @@ page-train-heading = 練習室
 page-train-invented = この部屋のものは、会社、供給者、ロット、数値のすべてが架空です。開いている検査はそのまま残ります。
 page-train-lead = XRFの測定から判断するための、8つの短いレッスンです。まず自分で判断し、そのあとツールが計算の筋道を示します。
 page-train-lessons = レッスン
-page-train-lesson = レッスン{ $n }
 page-train-titled = レッスン{ $n }：{ $title }
 page-train-progress = { $of }問中{ $done }問に回答、正解{ $right }問
 page-train-not-begun = 未着手

@@ -4,7 +4,6 @@ page-train-heading = 练习室
 page-train-invented = 此处的一切都是虚构的：公司、供应商、批次和数值。已打开的检查保持不变。
 page-train-lead = 八节短课，讲如何根据XRF读数作决定。先由您判断，然后工具显示它的推算过程。
 page-train-lessons = 课程
-page-train-lesson = 第{ $n }课
 page-train-titled = 第{ $n }课：{ $title }
 page-train-progress = { $of }题中已答{ $done }题，答对{ $right }题
 page-train-not-begun = 未开始
