@@ -111,7 +111,17 @@ fn each_crate_imports_only_the_rooms_it_may() {
         ("intake", &["plumbline-core"][..]),
         ("workbook", &["plumbline-core"][..]),
         ("proof", &["plumbline-core", "plumbline-intake"][..]),
-        ("wasm", &["plumbline-core", "plumbline-intake", "plumbline-workbook", "plumbline-proof"][..]),
+        ("lessons", &["plumbline-core"][..]),
+        (
+            "wasm",
+            &[
+                "plumbline-core",
+                "plumbline-intake",
+                "plumbline-workbook",
+                "plumbline-proof",
+                "plumbline-lessons",
+            ][..],
+        ),
         (
             "cli",
             &[
@@ -122,7 +132,7 @@ fn each_crate_imports_only_the_rooms_it_may() {
                 "plumbline-proof",
             ][..],
         ),
-        ("tool", &["plumbline-words", "plumbline-core", "plumbline-intake"][..]),
+        ("tool", &["plumbline-words", "plumbline-core", "plumbline-intake", "plumbline-lessons"][..]),
     ]);
     let rooms: BTreeSet<String> = fs::read_dir(in_project("crates"))
         .expect("the rooms")
@@ -139,7 +149,7 @@ fn each_crate_imports_only_the_rooms_it_may() {
 
 #[test]
 fn only_the_wasm_room_knows_the_browser() {
-    for room in ["words", "core", "intake", "workbook", "proof", "cli", "tool"] {
+    for room in ["words", "core", "intake", "workbook", "proof", "lessons", "cli", "tool"] {
         let (build, tests) = dependencies(room);
         for name in [
             "wasm-bindgen",

@@ -82,14 +82,21 @@ const RIGHT: f64 = 348.0;
 const AXIS: f64 = 62.0;
 const TOP: f64 = 14.0;
 
-struct Scale {
-    from: f64,
-    to: f64,
+/// The log scale of a drawing: a value stands at `(log10(value) - from) / (to - from)` of the way between [`Scale::ENDS`].
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scale {
+    /// The decade at the left end: the exponent of ten, mg/kg.
+    pub from: f64,
+    /// The decade at the right end.
+    pub to: f64,
 }
 
 impl Scale {
+    /// Where the ends stand, as shares of the drawing's width.
+    pub const ENDS: (f64, f64) = (LEFT / WIDTH, RIGHT / WIDTH);
+
     /// Whole decades around everything that is drawn; at least from a tenth of the low edge to ten times the high.
-    fn around(picture: &Picture) -> Scale {
+    pub fn around(picture: &Picture) -> Scale {
         let low = picture.low.to_mg_per_kg();
         let high = picture.high.unwrap_or(picture.low).to_mg_per_kg();
         let (mut smallest, mut largest) = (low / 10.0, high * 4.0);

@@ -2,13 +2,14 @@
 //!
 //! `plumbline-tool page --wasm FILE --out FILE` turns the compiled core, the page's sources in `web/` and the
 //! demo deliveries in `demo-data/` into one HTML file. The same inputs give the same bytes: no date, no machine
-//! name and no path goes in. `measure FILE` prints how long the core takes for a file, and `invent-table` writes
-//! the table that is measured with.
+//! name and no path goes in. `measure FILE` prints how long the core takes for a file, `invent-table` writes
+//! the table that is measured with, and `invent-exercise` an invented delivery to practise on.
 #![expect(
     clippy::disallowed_methods,
     reason = "files, programs and the clock are the tool's job; the bans are for core, intake and the page's door"
 )]
 
+mod invented_exercise;
 mod invented_table;
 mod measure;
 mod page;
@@ -18,7 +19,8 @@ use std::process::ExitCode;
 
 const USAGE: &str = "usage: plumbline-tool page --wasm FILE --out FILE
        plumbline-tool measure FILE [--times N]
-       plumbline-tool invent-table --rows N --out FILE";
+       plumbline-tool invent-table --rows N --out FILE
+       plumbline-tool invent-exercise --seed N --out DIR";
 
 /// What went wrong, in words for the person at the build.
 type Failure = String;
@@ -33,6 +35,7 @@ fn main() -> ExitCode {
         Request::Page { wasm, out } => page::build(&workspace(), &wasm, &out),
         Request::Measure { file, times } => measure::measure(&file, times).map(|report| println!("{report}")),
         Request::InventTable { rows, out } => invented_table::write(rows, &out),
+        Request::InventExercise { seed, out } => invented_exercise::write(seed, &out),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -48,6 +51,7 @@ enum Request {
     Page { wasm: PathBuf, out: PathBuf },
     Measure { file: PathBuf, times: u32 },
     InventTable { rows: u32, out: PathBuf },
+    InventExercise { seed: u64, out: PathBuf },
 }
 
 fn read_request(arguments: &[String]) -> Option<Request> {
@@ -66,6 +70,10 @@ fn read_request(arguments: &[String]) -> Option<Request> {
         "invent-table" => {
             let [rows, out] = options(rest, ["--rows", "--out"])?;
             Some(Request::InventTable { rows: rows?.parse().ok()?, out: out?.into() })
+        }
+        "invent-exercise" => {
+            let [seed, out] = options(rest, ["--seed", "--out"])?;
+            Some(Request::InventExercise { seed: seed?.parse().ok()?, out: out?.into() })
         }
         _ => None,
     }
@@ -120,6 +128,12 @@ mod tests {
     }
 
     #[test]
+    fn an_exercise_is_invented_from_a_seed() {
+        let expected = Request::InventExercise { seed: u64::MAX, out: "dir".into() };
+        assert_eq!(request("invent-exercise --out dir --seed 18446744073709551615"), Some(expected));
+    }
+
+    #[test]
     fn a_missing_doubled_or_unknown_option_is_wrong_usage() {
         for line in [
             "",
@@ -138,6 +152,9 @@ mod tests {
             "invent-table --rows 10",
             "invent-table --out t.csv",
             "invent-table --rows -1 --out t.csv",
+            "invent-exercise --out d",
+            "invent-exercise --seed 18446744073709551616 --out d",
+            "invent-exercise --seed N --out d",
         ] {
             assert!(request(line).is_none(), "taken: {line:?}");
         }

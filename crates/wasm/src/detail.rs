@@ -20,8 +20,8 @@ use crate::views::{Place, RowView, row_view};
 
 #[derive(Serialize)]
 pub(crate) struct StepView {
-    kind: &'static str,
-    text: String,
+    pub(crate) kind: &'static str,
+    pub(crate) text: String,
 }
 
 #[derive(Serialize)]
@@ -42,15 +42,15 @@ pub(crate) struct ChancesView {
 #[derive(Serialize)]
 pub(crate) struct FindingView {
     substance: String,
-    name: String,
-    outcome: &'static str,
+    pub(crate) name: String,
+    pub(crate) outcome: &'static str,
     short: String,
-    text: String,
-    reason_text: String,
+    pub(crate) text: String,
+    pub(crate) reason_text: String,
     next_step: String,
     ruler: String,
     cautions: Vec<String>,
-    steps: Vec<StepView>,
+    pub(crate) steps: Vec<StepView>,
     chances: Option<ChancesView>,
 }
 
@@ -138,6 +138,11 @@ pub(crate) fn detail(
         other_elements: one.other_elements(),
         composition,
     })
+}
+
+/// One substance of one reading, told as in its detail.
+pub(crate) fn finding(explainer: Explainer<'_>, substance: Substance, row: usize) -> FindingView {
+    Detail { explainer, words: explainer.words, row }.substance(substance, "")
 }
 
 struct Detail<'a> {

@@ -15,6 +15,7 @@ mod photos;
 mod proving;
 mod shelf;
 mod sink;
+mod training;
 mod views;
 
 use std::cell::RefCell;
@@ -28,6 +29,7 @@ use plumbline_core::photo::{MediaType, Photo, PhotoState, Size};
 use plumbline_core::report::evidence::Pinned;
 use plumbline_core::report::{self, Length, PROGRAM, copied, csv, html, json};
 use plumbline_core::rules::{self, ProblemCode, RuleBook};
+use plumbline_core::sampling;
 use plumbline_core::settings_file;
 use plumbline_core::words::{ENGLISH_TAG, Words};
 use plumbline_intake::{SourceReader, bill, unreadable};
@@ -53,6 +55,8 @@ struct State {
     lots: Vec<u32>,
     /// A report that is being held against what it carries; no part of the inspection.
     proving: Option<Proving>,
+    /// The trainer's own inspection, of invented readings alone; made when it is first asked of.
+    training: Option<Inspection>,
 }
 
 #[wasm_bindgen]
@@ -76,6 +80,7 @@ impl Session {
                 taught: Vec::new(),
                 lots: Vec::new(),
                 proving: None,
+                training: None,
             }),
         })
     }
@@ -582,6 +587,68 @@ impl Session {
     /// Forgets the report and the files beside it.
     pub fn prove_clear(&self) {
         self.state.borrow_mut().proving = None;
+    }
+
+    /// What one invented reading would say. The inspection is not touched.
+    ///
+    /// # Errors
+    /// A question that is not of the expected shape, or names no class or substance.
+    pub fn what_if(&self, asked: JsValue) -> Result<JsValue, JsError> {
+        let asked: training::WhatIfInput = serde_wasm_bindgen::from_value(asked)?;
+        self.train(|inspection, words| training::what_if(inspection, words, &asked))
+    }
+
+    /// The first `count` exercises of a lesson, from a seed; `null` where the seed is no whole number that fits 64 bits.
+    ///
+    /// # Errors
+    /// There is no such lesson.
+    pub fn exercises(&self, lesson: &str, seed: &str, count: u32) -> Result<JsValue, JsError> {
+        self.train(|inspection, words| training::exercises(inspection, words, lesson, seed, count))
+    }
+
+    /// Whether an answer to an exercise is right, with the working of the review that says so.
+    ///
+    /// # Errors
+    /// There is no such exercise.
+    pub fn solved(&self, lesson: &str, seed: &str, number: u32, answer: &str) -> Result<JsValue, JsError> {
+        self.train(|inspection, words| training::solved(inspection, words, lesson, seed, number, answer))
+    }
+
+    /// A whole invented delivery from a seed; `null` where the seed is no whole number that fits 64 bits.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn invented_delivery(&self, seed: &str) -> Result<JsValue, JsError> {
+        self.train(|inspection, _| Some(training::delivery(inspection, seed)))
+    }
+
+    /// How many pieces of a lot may be over a limit, at 95 % confidence, when `taken` of them were measured and none was; `null`
+    /// where more were taken than there are.
+    ///
+    /// # Errors
+    /// Only where the view can't cross.
+    pub fn clean_sample(&self, lot_size: u32, taken: u32) -> Result<JsValue, JsError> {
+        let most = sampling::at_most_nonconforming(
+            u64::from(lot_size),
+            u64::from(taken),
+            0,
+            sampling::BOUND_CONFIDENCE,
+        );
+        to_js(&most.and_then(|most| u32::try_from(most).ok()))
+    }
+
+    fn train<T: Serialize>(
+        &self,
+        ask: impl FnOnce(&mut Inspection, &Words) -> Option<T>,
+    ) -> Result<JsValue, JsError> {
+        let mut state = self.state.borrow_mut();
+        if state.training.is_none() {
+            let made = Inspection::new().map_err(|problems| JsError::new(&format!("{problems:?}")))?;
+            state.training = Some(made);
+        }
+        let State { training, words, .. } = &mut *state;
+        let answer = training.as_mut().and_then(|inspection| ask(inspection, words));
+        to_js(&answer.ok_or_else(|| JsError::new("no such question of the trainer"))?)
     }
 
     /// What the acts add up to, as a settings file for the command line or another day.

@@ -486,7 +486,7 @@ fn reasons(words: &Words, list: &[LotReason]) -> Vec<ReasonView> {
         .collect()
 }
 
-fn disposition_text(words: &Words, disposition: Disposition) -> String {
+pub(crate) fn disposition_text(words: &Words, disposition: Disposition) -> String {
     words.say(&format!("disposition-{}", disposition.code()))
 }
 

@@ -21,6 +21,7 @@ import { makeSaysTable } from "./places/says-table";
 import { beginProve, drawProve } from "./places/prove";
 import { beginStart, drawStart } from "./places/start";
 import { drawTrust } from "./places/trust";
+import { beginTraining } from "./train/room";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
 import { beginPresses } from "./pressed";
@@ -108,6 +109,7 @@ function start(): void {
   beginProve();
   beginHelp();
   watch(["place"], moveShared);
+  beginTraining(byId("train"));
   beginAddresses();
   beginPlaces();
   moveShared();

@@ -5,7 +5,7 @@ import type { Delivery } from "./demo";
 
 export type Door = "inspect" | "ship" | "train";
 
-export const PLACES = ["start", "came-in", "trust", "says", "next", "write", "prove"] as const;
+export const PLACES = ["start", "came-in", "trust", "says", "next", "write", "prove", "train"] as const;
 export type PlaceName = (typeof PLACES)[number];
 
 /** A file the page holds. Its bytes are read again whenever the inspection is rebuilt. */

@@ -892,6 +892,81 @@ export interface ProofView {
   digest: string | null;
 }
 
+// ---- the trainer: all invented, no inspection is touched ----
+
+/** One reading, each piece as it would stand in a cell of a file: mg/kg, one sigma, mm; empty where there is none. */
+export interface WhatIf {
+  class: string;
+  substance: string;
+  written: string;
+  sigma: string;
+  detection: string;
+  thickness: string;
+}
+
+/** A log scale in decades (exponents of ten, mg/kg), and where its ends stand as shares of the drawing's width. */
+export interface ScaleView {
+  from: number;
+  to: number;
+  left: number;
+  right: number;
+}
+
+export interface WhatIfView {
+  finding: FindingView;
+  /** The scale of the finding's ruler. */
+  scale: ScaleView | null;
+  /** The scale round the band alone, for controls that must not move while they are moved. */
+  range: ScaleView;
+  /** How many sigma the whiskers stand for. */
+  factor: number;
+  /** In which class and who said so: what is measured may contradict what the file states. */
+  judged_as: string;
+  why: string;
+  /** Document and clause. */
+  source: string;
+}
+
+export interface AskedReading extends WhatIf {
+  class_text: string;
+  name: string;
+  /** The rule it is judged by, with its source. */
+  rule: string;
+}
+
+export interface AskedLot {
+  /** sample, unit, material, then a symbol for each substance. */
+  headings: string[];
+  rows: string[][];
+  /** Each worded by the page, with its arguments. */
+  facts: { code: string; arguments: [string, string][] }[];
+}
+
+/** An exercise asks of a reading or of a lot. Its answer is not in it. */
+export interface ExerciseView {
+  number: number;
+  choices: { code: string; text: string }[];
+  reading: AskedReading | null;
+  lot: AskedLot | null;
+}
+
+export interface SolvedView {
+  correct: boolean;
+  right: string;
+  right_text: string;
+  why: string;
+  /** Document and clause; empty for a lot. */
+  source: string;
+  finding: FindingView | null;
+  /** Why a lot ends as it does, worst first. */
+  reasons: string[];
+}
+
+export interface InventedDelivery {
+  results: { name: string; text: string };
+  settings: { name: string; text: string };
+}
+
 export interface Session {
   version(): string;
   /** The texts of a language, in Project Fluent. */
@@ -953,4 +1028,10 @@ export interface Session {
   /** The report is written in the language `tag`. */
   write(kind: WrittenFile | PaperFile, tag: string, sink: (bytes: Uint8Array) => void): void;
   settings_text(): string;
+  what_if(asked: WhatIf): WhatIfView;
+  exercises(lesson: string, seed: string, count: number): ExerciseView[] | null;
+  solved(lesson: string, seed: string, number: number, answer: string): SolvedView;
+  invented_delivery(seed: string): InventedDelivery | null;
+  /** How many pieces of a lot may be over a limit, at 95 % confidence, when so many were measured and none was. */
+  clean_sample(lot_size: number, taken: number): number | null;
 }

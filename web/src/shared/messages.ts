@@ -8,7 +8,9 @@ import type {
   ChecksView,
   ChoicesView,
   DetailView,
+  ExerciseView,
   IdTemplateView,
+  InventedDelivery,
   MappingActs,
   OffersView,
   OrderView,
@@ -22,8 +24,11 @@ import type {
   PaperFile,
   PapersView,
   ShelfBook,
+  SolvedView,
   SourceView,
   Summary,
+  WhatIf,
+  WhatIfView,
   WrittenFile,
 } from "./door";
 
@@ -74,6 +79,12 @@ export interface Questions {
   prove_push: { bytes: ArrayBuffer };
   /** digest: from signed paper; null where none was typed. */
   prove_end: { digest: string | null };
+  /** The trainer's questions touch no inspection. A seed is a whole number in decimal digits, up to 64 bits. */
+  what_if: { asked: WhatIf };
+  exercises: { lesson: string; seed: string; count: number };
+  solved: { lesson: string; seed: string; number: number; answer: string };
+  invented_delivery: { seed: string };
+  clean_sample: { lotSize: number; taken: number };
   /** Gives up the file being read: the rest of its bytes are not coming. */
   cancel: object;
 }
@@ -121,6 +132,13 @@ export interface Answers {
   prove_beside: { kind: "ack" };
   prove_push: { kind: "ack" };
   prove_end: { kind: "proof"; proof: ProofView };
+  what_if: { kind: "what_if"; view: WhatIfView };
+  /** null: the seed is no such number. */
+  exercises: { kind: "exercises"; list: ExerciseView[] | null };
+  solved: { kind: "solved"; view: SolvedView };
+  invented_delivery: { kind: "invented_delivery"; delivery: InventedDelivery | null };
+  /** null: more were taken than there are. */
+  clean_sample: { kind: "clean_sample"; most: number | null };
   cancel: { kind: "ack" };
 }
 

@@ -150,6 +150,16 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
     }
     case "settings_text":
       return send({ kind: "settings_text", text: session.settings_text() });
+    case "what_if":
+      return send({ kind: "what_if", view: session.what_if(asked.asked) });
+    case "exercises":
+      return send({ kind: "exercises", list: session.exercises(asked.lesson, asked.seed, asked.count) });
+    case "solved":
+      return send({ kind: "solved", view: session.solved(asked.lesson, asked.seed, asked.number, asked.answer) });
+    case "invented_delivery":
+      return send({ kind: "invented_delivery", delivery: session.invented_delivery(asked.seed) });
+    case "clean_sample":
+      return send({ kind: "clean_sample", most: session.clean_sample(asked.lotSize, asked.taken) });
     case "prove_begin":
       session.prove_begin();
       return send({ kind: "ack" });

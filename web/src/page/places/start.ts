@@ -10,7 +10,7 @@ import { change, state, watch, type Door } from "../state";
 import { say } from "../words";
 
 export function drawStart(host: HTMLElement): void {
-  const deliveries = el("div", { class: "deliveries" });
+  const deliveries = deliveryButtons();
   const door = (name: Door, ...content: HTMLElement[]): HTMLElement =>
     el("section", { class: `door door-${name}`, "aria-labelledby": `door-${name}` }, el("h2", { id: `door-${name}` }, say(`page-door-${name}`)), el("p", {}, say(`page-door-${name}-what`)), ...content);
   const press = (name: Door, id: string, look: string, key: string, choose: () => void): HTMLElement =>
@@ -57,7 +57,13 @@ export function drawStart(host: HTMLElement): void {
         press("ship", "enter-ship", "second", "page-door-ship-enter", chooseFiles),
       ),
     ),
-    door("train", el("p", { class: "hint" }, say("page-door-train-invented")), deliveries),
+    door(
+      "train",
+      el("button", { type: "button", id: "enter-train", class: "second", on: { click: () => goTo("train") } }, say("page-train-enter")),
+      el("h3", {}, say("page-train-deliveries")),
+      el("p", { class: "hint" }, say("page-door-train-invented")),
+      deliveries,
+    ),
     el(
       "section",
       { class: "door door-prove", "aria-labelledby": "door-prove" },
@@ -66,6 +72,11 @@ export function drawStart(host: HTMLElement): void {
     ),
   );
   showGoOn();
+}
+
+/** A button for each delivery that travels inside the page; filled as soon as they are unpacked. */
+export function deliveryButtons(): HTMLElement {
+  const deliveries = el("div", { class: "deliveries" });
   void demoDeliveries().then((found) => {
     deliveries.replaceChildren(
       ...(found.length === 0
@@ -79,6 +90,7 @@ export function drawStart(host: HTMLElement): void {
           )),
     );
   });
+  return deliveries;
 }
 
 function showGoOn(): void {
