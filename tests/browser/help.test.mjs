@@ -398,6 +398,12 @@ test("the offer of the tour is declined once, and remembered only where somethin
 
 // ---- keys ----
 
+async function withCtrl(visit, key) {
+  await visit.page.keyboard.down("Control");
+  await visit.press(key);
+  await visit.page.keyboard.up("Control");
+}
+
 // What each key of the list does, seen from outside. A key without a line here fails the test.
 const WORKS = {
   guide: async (visit) => {
@@ -459,6 +465,55 @@ const WORKS = {
     await visit.until("the last row", () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "18");
     await visit.press("Home");
     await visit.until("the first row", () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "2");
+  },
+  fold: async (visit) => {
+    await visit.pick("#filter-group", "part");
+    await visit.until("a group", () => document.querySelector(".grid-body [aria-expanded]") !== null);
+    await visit.click(".grid-body [aria-expanded] [role=gridcell]");
+    const open = () => document.activeElement.closest("[role=row]").getAttribute("aria-expanded");
+    await visit.press("ArrowLeft");
+    await visit.until("the group shut", () => document.activeElement.closest("[role=row]").getAttribute("aria-expanded") === "false");
+    await visit.press("ArrowRight");
+    await visit.until("the group open", () => document.activeElement.closest("[role=row]").getAttribute("aria-expanded") === "true");
+    assert.equal(await visit.evaluate(open), "true");
+    await visit.pick("#filter-group", "");
+    await visit.until("no group", () => document.querySelector(".grid-body [aria-expanded]") === null);
+    await visit.click('.grid-body [role=row][aria-rowindex="2"] [role=gridcell]');
+  },
+  select: async (visit) => {
+    await visit.page.keyboard.down("Shift");
+    await visit.press("ArrowDown");
+    await visit.page.keyboard.up("Shift");
+    await visit.until("two rows", () => /^2 /.test(document.getElementById("readings-selected").textContent));
+  },
+  "select-one": async (visit) => {
+    await visit.press(" ");
+    await visit.until("one row", () => /^1 |^One /i.test(document.getElementById("readings-selected").textContent));
+  },
+  "select-all": async (visit) => {
+    await withCtrl(visit, "a");
+    await visit.until("all rows", () => /^17 /.test(document.getElementById("readings-selected").textContent));
+  },
+  copy: async (visit) => {
+    await withCtrl(visit, "c");
+    await visit.until("what came of it", () => document.getElementById("copy-told").textContent !== "");
+  },
+  "select-none": async (visit) => {
+    await visit.press("Escape");
+    await visit.until("nothing selected", () => !/^17 /.test(document.getElementById("readings-selected").textContent));
+  },
+  undo: async (visit) => {
+    await visit.goTo("write");
+    await visit.type("#act-title--", "Valves");
+    await visit.press("Enter");
+    await visit.event(/^Taken/);
+    await visit.page.focus("#heading-write");
+    await withCtrl(visit, "z");
+    await visit.event(/^Undone/);
+  },
+  redo: async (visit) => {
+    await withCtrl(visit, "y");
+    await visit.event(/^Done again/);
   },
   open: async (visit) => {
     await visit.press("Enter");

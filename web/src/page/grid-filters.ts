@@ -91,12 +91,6 @@ export class Filters {
     this.listen();
   }
 
-  /** Puts the focus where typing narrows the table. */
-  focus(): void {
-    this.text.focus();
-    this.text.select();
-  }
-
   private listen(): void {
     this.text.addEventListener("input", () => this.soon({ text: this.text.value }));
     for (const name of TYPED) this.typed[name].addEventListener("input", () => this.soon({ [name]: this.typed[name].value }));

@@ -2,6 +2,7 @@
 // drawn from this list and the listener goes by it, so that neither knows a key the other does not.
 
 import { el, type Child } from "../elements";
+import { redo, undo } from "../inspection";
 import { goTo } from "../place";
 import { state, type PlaceName } from "../state";
 import { say } from "../words";
@@ -43,9 +44,12 @@ export function registeredKeys(): readonly Key[] {
 }
 
 const cap = (name: string): string => say(`page-keycap-${name}`);
+const held = (): string => (MAC ? "⌘" : cap("ctrl"));
+const withCtrl = (event: KeyboardEvent): boolean => event.ctrlKey !== event.metaKey && !event.altKey;
 const plain = (event: KeyboardEvent): boolean => !event.ctrlKey && !event.metaKey && !event.altKey;
 
 // Alt and a digit change the browser's own tabs on Linux and nothing on other systems.
+const MAC = /mac|iphone|ipad/i.test(navigator.platform);
 const TABS_BY_ALT = /linux|x11|cros/i.test(navigator.platform) && !/android/i.test(navigator.userAgent);
 const STEPS: PlaceName[] = ["came-in", "trust", "says", "next", "write"];
 
@@ -63,7 +67,7 @@ function placeKeys(): Key[] {
 
 /** Declares a key that the control which has the focus hears itself. */
 function heard(id: string, group: KeyGroup, words: string, ...caps: string[][]): Key {
-  return { id, group, caps: () => caps.map((ways) => ways.map((one) => (/^[a-z-]+$/.test(one) ? cap(one) : one))), words: () => say(words) };
+  return { id, group, caps: () => caps.map((ways) => ways.map((one) => (one === "ctrl" ? held() : /^[a-z-]+$/.test(one) ? cap(one) : one))), words: () => say(words) };
 }
 
 export function beginKeys(openGuide: () => void): void {
@@ -82,8 +86,25 @@ export function beginKeys(openGuide: () => void): void {
       run: () => {
         const field = filterField();
         field?.focus();
+        if (field instanceof HTMLInputElement) field.select();
         field?.scrollIntoView({ block: "center" });
       },
+    },
+    {
+      id: "undo",
+      group: "anywhere",
+      caps: () => [[held(), "Z"]],
+      words: () => say("page-undo"),
+      fits: (event) => withCtrl(event) && !event.shiftKey && event.key.toLowerCase() === "z",
+      run: () => void undo(),
+    },
+    {
+      id: "redo",
+      group: "anywhere",
+      caps: () => [[held(), "Y"], [held(), cap("shift"), "Z"]],
+      words: () => say("page-redo"),
+      fits: (event) => withCtrl(event) && event.key.toLowerCase() === (event.shiftKey ? "z" : "y"),
+      run: () => void redo(),
     },
     heard("close", "anywhere", "page-key-close", ["escape"]),
     // grid.ts hears these.
@@ -92,6 +113,12 @@ export function beginKeys(openGuide: () => void): void {
     heard("screens", "table", "page-key-screens", ["pgup"], ["pgdn"]),
     heard("ends", "table", "page-key-ends", ["home"], ["end"]),
     heard("open", "table", "page-key-open", ["enter"]),
+    heard("fold", "table", "page-key-fold", ["←"], ["→"]),
+    heard("select", "table", "page-key-select", ["shift", "↑"], ["shift", "↓"]),
+    heard("select-one", "table", "page-key-select-one", ["space"]),
+    heard("select-all", "table", "page-key-select-all", ["ctrl", "A"]),
+    heard("copy", "table", "page-key-copy", ["ctrl", "C"]),
+    heard("select-none", "table", "page-key-select-none", ["escape"]),
     // acts-given.ts hears these.
     heard("pick", "cards", "page-key-pick", ["↑"], ["↓"]),
     heard("take", "cards", "page-key-take", ["enter"]),

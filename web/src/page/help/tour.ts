@@ -30,6 +30,8 @@ const STOPS: Stop[] = [
 const SHOWN = "03-brass-valve";
 
 let at = -1;
+/** The stop whose card stands. */
+let drawn = -1;
 let target: Element | null = null;
 let hadInspection = false;
 
@@ -68,6 +70,7 @@ function go(to: number): void {
 function draw(): void {
   const stop = STOPS[at];
   if (stop === undefined) return;
+  drawn = at;
   const heading = el("h2", { id: "tour-heading", tabindex: -1 }, stop.id === "steps" ? say("page-tour-steps") : say(`page-place-${stop.place}`));
   const last = at === STOPS.length - 1;
   const button = (id: string, look: string, key: string, press: () => void): HTMLElement => el("button", { type: "button", id, class: look, on: { click: press } }, say(key));
@@ -107,6 +110,7 @@ function point(stop: Stop): void {
 
 async function leave(): Promise<void> {
   at = -1;
+  drawn = -1;
   target?.classList.remove("tour-target");
   target = null;
   card()?.remove();
@@ -152,6 +156,11 @@ export function beginTour(): void {
   watch(["language"], () => {
     drawOffer();
     if (tourUnderWay()) draw();
+  });
+  // The place takes the sight and the focus when it is shown; only after that the stop does.
+  watch(["place"], () => {
+    const stop = STOPS[at];
+    if (stop?.place === state.place && drawn !== at) setTimeout(draw);
   });
   // A place that is drawn anew has lost the mark.
   watch(["summary", "offers", "photos", "papers", "place"], () => {

@@ -74,13 +74,6 @@ export function makeSaysTable(host: HTMLElement): void {
     goto,
     el("button", { type: "submit", class: "tool", "data-say": "page-go" }),
   );
-  document.addEventListener("keydown", (event) => {
-    if (event.key !== "/" || event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
-    const within = event.target instanceof Element ? event.target : null;
-    if (all.hidden || all.offsetParent === null || within?.closest("input, select, textarea, [contenteditable]") != null) return;
-    event.preventDefault();
-    filters.focus();
-  });
 
   // ---- what is selected ----
   const copying = new Copying();
