@@ -217,7 +217,7 @@ for (const { name, visit: open } of browsers) {
       assert.equal((await visit.evaluate(here)).selected, "true");
       await visit.press("Space");
       assert.equal(await chosen(), "3 readings selected");
-      assert.equal(await visit.evaluate(() => document.querySelector("#readings-selected").getAttribute("role")), "status");
+      assert.equal(await visit.evaluate(() => document.querySelector("#readings-selected").getAttribute("aria-live")), "polite");
 
       await visit.page.keyboard.down("Control");
       await visit.press("c");

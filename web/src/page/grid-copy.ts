@@ -15,7 +15,7 @@ const FILE = "readings.tsv";
 
 export class Copying {
   readonly root: HTMLElement;
-  private readonly told = el("p", { id: "copy-told", role: "status" });
+  private readonly told = el("p", { id: "copy-told", "aria-live": "polite" });
   private readonly again = el("button", { type: "button", id: "copy-again", class: "tool", hidden: true, on: { click: () => void this.pressedAgain() }, "data-say": "page-grid-copy-again" });
   private readonly file = el("button", { type: "button", id: "copy-file", class: "tool", hidden: true, on: { click: () => this.saved() }, "data-say": "page-grid-copy-file" });
   private parts: Uint8Array[] = [];

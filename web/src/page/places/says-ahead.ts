@@ -38,7 +38,7 @@ function table(of: RulesTable): HTMLElement {
     return el("p", { class: "quiet" }, title, ": ", say("page-ahead-rules-none", { n: of.not_applicable }));
   }
   const number = (n: number): HTMLElement => el("td", { class: n === 0 ? "count-none" : "" }, count(n));
-  return el(
+  const table = el(
     "table",
     { class: "rules-say" },
     el("caption", {}, title, of.not_applicable === 0 ? null : el("span", { class: "quiet" }, ` ${say("page-ahead-not-applicable", { n: of.not_applicable })}`)),
@@ -58,6 +58,7 @@ function table(of: RulesTable): HTMLElement {
       ),
     ),
   );
+  return el("div", { class: "table-scroll" }, table);
 }
 
 function material(of: MaterialAhead): HTMLElement {

@@ -77,7 +77,7 @@ export function makeSaysTable(host: HTMLElement): void {
 
   // ---- what is selected ----
   const copying = new Copying();
-  const selected = el("p", { id: "readings-selected", class: "readings-selected", role: "status" });
+  const selected = el("p", { id: "readings-selected", class: "readings-selected", "aria-live": "polite" });
   const copyButton = el("button", { type: "button", id: "selection-copy", class: "tool", on: { click: () => void copy() }, "data-say": "page-grid-copy" });
   const noneButton = el("button", {
     type: "button",
