@@ -5,6 +5,7 @@ import { byId } from "./elements";
 import { Engine } from "./engine";
 import { beginHelp } from "./help/begin";
 import { rawOf } from "./help/plain";
+import { beginKeeping } from "./keep/begin";
 import { inflatedText } from "./inert";
 import { compiledCore, coreBytes } from "./packed";
 import { begin } from "./instance";
@@ -93,6 +94,7 @@ function start(): void {
   tellOwnFaults();
   beginBringing();
   beginRemembering();
+  beginKeeping();
   beginLanguages();
   beginTheme();
   drawOnce();
