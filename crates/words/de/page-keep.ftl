@@ -120,6 +120,7 @@ page-keep-code-length = Ein Code hat { $of } Zeichen. { $n ->
   } Sehen Sie nach, ob eines fehlt oder doppelt steht.
 page-keep-code-wrong = Dieser Code öffnet in diesem Browser keine Kopie. Nichts ist verloren: Sehen Sie nach, was aufgeschrieben wurde, und versuchen Sie es noch einmal.
 page-keep-not-back-what = Die Sicherungskopie ließ sich nicht öffnen.
+page-keep-browser-why = Der Browser ließ die Seite nicht an das, was er behält.
 page-keep-not-back-todo = Sie blieb, wie sie ist. Versuchen Sie es noch einmal; geschieht es wieder, beginnen Sie mit Ihren Dateien.
 page-keep-not-removed-what = Was dieser Browser behält, ließ sich nicht entfernen.
 page-keep-not-removed-todo = Versuchen Sie es noch einmal, oder löschen Sie die Daten dieses Browsers in seinen Einstellungen.

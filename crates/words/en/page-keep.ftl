@@ -120,6 +120,7 @@ page-keep-code-length = A code has { $of } signs. { $n ->
   } Look whether one was left out or typed twice.
 page-keep-code-wrong = This code opens no copy in this browser. Nothing was lost: look at what was written down and try again.
 page-keep-not-back-what = The recovery copy could not be opened.
+page-keep-browser-why = The browser did not let the page at what it keeps.
 page-keep-not-back-todo = It was left as it is. Try once more; if it happens again, go on from your files.
 page-keep-not-removed-what = What this browser keeps could not be removed.
 page-keep-not-removed-todo = Try once more, or clear this browser’s data by its own settings.

@@ -93,6 +93,7 @@ page-keep-code-odd = 「{ $sign }」はコードに使いません。書き留�
 page-keep-code-length = コードは{ $of }文字です。入力は{ $n }文字です。抜けや重複がないか確かめてください。
 page-keep-code-wrong = このコードで開けるコピーは、このブラウザーにありません。何も失われていません。書き留めたものを確かめて、もう一度入力してください。
 page-keep-not-back-what = 復元用コピーを開けませんでした。
+page-keep-browser-why = ブラウザーが、残しているものへのアクセスを許しませんでした。
 page-keep-not-back-todo = コピーはそのまま残っています。もう一度試してください。同じことが起きたら、ファイルから始めてください。
 page-keep-not-removed-what = このブラウザーに残るものを削除できませんでした。
 page-keep-not-removed-todo = もう一度試すか、ブラウザーの設定でデータを消去してください。

@@ -93,6 +93,7 @@ page-keep-code-odd = 恢复码中没有“{ $sign }”。请查看抄写的内�
 page-keep-code-length = 恢复码有{ $of }个字符，这里是{ $n }个。请查看是否漏写或重复。
 page-keep-code-wrong = 此码打不开此浏览器中的任何副本。什么都没有丢失：请查看抄写的内容，再试一次。
 page-keep-not-back-what = 无法打开恢复副本。
+page-keep-browser-why = 浏览器不允许本页面访问其保留的内容。
 page-keep-not-back-todo = 副本保持原样。请再试一次；如果仍然如此，请从您的文件重新开始。
 page-keep-not-removed-what = 无法删除此浏览器保留的内容。
 page-keep-not-removed-todo = 请再试一次，或在浏览器设置中清除其数据。

@@ -11,6 +11,7 @@ import { keptMapping, mappingText } from "./looking";
 import { save } from "./save";
 import { change, state, watch } from "./state";
 import { keepTheme } from "./theme";
+import { rawOf } from "./help/plain";
 import { tellTrouble } from "./troubles";
 import { say } from "./words";
 
@@ -50,7 +51,7 @@ export async function keepNothing(wanted: boolean): Promise<void> {
         await dropOwnCopies();
         change({ event: say("page-kept-nothing") });
       } catch (error) {
-        tellTrouble({ key: "leave", about: "leave", what: say("page-keep-not-removed-what"), where: say("page-keep-found-where"), why: error instanceof Error ? error.message : String(error), todo: say("page-keep-not-removed-todo") });
+        tellTrouble({ key: "leave", about: "leave", what: say("page-keep-not-removed-what"), where: say("page-keep-found-where"), why: say("page-keep-browser-why"), raw: rawOf(error), todo: say("page-keep-not-removed-todo") });
       }
     });
     return;

@@ -5,6 +5,7 @@ import { inTurn } from "../instance";
 import { inspectionsPutBy } from "../inspection";
 import { goTo } from "../place";
 import { change, state, watch } from "../state";
+import { rawOf } from "../help/plain";
 import { tellTrouble } from "../troubles";
 import { say } from "../words";
 import { CODE_SIGNS, typedCode } from "./code";
@@ -101,7 +102,7 @@ async function bringBackWith(typed: string): Promise<void> {
     const n = await bringBackCopies(read.code);
     if (n === 0) return refuse(say("page-keep-code-wrong"));
   } catch (error) {
-    tellTrouble({ key: "recover", about: "recover", what: say("page-keep-not-back-what"), where: say("page-keep-found-where"), why: error instanceof Error ? error.message : String(error), todo: say("page-keep-not-back-todo") });
+    tellTrouble({ key: "recover", about: "recover", what: say("page-keep-not-back-what"), where: say("page-keep-found-where"), why: say("page-keep-browser-why"), raw: rawOf(error), todo: say("page-keep-not-back-todo") });
   } finally {
     change({ work: null });
   }
@@ -119,7 +120,7 @@ async function remove(heads: CopyHead[]): Promise<void> {
       change({ event: say("page-keep-removed", { n: heads.length }) });
       focusIn("found-put-back");
     } catch (error) {
-      tellTrouble({ key: "remove", about: "remove", what: say("page-keep-not-removed-what"), where: say("page-keep-found-where"), why: error instanceof Error ? error.message : String(error), todo: say("page-keep-not-removed-todo") });
+      tellTrouble({ key: "remove", about: "remove", what: say("page-keep-not-removed-what"), where: say("page-keep-found-where"), why: say("page-keep-browser-why"), raw: rawOf(error), todo: say("page-keep-not-removed-todo") });
     }
   });
 }

@@ -1,6 +1,7 @@
 // Inspections come back: from an inspection file, or from the recovery copies of this browser.
 
 import { takeUp, type WholeInspection } from "../inspection";
+import { rawOf, unreadableWhy } from "../help/plain";
 import { goTo } from "../place";
 import { change, state, type AwaitedFile, type HeldFile } from "../state";
 import { tellTrouble, troublesOver } from "../troubles";
@@ -93,7 +94,7 @@ export async function openInspectionFile({ name, file }: Found, beside: Found[])
     }
     return left;
   } catch (error) {
-    tellTrouble({ key: about, about, what: say("page-keep-not-opened-what"), where: whereOf(name, error), why: whyOf(error), todo: todoOf(error) });
+    tellTrouble({ key: about, about, what: say("page-keep-not-opened-what"), where: whereOf(name, error), why: whyOf(error), todo: todoOf(error), ...(error instanceof NotOpened ? {} : { raw: rawOf(error) }) });
     return [];
   }
 }
@@ -114,7 +115,7 @@ function whereOf(name: string, error: unknown): string {
 
 function whyOf(error: unknown): string {
   if (error instanceof NotOpened) return say(`page-keep-not-opened-${error.why}-why`, { schema: error.part });
-  return error instanceof Error ? error.message : String(error);
+  return unreadableWhy(error);
 }
 
 function todoOf(error: unknown): string {
