@@ -323,11 +323,64 @@ export async function visitChromium({ width = 1280, height = 900, scheme = "ligh
   return visit;
 }
 
+/** Opens the page in Chromium with a profile that stays on the disk, so that it can be killed and opened again. */
+export async function visitChromiumKept(profile, { before = null, start = pageUrl, width = 1280, height = 900 } = {}) {
+  const context = await chromium.launchPersistentContext(profile, { executablePath: chromiumPath(), args: CHROMIUM_FLAGS, viewport: { width, height }, acceptDownloads: true });
+  if (before !== null) await context.addInitScript(before);
+  const page = await context.newPage();
+  const visit = new ChromiumVisit(page, () => context.close());
+  visit.kill = () => killAll(processesOf(profile));
+  visit.secondPage = async () => new ChromiumVisit(await context.newPage(), () => undefined);
+  await visit.opens(start);
+  return visit;
+}
+
+/** The processes that a command line names by this folder, with all that come of them. */
+function processesOf(folder) {
+  const all = readdirSync("/proc")
+    .filter((name) => /^[0-9]+$/.test(name))
+    .flatMap((pid) => {
+      try {
+        const parent = Number(/^PPid:\s*([0-9]+)/m.exec(readFileSync(`/proc/${pid}/status`, "utf8"))?.[1]);
+        return [{ pid: Number(pid), parent, named: readFileSync(`/proc/${pid}/cmdline`, "utf8").includes(folder) }];
+      } catch {
+        return [];
+      }
+    });
+  const found = new Set(all.filter((one) => one.named && one.pid !== process.pid).map((one) => one.pid));
+  for (let more = true; more; ) {
+    const children = all.filter((one) => found.has(one.parent) && !found.has(one.pid));
+    for (const child of children) found.add(child.pid);
+    more = children.length > 0;
+  }
+  return [...found];
+}
+
+/** Kills without a warning, as a power cut does, and waits until they are gone. */
+async function killAll(pids) {
+  for (const pid of pids) {
+    try {
+      process.kill(pid, "SIGKILL");
+    } catch {
+      // Gone with the others.
+    }
+  }
+  const lives = (pid) => {
+    try {
+      return !/^State:\s*Z/m.test(readFileSync(`/proc/${pid}/status`, "utf8"));
+    } catch {
+      return false;
+    }
+  };
+  await until("the browser's end", () => !pids.some(lives));
+}
+
 // With the strict file policy that a user has and the library's own profile switches off.
-async function launchFirefox() {
+async function launchFirefox(profile = null) {
   const downloads = ownFolder();
   const browser = await puppeteer.launch({
     browser: "firefox",
+    ...(profile === null ? {} : { userDataDir: profile }),
     executablePath: firefoxPath(),
     headless: true,
     extraPrefsFirefox: {
@@ -335,7 +388,7 @@ async function launchFirefox() {
       "browser.download.dir": downloads,
       "browser.download.folderList": 2,
       "browser.download.useDownloadDir": true,
-      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet,application/octet-stream",
       "browser.download.always_ask_before_handling_new_types": false,
     },
   });
@@ -344,7 +397,7 @@ async function launchFirefox() {
 
 /** Opens the page in Firefox. */
 export async function visitFirefox({ width = 1280, height = 900, start = pageUrl } = {}) {
-  const browser = await browserFor("Firefox", launchFirefox, (one) => one.connected);
+  const browser = await browserFor("Firefox", () => launchFirefox(), (one) => one.connected);
   const context = await browser.createBrowserContext();
   const page = await context.newPage();
   await page.setViewport({ width, height });
@@ -354,9 +407,20 @@ export async function visitFirefox({ width = 1280, height = 900, start = pageUrl
   return visit;
 }
 
+/** The same in Firefox: a browser of its own with a profile that stays. */
+export async function visitFirefoxKept(profile, { start = pageUrl } = {}) {
+  const browser = await launchFirefox(profile);
+  const page = await browser.newPage();
+  const visit = new FirefoxVisit(page, () => browser.close());
+  visit.downloads = browser.downloads;
+  visit.kill = () => killAll(processesOf(profile));
+  await visit.opens(start);
+  return visit;
+}
+
 export const browsers = [
-  { name: "Chromium", visit: visitChromium },
-  { name: "Firefox", visit: visitFirefox },
+  { name: "Chromium", visit: visitChromium, kept: visitChromiumKept },
+  { name: "Firefox", visit: visitFirefox, kept: visitFirefoxKept },
 ];
 
 const target = process.env.CARGO_TARGET_DIR || join(top, "target");

@@ -16,7 +16,6 @@ page-cautions-read = { $n ->
    *[other] { $n } Warnhinweise lesen
   }
 page-written = Festgehalten
-page-not-written = Noch nicht festgehalten
 page-invented = erfunden
 page-nothing-yet = Noch ist nichts da. Ergebnisdateien wählen oder irgendwo auf dieser Seite ablegen.
 page-no-file-read = Keine Datei konnte gelesen werden.
@@ -122,7 +121,7 @@ page-event-twice = { $n ->
     [one] Eine war schon da und wird nicht zweimal gezählt: { $names }.
    *[other] { $n } waren schon da und werden nicht zweimal gezählt: { $names }.
   }
-page-event-removed = { $name } wurde herausgenommen. Erneut wählen, um sie zurückzuholen.
+page-event-removed = { $name } wurde herausgenommen. „Rückgängig“ holt es zurück.
 page-event-settings = Einstellungen aus { $name } übernommen.
 page-event-rules = Regelwerk aus { $name } übernommen.
 page-event-history = Verlauf aus { $name } übernommen.
@@ -418,7 +417,7 @@ page-remembered-forgotten = Vergessen: Die Spalten werden gelesen, wie sie gefun
 page-remembered-recall = Zurückholen
 page-remembered-back = Die gemerkten Spalten werden wieder verwendet.
 page-mapping-save = Zuordnungsdatei speichern
-page-keep-nothing = Auf diesem Rechner nichts behalten
+page-keep-nothing = Auf diesem Rechner nichts hinterlassen
 page-kept-hint = Bedeutungen, die Sie Spalten geben, bleiben in diesem Browser unter ihren Überschriften, damit die nächste Datei vom selben Gerät keine Arbeit macht. Kein Messwert wird behalten. Eine Zuordnungsdatei bringt sie auf einen anderen Rechner.
 page-kept-nothing = In diesem Browser wird nichts mehr behalten, außer dass nichts behalten werden soll.
 page-kept-nothing-hint = Nichts wird behalten als dieser Wunsch selbst. Eine Zuordnungsdatei speichern, um die Bedeutungen von Spalten an einem anderen Tag zu haben.

@@ -16,7 +16,6 @@ page-cautions-read = { $n ->
    *[other] Read { $n } cautions
   }
 page-written = Written down
-page-not-written = Not written down yet
 page-invented = invented
 page-nothing-yet = Nothing has come in yet. Choose result files, or drop them anywhere on this page.
 page-no-file-read = No file could be read.
@@ -122,7 +121,7 @@ page-event-twice = { $n ->
     [one] One was here already and is not counted twice: { $names }.
    *[other] { $n } were here already and are not counted twice: { $names }.
   }
-page-event-removed = { $name } was taken out. Choose it again to bring it back.
+page-event-removed = { $name } was taken out. Undo puts it back.
 page-event-settings = Settings taken from { $name }.
 page-event-rules = Rule book taken from { $name }.
 page-event-history = History taken from { $name }.
@@ -418,9 +417,9 @@ page-remembered-forgotten = Forgotten: the columns are read as they were found.
 page-remembered-recall = Bring them back
 page-remembered-back = The remembered columns are used again.
 page-mapping-save = Save mapping file
-page-keep-nothing = Keep nothing on this computer
+page-keep-nothing = Leave nothing on this computer
 page-kept-hint = Meanings you give to columns are kept in this browser, by their headings, so that the next file from the same analyser needs no work. No measurement is kept. A mapping file carries them to another computer.
-page-kept-nothing = Nothing is kept in this browser any more, but that nothing is to be kept.
+page-kept-nothing = Nothing is kept in this browser any more, but the wish that nothing is to be kept.
 page-kept-nothing-hint = Nothing is kept but this wish itself. Save a mapping file to have the meanings of columns another day.
 page-kept-again = Meanings of columns are kept in this browser again.
 page-kept-refused = This browser keeps nothing for this page. Everything else works; save a mapping file to have the meanings of columns another day.

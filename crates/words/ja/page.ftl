@@ -13,7 +13,6 @@ page-not-a-declaration = スクリーニングは適合宣言ではありませ�
 page-cautions = スクリーニングでは分からないこと
 page-cautions-read = 注意{ $n }件を読む
 page-written = 書き残し済み
-page-not-written = まだ書き残していません
 page-invented = 架空
 page-nothing-yet = まだ何も届いていません。結果ファイルを選ぶか、このページのどこかにドロップしてください。
 page-no-file-read = 読み取れたファイルがありません。
@@ -94,7 +93,7 @@ page-event-files = { $of ->
    *[other] { $of }個のうち{ $n }個のファイルを読み取りました。
   }
 page-event-twice = { $n }個はすでにあるため、二重には数えません：{ $names }。
-page-event-removed = { $name }を外しました。戻すには、もう一度選んでください。
+page-event-removed = { $name }を外しました。「元に戻す」で戻せます。
 page-event-settings = { $name }から設定を取り込みました。
 page-event-rules = { $name }から規則集を取り込みました。
 page-event-history = { $name }から履歴を取り込みました。

@@ -13,7 +13,6 @@ page-not-a-declaration = 筛选不是符合性声明。
 page-cautions = 筛选不能说明的事
 page-cautions-read = 阅读{ $n }条注意事项
 page-written = 已记录
-page-not-written = 尚未记录
 page-invented = 虚构
 page-nothing-yet = 尚未收到任何内容。请选择结果文件，或将文件拖到此页面任意位置。
 page-no-file-read = 没有文件能够读取。
@@ -94,7 +93,7 @@ page-event-files = { $of ->
    *[other] 已读取{ $n }个文件，共{ $of }个。
   }
 page-event-twice = 有{ $n }个此前已载入，不重复计数：{ $names }。
-page-event-removed = 已移出{ $name }。重新选择即可载入。
+page-event-removed = 已移出{ $name }。按“撤销”即可放回。
 page-event-settings = 已采用{ $name }中的设置。
 page-event-rules = 已采用{ $name }中的规则集。
 page-event-history = 已采用{ $name }中的历史记录。
@@ -297,7 +296,7 @@ page-remembered-forgotten = 已忘记：各列按识别结果读取。
 page-remembered-recall = 恢复记忆
 page-remembered-back = 已恢复使用记住的列。
 page-mapping-save = 保存列对应文件
-page-keep-nothing = 不在此计算机上保留任何内容
+page-keep-nothing = 不在此计算机上留下任何内容
 page-kept-hint = 您给各列指定的含义按其标题保留在此浏览器中，这样同一台分析仪的下一个文件就无需再处理。不保留任何测量结果。列对应文件可将其带到另一台计算机。
 page-kept-nothing = 此浏览器中不再保留任何内容，只保留“不保留”这一要求。
 page-kept-nothing-hint = 除这一要求本身外，不保留任何内容。要在以后使用各列的含义，请保存列对应文件。

@@ -4,6 +4,7 @@ import { goThroughDoor, recordDoor } from "./door-taken";
 import { byId } from "./elements";
 import { isNoText, rawOf, unreadableWhy } from "./help/plain";
 import { addFiles, takeBill, takePhotos, takeText, type Brought, type TextKind } from "./inspection";
+import { inspectionsAmong, openInspectionFile } from "./keep/opening";
 import { mediaTypeOf } from "./photo-copy";
 import { takeBeside, takeReports } from "./proving";
 import { reportsAmong } from "./report-file";
@@ -79,7 +80,7 @@ async function bring(found: Found[]): Promise<void> {
   const { reports, others } = await reportsAmong(found);
   const beside = others.map(({ name, file, inFolder }) => ({ name, bytes: file, inFolder }));
   if (reports.length > 0) await takeReports(reports, beside, true);
-  else if (state.place === "prove") await takeBeside(beside);
+  else if (state.place === "prove" && (await inspectionsAmong(found)).inspections.length === 0) await takeBeside(beside);
   else await inspect(found);
 }
 
@@ -92,7 +93,12 @@ export function inspectBeside(): Promise<void> {
  * Takes what is to be inspected. Settings and rule books go first, so that nothing is read twice; only those named one by
  * one are taken, since what else lies in a folder is nobody's word.
  */
-async function inspect(found: Found[]): Promise<void> {
+async function inspect(all: Found[]): Promise<void> {
+  // An inspection that was saved: what came with it is held against its files. Of several, the last stays at hand.
+  const { inspections, others } = await inspectionsAmong(all);
+  let found = others;
+  for (const one of inspections) found = await openInspectionFile(one, found);
+  if (found.length === 0) return;
   const results: Brought[] = [];
   const photos: Brought[] = [];
   const texts: { kind: TextKind; file: File }[] = [];

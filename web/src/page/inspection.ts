@@ -1,19 +1,20 @@
 // What a person does to the inspection, one thing after the other. The page holds the files and the acts; the worker can
 // be thrown away and given both again at any moment, which is also how a crash, a cancel and a re-reading are done.
 
-import type { ActInput, ActView, Problem, Summary } from "../shared/door";
+import type { ActInput, ActView, Problem } from "../shared/door";
 import { actText, actWords } from "./acts-in-force";
 import { EngineCrashed, EngineReplaced } from "./engine";
 import { freshInstance, inTurn, photoBytes, running, told, working, type Given } from "./instance";
-import { Cancelled, fileOf, headingsRead, joined, leaveOut, readWithoutTheBroken } from "./reading";
+import { settledAwaited } from "./keep/awaited";
+import { beginCopy, copyAtHand, dropCopies, leaveCopy, saved, takeCopy, type RunningCopy } from "./keep/copy";
+import { givenAfter, madeOnly, onlyActs, sameNumbers, stepBetween, stepText, withStep, type Said, type Standing, type Step } from "./keep/steps";
+import { Cancelled, fileOf, freshKey, headingsRead, joined, leaveOut, readWithoutTheBroken } from "./reading";
 import { HEADER, recalled } from "./browser-store";
 import { NoCopy, copyOf, mediaTypeOf } from "./photo-copy";
-import { ANY_READING, NOTHING_FOUND, change, state, type HeldFile, type State } from "./state";
+import { ANY_READING, NOTHING_FOUND, change, state, type AwaitedFile, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { rawOf, unreadableWhy } from "./help/plain";
 import { hasWords, say } from "./words";
-
-let nextKey = 1;
 
 // ---- reviewing ----
 
@@ -29,10 +30,47 @@ async function review(): Promise<void> {
   change({ summary, offers, photos, query, order: found.indices, found, selected });
 }
 
+/** All acts so far. Without files there is no review that would hold them. */
+async function actsNow(): Promise<ActView[]> {
+  return state.summary?.acts ?? (await (await running()).ask("summary", {})).summary.acts;
+}
+
+async function standing(): Promise<Standing> {
+  return { given: [...told.given], files: state.files, acts: (await actsNow()).length };
+}
+
+/** How everything stood before the step that is being taken. */
+let since: Standing | null = null;
+
+/**
+ * A step is done: it can be taken back from here on, and it stands in the recovery copy before the page says that it was
+ * taken. What a person was told is never lost.
+ */
+async function took(event: string | null, said: Said | null = null): Promise<void> {
+  const step = since === null ? null : stepBetween(since, await standing(), said);
+  if (step !== null) change({ steps: withStep(state.steps, step), undone: [] });
+  await tell(event);
+}
+
+/** The same for going back and forth, which are no steps of their own. */
+async function tell(event: string | null): Promise<void> {
+  const before = state.copy;
+  change({ written: false, savedAt: "" });
+  await saved();
+  if (event !== null) change({ event: withCode(event, before) });
+}
+
+/** What happened, and that a code is to be written down where this brought one. */
+function withCode(event: string, before: State["copy"]): string {
+  return before !== "saved" && state.copy === "saved" && !state.codeNoted ? `${event} ${say("page-keep-event-code")}` : event;
+}
+
 /** Takes one step; if the program goes down on the way, takes the step back, says so, and stands where it stood before. */
-async function stepOrBack(what: string, step: () => Promise<void>): Promise<boolean> {
-  const before = { given: [...told.given], files: state.files };
+async function stepOrBack(what: string, step: () => Promise<void>, whole = true): Promise<boolean> {
+  const before = { given: [...told.given], files: state.files, steps: state.steps, undone: state.undone };
   try {
+    beginCopy();
+    if (whole) since = await standing();
     await step();
     return true;
   } catch (error) {
@@ -42,7 +80,7 @@ async function stepOrBack(what: string, step: () => Promise<void>): Promise<bool
       tellTrouble(crashTrouble(error, what, say("page-trouble-crash-step-todo")));
     } else throw error;
     told.given = before.given;
-    change({ files: before.files });
+    change({ files: before.files, steps: before.steps, undone: before.undone });
     await standAgain();
     return false;
   }
@@ -86,32 +124,37 @@ export function addFiles(brought: Brought[]): Promise<void> {
   return inTurn(() => addNow(brought));
 }
 
-async function addNow(brought: Brought[]): Promise<void> {
-  if (brought.length === 0) return;
+async function addNow(broughtNow: Brought[]): Promise<void> {
+  // What was waited for comes back as what it was, and is no new file.
+  const { others: brought, returned } = await settledAwaited(broughtNow);
+  if (brought.length === 0 && returned.length === 0) return;
   const added = brought.map((file) => ({
-    key: nextKey++,
+    key: freshKey(),
     name: file.name,
     bytes: file.bytes,
     inFolder: file.inFolder ?? false,
     invented: file.invented ?? false,
   }));
-  await stepOrBack(added.map((file) => file.name).join(", "), async () => {
-    const { files, twice } = await joined(state.files, added);
+  await stepOrBack([...returned, ...added].map((file) => file.name).join(", "), async () => {
+    const { files, twice } = await joined(state.files, [...returned, ...added]);
     // Readings are numbered through all files, so the one looked at may bear another number from here on.
     change({ files, selected: null });
     await readWithoutTheBroken(false);
     // Before anything is shown, or the page would show for a moment what another day's answers have set right.
     if (await recallColumns()) await readWithoutTheBroken(true);
     await reviewOrNothing();
-    const keys = new Set(added.map((file) => file.key));
+    const keys = new Set([...returned, ...added].map((file) => file.key));
     const whole = new Set(state.summary?.sources.filter((source) => source.read).map((source) => fileOf(source)?.key));
     const read = state.files.filter((file) => keys.has(file.key) && whole.has(file.key)).length;
-    const event = say("page-event-files", { n: read, of: added.length - twice.length });
-    change({
-      written: false,
-      event: twice.length === 0 ? event : `${event} ${say("page-event-twice", { n: twice.length, names: twice.slice(0, 3).join(", ") })}`,
-    });
+    const event = say("page-event-files", { n: read, of: returned.length + added.length - twice.length });
+    // What was waited for was never taken out: its coming is nothing that could be taken back.
+    if (since !== null) since.files = [...since.files, ...returned];
+    await took(twice.length === 0 ? event : `${event} ${say("page-event-twice", { n: twice.length, names: twice.slice(0, 3).join(", ") })}`, cameIn(added));
   });
+}
+
+function cameIn(files: HeldFile[]): Said {
+  return { key: "page-keep-step-files", given: { n: files.length, name: files[0]?.name ?? "" } };
 }
 
 /** Puts on record what this browser remembers of the headings that came in and nobody has spoken of yet. */
@@ -138,7 +181,7 @@ export function removeFile(key: number): Promise<void> {
       change({ selected: null });
       await readWithoutTheBroken(true);
       await reviewOrNothing();
-      change({ written: false, event: say("page-event-removed", { name: file.name }) });
+      await took(say("page-event-removed", { name: file.name }), { key: "page-keep-step-out", given: { name: file.name } });
     });
   });
 }
@@ -165,10 +208,7 @@ export function takeText(kind: TextKind, name: string, text: string): Promise<vo
       // A rule book changes what readings mean, a setting or a mapping can change what they are.
       if (kind === "settings" || kind === "mapping") await readWithoutTheBroken(true);
       await reviewOrNothing();
-      change({
-        written: false,
-        event: say(TAKEN[kind], { name }),
-      });
+      await took(say(TAKEN[kind], { name }), { key: `page-keep-step-${kind.replace("_", "-")}`, given: { name } });
     });
   });
 }
@@ -186,7 +226,7 @@ export function takeBill(name: string, bytes: Uint8Array): Promise<void> {
       }
       told.given.push({ kind: "bill", name, bytes });
       await reviewOrNothing();
-      change({ written: false, event: say("page-event-bill", { name }) });
+      await took(say("page-event-bill", { name }), { key: "page-keep-step-bill", given: { name } });
     });
   });
 }
@@ -204,6 +244,8 @@ export function takePhotos(brought: Brought[]): Promise<number> {
       stop.wanted = true;
     };
     let taken = 0;
+    // All of them are one step.
+    since = await standing();
     try {
       for (const [at, one] of brought.entries()) {
         if (stop.wanted) break;
@@ -211,14 +253,21 @@ export function takePhotos(brought: Brought[]): Promise<number> {
         await stepOrBack(one.name, async () => {
           if (await takePhoto(one)) taken += 1;
           else refused.push(one);
-        });
+        }, false);
       }
     } finally {
       change({ work: null });
     }
+    await stepOrBack(
+      say("page-photos-heading"),
+      async () => {
+        await reviewOrNothing();
+        await took(null, { key: "page-keep-step-photos", given: { n: taken } });
+      },
+      false,
+    );
     if (refused.length > 0) await addNow(refused);
-    else await stepOrBack(say("page-photos-heading"), reviewOrNothing);
-    change({ written: false, event: say("page-event-photos", { n: taken, of: brought.length }) });
+    change({ event: say("page-event-photos", { n: taken, of: brought.length }) });
     return refused.length;
   });
 }
@@ -254,7 +303,7 @@ export function removePhoto(name: string, sha256: string): Promise<void> {
       await machine.ask("remove_photo", { name, sha256 });
       told.given = told.given.filter((given) => given.kind !== "photo" || given.name !== name || given.copy.sha256 !== sha256);
       await reviewOrNothing();
-      change({ written: false, event: say("page-event-removed", { name }) });
+      await took(say("page-event-removed", { name }), { key: "page-keep-step-out", given: { name } });
     });
   });
 }
@@ -295,78 +344,142 @@ export function doAct(doing: Doing): Promise<Problem | null> {
       told.given.push({ kind: "act", act });
       if (answer.reread) await readWithoutTheBroken(true);
       await reviewOrNothing();
-      const taken = state.summary?.acts.at(-1);
-      change({ written: false, event: taken === undefined ? state.event : say("page-event-taken", { act: actText(taken) }) });
+      const taken = (await actsNow()).at(-1);
+      await took(taken === undefined ? null : say("page-event-taken", { act: actText(taken) }));
     });
     return refused;
   });
 }
 
+// ---- back and forth ----
+
+/** Goes a step back, or forth again. Gives the numbers of the acts that this made. */
+async function turn(step: Step, back: boolean): Promise<number[]> {
+  const machine = await running();
+  const given = givenAfter(told.given, step, back);
+  const moved = [...step.givenIn, ...step.givenOut].map((placed) => placed.given);
+  let reread = moved.some((one) => one.kind !== "photo");
+  told.given = given;
+  if (reread) await freshInstance();
+  else {
+    for (const one of moved) {
+      if (one.kind !== "photo") continue;
+      if (given.includes(one)) await machine.ask("photo", { name: one.name, ...photoBytes(one.copy) });
+      else await machine.ask("remove_photo", { name: one.name, sha256: one.copy.sha256 });
+    }
+  }
+  const before = await actsNow();
+  const undone = new Set(before.filter((act) => act.undone).map((act) => act.number));
+  let made = before.length;
+  const numbers: number[] = [];
+  for (const number of back ? step.acts.filter((one) => !undone.has(one)) : step.undoneBy) {
+    const act: ActInput = { kind: "undo", target: "", value: String(number), by: state.initials, at: state.day, note: "" };
+    const { answer } = await machine.ask("act", { act });
+    if (answer.problem !== null) continue;
+    told.given.push({ kind: "act", act });
+    numbers.push((made += 1));
+    reread ||= answer.reread;
+  }
+  const out = new Set(back ? step.filesIn : step.filesOut);
+  const put = back ? step.filesOut : step.filesIn;
+  if (out.size + put.length > 0) {
+    const { files } = await joined(state.files.filter((file) => !out.has(file)), put);
+    change({ files, selected: null });
+  }
+  if (reread || out.size > 0) await readWithoutTheBroken(true);
+  else if (put.length > 0) await readWithoutTheBroken(false);
+  await reviewOrNothing();
+  return numbers;
+}
+
+/** Takes `step` back and says so; it can be done again after that. Gives the numbers of the acts that this made. */
+async function goBack(step: Step, event: (what: string) => string | null): Promise<number[]> {
+  let made: number[] = [];
+  await stepOrBack(say("page-where-act", { kind: actName("undo") }), async () => {
+    const what = stepText(step, await actsNow());
+    made = await turn(step, true);
+    const taken = { ...step, undoneBy: made };
+    change({ steps: state.steps.filter((one) => one !== step), undone: made.length === 0 && madeOnly(step, step.acts) ? state.undone : [...state.undone, taken] });
+    await tell(event(what));
+  });
+  return made;
+}
+
+async function goForth(step: Step, event: (what: string) => string | null): Promise<number[]> {
+  let made: number[] = [];
+  await stepOrBack(say("page-where-act", { kind: actName("undo") }), async () => {
+    const what = stepText(step, await actsNow());
+    made = await turn(step, false);
+    change({ undone: state.undone.filter((one) => one !== step), steps: withStep(state.steps, { ...step, undoneBy: [] }) });
+    await tell(event(what));
+  });
+  return made;
+}
+
+/** The step that made these acts and nothing else, or one as if there had been such a step. */
+function stepOf(acts: number[]): Step {
+  return state.steps.find((step) => madeOnly(step, acts)) ?? onlyActs(acts);
+}
+
 /** Takes several acts back, or brings several back, and reads the files again only once. Gives the numbers of the new acts. */
 export function undoAll(numbers: number[]): Promise<number[]> {
   return inTurn(async () => {
-    let made: number[] = [];
-    await stepOrBack(say("page-where-act", { kind: actName("undo") }), async () => {
-      const machine = await running();
-      const before = state.summary?.acts.length ?? 0;
-      let reread = false;
-      for (const number of numbers) {
-        const act: ActInput = { kind: "undo", target: "", value: String(number), by: state.initials, at: state.day, note: "" };
-        const { answer } = await machine.ask("act", { act });
-        if (answer.problem !== null) continue;
-        told.given.push({ kind: "act", act });
-        reread ||= answer.reread;
-      }
-      if (reread) await readWithoutTheBroken(true);
-      await reviewOrNothing();
-      made = (state.summary?.acts ?? []).slice(before).map((act) => act.number);
-      change({ written: false });
-    });
-    return made;
+    const back = state.undone.find((step) => step.undoneBy.length > 0 && sameNumbers(step.undoneBy, numbers));
+    return back === undefined ? await goBack(stepOf(numbers), () => null) : await goForth(back, () => null);
   });
 }
 
-/** The newest act that still counts. */
-export function lastAct(summary: Summary | null): ActView | null {
-  return summary?.acts.filter((act) => !act.undone && act.kind !== "undo").at(-1) ?? null;
+/** Takes back an act, or the newest step. */
+export function undo(number?: number): Promise<void> {
+  return inTurn(async () => {
+    const step = number === undefined ? state.steps.at(-1) : stepOf([number]);
+    if (step !== undefined) await goBack(step, (act) => say("page-event-undone", { act }));
+  });
 }
 
-/** The newest undo that no other act has followed: taking it back brings the act back. */
-export function redoable(summary: Summary | null): ActView | null {
-  const acts = summary?.acts ?? [];
-  const newest = lastKept(acts, (act) => act.kind !== "undo")?.number ?? 0;
-  const isUndo = (number: string): boolean => acts.some((act) => act.kind === "undo" && String(act.number) === number);
-  return lastKept(acts, (act) => act.kind === "undo" && !act.undone && act.number > newest && !isUndo(act.value));
+export function redo(): Promise<void> {
+  return inTurn(async () => {
+    const step = state.undone.at(-1);
+    if (step !== undefined) await goForth(step, (act) => say("page-event-redone", { act }));
+  });
 }
 
-function lastKept(acts: ActView[], keep: (act: ActView) => boolean): ActView | null {
-  return acts.filter(keep).at(-1) ?? null;
+/** Files that were taken out and can be put back. */
+export function filesTakenOut(): HeldFile[] {
+  return [...new Set(state.steps.flatMap((step) => step.filesOut))].filter((file) => !state.files.includes(file));
 }
 
-export async function undo(number?: number): Promise<void> {
-  const act = number === undefined ? lastAct(state.summary) : state.summary?.acts.find((one) => one.number === number);
-  if (act === null || act === undefined) return;
-  const refused = await doAct({ kind: "undo", value: String(act.number) });
-  if (refused === null) change({ event: say("page-event-undone", { act: actText(act) }) });
-}
-
-export async function redo(): Promise<void> {
-  const undoing = redoable(state.summary);
-  if (undoing === null) return;
-  const act = state.summary?.acts.find((one) => String(one.number) === undoing.value);
-  const refused = await doAct({ kind: "undo", value: String(undoing.number) });
-  if (refused === null) change({ event: say("page-event-redone", { act: act === undefined ? "" : actText(act) }) });
+/** Puts a file back that was taken out, as the same file. */
+export function putFileBack(file: HeldFile): Promise<void> {
+  return inTurn(async () => {
+    await stepOrBack(file.name, async () => {
+      const { files } = await joined(state.files, [file]);
+      change({ files, selected: null });
+      await readWithoutTheBroken(false);
+      await reviewOrNothing();
+      await took(say("page-keep-event-put-back", { name: file.name }), { key: "page-keep-step-put-back", given: { name: file.name } });
+    });
+  });
 }
 
 // ---- one inspection and those before it ----
 
 /** One whole inspection, as far as it can't be worked out again. */
-interface WholeInspection {
+export interface WholeInspection {
   files: HeldFile[];
   given: Given[];
   door: State["door"];
   lesson: State["lesson"];
   written: boolean;
+  steps: Step[];
+  undone: Step[];
+  awaited: AwaitedFile[];
+  savedAt: string;
+  copy: RunningCopy | null;
+  /** Whether the copy holds all of it. */
+  copied: boolean;
+  /** The person is done with it: that it ends with the page is what they want. */
+  closed?: boolean;
 }
 
 // Leaving an inspection is undone, not asked about. Real work and training are kept apart, so that no number of training
@@ -375,27 +488,35 @@ let workBefore: WholeInspection[] = [];
 let trainingBefore: WholeInspection | null = null;
 
 function asItStands(): WholeInspection | null {
-  return state.files.length === 0 && told.given.length === 0 ? null : { files: state.files, given: told.given, door: state.door, lesson: state.lesson, written: state.written };
+  const { files, door, lesson, written, steps, undone, awaited, savedAt } = state;
+  if (files.length === 0 && told.given.length === 0 && awaited.length === 0) return null;
+  return { files, given: told.given, door, lesson, written, steps, undone, awaited, savedAt, copy: copyAtHand(), copied: state.copy === "saved" };
 }
 
 function isTraining(one: WholeInspection): boolean {
   return one.door === "train";
 }
 
+function putBy(left: WholeInspection): void {
+  if (isTraining(left)) trainingBefore = left;
+  else workBefore.push(left);
+}
+
 /** Leaves this inspection where it can be come back to, and stands empty. */
 export function putAside(): void {
   const left = asItStands();
-  if (left !== null) {
-    if (isTraining(left)) trainingBefore = left;
-    else workBefore.push(left);
-  }
+  if (left !== null) putBy(left);
   forgetEverything();
 }
 
-/** Whether closing the page would lose something a person decided: files can be chosen again, acts can't. */
+/**
+ * Whether closing the page would lose something a person decided: files can be chosen again, acts can't. What stands in a
+ * recovery copy is not lost, as long as the person has its code.
+ */
 export function losesActs(): boolean {
   const now = asItStands();
-  return [...workBefore, ...(now === null ? [] : [now])].some((one) => !one.written && one.given.some((given) => given.kind === "act"));
+  const safe = (one: WholeInspection): boolean => one.closed === true || one.written || one.savedAt !== "" || (one.copied && state.codeNoted);
+  return [...workBefore, ...(now === null ? [] : [now])].some((one) => !safe(one) && one.given.some((given) => given.kind === "act"));
 }
 
 /** The inspection to come back to: real work before training. */
@@ -409,6 +530,8 @@ function takeBefore(): WholeInspection | null {
 
 function forgetEverything(): void {
   told.given = [];
+  since = null;
+  leaveCopy();
   change({
     files: [],
     door: null,
@@ -421,6 +544,10 @@ function forgetEverything(): void {
     selected: null,
     troubles: [],
     written: true,
+    steps: [],
+    undone: [],
+    awaited: [],
+    savedAt: "",
     query: { ...ANY_READING },
     event: "",
     putBy: workBefore.length > 0 || trainingBefore !== null,
@@ -435,6 +562,18 @@ export function startAgain(): Promise<void> {
   });
 }
 
+/** Stands where `whole` stood; the inspection at hand must have been put by. */
+async function standAs(whole: WholeInspection): Promise<void> {
+  forgetEverything();
+  told.given = whole.given;
+  takeCopy(whole.copy);
+  const { door, lesson, written, steps, undone, awaited, savedAt } = whole;
+  const { files } = await joined([], whole.files);
+  change({ files, door, lesson, written, steps, undone, awaited, savedAt });
+  await standAgain();
+  await saved();
+}
+
 /** Changes this inspection for the one before it, and the other way round. */
 export function bringBack(): Promise<void> {
   return inTurn(async () => {
@@ -446,10 +585,46 @@ export function bringBack(): Promise<void> {
       if (isTraining(left)) trainingBefore = left;
       else workBefore = [left, ...workBefore];
     }
-    forgetEverything();
-    told.given = back.given;
-    change({ files: back.files, door: back.door, lesson: back.lesson, written: back.written });
-    await standAgain();
+    await standAs(back);
     change({ event: say("page-event-brought-back") });
   });
+}
+
+/** Takes up inspections that were kept elsewhere, the last of them at hand. Those of this page are put by, not lost. */
+export function takeUp(wholes: WholeInspection[], event: () => string): Promise<void> {
+  return inTurn(async () => {
+    const last = wholes.at(-1);
+    if (last === undefined) return;
+    putAside();
+    for (const one of wholes.slice(0, -1)) putBy(one);
+    await standAs(last);
+    change({ event: withCode(event(), "none") });
+  });
+}
+
+/** Closes the inspection and removes its recovery copy. In the memory of this page it can still be come back to. */
+export function closeAndRemove(): Promise<void> {
+  return inTurn(async () => {
+    await dropCopies([copyAtHand()]);
+    const left = asItStands();
+    if (left !== null) putBy({ ...left, closed: true });
+    forgetEverything();
+    await freshInstance();
+    change({ event: say("page-keep-event-closed") });
+  });
+}
+
+/** Removes every recovery copy of this visit. */
+export async function dropOwnCopies(): Promise<void> {
+  const before = [...workBefore, ...(trainingBefore === null ? [] : [trainingBefore])];
+  await dropCopies([copyAtHand(), ...before.map((one) => one.copy)]);
+  for (const one of before) {
+    one.copy = null;
+    one.copied = false;
+  }
+}
+
+/** The inspections that are put by in this page. */
+export function inspectionsPutBy(): WholeInspection[] {
+  return workBefore;
 }

@@ -7,6 +7,7 @@ import { beginDoors } from "./door-taken";
 import { Engine } from "./engine";
 import { beginHelp } from "./help/begin";
 import { rawOf } from "./help/plain";
+import { beginKeeping } from "./keep/begin";
 import { inflatedText } from "./inert";
 import { compiledCore, coreBytes } from "./packed";
 import { begin } from "./instance";
@@ -98,6 +99,7 @@ function start(): void {
   tellOwnFaults();
   beginBringing();
   beginRemembering();
+  beginKeeping();
   beginLanguages();
   beginTheme();
   beginDoors();

@@ -3,6 +3,7 @@
 import { EngineCrashed } from "./engine";
 import { rawOf, unreadableWhy } from "./help/plain";
 import { freshInstance, running, told } from "./instance";
+import { fileDigest } from "./keep/digest";
 import type { SourceView } from "../shared/door";
 import { change, state, type HeldFile } from "./state";
 import { crashTrouble, tellTrouble, troublesOver } from "./troubles";
@@ -38,9 +39,11 @@ function byNameBytes(a: HeldFile, b: HeldFile): number {
   return x.length - y.length;
 }
 
-async function digest(bytes: Blob): Promise<string> {
-  const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", await bytes.arrayBuffer()));
-  return Array.from(sum, (byte) => byte.toString(16).padStart(2, "0")).join("");
+let nextKey = 1;
+
+/** A number of its own for a file that the page takes in hand. */
+export function freshKey(): number {
+  return nextKey++;
 }
 
 /** Joins new files to those held. Two files of one name both stay, unless they are the same file twice. */
@@ -49,7 +52,7 @@ export async function joined(held: HeldFile[], added: HeldFile[]): Promise<{ fil
   const digestOf = async (file: HeldFile): Promise<string> => {
     const known = digests.get(file.key);
     if (known !== undefined) return known;
-    const made = await digest(file.bytes);
+    const made = await fileDigest(file.bytes);
     digests.set(file.key, made);
     return made;
   };

@@ -3,12 +3,16 @@
 import type { Summary } from "../shared/door";
 import { HEADER, KEEP_NOTHING, MAPPING, actsOnHeadings, rememberedActs, store, stored } from "./browser-store";
 import { focusIn } from "./elements";
-import { undoAll } from "./inspection";
+import { dropOwnCopies, undoAll } from "./inspection";
+import { inTurn } from "./instance";
+import { saved } from "./keep/copy";
 import { keepLanguage } from "./languages";
 import { keptMapping, mappingText } from "./looking";
 import { save } from "./save";
 import { change, state, watch } from "./state";
 import { keepTheme } from "./theme";
+import { rawOf } from "./help/plain";
+import { tellTrouble } from "./troubles";
 import { say } from "./words";
 
 let keptSignature = "";
@@ -34,14 +38,22 @@ async function keep(): Promise<void> {
 // What was removed by "keep nothing" comes back when that is taken back in the same visit.
 let removed = "";
 
-export function keepNothing(wanted: boolean): void {
+export async function keepNothing(wanted: boolean): Promise<void> {
   if (wanted) {
     removed = stored(MAPPING);
     store(MAPPING, "");
     store(KEEP_NOTHING, "yes");
     keepLanguage(false);
     keepTheme(false);
-    change({ kept: "nothing", event: say("page-kept-nothing") });
+    change({ kept: "nothing" });
+    await inTurn(async () => {
+      try {
+        await dropOwnCopies();
+        change({ event: say("page-kept-nothing") });
+      } catch (error) {
+        tellTrouble({ key: "leave", about: "leave", what: say("page-keep-not-removed-what"), where: say("page-keep-found-where"), why: say("page-keep-browser-why"), raw: rawOf(error), todo: say("page-keep-not-removed-todo") });
+      }
+    });
     return;
   }
   store(KEEP_NOTHING, "");
@@ -49,7 +61,9 @@ export function keepNothing(wanted: boolean): void {
   keepTheme(true);
   const back = removed === "" || store(MAPPING, removed);
   keptSignature = "";
-  change({ kept: back ? "yes" : "refused", event: say("page-kept-again") });
+  change({ kept: back ? "yes" : "refused" });
+  await inTurn(saved);
+  change({ event: say("page-kept-again") });
   void keep();
 }
 

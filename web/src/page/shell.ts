@@ -1,10 +1,10 @@
 // What stands round the five places: the steps with their counts, the summary, work under way, troubles, undo, cautions.
 
 import { controlId } from "./acts-given";
-import { actText } from "./acts-in-force";
 import { byId, el, redraw } from "./elements";
-import { bringBack, lastAct, losesActs, redo, redoable, startAgain, undo } from "./inspection";
 import { diagnosticButton } from "./help/diagnostic";
+import { bringBack, losesActs, redo, startAgain, undo } from "./inspection";
+import { stepText } from "./keep/steps";
 import { forgetTrouble } from "./troubles";
 import { goTo } from "./place";
 import { cameInNeeds } from "./places/came-in";
@@ -38,7 +38,7 @@ export function beginShell(): void {
   watch(["summary", "event", "files"], drawSummary);
   watch(["work"], drawWork);
   watch(["troubles"], drawTroubles);
-  watch(["summary", "written", "putBy"], drawTools);
+  watch(["summary", "files", "steps", "undone", "putBy"], drawTools);
   watch(["door", "files", "language"], drawDoor);
   watch(["lesson"], drawLesson);
   watch(["summary"], drawCautions);
@@ -179,22 +179,19 @@ function closeTrouble(trouble: Trouble): void {
 }
 
 function drawTools(): void {
-  const { summary, written } = state;
-  const undoing = lastAct(summary);
+  const { summary, steps, undone } = state;
+  const undoing = steps.at(-1);
   const undoButton = byId<HTMLButtonElement>("undo");
   const redoButton = byId<HTMLButtonElement>("redo");
-  undoButton.hidden = summary === null;
-  redoButton.hidden = summary === null;
+  const none = summary === null && steps.length === 0 && undone.length === 0;
+  undoButton.hidden = none;
+  redoButton.hidden = none;
   // aria-disabled keeps the focus where it is when the last act has been undone.
-  undoButton.setAttribute("aria-disabled", String(undoing === null));
-  redoButton.setAttribute("aria-disabled", String(redoable(summary) === null));
-  undoButton.title = undoing === null ? "" : actText(undoing);
-  byId("start-again").hidden = state.files.length === 0 && summary === null;
+  undoButton.setAttribute("aria-disabled", String(undoing === undefined));
+  redoButton.setAttribute("aria-disabled", String(undone.length === 0));
+  undoButton.title = undoing === undefined ? "" : stepText(undoing, summary?.acts ?? []);
+  byId("start-again").hidden = state.files.length === 0 && none;
   byId("bring-back").hidden = !state.putBy;
-  const note = byId("written");
-  note.hidden = summary === null;
-  note.textContent = say(written ? "page-written" : "page-not-written");
-  note.classList.toggle("written-not", !written);
 }
 
 function drawDoor(): void {

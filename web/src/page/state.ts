@@ -2,6 +2,8 @@
 
 import type { ChoicesView, OffersView, OrderView, PapersView, PhotosView, ProofView, Query, Summary } from "../shared/door";
 import type { Delivery } from "./demo";
+import type { CopyHead, StoreFault } from "./keep/copy-store";
+import type { Step } from "./keep/steps";
 
 export type Door = "inspect" | "ship" | "train";
 
@@ -30,6 +32,14 @@ export interface ProvedReport {
   name: string;
   bytes: File;
   proof: ProofView | null;
+}
+
+/** A file of the inspection whose bytes were not kept with it, and by what it is known when it comes. */
+export interface AwaitedFile {
+  file: HeldFile;
+  size: number;
+  /** "" where nobody could work it out. */
+  sha256: string;
 }
 
 /** What is being proved. */
@@ -113,6 +123,24 @@ export interface State {
   doorWanted: Door | null;
   /** Whether everything shown has been written to a file since it last changed. */
   written: boolean;
+  /** What can be taken back, and what was taken back and can be done again; newest last. */
+  steps: Step[];
+  undone: Step[];
+  /** Files that have to be chosen again. */
+  awaited: AwaitedFile[];
+  /** When the inspection file was saved that holds all of this; "" where none does. */
+  savedAt: string;
+  /** The recovery code of this visit; here and nowhere else. */
+  code: string;
+  /** Whether the person said that they have written it down. */
+  codeNoted: boolean;
+  /** Whether the inspection stands in its recovery copy; none: nothing to keep, or none is wanted. */
+  copy: "none" | "saved" | "unsaved";
+  copyFault: StoreFault | "";
+  /** Whether the panel of keeping is open. */
+  keepOpen: boolean;
+  /** Recovery copies that lie in this browser and are not of this visit, newest first. */
+  leftovers: CopyHead[];
 }
 
 export const ANY_READING: Query = {
@@ -163,6 +191,16 @@ export const state: State = {
   putBy: false,
   doorWanted: null,
   written: true,
+  steps: [],
+  undone: [],
+  awaited: [],
+  savedAt: "",
+  code: "",
+  codeNoted: false,
+  copy: "none",
+  copyFault: "",
+  keepOpen: false,
+  leftovers: [],
 };
 
 type Key = keyof State;

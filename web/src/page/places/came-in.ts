@@ -5,11 +5,11 @@ import { choice, controlId, takeBackButton, type ControlWishes } from "../acts-g
 import { ACTS_ABOUT_A_FILE, ANSWERS_TO, SETTLES_NOTICE, headerTarget, sourceTarget } from "../act-kinds";
 import { givenBy, inForce, standing, valueName } from "../acts-in-force";
 import { byId, el, focusIn, redraw, type Child } from "../elements";
-import { doAct, removeFile } from "../inspection";
+import { doAct, filesTakenOut, putFileBack, removeFile } from "../inspection";
 import { inFile } from "../outcomes";
 import { showPreview } from "../previews";
 import { fileOf } from "../reading";
-import { state, watch } from "../state";
+import { state, watch, type HeldFile } from "../state";
 import { byteCount, count, say } from "../words";
 import { fileFacts, headingLine, needsLook, sheetChoice, textControls } from "./file-facts";
 import { lazyFold, openFold } from "./lazy-fold";
@@ -36,7 +36,7 @@ export function isSkipped(source: SourceView): boolean {
 export function drawCameIn(host: HTMLElement): void {
   const { summary } = state;
   if (summary === null) {
-    redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
+    redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")), el("div", { id: TAKEN_OUT }, takenOut()));
     return;
   }
   redraw(
@@ -47,10 +47,28 @@ export function drawCameIn(host: HTMLElement): void {
     questions(summary),
     el("h2", {}, say("page-files-heading", { n: summary.sources.length })),
     ...cards(summary),
+    el("div", { id: TAKEN_OUT }, takenOut()),
     photosCameIn(),
     keptColumns(summary),
   );
 }
+
+const TAKEN_OUT = "taken-out-home";
+
+/** Files that were taken out, each with its way back. */
+function takenOut(): Child {
+  const files = filesTakenOut();
+  if (files.length === 0) return null;
+  const one = (file: HeldFile): Child =>
+    el("li", {}, el("span", {}, say("page-keep-taken-out", { name: file.name })), el("button", { type: "button", id: `put-back-${file.key}`, class: "tool", on: { click: () => void putFileBack(file) } }, say("page-keep-put-back"), el("span", { class: "heard" }, ` ${file.name}`)));
+  return el("ul", { id: "taken-out", class: "keep-list" }, ...files.map(one));
+}
+
+// A step is noted after its effect is drawn.
+watch(["steps"], () => {
+  const home = document.getElementById(TAKEN_OUT);
+  if (home !== null) redraw(home, takenOut());
+});
 
 let allCards = false;
 

@@ -3,7 +3,7 @@
 import type { Summary } from "../../shared/door";
 import { actsOnHeadings, rememberedActs } from "../browser-store";
 import { el, type Child } from "../elements";
-import { canRecall, forgetRemembered, keepNothing, recallForgotten, saveMapping } from "../remembered";
+import { canRecall, forgetRemembered, recallForgotten, saveMapping } from "../remembered";
 import { state } from "../state";
 import { say } from "../words";
 
@@ -36,21 +36,6 @@ export function keptColumns(summary: Summary): Child {
       "div",
       { class: "remembered-tools" },
       toSave === 0 ? null : el("button", { type: "button", id: "save-mapping", class: "tool", on: { click: () => void saveMapping() } }, say("page-mapping-save")),
-      el(
-        "label",
-        { class: "field-check", for: "keep-nothing" },
-        el("input", {
-          type: "checkbox",
-          id: "keep-nothing",
-          checked: state.kept === "nothing",
-          on: {
-            change: (event) => {
-              if (event.target instanceof HTMLInputElement) keepNothing(event.target.checked);
-            },
-          },
-        }),
-        el("span", {}, say("page-keep-nothing")),
-      ),
     ),
     el("p", { class: "hint" }, say(state.kept === "refused" ? "page-kept-refused" : state.kept === "nothing" ? "page-kept-nothing-hint" : "page-kept-hint")),
   );

@@ -18,6 +18,11 @@ export function beginWho(): void {
     day.value = today();
     change({ day: day.value });
   });
+  // An inspection that is brought back has its own.
+  watch(["initials", "day"], () => {
+    if (initials.value.trim() !== state.initials) initials.value = state.initials;
+    if (day.value !== state.day) day.value = state.day;
+  });
   watch(["summary"], () => {
     byId("who").hidden = state.summary === null;
   });
