@@ -32,7 +32,7 @@ const CHAPTERS: Chapter[] = [
   { id: "next", place: "next" },
   { id: "report", place: "write" },
   { id: "prove", place: "prove" },
-  { id: "keep", place: "came-in", focus: "kept-columns" },
+  { id: "keep", place: "start", focus: "leave" },
   { id: "wrong", place: null, more: () => [diagnosticButton("guide-diagnostic")] },
   { id: "safety", place: null },
   { id: "law", place: null },

@@ -3,7 +3,6 @@
 import { inTurn } from "../instance";
 import { beginSaving } from "./copy";
 import { beginFound } from "./found";
-import { beginKeys } from "./keys";
 import { beginPanel } from "./panel";
 import { beginLeave } from "./leave";
 
@@ -12,5 +11,4 @@ export function beginKeeping(): void {
   beginLeave();
   beginPanel();
   beginFound();
-  beginKeys();
 }
