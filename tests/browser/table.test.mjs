@@ -96,7 +96,7 @@ for (const { name, visit: open } of browsers) {
           const number = (of, pattern) => Number(pattern.exec(svg.querySelector(of).getAttribute("d"))[1]);
           const width = Number(svg.getAttribute("width")) - 14;
           const share = (x) => (x - 7) / width;
-          return { low: share(number(".strip-band", /^M([\d.-]+) /)), high: share(number(".strip-band", /H([\d.-]+)V/)), at: share(number(".strip-bob", /L([\d.-]+) 16L/)), from: share(number(".strip-whisker", /^M([\d.-]+) /)), words: cell.innerText };
+          return { low: share(number(".strip-band", /^M([\d.-]+) /)), high: share(number(".strip-band", /H([\d.-]+)V/)), at: share(number(".strip-bob", /L([\d.-]+) 16L/)), from: share(number(".strip-lines", /^M([\d.-]+) /)), words: cell.innerText };
         }, index);
         await visit.click(`.grid-body [role=row][aria-rowindex="${index}"] [role=gridcell]`);
         await visit.until("the ruler", (id) => document.querySelector("#detail-heading").textContent.includes(id) && document.querySelectorAll("#detail svg.ruler").length > 1, `S-${index - 1}`);
@@ -177,11 +177,11 @@ for (const { name, visit: open } of browsers) {
       await visit.evaluate(() => document.querySelector("#columns > summary").focus());
       await visit.press("Enter");
       await visit.evaluate(() => document.querySelector("#column-shown-Hg").focus());
-      await visit.press("Space");
+      await visit.press(" ");
       await visit.evaluate(() => document.querySelector("#column-shown-element-Sb").focus());
-      await visit.press("Space");
+      await visit.press(" ");
       await visit.evaluate(() => document.querySelector("#column-shown-element-As").focus());
-      await visit.press("Space");
+      await visit.press(" ");
       const chosen = await headings();
       assert.ok(!chosen.some((one) => one.startsWith("Hg")));
       assert.deepEqual(chosen.slice(-2), ["As", "Sb"], "in their own order, whichever was chosen first");
@@ -212,10 +212,10 @@ for (const { name, visit: open } of browsers) {
       await visit.page.keyboard.up("Shift");
       assert.equal(await chosen(), "3 readings selected");
       await visit.press("ArrowDown");
-      await visit.press("Space");
+      await visit.press(" ");
       assert.equal(await chosen(), "4 readings selected");
       assert.equal((await visit.evaluate(here)).selected, "true");
-      await visit.press("Space");
+      await visit.press(" ");
       assert.equal(await chosen(), "3 readings selected");
       assert.equal(await visit.evaluate(() => document.querySelector("#readings-selected").getAttribute("aria-live")), "polite");
 

@@ -35,8 +35,9 @@ export function stripMark(strip: StripView, outcome: string, width: number): SVG
   node.setAttribute("height", String(HEIGHT));
   node.setAttribute("aria-hidden", "true");
   node.setAttribute("focusable", "false");
-  node.append(path("strip-band", band(x(strip.low), x(strip.high), strip.open)), path("strip-rail", `M${left - 3} ${RAIL}H${right + 3}`));
-  node.append(strip.mark === "bob" ? reading(strip, x, left, right) : bound(strip, x, left, right));
+  // Few elements: a screenful holds hundreds of strips.
+  const lines = strip.mark === "bob" ? whiskers(strip, x, left, right) : bound(strip, x, left, right);
+  node.append(path("strip-band", band(x(strip.low), x(strip.high), strip.open)), path("strip-lines", `${lines}M${left - 3} ${RAIL}H${right + 3}`));
   if (strip.mark === "bob") node.append(bob(x(strip.at)));
   return node;
 }
@@ -60,16 +61,16 @@ type Place = (perMille: number) => number;
 
 const chevron = (at: number, y: number, by: number): string => `M${at} ${y - 3}L${at + by} ${y}L${at} ${y + 3}`;
 
-function reading(strip: StripView, x: Place, left: number, right: number): SVGElement {
+function whiskers(strip: StripView, x: Place, left: number, right: number): string {
   const from = x(strip.from);
   const to = x(strip.to);
   let d = `M${from} ${WHISKER}H${to}`;
   d += strip.cut_left ? chevron(left - 2, WHISKER, -4) : `M${from} ${WHISKER - 3}V${WHISKER + 3}`;
   d += strip.cut_right ? chevron(right + 2, WHISKER, 4) : `M${to} ${WHISKER - 3}V${WHISKER + 3}`;
-  return path("strip-whisker", d);
+  return d;
 }
 
-function bound(strip: StripView, x: Place, left: number, right: number): SVGElement {
+function bound(strip: StripView, x: Place, left: number, right: number): string {
   const at = x(strip.at);
   const below = strip.mark === "below";
   const end = below ? left - 2 : right + 2;
@@ -79,7 +80,7 @@ function bound(strip: StripView, x: Place, left: number, right: number): SVGElem
     const to = below ? Math.max(end, dash + step / 2) : Math.min(end, dash + step / 2);
     d += `M${dash} ${WHISKER}H${to}`;
   }
-  return path("strip-whisker", d);
+  return d;
 }
 
 function bob(at: number): SVGElement {
