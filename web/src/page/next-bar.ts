@@ -64,6 +64,7 @@ export function situation(): Situation {
     written: state.written,
     sheetTaken: summary !== null && state.sheetOf === summary,
     lesson: state.lesson === null ? "none" : lessonAfter.of === state.lesson && !lessonAfter.more ? "last" : "more",
+    inRoom: state.place === "train",
   };
 }
 
@@ -148,6 +149,6 @@ export function beginNextBar(): void {
     if (state.summary === null) putOff = new Map();
   });
   watch(["lesson"], learnLesson);
-  watch(["summary", "files", "door", "lesson", "written", "sheetOf", "language"], draw);
+  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "language"], draw);
   draw();
 }
