@@ -373,7 +373,7 @@ test("the next action is a pure function that comes to an end, whatever is put o
   const lot = (index, disposition, ...reasons) => ({ index, lot: `L-${index}`, supplier: "Alder Works", source: null, disposition, disposition_text: "", readings: 1, materials: 1, reasons, not_assessed: [] });
   const lots = [lot(0, "hold", reason("class_unknown", "evidence"), reason("sampling_none", "evidence"), reason("trust_none", "evidence"), reason("trust_failed", "evidence")), lot(1, "not_accept", reason("over_limit", "outcome", "not_accept"))];
   const summary = { readings: 3, sources: [{}], lots, materials: [], acts: [], totals: { rows_check: 0 } };
-  const empty = { door: "inspect", summary: null, offers: null, bookGiven: false, unread: [], refused: [], questions: [], columns: [], fields: [], written: false, sheetTaken: false, lesson: "none" };
+  const empty = { door: "inspect", summary: null, offers: null, bookGiven: false, unread: [], refused: [], questions: [], columns: [], fields: [], written: false, sheetTaken: false, lesson: "none", inRoom: false };
   const full = { ...empty, summary, questions: [{ code: "unit_not_stated", files: 1, text: "" }], columns: [{ name: "a.csv", columns: 2, folds: ["f"], focus: "c" }], unread: [{ name: "b.csv", rows: 0, fold: "g", focus: "h" }], refused: [{ name: "a.csv", rows: 3, fold: "f", focus: "r" }], fields: ["inspector"] };
   const next = (of, off = new Map()) => nextAction(of, off, idOf);
 
@@ -408,4 +408,5 @@ test("the next action is a pure function that comes to an end, whatever is put o
   assert.equal(next({ ...sized, summary: { ...sized.summary, acts: [{ ...sized.summary.acts[0], undone: true }] } }).action.focus, "lot_size/lot:Alder Works|L-0", "taken back, it is asked again");
   assert.equal(next({ ...full, lesson: "more" }).action.focus, "lesson-next");
   assert.equal(next({ ...full, lesson: "last" }).action.place, "start");
+  assert.deepEqual([next({ ...full, inRoom: true }).action.place, next({ ...full, inRoom: true }).action.focus], ["train", "train-next"]);
 });

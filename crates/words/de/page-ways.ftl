@@ -116,3 +116,5 @@ page-do-lesson = Zur nächsten Lektion gehen
 page-do-lesson-why = Sehen Sie sich diese Lieferung an, solange Sie möchten.
 page-do-lesson-last = Wählen, was jetzt zu tun ist
 page-do-lesson-last-why = Dies war die letzte Lektion.
+page-do-room = Mit den Lektionen weitermachen
+page-do-room-why = Der Raum zeigt, wo Sie aufgehört haben.

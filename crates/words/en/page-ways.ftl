@@ -116,3 +116,5 @@ page-do-lesson = Go on to the next lesson
 page-do-lesson-why = Look at this delivery as long as you like.
 page-do-lesson-last = Choose what to do now
 page-do-lesson-last-why = This was the last lesson.
+page-do-room = Go on with the lessons
+page-do-room-why = The room shows where you stopped.

@@ -101,3 +101,5 @@ page-do-lesson = 次の課へ進む
 page-do-lesson-why = この納入品は、好きなだけ見ていて構いません。
 page-do-lesson-last = 次に何をするかを選ぶ
 page-do-lesson-last-why = これが最後の課でした。
+page-do-room = 課を続ける
+page-do-room-why = どこまで進んだかは、この部屋に示されています。

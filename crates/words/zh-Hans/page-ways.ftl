@@ -101,3 +101,5 @@ page-do-lesson = 进入下一课
 page-do-lesson-why = 这次交货想看多久都可以。
 page-do-lesson-last = 选择现在做什么
 page-do-lesson-last-why = 这是最后一课。
+page-do-room = 继续课程
+page-do-room-why = 此处显示您上次停在哪里。

@@ -9,7 +9,7 @@
 //     books, halogens, holds              7 lots that stay held or not accepted: who ends it, by when
 //   8 the head of the report              9 the self-check sheet (a supplier's), the report
 //  10 what was put off, in the same order 11 the next delivery
-// A training delivery leads on to the next lesson instead.
+// A training delivery leads on to the next one instead, and the trainer's room to its next lesson.
 //
 // Whatever is put off stands behind everything else and is counted; put off once more, it is left. So every thing comes up at most
 // twice while nothing changes, and there is no going round.
@@ -40,6 +40,8 @@ export interface Situation {
   sheetTaken: boolean;
   /** Whether a lesson is open, and another comes after it. */
   lesson: "none" | "more" | "last";
+  /** The person stands in the trainer's room. */
+  inRoom: boolean;
 }
 
 export interface FileAsked {
@@ -210,6 +212,7 @@ function take(of: Situation): NextAction[] {
  * `idOf` names the control of an act as the page does.
  */
 export function nextAction(of: Situation, putOff: PutOff, idOf: (kind: string, target: string) => string): Next {
+  if (of.inRoom) return { action: action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false }), waiting: 0 };
   if (of.lesson !== "none") {
     const more = of.lesson === "more";
     return { action: action("lesson", more ? "lesson" : "lesson-last", said(more ? "page-do-lesson-why" : "page-do-lesson-last-why"), more ? null : "start", more ? "lesson-next" : "doors", { mayWait: false }), waiting: 0 };

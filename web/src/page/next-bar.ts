@@ -10,19 +10,9 @@ import { openFold } from "./places/lazy-fold";
 import { lessonFrom } from "./places/start";
 import { columnId, columnsToLookAt } from "./places/table-columns";
 import { emptyFields } from "./places/write";
-import { change, state, watch, type Door } from "./state";
+import { change, state, watch } from "./state";
 import type { SourceView, Summary } from "../shared/door";
 import { say } from "./words";
-
-/** Another place may say what comes next behind a door; null leaves it to what stands here. */
-export type Offers = () => NextAction | null;
-
-const ofDoor = new Map<Door, Offers>();
-
-export function registerNext(door: Door, offers: Offers): void {
-  ofDoor.set(door, offers);
-  draw();
-}
 
 let putOff = new Map<string, number>();
 let lessonAfter: { of: unknown; more: boolean } = { of: null, more: false };
@@ -64,12 +54,12 @@ export function situation(): Situation {
     written: state.written,
     sheetTaken: summary !== null && state.sheetOf === summary,
     lesson: state.lesson === null ? "none" : lessonAfter.of === state.lesson && !lessonAfter.more ? "last" : "more",
+    inRoom: state.place === "train",
   };
 }
 
 function now(): { action: NextAction; waiting: number } {
-  const offered = state.door === null ? null : (ofDoor.get(state.door)?.() ?? null);
-  return offered === null ? nextAction(situation(), putOff as PutOff, controlId) : { action: offered, waiting: 0 };
+  return nextAction(situation(), putOff as PutOff, controlId);
 }
 
 function words(of: Said | string): string {
@@ -148,6 +138,6 @@ export function beginNextBar(): void {
     if (state.summary === null) putOff = new Map();
   });
   watch(["lesson"], learnLesson);
-  watch(["summary", "files", "door", "lesson", "written", "sheetOf", "language"], draw);
+  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "language"], draw);
   draw();
 }

@@ -422,6 +422,7 @@ impl Papers<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::lot::LotReasonCode as Code;
 
     #[test]
     fn what_refuses_comes_first_then_what_only_has_to_be_said_then_checks_measuring_and_a_laboratory() {
