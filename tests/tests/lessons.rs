@@ -87,7 +87,7 @@ fn the_exercises_of_a_seed_are_those_on_record() {
         for number in 1..=3 {
             let made = made(4711, lesson, number);
             let last = made.delivery.results.text.lines().last().unwrap_or_default();
-            record.push_str(&format!("{} {number} {} {last}\n", lesson.code(), answer_by_files(&made)));
+            record = format!("{record}{} {number} {} {last}\n", lesson.code(), answer_by_files(&made));
         }
     }
     let path = plumbline_tests::places::in_project("tests/vectors/lessons_seed_4711.txt");

@@ -250,7 +250,7 @@ impl Making<'_> {
         }
         let last = i64::try_from(self.rows.len()).ok()? - 1;
         let odd = usize::try_from(self.draw.between(0, last)).ok()?;
-        let which = if self.draw.between(0, 1) == 0 { 0 } else { 1 };
+        let which = usize::from(self.draw.between(0, 1) != 0);
         let row = self.rows.get_mut(odd)?;
         if kind.is_over() {
             let (low, high) = if which == 0 { (190, 900) } else { (1600, 9000) };
@@ -269,7 +269,7 @@ impl Making<'_> {
             self.tell("seconds", &[("seconds", "5")]);
         } else if kind == LotKind::OneUnitManySpots {
             for (at, row) in self.rows.iter_mut().enumerate() {
-                row.unit = "unit 1".to_owned();
+                "unit 1".clone_into(&mut row.unit);
                 row.spot = format!("spot {}", at + 1);
             }
         }
@@ -325,7 +325,7 @@ impl Making<'_> {
         if kind == LotKind::ClaimUndated {
             self.tell("placed_none", &[]);
         } else {
-            top.push_str(&format!("placing_date = {placed}\n"));
+            top = format!("{top}placing_date = {placed}\n");
             self.tell("placed", &[("day", &placed)]);
         }
         self.settings.insert_str(0, &top);
@@ -372,11 +372,10 @@ impl Making<'_> {
         if self.kind == LotKind::LotSizeMissing {
             self.tell("size_none", &[]);
         } else {
-            text.push_str(&format!("lot_size = {size}\n"));
+            text = format!("{text}lot_size = {size}\n");
             self.tell("size", &[("n", &size.to_string())]);
         }
-        text.push_str(&format!("units_to_take = {units}"));
-        self.say(&text);
+        self.say(&format!("{text}units_to_take = {units}"));
         self.tell("take", &[("n", &units.to_string())]);
     }
 
