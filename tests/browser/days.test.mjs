@@ -50,7 +50,7 @@ for (const { name, visit: open, why = null } of everywhere) {
       // What came in is settled, by keys. Cedar's table states neither unit nor multiple, and one of its headings is nobody's.
       for (const [question, value] of [["unit_not_stated", "ppm"], ["sigma_multiple_not_stated", "1"]]) {
         await inspector.focuses(`#question-${question} input[type=radio][value="${value}"]`);
-        await first.press("Space");
+        await first.press(" ");
         await first.press("Enter");
         await inspector.sees(/Answered: /, `#question-${question}`);
       }

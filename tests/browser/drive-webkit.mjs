@@ -154,8 +154,22 @@ class WebKitVisit {
     return found[ELEMENT];
   }
 
+  /** What is drawn anew or still moving is pressed once it stands in the middle of the window. */
   async click(selector) {
-    await this.ask("POST", `/element/${await this.element(selector)}/click`, {});
+    let refused = "";
+    await until(selector, async () => {
+      await this.evaluate((wanted) => document.querySelector(wanted)?.scrollIntoView({ block: "center", behavior: "instant" }), selector);
+      try {
+        await this.ask("POST", `/element/${await this.element(selector)}/click`, {});
+        return true;
+      } catch (error) {
+        if (!/not interactable|stale/.test(error.message)) throw error;
+        refused = error.message;
+        return false;
+      }
+    }).catch((error) => {
+      throw new Error(`${error.message}, which WebKit would not press: ${refused}`);
+    });
   }
 
   async press(chord) {
@@ -218,7 +232,7 @@ class WebKitVisit {
 
   /** Picks from a list as a hand does: the value is there, and the page is told. */
   async pick(selector, value) {
-    await this.click(`${selector} option[value="${value}"]`);
+    await this.ask("POST", `/element/${await this.element(`${selector} option[value="${value}"]`)}/click`, {});
   }
 
   async downloaded(name, doing) {
