@@ -29,6 +29,16 @@ need_test_browsers() {
   firefox_path >/dev/null || install_or_advise "Firefox" "$browser_advice" firefox-esr
 }
 
+# The third engine is driven where Debian's driver is to be had; elsewhere its specs say that they were not run, and why.
+need_webkit() {
+  if command -v WebKitWebDriver >/dev/null && command -v Xvfb >/dev/null; then return; fi
+  if command -v apt-get >/dev/null; then
+    # In a shell of its own: without it the other browsers are driven all the same.
+    (install_or_advise "WebKit's driver, and a display without a screen" "The WebKit specs are left out." webkit2gtk-driver xvfb) && return
+  fi
+  say "WebKit will not be driven on this machine."
+}
+
 # The specs read these two.
 tell_where_browsers_are() {
   PLUMBLINE_CHROMIUM=$(chromium_path)

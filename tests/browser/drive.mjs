@@ -248,6 +248,19 @@ class ChromiumVisit extends Visit {
 }
 
 class FirefoxVisit extends Visit {
+  /** What was drawn anew between being found and being pressed is found again: its driver, unlike the other, gives up there. */
+  async click(selector) {
+    await until(selector, () =>
+      this.page.click(selector).then(
+        () => true,
+        (error) => {
+          if (!/detached|No element found/.test(error.message)) throw error;
+          return false;
+        },
+      ),
+    );
+  }
+
   async inputNamed(label) {
     const id = await this.until(`the label ${label}`, (wanted) => [...document.querySelectorAll("label")].find((one) => one.textContent === wanted)?.htmlFor, label);
     return this.page.$(`#${id}`);

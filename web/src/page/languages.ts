@@ -59,8 +59,17 @@ export function firstLanguage(): string {
 
 /** Whether who asks for `wanted` is served by `tag`: the same language, in the same script where either names one. */
 function fits(wanted: string, tag: string): boolean {
-  const [mine, yours] = [wanted, tag].map((one) => new Intl.Locale(one).maximize());
-  return mine?.language === yours?.language && mine?.script === yours?.script;
+  const [mine, yours] = [wanted, tag].map(localeOf);
+  return mine != null && yours != null && mine.language === yours.language && mine.script === yours.script;
+}
+
+// A browser may name what is no language: WebKit on a machine without one asks for "c".
+function localeOf(tag: string): Intl.Locale | null {
+  try {
+    return new Intl.Locale(tag).maximize();
+  } catch {
+    return null;
+  }
 }
 
 /** Before anything is drawn or asked. */

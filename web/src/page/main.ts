@@ -133,3 +133,5 @@ function startInItsLanguage(): void {
 }
 
 startInItsLanguage();
+// Read by the script that unpacked this one: an error up to here would leave an empty page without a word.
+document.documentElement.dataset["began"] = "yes";

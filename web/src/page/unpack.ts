@@ -7,6 +7,7 @@ async function unpack(): Promise<void> {
   const script = document.createElement("script");
   script.textContent = await inflatedText("plumbline-page");
   document.body.append(script);
+  if (document.documentElement.dataset["began"] !== "yes") throw new Error("the page's own script did not begin");
 }
 
 if (document.documentElement.dataset["cannotRun"] !== "yes") {

@@ -1,0 +1,204 @@
+// Somebody in front of the page: brings files, sees, presses, types, takes things away. Half of it goes by keys alone.
+
+import assert from "node:assert/strict";
+import { until } from "../drive.mjs";
+
+export class Person {
+  constructor(visit) {
+    this.visit = visit;
+  }
+
+  async brings(what, files) {
+    await this.visit.evaluate(() => (document.getElementById("summary-event").textContent = ""));
+    await this.visit.choose(what, files);
+    await this.visit.until(`an answer to ${what}`, () => (document.getElementById("summary-event").textContent !== "" || document.querySelector("#troubles .trouble") !== null) && document.getElementById("work").hidden);
+  }
+
+  /** Sees words anywhere in a part of the page, sooner or later. */
+  async sees(pattern, where = "#page") {
+    let said = "";
+    await until(`${pattern} in ${where}`, async () => pattern.test((said = await this.visit.text(where)))).catch((error) => {
+      throw new Error(`${error.message}; there stands:\n${said.slice(0, 4000)}`);
+    });
+    return said;
+  }
+
+  async hears(pattern) {
+    return this.visit.event(pattern);
+  }
+
+  async doesNotSee(pattern, where = "#page") {
+    assert.doesNotMatch(await this.visit.text(where), pattern);
+  }
+
+  /** Presses a button or link by what it says, with the finger. */
+  async presses(words, within = "#page") {
+    await this.visit.click(await this.named(words, within));
+  }
+
+  /** The same by keys: it gets the focus, as Tab would give it, and Enter. */
+  async pressesByKey(words, within = "#page", key = "Enter") {
+    const selector = await this.named(words, within);
+    await this.focuses(selector);
+    await this.visit.press(key);
+  }
+
+  async focuses(selector) {
+    await this.visit.until(selector, (wanted) => document.querySelector(wanted) !== null, selector);
+    const takes = await this.visit.evaluate((wanted) => {
+      const one = document.querySelector(wanted);
+      one.focus();
+      return document.activeElement === one && one.tabIndex >= 0;
+    }, selector);
+    assert.ok(takes, `${selector} can be come to by Tab`);
+  }
+
+  /** Walks with Tab alone until the focus stands there. */
+  async walksTo(selector, most = 150) {
+    for (let steps = 0; steps < most; steps += 1) {
+      if (await this.visit.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, selector)) return;
+      await this.visit.press("Tab");
+    }
+    assert.fail(`Tab does not come to ${selector} in ${most} steps`);
+  }
+
+  /** A button, link or fold by its words, as something that a selector finds. */
+  async named(words, within) {
+    const pattern = typeof words === "string" ? `^${words.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}` : words.source;
+    const mark = await this.visit.until(`something to press that says ${words}`, ([source, home]) => {
+      const found = [...document.querySelectorAll(`${home} :is(button, a[href], summary)`)].filter((one) => one.checkVisibility({ visibilityProperty: true }) && new RegExp(source).test(one.textContent.replace(/\s+/g, " ").trim()));
+      if (found.length === 0) return null;
+      for (const one of document.querySelectorAll("[data-pressed-next]")) delete one.dataset.pressedNext;
+      found[0].dataset.pressedNext = "yes";
+      return true;
+    }, [pattern, within]);
+    assert.ok(mark);
+    return "[data-pressed-next]";
+  }
+
+  /** Opens a fold; what lies in it is made then. */
+  async opensFold(selector) {
+    await this.unfolds(selector);
+    await this.visit.evaluate((wanted) => (document.querySelector(wanted).open = true), selector);
+  }
+
+  async unfolds(selector) {
+    await this.visit.until(selector, (wanted) => document.querySelector(wanted) !== null, selector);
+    await this.visit.evaluate((wanted) => {
+      for (let fold = document.querySelector(wanted).closest("details"); fold !== null; fold = fold.parentElement?.closest("details") ?? null) fold.open = true;
+    }, selector);
+  }
+
+  async goesTo(place) {
+    await this.visit.goTo(place);
+  }
+
+  async goesByKeyTo(place) {
+    await this.focuses(`#step-${place}`);
+    await this.visit.press("Enter");
+    await this.visit.until(place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
+  }
+
+  async writes(selector, text) {
+    await this.unfolds(selector);
+    await this.visit.type(selector, text);
+    await this.visit.press("Enter");
+  }
+
+  /** The same without a finger: the field is come to, what stands in it is selected, and Enter takes what was typed. */
+  async writesByKey(selector, text) {
+    await this.unfolds(selector);
+    await this.focuses(selector);
+    await this.writes(selector, text);
+  }
+
+  async opensColumnsOf(file) {
+    await this.visit.until(`the columns of ${file}`, (wanted) => {
+      const card = [...document.querySelectorAll("details.source")].find((one) => one.textContent.includes(wanted));
+      if (card === undefined) return false;
+      for (const fold of [card, ...card.querySelectorAll("details[id^=act-columns]")]) fold.open = true;
+      return card.querySelector(".mapping tbody tr") !== null;
+    }, file);
+  }
+
+  /** The list of what a column may be, by its heading. */
+  columnHeaded(heading) {
+    return this.visit.until(`the column ${heading}`, (wanted) => [...document.querySelectorAll(".meaning-form")].find((one) => (one.closest("li, tr, div[id]") ?? one).textContent.includes(wanted))?.querySelector("select[id$='-role']")?.id, heading);
+  }
+
+  async picks(selector, value) {
+    await this.unfolds(selector);
+    await this.visit.pick(selector, value);
+  }
+
+  /** Fills a form field by field and sends it. */
+  async fills(form, fields) {
+    await this.visit.until(form, (wanted) => document.querySelector(wanted) !== null, form);
+    await this.unfolds(form);
+    for (const [name, value] of Object.entries(fields)) {
+      const control = `${form} [id$="-${name}"]`;
+      const kind = await this.visit.until(control, (wanted) => document.querySelector(wanted)?.type, control);
+      if (kind === "select-one") await this.visit.pick(control, value);
+      else if (kind === "date") await this.setsDay(control, value);
+      else await this.visit.type(control, value);
+    }
+    await this.visit.click(`${form} button[type=submit]`);
+  }
+
+  /** A day is typed in the order of the browser's own language; the value it holds is the same in all. */
+  setsDay(selector, day) {
+    return this.visit.evaluate(
+      ([wanted, value]) => {
+        const input = document.querySelector(wanted);
+        input.value = value;
+        input.dispatchEvent(new Event("input", { bubbles: true }));
+        input.dispatchEvent(new Event("change", { bubbles: true }));
+      },
+      [selector, day],
+    );
+  }
+
+  async takesAway(file) {
+    return this.visit.downloaded(file, () => this.visit.click(`#save-${file.replace(".", "-")}`));
+  }
+
+  async findings() {
+    return JSON.parse(String(await this.takesAway("findings.json")));
+  }
+
+  /** What the page says of its rows: each number by its word. */
+  async rows() {
+    return this.visit.evaluate(() => Object.fromEntries([...document.querySelectorAll(".equation-total .term")].map((term) => [term.querySelector("span").textContent, Number(term.querySelector("strong").textContent.replace(/\D/g, ""))])));
+  }
+
+  /** The rows on screen add up, and so does every file. */
+  async addsUp() {
+    await this.goesTo("came-in");
+    await this.sees(/The rows add up: each one has exactly one fate/, "#came-in");
+    const { "rows came in": came, ...fates } = await this.rows();
+    assert.equal(Object.values(fates).reduce((sum, n) => sum + n, 0), came, JSON.stringify({ came, ...fates }));
+    return { came, ...fates };
+  }
+
+  /** Each lot by its name: what became of it, and all that is said of it. */
+  async lots() {
+    await this.goesTo("says");
+    return this.visit.evaluate(() => Object.fromEntries([...document.querySelectorAll("#says-lots .lot")].map((lot) => [lot.querySelector("h3").innerText.split(" ")[0], { is: lot.querySelector(".disposition").innerText, text: lot.innerText }])));
+  }
+
+  /** Opens one reading in the table by its id. */
+  async opensReading(id) {
+    await this.goesTo("says");
+    await this.visit.until(`the row ${id}`, (wanted) => [...document.querySelectorAll(".grid-body [role=row]")].some((row) => row.innerText.includes(wanted)), id);
+    const row = await this.visit.evaluate((wanted) => [...document.querySelectorAll(".grid-body [role=row]")].find((one) => one.innerText.includes(wanted)).getAttribute("aria-rowindex"), id);
+    await this.visit.click(`.grid-body [role=row][aria-rowindex="${row}"] [role=gridcell]`);
+    await this.visit.until("the detail", (wanted) => !document.getElementById("detail").hidden && document.getElementById("detail-heading").textContent.includes(wanted), id);
+  }
+
+  /** Nothing went wrong that nobody was told of, and nothing was fetched. */
+  isContent() {
+    assert.deepEqual(this.visit.complaints, []);
+    if (this.visit.strangers !== undefined) assert.deepEqual(this.visit.strangers(), []);
+  }
+}
+
