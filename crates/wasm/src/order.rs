@@ -370,6 +370,7 @@ mod tests {
     use plumbline_core::outcome::Reason;
     use plumbline_core::report::phrases;
     use plumbline_intake::SourceReader;
+    use std::fmt::Write;
 
     /// Invented tables in which names come twice, are missing, differ only in capitals, and stand in two files.
     fn inspection() -> (Inspection, Findings) {
@@ -394,7 +395,7 @@ mod tests {
                 let lot = pick(&["L1", "L10", "L2", ""], next(4));
                 let supplier = pick(&["Alder", "Birch", "alder works", ""], next(4));
                 let class = pick(&["polymer", "metal", "composite", "", "polymer"], next(5));
-                text.push_str(&format!("{sample},{row},{part},{lot},{supplier},{class}"));
+                let _ = write!(text, "{sample},{row},{part},{lot},{supplier},{class}");
                 for edge in [100, 1000, 900, 900] {
                     let value = match next(8) {
                         0 => "<LOD".to_owned(),
@@ -403,9 +404,9 @@ mod tests {
                         3 => format!("-{}", next(9)),
                         _ => (next(2 * edge)).to_string(),
                     };
-                    text.push_str(&format!(",{value},{}", next(edge / 10)));
+                    let _ = write!(text, ",{value},{}", next(edge / 10));
                 }
-                text.push_str(&format!(",{}\n", next(40)));
+                let _ = writeln!(text, ",{}", next(40));
             }
             let mut reader = SourceReader::new(file, &inspection.settings());
             reader.push(text.as_bytes());
