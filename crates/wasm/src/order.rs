@@ -204,7 +204,7 @@ fn keep_near(inspection: &Inspection, findings: &Findings, query: &Query, found:
     });
 }
 
-fn sort(inspection: &Inspection, findings: &Findings, query: &Query, found: &mut Vec<u32>) {
+fn sort(inspection: &Inspection, findings: &Findings, query: &Query, found: &mut [u32]) {
     let by_identity = match query.sort.as_str() {
         "id" => Some(Identity::Id),
         "part" => Some(Identity::Part),
@@ -591,7 +591,7 @@ mod tests {
             for group in ["", "part", "lot", "supplier"] {
                 for descending in [false, true] {
                     let (sort, group) = (sort.to_owned(), group.to_owned());
-                    all.push(Query { sort, group, descending, ..any() });
+                    all.push(Query { group, sort, descending, ..any() });
                 }
             }
         }
