@@ -193,6 +193,15 @@ pub(crate) fn what_if(inspection: &mut Inspection, words: &Words, asked: &WhatIf
     told(inspection, words, &asked).map(|(view, _)| view)
 }
 
+/// What came of asking for exercises.
+#[derive(Serialize)]
+#[serde(untagged)]
+pub(crate) enum Drawn {
+    Exercises(Vec<ExerciseView>),
+    /// What was typed is no seed.
+    NoSeed(Option<()>),
+}
+
 /// Several exercises of a lesson.
 pub(crate) fn exercises(
     inspection: &mut Inspection,
@@ -200,14 +209,15 @@ pub(crate) fn exercises(
     lesson: &str,
     seed: &str,
     count: u32,
-) -> Option<Option<Vec<ExerciseView>>> {
+) -> Option<Drawn> {
     let lesson = Lesson::from_code(lesson)?;
-    let Ok(seed) = seed.parse::<u64>() else { return Some(None) };
+    let Ok(seed) = seed.parse::<u64>() else { return Some(Drawn::NoSeed(None)) };
     let made = (1..=count).map(|number| {
         let made = exercise(&inspection.books, seed, lesson, number)?;
         Some(exercise_view(inspection, words, number, &made))
     });
-    Some(made.collect())
+    let made: Option<Vec<ExerciseView>> = made.collect();
+    Some(made.map_or(Drawn::NoSeed(None), Drawn::Exercises))
 }
 
 fn exercise_view(inspection: &mut Inspection, words: &Words, number: u32, made: &Exercise) -> ExerciseView {

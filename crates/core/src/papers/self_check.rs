@@ -436,7 +436,6 @@ mod tests {
             reason(LotReasonCode::SamplingNone, Disposition::Accept),
         ];
         let order: Vec<LotReasonCode> = in_order_of_use(&reasons).iter().map(|reason| reason.code).collect();
-        use LotReasonCode as Code;
         assert_eq!(
             order,
             [Code::OverLimit, Code::ClassUnknown, Code::TrustNone, Code::Undecided, Code::LabOpen]
