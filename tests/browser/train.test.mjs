@@ -113,7 +113,7 @@ for (const { name, visit: open } of browsers) {
           return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
         };
         const pad = document.querySelector(".ruler-pad").getBoundingClientRect();
-        return { bob: middle(".ruler-bob"), whisker: middle(".grip-whisker"), left: pad.left, right: pad.right };
+        return { bob: middle(".ruler-drawing .ruler-bob"), whisker: middle(".grip-whisker"), left: pad.left, right: pad.right };
       });
       const drag = async (from, toX) => {
         await visit.page.mouse.move(from.x, from.y);
@@ -168,7 +168,7 @@ for (const { name, visit: open } of browsers) {
         assert.match(await visit.text("#exercise-1-result"), /^\s*Right/, `${lesson} 1`);
         const wrong = await visit.evaluate((right) => [...document.querySelectorAll("#exercise-2 input")].map((one) => one.value).find((code) => code !== right), second);
         await answer(visit, 2, wrong);
-        assert.match(await visit.text("#exercise-2-result"), /^\s*Not right[^]*Your answer: [^]*The tool says: /, `${lesson} 2`);
+        assert.match(await visit.text("#exercise-2-result"), /^\s*Not right[^]*Your answer: [^]*The tool says:\s*\S/, `${lesson} 2`);
       }
       const state = await visit.evaluate(() => ({ shut: document.querySelector("#exercise-2 fieldset").disabled, check: document.getElementById("exercise-2-check") }));
       assert.deepEqual(state, { shut: true, check: null });
@@ -249,7 +249,7 @@ test("the score sheet prints on A4 and Letter with name, day, seed, answers in w
     await visit.evaluate((hash) => {
       location.hash = hash;
     }, `#train/sheet/${SEED}`);
-    await visit.until("the sheet", () => document.querySelector(".sheet") !== null);
+    await visit.until("the sheet", () => document.querySelector(".score-sheet") !== null);
     await visit.type("#sheet-name", "Q. Invented");
     await visit.evaluate(() => {
       const day = document.getElementById("sheet-day");
@@ -334,7 +334,7 @@ for (const scheme of ["light", "dark"]) {
           await visit.evaluate((hash) => {
             location.hash = hash;
           }, `#train/${view}/${SEED}`);
-          await visit.until(view, (wanted) => document.querySelector(wanted === "ruler" ? ".ruler-drawing svg" : ".sheet") !== null, view);
+          await visit.until(view, (wanted) => document.querySelector(wanted === "ruler" ? ".ruler-drawing svg" : ".score-sheet") !== null, view);
           await look(view);
         }
         assert.deepEqual(found, []);

@@ -128,7 +128,7 @@ export function drawSheet(host: HTMLElement): void {
         { class: "table-scroll", id: "sheet-table", tabindex: 0, role: "region", "aria-label": say("page-train-sheet") },
         el(
           "table",
-          { class: "sheet" },
+          { class: "score-sheet" },
           el("thead", {}, el("tr", {}, el("th", { scope: "col" }, say("page-train-exercises")), ...heads.map((head) => el("th", { scope: "col" }, say(`page-train-sheet-${head}`))))),
           el("tbody", {}, ...found.map(row)),
         ),
