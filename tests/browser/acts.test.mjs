@@ -394,7 +394,7 @@ test("a column whose heading is not known is named beside its file, and a step c
     await visit.click(".grid-body [role=gridcell]");
     await visit.until("the detail", () => document.querySelectorAll("#detail .finding").length > 0);
     assert.equal(await visit.text("#detail-heading"), "S-1 · P-1 · housing");
-    const order = await visit.evaluate(() => [...document.querySelectorAll("#detail .finding > header > .outcome")].map((tag) => tag.classList.contains("tone-below") || tag.classList.contains("tone-apart")));
+    const order = await visit.evaluate(() => [...document.querySelectorAll("#detail .finding > header .outcome")].map((tag) => tag.classList.contains("tone-below") || tag.classList.contains("tone-apart")));
     assert.ok(order.includes(true) && order.includes(false) && order.lastIndexOf(false) < order.indexOf(true), "what is open stands first");
     assert.deepEqual(visit.complaints, []);
   } finally {

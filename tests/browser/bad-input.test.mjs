@@ -130,7 +130,7 @@ test("with no readable file every place says so once and points to What came in"
       assert.match(await visit.text(`#place-${place}`), /No file could be read\. Look at What came in\./);
       assert.doesNotMatch(await visit.text(`#place-${place}`), /Nothing is open|0 lots|No reading fits/);
     }
-    assert.match(await visit.text("#summary"), /^No file could be read\.\s+0 of 1 file read\.$/);
+    assert.match(await visit.text("#summary"), /^No file could be read\.\s+0 of 1 file read\. A recovery code is shown: write it down\.$/);
     await visit.goTo("next");
     await visit.click("#next .nothing-read a");
     await visit.until("What came in", () => !document.getElementById("place-came-in").hidden);

@@ -24,8 +24,8 @@ const TRAPS = `
         parts = [...parts, \`
           const trap = () => new WebAssembly.Instance(new WebAssembly.Module(new Uint8Array([0,97,115,109,1,0,0,0,1,4,1,96,0,0,3,2,1,0,7,5,1,1,116,0,0,10,5,1,3,0,0,11]))).exports.t();
           const { push, detail, rows } = wasm_bindgen.Session.prototype;
-          wasm_bindgen.Session.prototype.rows = function (indices) {
-            const views = rows.call(this, indices);
+          wasm_bindgen.Session.prototype.rows = function (...asked) {
+            const views = rows.apply(this, asked);
             if (views.some((view) => view.id === "TRAP-ON-ROWS")) trap();
             return views;
           };

@@ -51,3 +51,4 @@ page-grid-copy-again = Jetzt kopieren
 page-grid-copy-file = Als Datei speichern
 page-grid-copy-saved = Die Messungen wurden als { $file } gespeichert.
 page-grid-keys = Die Leertaste wählt eine Zeile aus, Umschalt mit den Pfeilen mehrere, Strg+A alle; Strg+C kopiert sie für eine Tabellenkalkulation, und Esc hebt die Auswahl auf. Auf einer Gruppe klappen die Pfeile nach rechts und links auf und zu. Die Taste / führt zum Suchfeld.
+page-step-copied = Messungen kopieren

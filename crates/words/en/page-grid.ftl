@@ -51,3 +51,4 @@ page-grid-copy-again = Copy now
 page-grid-copy-file = Save as a file
 page-grid-copy-saved = The readings were saved as { $file }.
 page-grid-keys = Space selects a row, Shift with the arrows several, Ctrl+A all; Ctrl+C copies them for a spreadsheet and Escape lets them go. On a group, the right and left arrows unfold and fold it. The / key leads to the search field.
+page-step-copied = copying readings

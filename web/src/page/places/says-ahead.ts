@@ -58,7 +58,7 @@ function table(of: RulesTable): HTMLElement {
       ),
     ),
   );
-  return el("div", { class: "table-scroll" }, table);
+  return el("div", { class: "table-scroll", tabindex: 0, role: "group", "aria-label": title }, table);
 }
 
 function material(of: MaterialAhead): HTMLElement {
