@@ -192,7 +192,6 @@ class Visit {
 }
 
 // Chromium drops the eleventh download of a page within a second, without a word. No hand is that quick; this one waits.
-// A page loaded anew starts to count anew.
 const BURST = 10;
 const BURST_MS = 1100;
 
