@@ -25,18 +25,21 @@ const STRIP_WIDTH = OUTCOME_WIDTH - 2 * 8;
 const CODE_LENGTH = 3;
 const STRIP_BESIDE_WIDTH = 52;
 
-// The heading of the column says it once; in every cell it would push the number out of sight.
+// The heading of the column says both once; in every cell they would push the number out of sight.
 const UNIT_OF_THE_TABLE = " mg/kg";
+const SIGMA_OF_THE_TABLE = " (1s)";
 
 /** An outcome in a cell: its code, its number, and the ruler they are read off. The words are there for ears and on pointing. */
 function outcomeCell(cell: CellView): HTMLElement {
   const code = el("strong", {}, cell.short);
   const words = cell.short === cell.text ? null : el("span", { class: "heard" }, ` ${cell.text}`);
-  const value = el("span", { class: "outcome-value" }, cell.value.replace(UNIT_OF_THE_TABLE, ""));
+  const value = el("span", { class: "outcome-value" }, cell.value.replace(UNIT_OF_THE_TABLE, "").replace(SIGMA_OF_THE_TABLE, ""));
   const title = `${cell.text} \u00b7 ${cell.value}`;
   const long = cell.short.length > CODE_LENGTH;
   const strip = cell.strip === null ? outcomeMark(cell.outcome) : stripMark(cell.strip, cell.outcome, long ? STRIP_BESIDE_WIDTH : STRIP_WIDTH);
-  return long || cell.strip === null
+  // A mark that only says which way stands with the code, and leaves the line below to the number.
+  if (cell.strip === null && !long) return el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line" }, strip, code, words), value);
+  return long
     ? el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line" }, code, words), el("span", { class: "outcome-line" }, strip, value))
     : el("div", { class: "outcome-cell", title }, el("span", { class: "outcome-line outcome-apart" }, code, words, value), strip);
 }
@@ -46,7 +49,7 @@ function outcome(id: string, heading: string, sort: string | null, pick: (row: R
     id,
     heading,
     sort,
-    unit: "mg/kg",
+    unit: "mg/kg \u00b1 1s",
     width: OUTCOME_WIDTH,
     cell: (row) => {
       const cell = pick(row);

@@ -213,6 +213,11 @@ impl<'a> Papers<'a> {
         html! { bdi { (visible_text::on_one_line(&phrases::lot_name(self.words, self.inspection, lot))) } }
     }
 
+    /// The same as a heading calls it: a lot that nobody named says so and needs no "Lot" in front.
+    fn called_lot(&self, lot: &LotFinding) -> Markup {
+        html! { @if lot.lot.is_some() { (self.say("report-lot")) " " } (self.lot_name(lot)) }
+    }
+
     /// The day until which a hold is to end.
     fn until(lot: &LotFinding) -> Option<Day> {
         lot.hold_ends.as_ref().and_then(|ends| ends.until)

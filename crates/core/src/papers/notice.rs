@@ -68,7 +68,7 @@ impl Papers<'_> {
         html! {
             section class="lot" {
                 h2 {
-                    (self.say("report-lot")) " " (self.lot_name(lot)) " "
+                    (self.called_lot(lot)) " "
                     span class={ "d d-" (lot.disposition.code()) } { (self.say(&format!("disposition-{}", lot.disposition.code()))) }
                 }
                 p class="sub" { (self.with("paper-lot_counts", &[("readings", &lot.readings.to_string()), ("materials", &lot.materials.to_string())])) }

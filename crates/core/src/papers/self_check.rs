@@ -209,7 +209,7 @@ impl Papers<'_> {
         html! {
             div class="lot" {
                 h3 {
-                    (self.say("report-lot")) " " (self.lot_name(lot)) " "
+                    (self.called_lot(lot)) " "
                     span class={ "d d-" (lot.disposition.code()) } { (self.say(&format!("paper-self_check-would-{}", lot.disposition.code()))) }
                 }
                 p class="sub" {

@@ -77,7 +77,9 @@ pub(crate) fn say(heading: &str) -> Said {
     {
         by_element = Said::ValueInUnknownUnit(of);
     }
-    if !matches!(by_element, Said::Unknown | Said::NotUnderstood | Said::AnyValue { .. }) {
+    // A bare `N` or `N.` numbers the rows.
+    let numbers_rows = matches!((whole, &by_element), (Some((Whole::Identity(_), _)), Said::Value(_, None)));
+    if !numbers_rows && !matches!(by_element, Said::Unknown | Said::NotUnderstood | Said::AnyValue { .. }) {
         return by_element;
     }
     match whole {

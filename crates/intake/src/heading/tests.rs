@@ -409,6 +409,12 @@ fn oxides_have_columns_of_their_own_and_never_stand_beside_the_element_as_rivals
 }
 
 #[test]
+fn a_bare_n_numbers_the_rows_and_names_nitrogen_beside_a_unit() {
+    assert_eq!(words(&["N.", "Pb [ppm]"]), ["id", "value Pb mg/kg"]);
+    assert_eq!(words(&["Sample", "N", "S", "N %"]), ["id", "unused", "value S", "value N %"]);
+}
+
+#[test]
 fn a_symbol_in_another_case_is_an_element_where_the_header_bears_it_out() {
     assert_eq!(
         words(&["CITATION", "SAMPLE NAME", "CR(PPM)", "NI(PPM)", "PB(PPM)", "CR2O3(WT%)"]),

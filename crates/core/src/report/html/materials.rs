@@ -60,13 +60,12 @@ impl Report<'_> {
     }
 
     fn material(&self, material: &MaterialFinding) -> Markup {
-        let lot = self.findings.lots.get(material.lot).map(|lot| self.lot_name(lot)).unwrap_or_default();
         html! {
             tr {
                 td class="id" {
                     b { (self.or_not_stated(material.name.as_deref())) } br;
                     (self.say("report-part")) " " (self.or_not_stated(material.part.as_deref())) br;
-                    (self.say("report-lot")) " " (lot)
+                    (self.called_lot(material))
                 }
                 td { (self.say(&format!("class-{}", material.class.code()))) }
                 td class="n" { (material.readings.len()) }

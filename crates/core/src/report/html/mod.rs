@@ -336,10 +336,17 @@ impl Report<'_> {
 
     /// A material with its part and lot, in one line.
     fn material_name(&self, material: &MaterialFinding) -> String {
-        let lot = self.findings.lots.get(material.lot).map(|lot| self.lot_name(lot)).unwrap_or_default();
+        let lot = self.called_lot(material);
         let name = material.name.clone().unwrap_or_else(|| self.class(material.class));
         let part = self.or_not_stated(material.part.as_deref());
-        format!("{name} · {} {part} · {} {lot}", self.say("report-part"), self.say("report-lot"))
+        format!("{name} · {} {part} · {lot}", self.say("report-part"))
+    }
+
+    /// The lot of a material; one that nobody named says so and needs no "Lot" in front.
+    fn called_lot(&self, material: &MaterialFinding) -> String {
+        let Some(lot) = self.findings.lots.get(material.lot) else { return String::new() };
+        let name = self.lot_name(lot);
+        if lot.lot.is_some() { format!("{} {name}", self.say("report-lot")) } else { name }
     }
 
     /// A line that says that only the first of many are printed; nothing where all are.
