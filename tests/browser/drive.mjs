@@ -404,6 +404,8 @@ async function launchFirefox(profile = null) {
       "browser.download.useDownloadDir": true,
       "browser.helperApps.neverAsk.saveToDisk": "text/html,text/csv,text/plain,application/json,application/toml,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet,application/octet-stream",
       "browser.download.always_ask_before_handling_new_types": false,
+      // The list of downloads would open and take the keys.
+      "browser.download.alwaysOpenPanel": false,
     },
   });
   return Object.assign(browser, { downloads });

@@ -34,11 +34,11 @@ async function press(visit) {
   return focused(visit);
 }
 
-/** Sees to it that the action changes by what is done. */
+/** Does something that goes on record, and waits until the page has told it: that comes last of all. */
 async function changes(visit, what, doing) {
-  const before = await visit.evaluate(() => `${document.getElementById("next-action").dataset.action} ${document.querySelector("#steps").textContent} ${document.getElementById("summary-event").textContent}`);
+  const before = await visit.text("#summary-event");
   await doing();
-  await visit.until(`an answer to ${what}`, (was) => `${document.getElementById("next-action").dataset.action} ${document.querySelector("#steps").textContent} ${document.getElementById("summary-event").textContent}` !== was && document.getElementById("work").hidden, before);
+  await visit.until(`an answer to ${what}`, (was) => document.getElementById("summary-event").textContent !== was && document.getElementById("work").hidden, before);
 }
 
 /** Enter on the button that has the focus, and these files put where its chooser would put them. */
@@ -96,14 +96,14 @@ async function settle(visit, id, at) {
 }
 
 for (const { name, visit: open } of browsers) {
-  test(`in ${name} the next action leads through a messy delivery, press by press, until none is left`, { todo: "the control of a card may be drawn after the focus came: sometimes it stops at a fold, sometimes it waits" }, async () => {
+  test(`in ${name} the next action leads through a messy delivery, press by press, until none is left`, async () => {
     const visit = await open();
     try {
       assert.equal(await action(visit), "bring");
       const at = await press(visit);
       assert.equal(at.id, "result-files", "the first press leads to where files are chosen");
       await visit.choose("Result files", writtenFiles({ "messy.csv": MESSY }));
-      await visit.reviewed();
+      await visit.event(/1 of 1 file read/);
       const done = [];
       for (let round = 0; round < 60; round += 1) {
         const id = await action(visit);

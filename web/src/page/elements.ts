@@ -68,11 +68,16 @@ function firstField(root: ParentNode): HTMLElement | null {
   return root.querySelector<HTMLElement>("summary");
 }
 
-/** Gives the focus to the first field in the element of this id, or to the element itself where it can have it. */
-export function focusIn(id: string): boolean {
+/** The first field in the element of this id, or the element itself where it can have the focus. */
+export function fieldIn(id: string): HTMLElement | null {
   const root = document.getElementById(id);
-  if (root === null) return false;
-  const field = root.matches(`${FIELDS}, input, [tabindex]`) ? root : firstField(root);
+  if (root === null) return null;
+  return root.matches(`${FIELDS}, input, [tabindex]`) ? root : firstField(root);
+}
+
+/** Gives the focus to that field. */
+export function focusIn(id: string): boolean {
+  const field = fieldIn(id);
   if (field === null) return false;
   for (let fold = field.parentElement?.closest("details"); fold != null; fold = fold.parentElement?.closest("details")) fold.open = true;
   field.focus({ preventScroll: true });

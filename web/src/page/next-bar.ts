@@ -1,7 +1,7 @@
 // The bar under the summary that always shows the one next action, leads to the very control, and can put it off.
 
 import { controlId } from "./acts-given";
-import { byId, focusIn } from "./elements";
+import { byId, fieldIn, focusIn } from "./elements";
 import { told } from "./instance";
 import { nextAction, type FileAsked, type NextAction, type PutOff, type Said, type Situation } from "./next-action";
 import { goTo } from "./place";
@@ -89,7 +89,8 @@ async function lead(action: NextAction): Promise<void> {
   if (action.place !== null) goTo(action.place);
   const end = Date.now() + LEADING_MS;
   for (const fold of action.folds) openFold(fold);
-  while (!focusIn(action.focus) || emptyFold(action)) {
+  // Nothing has the focus before it is there to stay: it would be read out on the way.
+  while (isEmptyFold(fieldIn(action.focus), action) || !focusIn(action.focus)) {
     if (Date.now() > end) {
       focusIn(action.otherwise);
       break;
@@ -101,8 +102,7 @@ async function lead(action: NextAction): Promise<void> {
 }
 
 /** A fold that has not yet made what it holds has nothing but its own head to give the focus to. */
-function emptyFold(action: NextAction): boolean {
-  const head = document.activeElement;
+function isEmptyFold(head: HTMLElement | null, action: NextAction): boolean {
   return head?.tagName === "SUMMARY" && action.folds.includes(head.parentElement?.id ?? "");
 }
 
