@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { visitChromium, writtenFiles } from "./drive.mjs";
+import { addedToWorker, visitChromium, writtenFiles } from "./drive.mjs";
 
 const GOOD = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 
@@ -17,32 +17,23 @@ const TRAPS = `
       window.workersStarted += 1;
     }
   };
-  const RealBlob = Blob;
-  window.Blob = class extends RealBlob {
-    constructor(parts, options) {
-      if (options?.type === "text/javascript") {
-        parts = [...parts, \`
-          const trap = () => new WebAssembly.Instance(new WebAssembly.Module(new Uint8Array([0,97,115,109,1,0,0,0,1,4,1,96,0,0,3,2,1,0,7,5,1,1,116,0,0,10,5,1,3,0,0,11]))).exports.t();
-          const { push, detail, rows } = wasm_bindgen.Session.prototype;
-          wasm_bindgen.Session.prototype.rows = function (...asked) {
-            const views = rows.apply(this, asked);
-            if (views.some((view) => view.id === "TRAP-ON-ROWS")) trap();
-            return views;
-          };
-          wasm_bindgen.Session.prototype.push = function (bytes) {
-            if (new TextDecoder().decode(bytes).includes("TRAP-ON-PUSH")) trap();
-            return push.call(this, bytes);
-          };
-          wasm_bindgen.Session.prototype.detail = function (index) {
-            const view = detail.call(this, index);
-            if (view.row.id === "TRAP-ON-DETAIL") trap();
-            return view;
-          };
-        \`];
-      }
-      super(parts, options);
-    }
-  };
+  ${addedToWorker(`
+    const { push, detail, rows } = wasm_bindgen.Session.prototype;
+    wasm_bindgen.Session.prototype.rows = function (...asked) {
+      const views = rows.apply(this, asked);
+      if (views.some((view) => view.id === "TRAP-ON-ROWS")) trap();
+      return views;
+    };
+    wasm_bindgen.Session.prototype.push = function (bytes) {
+      if (new TextDecoder().decode(bytes).includes("TRAP-ON-PUSH")) trap();
+      return push.call(this, bytes);
+    };
+    wasm_bindgen.Session.prototype.detail = function (index) {
+      const view = detail.call(this, index);
+      if (view.row.id === "TRAP-ON-DETAIL") trap();
+      return view;
+    };
+  `)}
 `;
 
 test("a crash while reading names the file and the step, and the other files are there", async () => {

@@ -9,7 +9,7 @@ import { existsSync } from "node:fs";
 import { createServer } from "node:net";
 import { after } from "node:test";
 import { pathToFileURL } from "node:url";
-import { builtPage, until } from "./drive.mjs";
+import { AnyVisit, builtPage, until } from "./drive.mjs";
 
 const pageUrl = pathToFileURL(builtPage).href;
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
@@ -114,10 +114,9 @@ const WRAPPED = `
     }, true);
   }`;
 
-class WebKitVisit {
-  complaints = [];
-
+class WebKitVisit extends AnyVisit {
   constructor(session) {
+    super();
     this.session = session;
   }
 
@@ -139,14 +138,6 @@ class WebKitVisit {
   /** The page's own policy forbids eval; a script of a file's text is put in the way the driver itself may. */
   async put(text) {
     await this.ask("POST", "/execute/sync", { script: text, args: [] });
-  }
-
-  text(selector) {
-    return this.evaluate((wanted) => document.querySelector(wanted)?.innerText ?? "", selector);
-  }
-
-  count(selector) {
-    return this.evaluate((wanted) => document.querySelectorAll(wanted).length, selector);
   }
 
   async element(selector) {
@@ -190,44 +181,21 @@ class WebKitVisit {
     await this.keys(text);
   }
 
-  until(what, asked, argument) {
-    return until(what, () => this.evaluate(asked, argument));
-  }
-
   async opens(address) {
     await this.ask("POST", "/url", { url: address });
-    await this.until("the page to stand", () => document.readyState === "complete" && document.getElementById("page")?.hidden !== true);
+    await this.standing();
     await this.put(WRAPPED);
   }
 
   async reload() {
     await this.ask("POST", "/refresh", {});
-    await this.until("the page to stand", () => document.readyState === "complete" && document.getElementById("page")?.hidden !== true);
+    await this.standing();
     await this.put(WRAPPED);
-  }
-
-  async goTo(place) {
-    await this.click(`#step-${place}`);
-    await this.until(place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
-  }
-
-  async reviewed() {
-    await this.until("the summary", () => document.querySelector("#summary-says").textContent !== "" && document.querySelector("#work").hidden);
-    return this.text("#summary");
   }
 
   async choose(label, files) {
     const id = await this.until(`the label ${label}`, (wanted) => [...document.querySelectorAll("label")].find((one) => one.textContent === wanted)?.htmlFor, label);
     await this.ask("POST", `/element/${await this.element(`#${id}`)}/value`, { text: [files].flat().join("\n") });
-  }
-
-  async event(pattern) {
-    let said = "";
-    const matches = async () => pattern.test((said = await this.evaluate(() => document.querySelector("#summary-event").textContent)));
-    await until(`an event like ${pattern}`, matches).catch((error) => {
-      throw new Error(`${error.message}; the page says "${said}"`);
-    });
-    return this.text("#summary-event");
   }
 
   /** Picks from a list as a hand does: the value is there, and the page is told. */

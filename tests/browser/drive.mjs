@@ -94,61 +94,20 @@ export function cleanDelivery() {
   return clean;
 }
 
-/** One visit to the page in one browser. */
-class Visit {
-  requests = [];
+/** What is asked of every browser in the same way, whatever drives it: `evaluate` and `click` are the driver's. */
+export class AnyVisit {
   complaints = [];
 
-  constructor(page, leave) {
-    this.page = page;
-    this.close = leave;
-    page.on("request", (request) => this.requests.push(request.url()));
-    page.on("console", (message) => {
-      if (message.type() === "error") this.complaints.push(message.text());
-    });
-    page.on("pageerror", (error) => this.complaints.push(String(error)));
-  }
-
-  evaluate(work, argument) {
-    return this.page.evaluate(work, argument);
-  }
-
   text(selector) {
-    return this.page.evaluate((wanted) => document.querySelector(wanted)?.innerText ?? "", selector);
+    return this.evaluate((wanted) => document.querySelector(wanted)?.innerText ?? "", selector);
   }
 
   count(selector) {
-    return this.page.evaluate((wanted) => document.querySelectorAll(wanted).length, selector);
-  }
-
-  click(selector) {
-    return this.page.click(selector);
-  }
-
-  press(key) {
-    return this.page.keyboard.press(key);
-  }
-
-  async type(selector, text) {
-    await this.page.focus(selector);
-    await this.page.evaluate((wanted) => document.querySelector(wanted).select?.(), selector);
-    await this.page.keyboard.press("Delete");
-    await this.page.keyboard.type(text);
+    return this.evaluate((wanted) => document.querySelectorAll(wanted).length, selector);
   }
 
   until(what, ask, argument) {
-    return until(what, () => this.page.evaluate(ask, argument));
-  }
-
-  /** Opens an address, or the same one again. The load event comes before the page has unpacked itself and can be used. */
-  async opens(address) {
-    await this.page.goto(address);
-    await this.standing();
-  }
-
-  async reload() {
-    await this.page.reload();
-    await this.standing();
+    return until(what, () => this.evaluate(ask, argument));
   }
 
   standing() {
@@ -170,11 +129,6 @@ class Visit {
     return this.text("#summary");
   }
 
-  async choose(label, files) {
-    const input = await this.inputNamed(label);
-    await this.putFiles(input, files);
-  }
-
   /** What the status region says about the last thing done. */
   async event(pattern) {
     let said = "";
@@ -183,6 +137,57 @@ class Visit {
       throw new Error(`${error.message}; the page says "${said}"`);
     });
     return this.text("#summary-event");
+  }
+}
+
+/** One visit to the page in one browser. */
+class Visit extends AnyVisit {
+  requests = [];
+
+  constructor(page, leave) {
+    super();
+    this.page = page;
+    this.close = leave;
+    page.on("request", (request) => this.requests.push(request.url()));
+    page.on("console", (message) => {
+      if (message.type() === "error") this.complaints.push(message.text());
+    });
+    page.on("pageerror", (error) => this.complaints.push(String(error)));
+  }
+
+  evaluate(work, argument) {
+    return this.page.evaluate(work, argument);
+  }
+
+  click(selector) {
+    return this.page.click(selector);
+  }
+
+  press(key) {
+    return this.page.keyboard.press(key);
+  }
+
+  async type(selector, text) {
+    await this.page.focus(selector);
+    await this.page.evaluate((wanted) => document.querySelector(wanted).select?.(), selector);
+    await this.page.keyboard.press("Delete");
+    await this.page.keyboard.type(text);
+  }
+
+  /** Opens an address, or the same one again. The load event comes before the page has unpacked itself and can be used. */
+  async opens(address) {
+    await this.page.goto(address);
+    await this.standing();
+  }
+
+  async reload() {
+    await this.page.reload();
+    await this.standing();
+  }
+
+  async choose(label, files) {
+    const input = await this.inputNamed(label);
+    await this.putFiles(input, files);
   }
 
   /** The addresses asked for besides the page itself and what it made in memory. */
@@ -197,10 +202,6 @@ const BURST_MS = 1100;
 
 class ChromiumVisit extends Visit {
   taken = [];
-
-  constructor(page, leave) {
-    super(page, leave);
-  }
 
   /** Waits until so many more are no more than a page may hand out within a second. */
   async pace(more) {
@@ -470,4 +471,41 @@ export function oneDigitOther(text, mark) {
   if (at < 0) throw new Error(`the report has no ${mark}`);
   const digit = at + mark.length + text.slice(at + mark.length).search(/[0-9]/);
   return text.slice(0, digit) + ((Number(text[digit]) + 1) % 10) + text.slice(digit + 1);
+}
+
+/** Opens what a file holds and its columns: both are made when they are opened. */
+export async function openColumns(visit) {
+  const opened = (folds) => {
+    for (const fold of document.querySelectorAll(folds)) fold.open = true;
+  };
+  await visit.evaluate(opened, "details.source");
+  const columns = "details.source details[id^=act-columns]";
+  await visit.until("the columns' fold", (folds) => document.querySelector(folds) !== null, columns);
+  await visit.evaluate(opened, columns);
+}
+
+/** A day is typed in the order of the browser's own language; the value it holds is the same in all. */
+export function fillDay(visit, selector, day) {
+  return visit.evaluate(
+    ([wanted, value]) => {
+      const input = document.querySelector(wanted);
+      input.value = value;
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+      input.dispatchEvent(new Event("change", { bubbles: true }));
+    },
+    [selector, day],
+  );
+}
+
+/** A script that goes ahead of the page's own and adds a text to the worker's; there `trap()` is a real trap of a real module. */
+export function addedToWorker(text) {
+  const trap = "const trap = () => new WebAssembly.Instance(new WebAssembly.Module(new Uint8Array([0,97,115,109,1,0,0,0,1,4,1,96,0,0,3,2,1,0,7,5,1,1,116,0,0,10,5,1,3,0,0,11]))).exports.t();";
+  return `
+    const RealBlob = Blob;
+    window.Blob = class extends RealBlob {
+      constructor(parts, options) {
+        super(options?.type === "text/javascript" ? [...parts, ${JSON.stringify(`${trap}\n${text}`)}] : parts, options);
+      }
+    };
+  `;
 }

@@ -6,7 +6,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { test } from "node:test";
-import { browsers, deliveries, top, visitChromium, writtenFiles } from "./drive.mjs";
+import { addedToWorker, browsers, deliveries, top, visitChromium, writtenFiles } from "./drive.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const words = join(top, "crates/words");
@@ -604,28 +604,17 @@ test("where Alt and a digit are free, they are the keys of the five places", asy
 const PLAIN = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 
 // As in crash.test.mjs, with a panic's own text before it: it holds what such a text may hold of the data.
-const TRAP = `
-  const RealBlob = Blob;
-  window.Blob = class extends RealBlob {
-    constructor(parts, options) {
-      if (options?.type === "text/javascript") {
-        parts = [...parts, \`
-          const trap = () => new WebAssembly.Instance(new WebAssembly.Module(new Uint8Array([0,97,115,109,1,0,0,0,1,4,1,96,0,0,3,2,1,0,7,5,1,1,116,0,0,10,5,1,3,0,0,11]))).exports.t();
-          const { push } = wasm_bindgen.Session.prototype;
-          wasm_bindgen.Session.prototype.push = function (bytes) {
-            const text = new TextDecoder().decode(bytes);
-            if (text.includes("TRAP")) {
-              console.error('panicked at crates/core/src/pool.rs:675:9:\\\\ncalled Option::unwrap() on a None value for "' + text.slice(0, 40) + '" Quuxmarkpanic 918273645 \\u201eQuuxmarkquoted\\u201c');
-              trap();
-            }
-            return push.call(this, bytes);
-          };
-        \`];
-      }
-      super(parts, options);
+const TRAP = addedToWorker(`
+  const { push } = wasm_bindgen.Session.prototype;
+  wasm_bindgen.Session.prototype.push = function (bytes) {
+    const text = new TextDecoder().decode(bytes);
+    if (text.includes("TRAP")) {
+      console.error('panicked at crates/core/src/pool.rs:675:9:\\ncalled Option::unwrap() on a None value for "' + text.slice(0, 40) + '" Quuxmarkpanic 918273645 \\u201eQuuxmarkquoted\\u201c');
+      trap();
     }
+    return push.call(this, bytes);
   };
-`;
+`);
 
 /** Everything a person or a file can bring in, marked so that it is found again wherever it goes. */
 const MARK = "Quuxmark";

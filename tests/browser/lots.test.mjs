@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { browsers, writtenFiles } from "./drive.mjs";
+import { browsers, fillDay, writtenFiles } from "./drive.mjs";
 
 const HEAD = "Sample,Unit,Part,Material,Class,Lot,Supplier,Date,Seconds,Instrument,Cd mg/kg,Cd u (1s),Pb mg/kg,Pb u (1s),Hg mg/kg,Hg u (1s),Cr mg/kg,Cr u (1s),Br mg/kg,Br u (1s)";
 const LOW = "< 4,,< 8,,3,1";
@@ -56,19 +56,6 @@ async function opened(kind, table, trust = "advisory", sampling = "advisory") {
 async function openFold(visit, selector) {
   await visit.until(selector, (wanted) => document.querySelector(wanted) !== null, selector);
   await visit.evaluate((wanted) => (document.querySelector(wanted).open = true), selector);
-}
-
-/** A day is typed in the order of the browser's own language; the value it holds is the same in all. */
-function fillDay(visit, selector, day) {
-  return visit.evaluate(
-    ([wanted, value]) => {
-      const input = document.querySelector(wanted);
-      input.value = value;
-      input.dispatchEvent(new Event("input", { bubbles: true }));
-      input.dispatchEvent(new Event("change", { bubbles: true }));
-    },
-    [selector, day],
-  );
 }
 
 const lots = async (visit) => {

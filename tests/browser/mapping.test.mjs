@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { browsers, visitChromium, writtenFiles } from "./drive.mjs";
+import { browsers, openColumns, visitChromium, writtenFiles } from "./drive.mjs";
 import { workbookOf, zipOf } from "./packing.mjs";
 
 // Headings of nobody's: no word that is known but Pb, and no unit is stated.
@@ -16,13 +16,7 @@ async function opened(visit, files) {
   await visit.choose("Result files", writtenFiles(files));
   await visit.reviewed();
   await visit.goTo("came-in");
-  await visit.evaluate(() => {
-    for (const fold of document.querySelectorAll("details.source")) fold.open = true;
-  });
-  await visit.until("the columns' fold", () => document.querySelector("details.source details[id^=act-columns]") !== null);
-  await visit.evaluate(() => {
-    for (const fold of document.querySelectorAll("details.source details[id^=act-columns]")) fold.open = true;
-  });
+  await openColumns(visit);
   await visit.until("the rows", () => document.querySelectorAll(".mapping tbody tr").length > 0);
 }
 

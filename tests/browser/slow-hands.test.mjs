@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { browsers, writtenFiles } from "./drive.mjs";
+import { browsers, openColumns, writtenFiles } from "./drive.mjs";
 
 const TABLE = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 const ODD = "Kxyz,Pb mg/kg,Pb u (1s)\nS-1,12,1\nS-2,14,1\n";
@@ -47,13 +47,7 @@ for (const { name, visit: open } of browsers) {
       await visit.choose("Result files", writtenFiles({ "odd.csv": ODD }));
       await visit.reviewed();
       await visit.goTo("came-in");
-      await visit.evaluate(() => {
-        for (const fold of document.querySelectorAll("details.source")) fold.open = true;
-      });
-      await visit.until("the columns' fold", () => document.querySelector("details.source details[id^=act-columns]") !== null);
-      await visit.evaluate(() => {
-        for (const fold of document.querySelectorAll("details.source details[id^=act-columns]")) fold.open = true;
-      });
+      await openColumns(visit);
       const list = "act-column-0-0-1-role";
       await visit.until("the list", (id) => document.getElementById(id) !== null, list);
       await visit.evaluate((id) => document.getElementById(id).focus(), list);

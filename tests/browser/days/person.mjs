@@ -1,7 +1,7 @@
 // Somebody in front of the page: brings files, sees, presses, types, takes things away. Half of it goes by keys alone.
 
 import assert from "node:assert/strict";
-import { until } from "../drive.mjs";
+import { fillDay, until } from "../drive.mjs";
 
 export class Person {
   constructor(visit) {
@@ -145,17 +145,8 @@ export class Person {
     await this.visit.click(`${form} button[type=submit]`);
   }
 
-  /** A day is typed in the order of the browser's own language; the value it holds is the same in all. */
   setsDay(selector, day) {
-    return this.visit.evaluate(
-      ([wanted, value]) => {
-        const input = document.querySelector(wanted);
-        input.value = value;
-        input.dispatchEvent(new Event("input", { bubbles: true }));
-        input.dispatchEvent(new Event("change", { bubbles: true }));
-      },
-      [selector, day],
-    );
+    return fillDay(this.visit, selector, day);
   }
 
   async takesAway(file) {
