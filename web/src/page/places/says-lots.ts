@@ -71,13 +71,10 @@ function notAssessed(list: string[]): Child {
 function moreLots(lots: LotView[], summary: Summary): Child {
   if (lots.length === 0) return null;
   const left = lots.length - MOST_LOTS;
-  return el(
-    "details",
-    { id: "more-lots", class: "fold more-lots" },
-    el("summary", {}, say("page-lots-more", { n: lots.length })),
+  return lazyFold("more-lots", "fold more-lots", false, [say("page-lots-more", { n: lots.length })], () => [
     ...lots.slice(0, MOST_LOTS).map((lot) => lotCard(lot, summary)),
     left > 0 ? el("p", { class: "quiet" }, say("page-lots-left", { n: left })) : null,
-  );
+  ]);
 }
 
 export function openCautions(event: Event): void {
@@ -123,13 +120,10 @@ function lotCard(lot: LotView, summary: Summary): HTMLElement {
     ),
     parts.length === 0
       ? null
-      : el(
-          "details",
-          { id: controlId("lot-parts", String(lot.index)), class: "fold fold-inner" },
-          el("summary", {}, say("page-lot-parts", { parts: parts.length, materials: lot.materials })),
+      : lazyFold(controlId("lot-parts", lotKey(lot)), "fold fold-inner", false, [say("page-lot-parts", { parts: parts.length, materials: lot.materials })], () => [
           ...parts.slice(0, MOST_PARTS).map((part) => partBlock(part, summary)),
           parts.length > MOST_PARTS ? el("p", { class: "quiet" }, say("page-parts-in-report", { n: parts.length - MOST_PARTS })) : null,
-        ),
+        ]),
     lazyFold(controlId("lot-ahead", lotKey(lot)), "fold fold-inner", false, [el("span", {}, say("page-ahead"), el("span", { class: "heard" }, ` ${lotName(lot)}`))], () => [lotAhead(lot.index)]),
     // An accept reaches only as far as what was looked at, so it never stands without this list.
     lot.disposition === "accept" ? notAssessed(lot.not_assessed) : null,
