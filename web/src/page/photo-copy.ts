@@ -1,6 +1,8 @@
 // A photograph as a camera wrote it, made into the small copy that a report prints. Painting it anew leaves behind whatever
 // stood beside the picture: place, time, owner.
 
+import { bytesDigest } from "./digest";
+
 /** The longer side of a copy: a spot of a millimetre on a hand-sized part is still several pixels wide. */
 const LONGER_SIDE = 1024;
 const QUALITY = 0.8;
@@ -64,7 +66,7 @@ export async function copyOf(file: Blob, mediaType: string): Promise<PhotoCopy> 
   if (file.size > LARGEST_FILE) throw new NoCopy("large");
   if (!canvasIsHonest()) throw new NoCopy("canvas");
   const original = await file.arrayBuffer();
-  const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", original));
+  const sha256 = await bytesDigest(original);
   let picture: ImageBitmap;
   try {
     picture = await createImageBitmap(new Blob([original], { type: mediaType }));
@@ -83,7 +85,7 @@ export async function copyOf(file: Blob, mediaType: string): Promise<PhotoCopy> 
     const copy = await new Promise<Blob | null>((settle) => canvas.toBlob(settle, "image/jpeg", QUALITY));
     if (copy === null) throw new NoCopy("canvas");
     return {
-      sha256: Array.from(sum, (byte) => byte.toString(16).padStart(2, "0")).join(""),
+      sha256,
       mediaType,
       width,
       height,

@@ -3,7 +3,7 @@
 import { EngineCrashed } from "./engine";
 import { rawOf, unreadableWhy } from "./help/plain";
 import { freshInstance, running, told } from "./instance";
-import { fileDigest } from "./keep/digest";
+import { fileDigest } from "./digest";
 import type { SourceView } from "../shared/door";
 import { change, state, type HeldFile } from "./state";
 import { crashTrouble, tellTrouble, troublesOver } from "./troubles";

@@ -4,7 +4,7 @@ import type { Brought } from "../inspection";
 import { change, state, type AwaitedFile, type HeldFile } from "../state";
 import { tellTrouble, troublesOver } from "../troubles";
 import { byteCount, say } from "../words";
-import { fileDigest } from "./digest";
+import { fileDigest } from "../digest";
 
 /** Whether these are the bytes that were meant. Where no digest could be made, the size is all there is to go by. */
 export async function isThatFile(bytes: Blob, meant: { size: number; sha256: string }): Promise<boolean> {

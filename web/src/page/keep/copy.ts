@@ -6,7 +6,7 @@ import { change, state, watch, type HeldFile } from "../state";
 import { freshSalt, ITERATIONS, keyOf, seal, unseal } from "./cipher";
 import { freshCode } from "./code";
 import { append, readCopy, removeCopies, StoreFailed, type CopyHead, type StoredCopy } from "./copy-store";
-import { fileDigest } from "./digest";
+import { fileDigest, hexadecimal } from "../digest";
 import { Ledger, packed, unpacked, type About, type FilePlain, type Whole } from "./whole";
 
 /**
@@ -47,7 +47,7 @@ let copy: RunningCopy | null = null;
 function freshCopy(): RunningCopy {
   const salt = freshSalt();
   if (state.code === "") change({ code: freshCode() });
-  const id = Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, "0")).join("");
+  const id = hexadecimal(crypto.getRandomValues(new Uint8Array(12)));
   const key = keyOf(state.code, salt, ITERATIONS);
   // Told where it is awaited.
   key.catch(() => undefined);

@@ -5,7 +5,7 @@ import { demoDeliveries } from "../demo";
 import { freshKey } from "../reading";
 import { state, type AwaitedFile, type HeldFile } from "../state";
 import { LARGEST_FILE, wholeNow } from "./copy";
-import { bytesDigest } from "./digest";
+import { bytesDigest } from "../digest";
 import { Ledger, NotPlain, count, list, object, text, type FilePlain, type Whole } from "./whole";
 
 const FAMILY = "plumbline.inspection/";

@@ -11,7 +11,7 @@ import { byteCount, say } from "../words";
 import { waitNoMore } from "./awaited";
 import { LARGEST_FILE } from "./copy";
 import { grouped } from "./code";
-import { fileDigest } from "./digest";
+import { fileDigest } from "../digest";
 import { inspectionFile } from "./file";
 import { removeAllFound } from "./found";
 import { timeNow } from "./opening";
