@@ -1,7 +1,7 @@
 // Nothing lost, nothing left behind: the recovery copy and its code, leaving nothing, the inspection file, back and forth.
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync, statSync } from "node:fs";
+import { readFileSync, readdirSync, statSync, unlinkSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { test } from "node:test";
@@ -647,6 +647,31 @@ test("two windows that bring back one inspection do not overwrite each other", a
     await visit.close();
   }
 });
+
+for (const { name, visit: open } of browsers) {
+  test(`in ${name} a stick that is pulled takes nothing with it that came in`, async () => {
+    const visit = await open();
+    try {
+      const [stays, goes] = writtenFiles({ "gorse.csv": TABLE, "elm.csv": OTHER });
+      await visit.choose("Result files", [stays, goes]);
+      await visit.event(/2 of 2 files read/);
+      await visit.until("the copy", () => document.getElementById("keep-code") !== null);
+      await noted(visit);
+      // Firefox reads a file it has been given as long as it holds it open; a longer one in its place is no longer the same for both.
+      unlinkSync(stays);
+      // A settings file has every file read again.
+      await visit.choose("Settings file", writtenFiles({ "settings.toml": 'schema = "plumbline.settings/1"\n' }));
+      await visit.event(/settings\.toml/);
+      await visit.goTo("came-in");
+      await visit.until("the notice", () => document.body.textContent.includes("no longer be read from where it came from"));
+      const counts = await visit.evaluate(() => document.querySelector("#summary-counts").textContent);
+      assert.match(counts, /4 readings/, counts);
+      assert.equal(await visit.evaluate(() => /could not be read/.test(document.body.innerText)), false, "nothing is called unreadable");
+    } finally {
+      await visit.close();
+    }
+  });
+}
 
 test("what stands about keeping is clean for axe-core, fits a narrow window and can be pressed with gloves, light and dark", async () => {
   const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

@@ -172,3 +172,7 @@ page-keep-without = Ohne sie weiter
 page-keep-other-file-what = Dies ist nicht die Datei, auf die gewartet wird.
 page-keep-other-file-why = Sie heißt gleich, aber ihre Bytes sind andere ({ $size }; jene Datei hat { $meant }).
 page-keep-other-file-todo = Wählen Sie die Datei, wie sie war. Um stattdessen diese zu nehmen, öffnen Sie „Sichern“, gehen Sie ohne die alte Datei weiter und wählen Sie diese noch einmal.
+
+page-trouble-kept-what = Eine Datei ist dort, wo sie herkam, nicht mehr lesbar.
+page-trouble-kept-why = Der Stick wurde vielleicht abgezogen, oder die Datei wurde verschoben oder geändert. Ihr Inhalt, wie er hereinkam, steht in der Sicherungskopie.
+page-trouble-kept-todo = Nichts ist verloren: Die Arbeit geht mit dem weiter, was hereinkam. Sollte sich die Datei ändern, sie herausnehmen und erneut wählen.

@@ -172,3 +172,7 @@ page-keep-without = Go on without it
 page-keep-other-file-what = This is not the file that is waited for.
 page-keep-other-file-why = It bears the same name, but its bytes are others ({ $size }; that file has { $meant }).
 page-keep-other-file-todo = Choose the file as it was. To use this one instead, open “Saving”, go on without the old file, and choose this one again.
+
+page-trouble-kept-what = A file can no longer be read from where it came from.
+page-trouble-kept-why = The stick may have been unplugged, or the file was moved or changed. Its bytes as they came in stand in the recovery copy.
+page-trouble-kept-todo = Nothing is lost: the work goes on with what came in. If the file was meant to change, take it out and choose it again.

@@ -136,3 +136,7 @@ page-keep-without = これなしで続ける
 page-keep-other-file-what = 待っているファイルではありません。
 page-keep-other-file-why = 同じ名前ですが、中身が違います（このファイルは{ $size }、待っているファイルは{ $meant }）。
 page-keep-other-file-todo = 元のままのファイルを選んでください。代わりにこのファイルを使うには、「保存」を開き、古いファイルなしで続けてから、これをもう一度選んでください。
+
+page-trouble-kept-what = ファイルを元の場所から読み取れなくなりました。
+page-trouble-kept-why = USBメモリーが取り外されたか、ファイルが移動または変更されたのかもしれません。取り込んだときの内容は復元用コピーにあります。
+page-trouble-kept-todo = 失われたものはありません。取り込んだ内容で作業を続けます。変更後のファイルを使う場合は、取り除いて選び直してください。

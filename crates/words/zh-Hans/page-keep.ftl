@@ -136,3 +136,7 @@ page-keep-without = 不用它，继续
 page-keep-other-file-what = 这不是所等待的文件。
 page-keep-other-file-why = 名称相同，但内容不同（{ $size }；所等待的文件为{ $meant }）。
 page-keep-other-file-todo = 请选择当时的文件。要改用这个文件，请打开“保存”，不用旧文件继续，再选择这个文件。
+
+page-trouble-kept-what = 文件已无法从原来的位置读取。
+page-trouble-kept-why = 可能是U盘已拔出，或文件被移动、更改。读入时的内容保存在恢复副本中。
+page-trouble-kept-todo = 没有丢失任何内容：工作以读入时的内容继续。如需使用更改后的文件，请先移除再重新选择。

@@ -3,8 +3,10 @@
 // Browsers cap the height of an element (some make it zero), so the spacer never grows past SPACER_CAP. Past that, the
 // scroll bar stands for a larger height: wheel, touch and keys still move by real pixels; only dragging the bar leaps.
 //
-// Rows are drawn once a frame, and no longer than BUDGET_MS of it: what is left over follows in the next frame. A row that leaves the
-// sight is used again for one that comes in.
+// Rows are drawn once a frame, no longer than BUDGET_MS of it and no more than BUDGET_ROWS, whose style and layout the browser works out
+// afterwards: what is left over follows in the next frame. A row that leaves the
+// sight is used again for one that comes in. A row stays where it was put, counted from an anchor row; what moves is the body that
+// holds them all, as one layer: a browser then paints only the rows that are new.
 
 import type { OrderView, RowView } from "../shared/door";
 import { append, el, type Child } from "./elements";
@@ -17,9 +19,12 @@ const OVERSCAN = 6;
 const KEPT_ROWS = 6000;
 const SETTLE_MS = 150;
 const BUDGET_MS = 6;
+const BUDGET_ROWS = 5;
 /** Rows asked for beyond the sight, in the direction it moves. */
 const AHEAD = 60;
 const MOST_SPARE = 80;
+/** Rows between the anchor and the sight before the anchor is moved: offsets stay small enough for every engine. */
+const FAR = 2000;
 
 export interface Column {
   id: string;
@@ -56,6 +61,7 @@ export class Grid {
   readonly selection = new Selection();
   private readonly scroller: HTMLElement;
   private readonly headRow: HTMLElement;
+  private readonly spacer: HTMLElement;
   private readonly body: HTMLElement;
   private columns: Column[] = [];
   private shown: Lines = new Lines({ indices: new Uint32Array(0), starts: new Uint32Array(0), worst: new Uint8Array(0), keys: new Uint32Array(0), outcomes: [] }, new Set());
@@ -71,11 +77,15 @@ export class Grid {
   private settle = 0;
   private generation = 0;
   private drawing = 0;
+  private anchor = 0;
+  /** Height of the scroller without its headings: asking the browser in the middle of a frame makes it lay out twice. */
+  private sight = ROW_HEIGHT;
 
   constructor(private readonly wishes: GridWishes) {
     this.headRow = el("div", { role: "row", class: "grid-row grid-headings", "aria-rowindex": 1 });
     this.body = el("div", { role: "rowgroup", class: "grid-body" });
-    this.scroller = el("div", { class: "grid-scroll" }, el("div", { role: "rowgroup", class: "grid-head" }, this.headRow), this.body);
+    this.spacer = el("div", { class: "grid-spacer" }, this.body);
+    this.scroller = el("div", { class: "grid-scroll" }, el("div", { role: "rowgroup", class: "grid-head" }, this.headRow), this.spacer);
     this.root = el("div", { role: "grid", class: "grid", "aria-multiselectable": "true", "data-say-label": wishes.label }, this.scroller);
     this.scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
     this.scroller.addEventListener("wheel", (event) => this.wheeled(event), { passive: false });
@@ -86,7 +96,10 @@ export class Grid {
     });
     this.body.addEventListener("click", (event) => this.clicked(event, "pressed"));
     this.body.addEventListener("dblclick", (event) => this.clicked(event, "entered"));
-    new ResizeObserver(() => this.render()).observe(this.scroller);
+    new ResizeObserver(() => {
+      this.sight = Math.max(ROW_HEIGHT, this.scroller.clientHeight - ROW_HEIGHT);
+      this.render();
+    }).observe(this.scroller);
   }
 
   get lines(): Lines {
@@ -166,7 +179,7 @@ export class Grid {
 
   private linesChanged(recycle: boolean): void {
     this.root.setAttribute("aria-rowcount", String(this.shown.length + 1));
-    this.body.style.height = `${this.spacer()}px`;
+    this.spacer.style.height = `${this.height()}px`;
     this.forgetElements(recycle);
   }
 
@@ -233,20 +246,16 @@ export class Grid {
     return this.shown.length * ROW_HEIGHT;
   }
 
-  private spacer(): number {
+  private height(): number {
     return Math.min(this.wholeHeight(), SPACER_CAP);
   }
 
-  private sight(): number {
-    return Math.max(ROW_HEIGHT, this.scroller.clientHeight - ROW_HEIGHT);
-  }
-
   private virtualEnd(): number {
-    return Math.max(0, this.wholeHeight() - this.sight());
+    return Math.max(0, this.wholeHeight() - this.sight);
   }
 
   private scrollEnd(): number {
-    return Math.max(0, this.spacer() - this.sight());
+    return Math.max(0, this.height() - this.sight);
   }
 
   private scaled(): boolean {
@@ -273,11 +282,13 @@ export class Grid {
 
   private scrolled(): void {
     const now = this.scroller.scrollTop;
+    // A cell that stays in place while others slide is a layer of its own, in every row: only once they have slid.
+    this.scroller.classList.toggle("grid-slid", this.scroller.scrollLeft > 0);
     if (now === this.lastScroll) return this.renderSoon();
     if (!this.scaled()) this.virtualTop = now;
     else {
       const moved = now - this.lastScroll;
-      const leap = Math.abs(moved) > this.sight() * 3;
+      const leap = Math.abs(moved) > this.sight * 3;
       const end = this.scrollEnd();
       this.virtualTop = leap && end > 0 ? (now / end) * this.virtualEnd() : this.virtualTop + moved;
       this.virtualTop = Math.max(0, Math.min(this.virtualTop, this.virtualEnd()));
@@ -295,7 +306,7 @@ export class Grid {
   private wheeled(event: WheelEvent): void {
     if (!this.scaled() || event.ctrlKey || event.shiftKey || Math.abs(event.deltaY) <= Math.abs(event.deltaX)) return;
     event.preventDefault();
-    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? ROW_HEIGHT : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? this.sight() : 1;
+    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? ROW_HEIGHT : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? this.sight : 1;
     this.moveTo(this.virtualTop + event.deltaY * unit);
     this.renderSoon();
   }
@@ -303,7 +314,7 @@ export class Grid {
   private reveal(row: number): void {
     const top = row * ROW_HEIGHT;
     if (top < this.virtualTop) this.goTo(top);
-    else if (top + ROW_HEIGHT > this.virtualTop + this.sight()) this.goTo(top + ROW_HEIGHT - this.sight());
+    else if (top + ROW_HEIGHT > this.virtualTop + this.sight) this.goTo(top + ROW_HEIGHT - this.sight);
     else this.render();
   }
 
@@ -319,19 +330,25 @@ export class Grid {
   }
 
   private render(): void {
+    // Asked before anything is written, so that nothing has to be laid out for the answer.
+    const scrolledTo = this.scroller.scrollTop;
     const first = Math.max(0, Math.floor(this.virtualTop / ROW_HEIGHT) - OVERSCAN);
-    const last = Math.min(this.shown.length - 1, Math.ceil((this.virtualTop + this.sight()) / ROW_HEIGHT) + OVERSCAN);
+    const last = Math.min(this.shown.length - 1, Math.ceil((this.virtualTop + this.sight) / ROW_HEIGHT) + OVERSCAN);
     for (const [at, node] of this.live) {
       if ((at < first || at > last) && at !== this.active.row) this.drop(at, node, true);
     }
     if (this.shown.length === 0) return;
-    const scrolledTo = this.scroller.scrollTop;
+    if (Math.abs(first - this.anchor) > FAR) this.moveAnchor(first);
     const base = scrolledTo - this.virtualTop;
-    const sight = this.sight();
+    const origin = base + this.anchor * ROW_HEIGHT;
+    this.body.style.transform = `translateY(${origin}px)`;
     const place = (at: number, out: boolean): void => {
       let node = this.live.get(at);
       if (node === undefined) {
         node = this.makeRow(at);
+        node.style.top = this.topOf(at);
+        node.style.transform = "";
+        node.classList.remove("grid-parked");
         // In the order of the table, which is the order that a screen reader walks.
         const next = this.live.get(at + 1);
         const before = this.live.get(at - 1);
@@ -340,10 +357,18 @@ export class Grid {
         else this.body.append(node);
         this.live.set(at, node);
       }
-      // The focused row stays alive out of sight; a huge offset would be dropped by some engines, so it waits just outside.
-      const offset = out ? (at < first ? scrolledTo - ROW_HEIGHT * 4 : scrolledTo + sight + ROW_HEIGHT) : base + at * ROW_HEIGHT;
-      node.style.transform = `translateY(${Math.max(-ROW_HEIGHT, offset)}px)`;
-      node.classList.toggle("grid-parked", out);
+      const parked = node.classList.contains("grid-parked");
+      if (out) {
+        // The focused row stays alive out of sight; a huge offset would be dropped by some engines, so it waits just outside.
+        const offset = at < first ? scrolledTo - ROW_HEIGHT * 4 : scrolledTo + this.sight + ROW_HEIGHT;
+        node.style.top = "0";
+        node.style.transform = `translateY(${Math.max(-ROW_HEIGHT, offset) - origin}px)`;
+        if (!parked) node.classList.add("grid-parked");
+      } else if (parked) {
+        node.style.top = this.topOf(at);
+        node.style.transform = "";
+        node.classList.remove("grid-parked");
+      }
     };
     for (let at = first; at <= last; at += 1) place(at, false);
     if (this.active.row < first || this.active.row > last) place(this.active.row, true);
@@ -351,6 +376,17 @@ export class Grid {
     const downwards = this.virtualTop >= this.lastTop;
     this.lastTop = this.virtualTop;
     void this.fetchMissing(first, last, downwards);
+  }
+
+  private topOf(at: number): string {
+    return `${(at - this.anchor) * ROW_HEIGHT}px`;
+  }
+
+  private moveAnchor(to: number): void {
+    this.anchor = to;
+    for (const [at, node] of this.live) {
+      if (!node.classList.contains("grid-parked")) node.style.top = this.topOf(at);
+    }
   }
 
   private makeRow(at: number): HTMLElement {
@@ -371,7 +407,8 @@ export class Grid {
     const cells = node.children;
     for (let c = 0; c < cells.length; c += 1) {
       const cell = cells[c] as HTMLElement;
-      cell.tabIndex = at === this.active.row && c === this.active.column ? 0 : -1;
+      const tab = at === this.active.row && c === this.active.column ? "0" : "-1";
+      if (cell.getAttribute("tabindex") !== tab) cell.setAttribute("tabindex", tab);
       if (cell.className !== "grid-cell") cell.className = "grid-cell";
       cell.textContent = c === 0 ? "\u2026" : "";
     }
@@ -386,15 +423,18 @@ export class Grid {
   /** Fills rows that are there, as many as the frame has time for; the others in the next. */
   private fillSome(): void {
     const end = performance.now() + BUDGET_MS;
-    for (const [at, node] of this.live) {
-      if (node.dataset["full"] === "yes") continue;
+    const inSight = (at: number): boolean => at * ROW_HEIGHT >= this.virtualTop - ROW_HEIGHT && at * ROW_HEIGHT <= this.virtualTop + this.sight;
+    const waiting = [...this.live].filter(([, node]) => node.dataset["full"] !== "yes");
+    let filled = 0;
+    for (const [at, node] of [...waiting.filter(([at]) => inSight(at)), ...waiting.filter(([at]) => !inSight(at))]) {
       const line = this.shown.at(at);
       if (line === null) continue;
       const row = this.kept.get(this.readingOf(line));
       if (row === undefined) continue;
       if (line.kind === "head") this.fillHead(line.group, node);
       else this.fillRow(node, row);
-      if (performance.now() > end) return this.renderSoon();
+      filled += 1;
+      if (filled >= BUDGET_ROWS || performance.now() > end) return this.renderSoon();
     }
   }
 
@@ -565,7 +605,7 @@ export class Grid {
   }
 
   private pressedToMove(event: KeyboardEvent): boolean {
-    const page = Math.max(1, Math.floor(this.sight() / ROW_HEIGHT) - 1);
+    const page = Math.max(1, Math.floor(this.sight / ROW_HEIGHT) - 1);
     const rows: Record<string, number> = {
       ArrowDown: this.active.row + 1,
       ArrowUp: this.active.row - 1,

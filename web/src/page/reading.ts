@@ -52,7 +52,10 @@ export async function joined(held: HeldFile[], added: HeldFile[]): Promise<{ fil
   const digestOf = async (file: HeldFile): Promise<string> => {
     const known = digests.get(file.key);
     if (known !== undefined) return known;
-    const made = await fileDigest(file.bytes);
+    const made = await fileDigest(file.bytes).catch(async (error: unknown) => {
+      if (await rescued(file)) return fileDigest(file.bytes);
+      throw error;
+    });
     digests.set(file.key, made);
     return made;
   };
@@ -72,6 +75,30 @@ export async function joined(held: HeldFile[], added: HeldFile[]): Promise<{ fil
   }
   files.sort((a, b) => byNameBytes(a, b) || (digests.get(a.key) ?? "").localeCompare(digests.get(b.key) ?? ""));
   return { files, twice };
+}
+
+/** Where a file's bytes can be had besides where it came from: whoever keeps a copy says so. */
+let kept: (file: HeldFile) => Promise<Blob | null> = async () => null;
+
+export function rescueWith(from: (file: HeldFile) => Promise<Blob | null>): void {
+  kept = from;
+}
+
+/** A stick that is pulled takes the files with it; what came in from it goes on from the copy. Whether it does. */
+async function rescued(file: HeldFile): Promise<boolean> {
+  const bytes = await kept(file);
+  if (bytes === null) return false;
+  file.bytes = bytes;
+  tellTrouble({
+    key: `kept|${file.name}`,
+    about: `kept:${file.name}`,
+    what: say("page-trouble-kept-what"),
+    where: file.name,
+    why: say("page-trouble-kept-why"),
+    todo: say("page-trouble-kept-todo"),
+    code: "kept",
+  });
+  return true;
 }
 
 // A file can hold several tables, so where a source came from is noted when it is read.
@@ -98,16 +125,23 @@ async function pump(file: HeldFile, moved: (bytes: number) => void): Promise<voi
   const machine = await running();
   const inFlight = new Set<Promise<unknown>>();
   let opened = false;
+  // Bytes that went through before a stick was pulled are the same in the copy, so reading goes on where it stood.
+  const sliceFrom = (from: number): Promise<ArrayBuffer> => file.bytes.slice(from, from + SLICE).arrayBuffer();
+  const whole = (slice: ArrayBuffer, from: number): boolean => slice.byteLength === Math.min(SLICE, file.bytes.size - from);
   for (let from = 0; from < file.bytes.size || !opened; from += SLICE) {
     if (cancelWanted) throw new Cancelled();
     let slice: ArrayBuffer;
     try {
-      slice = await file.bytes.slice(from, from + SLICE).arrayBuffer();
+      slice = await sliceFrom(from);
     } catch (error) {
-      return await goOnWithout(file, unreadableWhy(error), error);
+      if (!(await rescued(file))) return await goOnWithout(file, unreadableWhy(error), error);
+      slice = await sliceFrom(from);
     }
     // Some browsers hand out what is left of a file that was cut short meanwhile, and say nothing.
-    if (slice.byteLength !== Math.min(SLICE, file.bytes.size - from)) return await goOnWithout(file, say("page-trouble-changed-why"));
+    if (!whole(slice, from)) {
+      if (!(await rescued(file))) return await goOnWithout(file, say("page-trouble-changed-why"));
+      slice = await sliceFrom(from);
+    }
     if (!opened) {
       await machine.ask("open", { name: file.name, size: file.bytes.size, inFolder: file.inFolder });
       opened = true;

@@ -221,6 +221,22 @@ async function bytesOf(file: HeldFile): Promise<Uint8Array | null> {
   }
 }
 
+/** A file's bytes as they came in, from the copy; null where it does not hold them. */
+export async function bytesKept(file: HeldFile): Promise<Blob | null> {
+  const part = copy?.parts.get(file);
+  if (copy === null || part === undefined || copyId() === null) return null;
+  const stored = await readCopy(copy.id).catch(() => null);
+  if (stored === null) return null;
+  const key = await copy.key;
+  const chunks: Uint8Array<ArrayBuffer>[] = [];
+  for (const [at, sealed] of stored.records.entries()) {
+    const record = await unseal(key, placeOf(copy.id, stored.numbers[at] ?? -1), sealed);
+    if (record?.[0] === BYTES && new DataView(record.buffer).getUint32(1) === part) chunks.push(record.subarray(5));
+  }
+  const bytes = new Blob(chunks);
+  return bytes.size === file.bytes.size ? bytes : null;
+}
+
 /** By the core's own count where it has one: it has read the whole file already. */
 async function digestOf(file: HeldFile): Promise<string> {
   const source = state.summary?.sources.find((one) => one.name === file.name && one.container === null && one.sha256 !== "" && fileOf(one)?.key === file.key);
