@@ -212,7 +212,7 @@ lot-reason-bill_of_materials_none = Für { $count ->
     .remedy = Die homogenen Werkstoffe des Teils auflisten.
 lot-reason-material_not_listed = „{ $about }“ wurde gemessen und steht nicht auf der Werkstoffliste des Teils: Das ist vielleicht nicht der vereinbarte Werkstoff.
     .remedy = Klären, was es ist; die Werkstoffliste berichtigen oder die Änderung zurückweisen.
-lot-reason-sampling_none = Losumfang oder Stückzahl, die der Plan verlangt, ist nicht angegeben; nichts zeigt also, dass genug gemessen wurde.
+lot-reason-sampling_none = Der Losumfang oder die vom Plan verlangte Stückzahl ist nicht angegeben; nichts zeigt also, dass genug gemessen wurde.
     .remedy = Losumfang und die vom Plan verlangte Stückzahl angeben, oder Stichprobe auf „nur Hinweis“ setzen; der Bericht druckt das mit.
 lot-reason-sampling_too_few = Vom am wenigsten geprüften Werkstoff { $count ->
         [one] wurde ein Stück
@@ -753,7 +753,7 @@ report-notices = Meldungen
 report-notices_none = Keine.
 report-check = Kontrollmessung, keine Ware
 report-rests_on = Grundlage: Losumfang { $size }; der Plan verlangt { $take } Stück; { $units } vom am wenigsten geprüften Werkstoff gemessen.
-report-hold_ends = Wie das endet, neben dem, was jeder Grund verlangt
+report-hold_ends = Wie die Sperre endet, zusätzlich zu dem, was jeder Grund verlangt
 report-refused = Abgewiesene Zeilen
 report-refused_none = Keine Zeile wurde abgewiesen.
 report-refused_capped = { $left } weitere abgewiesene Zeilen sind gezählt und nicht aufgeführt.
@@ -762,7 +762,7 @@ report-remedy = Was zu tun ist
 report-acts = Einstellungen und Eingaben
 report-acts_none = Keine.
 report-by = Von
-report-at = Am
+report-at = Datum
 report-act = Eingabe
 report-target = Betrifft
 report-note = Bemerkung
@@ -838,7 +838,7 @@ report-halogens = Halogene
 report-validity = Gilt für Produkte
 report-in_use = In Gebrauch
 report-open_day = offen
-report-jurisdiction = Wo
+report-jurisdiction = Geltungsgebiet
 report-legend = BL unter dem Grenzwert · X unentschieden · OL über dem Grenzwert · n. anw. nicht anwendbar. Jedes andere Wort sagt, warum es keines dieser Ergebnisse gibt; keines steht für „unter dem Grenzwert“.
 
 ## Ruler

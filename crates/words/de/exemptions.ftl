@@ -86,7 +86,7 @@ number-exceeded = um mehr als k Sigma außerhalb des Grenzwerts der Ausnahme
 
 direction-at_most = höchstens { $limit } mg/kg
 direction-at_least = mindestens { $limit } mg/kg
-direction-none = kein Grenzwert
+direction-none = kein Grenzwert genannt
 claims-guard = Für Grenzwerte von Ausnahmen ist kein Screening-Band veröffentlicht, und hier wird keines erfunden: Über sie entscheidet ein Sicherheitsabstand von k = { $k } Sigma auf beiden Seiten des Grenzwerts.
 
 question-status_not_found = es ließ sich nicht feststellen, ob der Eintrag noch gilt

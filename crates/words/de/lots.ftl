@@ -317,7 +317,7 @@ change-changed = Das ist nicht der Werkstoff, den Sie freigegeben haben, gemesse
        *[other] Losen
     } ({ $elements } Elemente verglichen).
 change-other_class = Das ist nicht der Werkstoff, den Sie freigegeben haben: Die { $lots } angenommenen Lose sind { $class }.
-change-not_changed = Kein Element weicht von den { $lots } angenommenen Losen ab ({ $elements } verglichen). Das ist kein Beweis, dass es derselbe Werkstoff ist.
+change-not_changed = Bei keinem Element zeigt sich eine Abweichung von den { $lots } angenommenen Losen ({ $elements } verglichen). Das ist kein Beweis, dass es derselbe Werkstoff ist.
 change-too_few = Zu wenige zum Vergleich: Der Verlauf hat { $lots } { $lots ->
         [one] angenommenes Los
        *[other] angenommene Lose
@@ -326,7 +326,7 @@ change-not_comparable = Nicht mit angenommenen Losen verglichen: Lieferant, Teil
 change-moved = { $element }: { $from } auf { $to } mg/kg (x { $factor }), { $spreads } Streuungen entfernt, { $allowed } erlaubt.
 change-not_measured = In den meisten angenommenen Losen, und jetzt nicht gemessen: { $list }.
 report-change = Änderung des Werkstoffs
-report-change_text = Jedes Element gegen alles andere im Kilogramm, neben den angenommenen Losen desselben Lieferanten, Teils, Werkstoffs und derselben Klasse im Verlauf. Ihre Mitte ist der Median, ihre Streuung lässt das entfernteste Fünftel weg. Von Losen, die sich nicht geändert haben, werden höchstens 1 % als geändert bezeichnet, für alle Elemente zusammen (simuliert für normale Streuung; der Anteil ist unsere eigene Wahl). Was nicht nachgewiesen wurde, kann irgendwo unter seiner Grenze liegen und wird deswegen nie eine Änderung genannt. Wenige Lose zeigen nur große Änderungen.
+report-change_text = Jedes Element im Verhältnis zum Rest des Kilogramms, verglichen mit den angenommenen Losen desselben Lieferanten, Teils, Werkstoffs und derselben Klasse im Verlauf. Ihre Mitte ist der Median, ihre Streuung lässt das entfernteste Fünftel weg. Von Losen, die sich nicht geändert haben, werden höchstens 1 % als geändert bezeichnet, für alle Elemente zusammen (simuliert für normale Streuung; der Anteil ist unsere eigene Wahl). Was nicht nachgewiesen wurde, kann irgendwo unter seiner Nachweisgrenze liegen und wird deswegen nie eine Änderung genannt. Wenige Lose lassen nur große Änderungen erkennen.
 report-change_says = Neben den angenommenen Losen
 report-change_capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 

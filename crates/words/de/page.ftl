@@ -948,7 +948,7 @@ page-shelf-idle = { $n ->
    *[other] { $n } weitere Regelwerke im Regal
   }
 page-shelf-edition = Ausgabe { $edition }
-page-shelf-where = Wo
+page-shelf-where = Geltungsgebiet
 page-shelf-days = Gilt für
 
 # What next?

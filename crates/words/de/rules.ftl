@@ -108,7 +108,7 @@ rules-dated = Für das, was { $days } wird.
 rules-exemption = { $entry }: { $scope }; { $bound ->
         [at_most] bis { $limit } mg/kg, die Zahl selbst eingeschlossen.
         [at_least] ab { $limit } mg/kg, die Zahl selbst eingeschlossen.
-       *[none] kein Grenzwert.
+       *[none] kein Grenzwert genannt.
     } Text in Kraft ab: { $from ->
         [none] nicht angegeben
        *[other] { $from }
