@@ -927,7 +927,7 @@ page-ahead-candidates = { $n ->
    *[other] { $n } Ausnahmen, die niemand beansprucht hat, decken es vielleicht
   }
 page-ahead-candidate = Ausnahme { $entry }, { $substance }:
-page-ahead-candidate-number = Ihr Grenzwert: { $number }.
+page-ahead-candidate-number = Gegen ihren Grenzwert: { $number }.
 page-ahead-left-out = { $n ->
     [one] { $n } weiterer Werkstoff steht im Bericht.
    *[other] { $n } weitere Werkstoffe stehen im Bericht.
