@@ -15,7 +15,7 @@
 #   reading = Messung; repeat = Wiederholmessung; value = Wert; analyser, instrument = Gerät; measuring mode = Messmodus
 #   check, check reading, check standard = Kontrolle, Kontrollmessung, Kontrollprobe; blank = Blindprobe
 #   certified value = zertifizierter Wert; certificate = Zertifikat; trust, trusted = Verlässlichkeit, verlässlich
-#   uncertainty = Unsicherheit; expanded uncertainty = erweiterte Unsicherheit; one sigma = ein Sigma
+#   uncertainty = Unsicherheit; expanded uncertainty = erweiterte Messunsicherheit; one sigma = ein Sigma; chance = Wahrscheinlichkeit
 #   printed error = ausgegebener Fehler; repeatability = Wiederholbarkeit; caution = Warnhinweis; doubt = Zweifel
 #   lot = Los; lot size = Losumfang; sampling = Stichprobe; sampling plan = Stichprobenplan; nonconforming = fehlerhaft
 #   acceptance number = Annahmezahl; code letter = Kennbuchstabe; inspection level = Prüfniveau; severity = Prüfschärfe
@@ -244,8 +244,8 @@ next-read_cell_again = Die Zelle in der Datei ansehen: berichtigen oder erneut m
 next-state_uncertainty = Unsicherheit von { $about } mit exportieren, oder eine eigene Tabelle der Wiederholbarkeit angeben.
 next-state_detection_limit = Nachweisgrenze von { $about } mit exportieren.
 next-state_class = Werkstoffklasse angeben.
-next-measure_longer = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Aussicht, { $surely } s für neun von zehn; eine Schätzung.
-next-measure_longer_even_only = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Aussicht; neun von zehn würden mehr als { $cap } s brauchen; eine Schätzung.
+next-measure_longer = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Wahrscheinlichkeit, { $surely } s für 90 %; eine Schätzung.
+next-measure_longer_even_only = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Wahrscheinlichkeit; für 90 % wären mehr als { $cap } s nötig; eine Schätzung.
 next-another_spot = Eine andere Messstelle messen: Das zeigt, ob der Werkstoff ungleichmäßig ist. Es kann mehr gefunden werden, entlastet wird diese Stelle dadurch nie.
 next-repeat_again = Die Messstelle reinigen, das Stück flach auflegen und erneut messen: Die Messungen widersprechen einander.
 next-find_shift = Feststellen, was die Messung verschoben hat (Kalibrierung, Untergrund, Einheit), dann die Messstelle erneut messen.
@@ -737,7 +737,7 @@ report-why = Warum
 report-next = Nächster Schritt
 report-material_head = Werkstoff, Teil, Los
 report-annex = Anhang: jede Messung
-report-annex_values = Werte in mg/kg ± ein Sigma; „<“ eine Nachweisgrenze; „–“ nicht gemessen; Text in Anführungszeichen, wie er in der Datei steht. Sigma: p ausgegeben, Vielfaches in der Datei angegeben; m ausgegeben, Vielfaches vom Prüfer festgelegt (die Zahl nach p oder m ist dieses Vielfache: p2 ist ein ausgegebener Fehler von zwei Sigma); u ausgegeben, Vielfaches unbekannt und als eins gewertet; t eigene Tabelle; r was Wiederholmessungen der Messstelle zeigen. „!“: Etwas macht das Ergebnis zweifelhaft; es steht unter „Zweifel neben Ergebnissen“ oder bei dem offenen Ergebnis.
+report-annex_values = Werte in mg/kg ± ein Sigma; „<“ eine Nachweisgrenze; „–“ nicht gemessen; Text in Anführungszeichen, wie er in der Datei steht. Sigma: p ausgegeben, Vielfaches in der Datei angegeben; m ausgegeben, Vielfaches vom Prüfer festgelegt (die Zahl nach p oder m ist dieses Vielfache: p2 ist ein ausgegebener Fehler von zwei Sigma); u ausgegeben, Vielfaches unbekannt und als eins gewertet; t eigene Tabelle; r was Wiederholmessungen der Messstelle zeigen. „!“: Etwas macht das Ergebnis zweifelhaft; es steht unter „Zweifel an Ergebnissen“ oder bei dem offenen Ergebnis.
 report-also = Dasselbe für
 report-also_more = und { $count } weitere
 report-annex_capped = Die ersten { $shown } von { $total } Messungen sind gedruckt; findings.csv enthält alle.
@@ -780,7 +780,7 @@ report-rule_bands = Screening-Bänder (die Regel dieses Berichts)
 report-rule_not_applicable = keine Regel zum Grenzwert anwendbar (Messungen)
 report-composition = Zusammensetzung
 report-caution = Warnhinweis
-report-doubts = Zweifel neben Ergebnissen
+report-doubts = Zweifel an Ergebnissen
 report-doubts_none = Nichts Gemessenes macht ein BL zweifelhaft, und keine Zusammensetzung spricht gegen eine Klasse.
 report-doubts_below = Unter dem Grenzwert, und zweifelhaft
 report-doubts_capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.

@@ -39,8 +39,8 @@ rule-bands = die hier verwendeten Screening-Bänder
 
 ## Measuring longer
 
-longer-seconds = Etwa { $even } s für eine Entscheidung mit 50 % Aussicht, etwa { $surely } s für eine Aussicht von 90 % (Schätzung).
-longer-seconds_even_only = Etwa { $even } s für eine Entscheidung mit 50 % Aussicht; für eine Aussicht von 90 % mehr als { $cap } s (Schätzung).
+longer-seconds = Etwa { $even } s für eine Entscheidung mit 50 % Wahrscheinlichkeit, etwa { $surely } s für 90 % (Schätzung).
+longer-seconds_even_only = Etwa { $even } s für eine Entscheidung mit 50 % Wahrscheinlichkeit; für 90 % mehr als { $cap } s (Schätzung).
 longer-never-inside_edges = Keine Messzeit kann entscheiden: Der Wert selbst liegt dort, wo diese Regel ihn unentschieden lässt.
 longer-never-constant_part = Keine Messzeit kann entscheiden: Der Teil der Unsicherheit, den die Zeit nicht beseitigt, ist schon für sich zu groß.
 longer-never-too_long = Es würde an einer Messstelle länger als { $cap } s dauern.
@@ -48,7 +48,7 @@ longer-never-not_known = Wie lange genügen würde, lässt sich nicht sagen: Mes
 longer-plan = { $readings ->
     [one] 1 Messung von { $longest } s würde
    *[other] { $readings } Messungen von höchstens { $longest } s, zusammen { $total } s, würden
-} { $settles } von { $of } offenen Ergebnissen mit einer Aussicht von je 90 % klären (Schätzung).
+} { $settles } von { $of } offenen Ergebnissen mit einer Wahrscheinlichkeit von je 90 % klären (Schätzung).
 longer-plan-none = { $of ->
         [one] Längeres Messen würde das eine offene Ergebnis nicht klären.
        *[other] Längeres Messen würde keines der { $of } offenen Ergebnisse klären.
@@ -56,5 +56,5 @@ longer-plan-none = { $of ->
 longer-plan_even = { $readings ->
     [one] 1 Messung von { $longest } s würde
    *[other] { $readings } Messungen von höchstens { $longest } s, zusammen { $total } s, würden
-} { $settles } von { $of } offenen Ergebnissen mit einer Aussicht von je 50 % klären (Schätzung).
+} { $settles } von { $of } offenen Ergebnissen mit einer Wahrscheinlichkeit von je 50 % klären (Schätzung).
 longer-plan-nothing_open = Kein Ergebnis ist unentschieden oder nicht fähig; längeres Messen könnte also nichts klären.

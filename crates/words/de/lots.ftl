@@ -400,7 +400,7 @@ lot-reason-lab_open = Labor: { $analyte } { $value } liegt weder sicher innerhal
 lot-reason-lab_within = Labor: { $analyte } { $value } liegt innerhalb des Grenzwerts von { $limit } mg/kg (Verfahren { $method }; { $laboratory }, Bericht { $report }, { $date }); das Screening ergab: { $screen }.
     .remedy = Den Bericht des Labors zusammen mit diesem aufbewahren. Er gilt für die Probe, die geprüft wurde: Bei einem beschichteten oder gemischten Stück muss er sagen, welche Schicht oder welcher Werkstoff das war.
 lot-reason-lab_no_uncertainty = Labor: { $analyte } { $value } ist ohne Unsicherheit angegeben, liegt also weder sicher innerhalb noch sicher über { $limit } mg/kg; das Screening ergab: { $screen }.
-    .remedy = Das Labor um die erweiterte Unsicherheit und ihr k bitten.
+    .remedy = Das Labor um die erweiterte Messunsicherheit und ihr k bitten.
 lot-reason-lab_not_traceable = Labor: { $analyte } { $value } lässt sich nicht nachschlagen, hebt also nichts auf (Verfahren: { $method ->
         [none] fehlt
        *[other] { $method }

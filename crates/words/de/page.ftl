@@ -631,7 +631,7 @@ page-parts-heading = { $n ->
     [one] { $n } Teil, { $open } nicht angegeben
    *[other] { $n } Teile, { $open } nicht angegeben
   }
-page-parts-hint = Jeden homogenen Werkstoff des Teils nennen, zwischen den Namen ein |: jedes Stück, das durch und durch gleich zusammengesetzt ist und sich durch kein Schneiden oder Schaben in verschiedene Stoffe trennen lässt.
+page-parts-hint = Jeden homogenen Werkstoff des Teils nennen, zwischen den Namen ein |: jedes Stück, das durch und durch gleich zusammengesetzt ist und sich durch kein Schneiden oder Schaben in verschiedene Werkstoffe trennen lässt.
 page-parts-measured = gemessen: { $names }
 page-parts-all = { $n ->
     [one] Der gemessene ist sein einziger Werkstoff
@@ -1047,7 +1047,7 @@ page-certificates-hint = Aus dem Zertifikat abschreiben. Eine Kontrollmessung oh
 page-act-certificate-field-sample = Probenkennung, wie das Gerät sie aufzeichnet
 page-act-certificate-field-element = Element
 page-act-certificate-field-value = Zertifizierter Wert, mg/kg
-page-act-certificate-field-u = Erweiterte Unsicherheit U, mg/kg
+page-act-certificate-field-u = Erweiterte Messunsicherheit U, mg/kg
 page-act-certificate-field-k = k von U
 page-act-certificate-field-id = Nummer des Zertifikats
 page-act-certificate-field-expires = Gültig bis
@@ -1113,7 +1113,7 @@ page-act-laboratory-field-analyte-br = Gesamtbrom
 page-act-laboratory-field-analyte-cl = Gesamtchlor
 page-act-laboratory-field-value = Ergebnis, mg/kg
 page-act-laboratory-field-value-hint = Eine Zahl, oder < und die Grenze, unter der nichts gefunden wurde.
-page-act-laboratory-field-u = Erweiterte Unsicherheit U, mg/kg
+page-act-laboratory-field-u = Erweiterte Messunsicherheit U, mg/kg
 page-act-laboratory-field-k = k von U
 page-act-laboratory-field-method = Verfahren
 page-act-laboratory-field-method-hint = Etwa IEC 62321-5:2013.
