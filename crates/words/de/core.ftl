@@ -17,7 +17,7 @@
 #   certified value = zertifizierter Wert; certificate = Zertifikat; trust, trusted = Verlässlichkeit, verlässlich
 #   uncertainty = Unsicherheit; expanded uncertainty = erweiterte Messunsicherheit; one sigma = ein Sigma; chance = Wahrscheinlichkeit
 #   printed error = ausgegebener Fehler; repeatability = Wiederholbarkeit; caution = Warnhinweis; doubt = Zweifel
-#   lot = Los; lot size = Losumfang; sampling = Stichprobe; sampling plan = Stichprobenplan; nonconforming = fehlerhaft
+#   lot = Los; lot size = Losumfang; sampling = Stichprobe; sampling plan = Stichprobenplan; conforming, nonconforming (pieces) = ohne Beanstandung, fehlerhaft
 #   acceptance number = Annahmezahl; code letter = Kennbuchstabe; inspection level = Prüfniveau; severity = Prüfschärfe
 #   normal, tightened, reduced inspection = normale, verschärfte, reduzierte Prüfung; switching rules = Wechselregeln
 #   rule book = Regelwerk; entry = Eintrag; exemption = Ausnahme; claim = Anspruch, beanspruchen; renewal = Erneuerung

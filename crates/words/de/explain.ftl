@@ -21,8 +21,8 @@ explain-outcome = { $about }: { $outcome }.
 explain-outcome_because = { $about }: { $outcome }. { $reason }
 explain-next = Als Nächstes: { $list }
 explain-not_the_cautions = Auch was die Warnhinweise sagen, ist nicht darin: Ein zu niedrig oder zu hoch gemessener Wert macht die Wahrscheinlichkeit falsch.
-explain-rule_says = { $rule }: { $statement } (Wahrscheinlichkeit zu irren { $risk })
-explain-other_rules_agree = Andere Entscheidungsregeln (einfach, abgesichert, mit bedingten Aussagen) würden zum Vergleich alle sagen: { $statement } (Wahrscheinlichkeit zu irren { $risk }).
+explain-rule_says = { $rule }: { $statement } (Irrtumsrisiko { $risk })
+explain-other_rules_agree = Andere Entscheidungsregeln (einfach, abgesichert, mit bedingten Aussagen) würden zum Vergleich alle sagen: { $statement } (Irrtumsrisiko { $risk }).
 explain-other_rules = Andere Entscheidungsregeln würden zum Vergleich sagen: { $list }.
 explain-repeats = Eine von { $n } Messungen dieser Messstelle. { $said } { $counts }
 

@@ -91,7 +91,7 @@ report-annex_elsewhere = Jede Messung mit ihrer Datei und Zeile steht im Anhang,
 ## Who, for whom, when
 
 report-issuer = Ausgestellt von
-report-customer = Für
+report-customer = Auftraggeber
 report-issued_on = Ausstellungsdatum
 report-authorised = Freigegeben von
 report-authorised_second = Zweite Person
