@@ -679,7 +679,7 @@ caution-items = Die Ergebnisse beziehen sich nur auf die geprüften Gegenstände
 ## Report
 
 report-title = Screening-Bericht
-report-subtitle = Beschränkte Stoffe mit Röntgenfluoreszenz
+report-subtitle = Prüfung auf beschränkte Stoffe mit Röntgenfluoreszenz
 report-end = Ende des Berichts
 report-id = Kenndaten
 report-program = Erstellt mit
@@ -708,7 +708,7 @@ report-rows = Zeilen gesamt = verwendet + Kontrolle + doppelt + beiseitegelegt +
 report-digest = SHA-256
 report-method = Verfahren, Regeln und Entscheidungsregel
 report-method_text = Screening mit Röntgenfluoreszenz; jede Messung wurde nach den Bändern des unten genannten Regelwerks beurteilt. Werte sind Massenanteile in mg/kg; s ist ein Sigma.
-report-rule_text = Unter dem Grenzwert (BL): x + { $k } s { $low_sign } unterer Rand. Über dem Grenzwert (OL): x − { $k } s { $high_sign } oberer Rand. Unentschieden (X): dazwischen. Cr und Br haben kein „über“. Nicht nachgewiesen bei D: s = D / 3, BL, wenn D + { $k } s { $low_sign } unterer Rand. Cadmium in einem Verbundwerkstoff: BL nur auf oder unter einer angegebenen Nachweisgrenze, die die Schranke unten einhält. Metallisch überzogen, beschichtet oder passiviert: immer X. Klasse nicht bekannt: nach jeder Klasse beurteilt, das schlechteste Ergebnis zählt. Welches Risiko einer falschen Entscheidung die Bänder lassen, wird für ein Los nicht berechnet; die Wahrscheinlichkeit, dass ein einzelner Wert innerhalb eines gesetzlichen Grenzwerts liegt, steht bei seiner Erklärung.
+report-rule_text = Unter dem Grenzwert (BL): x + { $k } s { $low_sign } unterer Rand. Über dem Grenzwert (OL): x − { $k } s { $high_sign } oberer Rand. Unentschieden (X): dazwischen. Cr und Br haben kein „über“. Nicht nachgewiesen bei D: s = D / 3, BL, wenn D + { $k } s { $low_sign } unterer Rand. Cadmium in einem Verbundwerkstoff: BL nur auf oder unter einer angegebenen Nachweisgrenze innerhalb der unten genannten Schranke. Metallisch überzogen, beschichtet oder passiviert: immer X. Klasse nicht bekannt: nach jeder Klasse beurteilt, das schlechteste Ergebnis zählt. Welches Risiko einer falschen Entscheidung die Bänder lassen, wird für ein Los nicht berechnet; die Wahrscheinlichkeit, dass ein einzelner Wert innerhalb eines gesetzlichen Grenzwerts liegt, steht bei seiner Erklärung.
 report-rule_halogens = Halogene: BL, wenn x + { $k } s { $within_sign } Grenzwert, OL, wenn x − { $k } s { $over_sign } Grenzwert; in einem Verbundwerkstoff oder einer unbekannten Klasse ist ein BL ein X (Kupfer oder Glas im Strahl); bei Metall nicht anwendbar; die Summe addiert die Quadrate beider Sigma; ein Anteil unter seiner Nachweisgrenze macht die Summe zu einem Bereich.
 report-halogens_moved = Halogene gehen nach { $book } in die Losentscheide ein.
 report-halogens_shown = Halogene werden zur Information gezeigt; kein Halogen-Regelwerk ist genannt, sie ändern also keinen Losentscheid.

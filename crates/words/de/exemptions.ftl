@@ -40,7 +40,7 @@ lot-reason-claim_covers = { $about } ist durch die beanspruchte Ausnahme { $entr
        *[other] Messungen
     }.
     .remedy = Den Beleg beim Bericht aufbewahren. Auf den Tag achten, an dem die Ausnahme abläuft.
-lot-reason-claim_open = Ausnahme { $entry } ist für { $about } beansprucht, und etwas ist offen: { $why }
+lot-reason-claim_open = Ausnahme { $entry } ist für { $about } beansprucht, aber etwas ist noch offen: { $why }
     .remedy = Die Frage beantworten; bis dahin sperrt der Anspruch das Los.
 lot-reason-claim_exceeded = Ausnahme { $entry } ist für { $about } beansprucht, und die Messungen liegen um mehr als den Sicherheitsabstand von k Sigma außerhalb ihres Grenzwerts.
     .remedy = Die Ausnahme deckt dies nicht. Los separieren, oder den Gehalt nach dem Referenzverfahren bestätigen lassen.

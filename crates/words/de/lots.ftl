@@ -232,7 +232,7 @@ sampling-plan_single = Einfachstichprobe nach MIL-STD-105E, Niveau { $level }, {
        *[no] { $n } von { $size } Stück entnehmen.
     }
 sampling-plan_zero = Annahmezahl null: { $whole ->
-        [yes] alle { $size } Stück des Loses entnehmen: Weniger geben keine { $confidence } % Sicherheit gegen { $share } % fehlerhafte ({ $bad } in diesem Los).
+        [yes] alle { $size } Stück des Loses entnehmen: Weniger geben keine { $confidence } % Sicherheit gegen { $share } % fehlerhafte Stücke ({ $bad } in diesem Los).
        *[no] { $n } von { $size } Stück entnehmen. Ist keines davon fehlerhaft, zeigt das mit { $confidence } % Sicherheit, dass weniger als { $bad } Stück des Loses ({ $share } %) es sind.
     }
 sampling-table = Die Zahlen der Tabelle, nur für andere Merkmale: annehmen bei { $ac }, zurückweisen bei { $re } oder mehr. Für beschränkte Stoffe ist die Annahmezahl 0, wie der Plan auch lautet.
@@ -241,7 +241,7 @@ sampling-list = Zu entnehmende Stücke, zufällig aus 1 bis { $size } gezogen (S
 sampling-list_capped = Die ersten { $shown } von { $total } zu entnehmenden Stücken sind gedruckt; findings.json enthält alle.
 sampling-risk = Risiko dieses Plans für ein Los von { $size }, wenn { $n } Stück zufällig entnommen werden und keines über dem Grenzwert sein darf (hypergeometrische Verteilung): angenommen mit einer Wahrscheinlichkeit von mindestens 95 %, wo höchstens { $at95 } Stück fehlerhaft sind, mindestens 50 %, wo höchstens { $at50 }, mindestens 10 %, wo höchstens { $at10 }.
 sampling-risk_none = Jedes Stück des Loses wird entnommen: Es bleibt kein Stichprobenrisiko, nur das des Messens.
-sampling-risk_process = Für den Prozess, aus dem das Los kam, oder ein Los, das viel größer ist als die Stichprobe (Binomialverteilung): dieselben Wahrscheinlichkeiten bei { $at95 } %, { $at50 } % und { $at10 } % fehlerhaften.
+sampling-risk_process = Für den Prozess, aus dem das Los kam, oder ein Los, das viel größer ist als die Stichprobe (Binomialverteilung): dieselben Wahrscheinlichkeiten bei { $at95 } %, { $at50 } % und { $at10 } % fehlerhaften Stücken.
 sampling-zero_process = In einem unbegrenzt großen Los brauchte dieselbe Sicherheit { $n } Stück.
 sampling-at_most = Mit { $confidence } % Sicherheit sind, falls die Stücke zufällig entnommen wurden, höchstens { $most } der { $size } Stück fehlerhaft; jedes Stück, dessen Konformität nicht gezeigt wurde, zählt als fehlerhaft.
 sampling-isolated = Normale, verschärfte und reduzierte Prüfung und die Regeln für den Wechsel zwischen ihnen sind für eine fortlaufende Serie von Losen; für ein einzelnes Los gelten sie nicht (ISO 2859-2 behandelt einzelne Lose).
@@ -292,9 +292,9 @@ chart-signals = { $count ->
     } in { $points } Punkten nach { $rules }:
 chart-signal_at = { $first }, { $value } mg/kg: { $codes }.
 chart-signal_run = { $count } Punkte von { $first } bis { $last }, der erste { $value } mg/kg: { $codes }.
-chart-drift = Der Wert driftet um { $slope } mg/kg am Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }): { $percent } % davon in 30 Tagen.
-chart-drift_short = Der Wert driftet um { $slope } mg/kg am Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }). Weniger als ein Tag sagt nichts über einen Monat.
-chart-no_drift = Es zeigt sich keine Drift: { $slope } mg/kg am Tag mit einer Standardunsicherheit von { $sigma } ({ $n } Punkte über { $span } Tage, 95 %, t { $t }).
+chart-drift = Der Wert driftet um { $slope } mg/kg je Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }): { $percent } % davon in 30 Tagen.
+chart-drift_short = Der Wert driftet um { $slope } mg/kg je Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }). Weniger als ein Tag sagt nichts über einen Monat.
+chart-no_drift = Es zeigt sich keine Drift: { $slope } mg/kg je Tag mit einer Standardunsicherheit von { $sigma } ({ $n } Punkte über { $span } Tage, 95 %, t { $t }).
 chart-drift_unknown = Über Drift wird nichts gesagt: Dazu braucht es { $n } Messungen zu zwei oder mehr Zeiten.
 chart-without_time = { $count ->
         [one] Eine Messung gibt keine Zeit an und hat keinen Platz in der Reihenfolge

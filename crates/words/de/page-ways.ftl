@@ -41,7 +41,7 @@ page-do-waiting = { $n ->
   }
 page-do-put-off = Zurückgestelltes aufnehmen
 page-do-book = Regelwerk des Kunden hinzufügen
-page-do-book-why = Die Prüfung richtet sich nach den eigenen Grenzwerten Ihres Kunden. Ohne dessen Datei wird das Regelwerk verwendet, das zu diesem Programm gehört.
+page-do-book-why = Die Prüfung richtet sich nach den eigenen Grenzwerten Ihres Kunden. Ohne dessen Datei wird das mitgelieferte Regelwerk verwendet.
 page-do-bring = Ergebnisdateien laden
 page-do-bring-why = Es ist noch nichts da: Nehmen Sie die Dateien vom Stick, wie sie sind.
 page-do-bring-why-ship = Laden Sie die Messungen dessen, was Sie versenden wollen.

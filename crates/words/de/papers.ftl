@@ -19,10 +19,10 @@ paper-self_check-is = Die Selbstprüfung eines Lieferanten: was der Kunde nach d
 paper-self_check-full = Der vollständige Bericht zu diesen Messungen hat die Nummer { $number }. Senden Sie report.html mit diesem Blatt oder halten Sie die Datei bereit: Anhand der Nummer kann der Kunde den Bericht finden und nachprüfen.
 paper-self_check-books = Regelwerke, nach denen geprüft wurde
 paper-self_check-books_given = Was als Datei geladen wurde, ist gekennzeichnet. Wer die Datei geliefert hat, steht für ihre Grenzwerte ein: Fragen Sie den Kunden anhand der Prüfsumme, ob dies sein Regelwerk ist.
-paper-self_check-books_built_in = Es wurde kein Regelwerk eines Kunden verwendet: Die unten genannten gehören zu diesem Programm. Das Regelwerk des Kunden kann davon abweichen. Bitten Sie darum und prüfen Sie vor dem Versand noch einmal.
+paper-self_check-books_built_in = Es wurde kein Regelwerk eines Kunden verwendet: Die unten genannten sind die mitgelieferten. Das Regelwerk des Kunden kann davon abweichen. Bitten Sie darum und prüfen Sie vor dem Versand noch einmal.
 paper-self_check-whose = Herkunft
 paper-self_check-given = als Datei geladen
-paper-self_check-built_in = gehört zu diesem Programm
+paper-self_check-built_in = mitgeliefert
 paper-self_check-would-accept = nichts gefunden
 paper-self_check-would-hold = würde gesperrt
 paper-self_check-would-not_accept = würde nicht angenommen
@@ -35,7 +35,7 @@ paper-self_check-group-hold = { $count ->
     [one] Würde gesperrt: Dies ist vor dem Versand zu tun. Ein Los
    *[other] Würden gesperrt: Dies ist vor dem Versand zu tun. { $count } Lose
 }
-paper-self_check-group-hold-is = Was offen ist, liegt weder innerhalb noch außerhalb seiner Grenzwerte, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
+paper-self_check-group-hold-is = Was offen ist, liegt weder sicher innerhalb noch sicher außerhalb seiner Grenzwerte, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
 paper-self_check-group-not_accept = { $count ->
     [one] Würde nicht angenommen: so nicht versenden. Ein Los
    *[other] Würden nicht angenommen: so nicht versenden. { $count } Lose
@@ -112,7 +112,7 @@ paper-notice-is = Teilt einem Lieferanten mit, was das Screening in seinen Losen
 paper-to = An
 paper-reply_by = Um Antwort wird gebeten bis
 paper-notice_facts = Die unten genannten Lose wurden bei der Wareneingangsprüfung mit Röntgenfluoreszenz einem Screening unterzogen. Diese Mitteilung gibt an, was gemessen wurde. Sie beschuldigt niemanden und entscheidet nichts über ein Verschulden.
-paper-notice_undecided = Was gesperrt ist, ist unentschieden: Es wurde weder innerhalb noch außerhalb seiner Grenzwerte gefunden, oder es fehlt noch etwas, um das zu sagen.
+paper-notice_undecided = Was gesperrt ist, ist unentschieden: Es wurde weder sicher innerhalb noch sicher außerhalb seiner Grenzwerte gefunden, oder es fehlt noch etwas, um das zu sagen.
 paper-lot_counts = { $readings ->
     [one] Eine Messung
    *[other] { $readings } Messungen
