@@ -2,7 +2,7 @@
 
 # Terms, the same in every file:
 #   accept = annehmen; hold = sperren, die Sperre (until a result ends it; never a rejection); not accept = nicht annehmen
-#   disposition = Losentscheid; quarantine, keep apart = absondern; lift a hold = eine Sperre aufheben
+#   disposition = Losentscheid; quarantine, keep apart = separieren; lift a hold = eine Sperre aufheben
 #   below limit = unter dem Grenzwert; over limit = über dem Grenzwert; undecided = unentschieden
 #   within (a limit) = innerhalb; not capable = nicht fähig; not applicable = nicht anwendbar
 #   not measured = nicht gemessen; not detected = nicht nachgewiesen; detection limit = Nachweisgrenze
@@ -15,9 +15,9 @@
 #   reading = Messung; repeat = Wiederholmessung; value = Wert; analyser, instrument = Gerät; measuring mode = Messmodus
 #   check, check reading, check standard = Kontrolle, Kontrollmessung, Kontrollprobe; blank = Blindprobe
 #   certified value = zertifizierter Wert; certificate = Zertifikat; trust, trusted = Verlässlichkeit, verlässlich
-#   uncertainty = Unsicherheit; expanded uncertainty = erweiterte Unsicherheit; one sigma = ein Sigma
+#   uncertainty = Unsicherheit; expanded uncertainty = erweiterte Messunsicherheit; one sigma = ein Sigma; chance = Wahrscheinlichkeit
 #   printed error = ausgegebener Fehler; repeatability = Wiederholbarkeit; caution = Warnhinweis; doubt = Zweifel
-#   lot = Los; lot size = Losumfang; sampling = Stichprobe; sampling plan = Stichprobenplan; nonconforming = fehlerhaft
+#   lot = Los; lot size = Losumfang; sampling = Stichprobe; sampling plan = Stichprobenplan; conforming, nonconforming (pieces) = ohne Beanstandung, fehlerhaft
 #   acceptance number = Annahmezahl; code letter = Kennbuchstabe; inspection level = Prüfniveau; severity = Prüfschärfe
 #   normal, tightened, reduced inspection = normale, verschärfte, reduzierte Prüfung; switching rules = Wechselregeln
 #   rule book = Regelwerk; entry = Eintrag; exemption = Ausnahme; claim = Anspruch, beanspruchen; renewal = Erneuerung
@@ -31,7 +31,13 @@
 #   issuer = Aussteller; customer = Auftraggeber; item = Prüfgegenstand; authorise (a report) = freigeben
 #   external provider = externer Anbieter; opinions and interpretations = Meinungen und Interpretationen
 #   one page, full report, annex = Kurzfassung, Gesamtbericht, Anhang; photograph = Foto; join (to a reading) = zuordnen
-#   prove (a report) = nachprüfen; carry (data) = mitführen
+#   prove (a report) = nachprüfen; carry (data) = mitführen; give (a file to prove with) = vorlegen
+#   bring, give (a file) = laden; review = auswerten, Auswertung; self-check = Selbstprüfung; cleared = entlastet
+#   the number of an exemption or entry = Grenzwert der Ausnahme, des Eintrags; action level = Eingriffswert
+#   confidence (of a plan) = Sicherheit; confidence (in a value) = wie sicher; restated by a secondary source = von einer
+#   Sekundärquelle wiedergegeben; seed = Startwert; computer = Rechner; copy (of the page) = Exemplar
+#   ruler = Lineal; bob = Senklot; whiskers = Fehlerbalken; first screen = Startansicht; mark (on a photograph) = Markierung
+#   for training = zu Übungszwecken; beyond (a limit) = außerhalb; centre line of a chart = Mittellinie
 
 ## Outcomes
 
@@ -65,12 +71,12 @@ reason-three_sigma_reaches_band = Schon drei Sigma allein erreichen den unteren 
 reason-three_sigma_reaches_band-inside = Schon drei Sigma allein erreichen den unteren Rand des Bandes, und der Wert selbst liegt auf oder über ihm: Keine Messzeit kann „unter“ zeigen.
 reason-three_sigma_reaches_band-open = Schon drei Sigma allein erreichen den unteren Rand eines Bandes, diese Messung kann also „unter“ nicht zeigen.
 reason-inside_band = Die Messung mit ihren drei Sigma berührt das Band „unentschieden“.
-reason-element_only = Über dem unteren Rand. RFA sieht das Element, nicht den Stoff; das kann also nie „über“ sein.
+reason-element_only = Über dem unteren Rand. Die RFA sieht das Element, nicht den Stoff; das kann also nie „über“ sein.
 reason-layer_not_resolved = Metallisch überzogen, beschichtet oder passiviert: Der Strahl mittelt über die Schicht und das, was darunter liegt.
 reason-above_range = Über dem oberen Ende des Messbereichs des Geräts; dieses Ende liegt unter dem oberen Rand des Bandes.
 reason-negative_beyond_error = So weit unter null, dass der Fehler es nicht erklären kann: Etwas hat die Messung um so viel verschoben, wie der Grenzwert beträgt, und kann ebenso viel von dem Stoff verbergen.
 reason-composite_needs_detection_limit = Cadmium in einem Verbundwerkstoff ist nur „unter“, wenn es auf oder unter einer angegebenen Nachweisgrenze von höchstens 50 mg/kg liegt, mit drei Sigma von höchstens 50 mg/kg.
-reason-repeats_disagree = Wiederholmessungen dieser Messstelle weichen stärker voneinander ab, als ihre Unsicherheiten zulassen; keine davon wird als Wert der Messstelle genommen.
+reason-repeats_disagree = Wiederholmessungen dieser Messstelle weichen stärker voneinander ab, als ihre Unsicherheiten zulassen; keine davon gilt als Wert der Messstelle.
 reason-thin_sample = Zu dünn: Das Signal, das ein dickeres Stück mehr gäbe, reicht bis in das Band.
 reason-not_applicable_in_metal = Gilt nicht für Metall.
 reason-around_limit = Der Grenzwert liegt innerhalb von drei Sigma der Messung.
@@ -84,7 +90,7 @@ reason-copper_or_glass_in_beam = Unter dem Grenzwert, aber in einem Verbundwerks
 ## Where the sigma came from
 
 sigma-printed = ausgegebener Fehler, Vielfaches in der Datei angegeben
-sigma-printed_multiple_unknown = ausgegebener Fehler, Vielfaches nicht angegeben: als ein Sigma genommen, was das Band verbreitert
+sigma-printed_multiple_unknown = ausgegebener Fehler, Vielfaches nicht angegeben: als ein Sigma gewertet, was das Band verbreitert
 sigma-printed_multiple_set = ausgegebener Fehler, Vielfaches vom Prüfer festgelegt
 sigma-site_table = die eigene Wiederholbarkeit am Eingriffswert
 sigma-repeats = was Wiederholmessungen der Messstelle zeigen; das ist mehr als ausgegeben
@@ -116,8 +122,8 @@ substance-total = Chlor + Brom
 halogen-Cl = Cl
 halogen-Br = Br als Halogen
 halogen-total = Cl + Br
-stands-for-Cr = steht für Cr(VI), das RFA nicht sehen kann
-stands-for-Br = steht für PBB und PBDE, die RFA nicht sehen kann
+stands-for-Cr = steht für Cr(VI), das mit RFA nicht zu sehen ist
+stands-for-Br = steht für PBB und PBDE, die mit RFA nicht zu sehen sind
 
 ## Dispositions
 
@@ -134,12 +140,12 @@ lot-reason-over_limit = { $about } ist über dem Grenzwert bei { $count } von { 
         [one] Messung
        *[other] Messungen
     }.
-    .remedy = Los absondern. Die schlechteste Probe nach dem Referenzverfahren im Labor prüfen lassen; nur dessen Ergebnis oder eine gültige Ausnahme kann daran etwas ändern.
+    .remedy = Los separieren. Die schlechteste Probe nach dem Referenzverfahren im Labor prüfen lassen; nur dessen Ergebnis oder eine gültige Ausnahme kann daran etwas ändern.
 lot-reason-halogen_over_limit = { $about } ist über dem Halogengrenzwert bei { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
     }.
-    .remedy = Los absondern. Nach dem Verfahren bestätigen, das bei jeder Messung genannt ist.
+    .remedy = Los separieren. Nach dem Verfahren bestätigen, das bei jeder Messung genannt ist.
 lot-reason-over_in_some_classes = { $about } ist in einigen der Werkstoffklassen, die infrage kommen, über dem Grenzwert, bei { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
@@ -176,7 +182,7 @@ lot-reason-halogen_open = { $about } ist nach dem Halogen-Regelwerk offen bei { 
     }.
     .remedy = Dem nächsten Schritt jeder Messung folgen.
 lot-reason-file_not_read = Die Datei „{ $about }“ wurde nicht gelesen, oder keine ihrer Zeilen; es kann etwas Gemessenes darin stehen.
-    .remedy = Die Datei unter „Was kam an?“ ansehen: sie in einer Form bringen, die gelesen wird, oder aus der Prüfung herausnehmen.
+    .remedy = Die Datei unter „Was kam an?“ ansehen: sie in einer lesbaren Form laden oder aus der Prüfung herausnehmen.
 lot-reason-units_not_stated = Bei { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
@@ -197,7 +203,7 @@ lot-reason-thickness_not_stated = Cadmium oder Blei ist unter dem Grenzwert in K
        *[other] Messungen
     }); ein dünnes Stück zeigt weniger, als es enthält.
     .remedy = Dicke in Millimetern angeben.
-lot-reason-material_not_measured = Die Werkstoffliste nennt „{ $about }“, und das wurde nicht gemessen.
+lot-reason-material_not_measured = Die Werkstoffliste nennt „{ $about }“; dieser Werkstoff wurde nicht gemessen.
     .remedy = Messen.
 lot-reason-bill_of_materials_none = Für { $count ->
         [one] ein Teil
@@ -206,7 +212,7 @@ lot-reason-bill_of_materials_none = Für { $count ->
     .remedy = Die homogenen Werkstoffe des Teils auflisten.
 lot-reason-material_not_listed = „{ $about }“ wurde gemessen und steht nicht auf der Werkstoffliste des Teils: Das ist vielleicht nicht der vereinbarte Werkstoff.
     .remedy = Klären, was es ist; die Werkstoffliste berichtigen oder die Änderung zurückweisen.
-lot-reason-sampling_none = Losumfang oder Stückzahl, die der Plan verlangt, ist nicht angegeben; nichts zeigt also, dass genug gemessen wurde.
+lot-reason-sampling_none = Der Losumfang oder die vom Plan verlangte Stückzahl ist nicht angegeben; nichts zeigt also, dass genug gemessen wurde.
     .remedy = Losumfang und die vom Plan verlangte Stückzahl angeben, oder Stichprobe auf „nur Hinweis“ setzen; der Bericht druckt das mit.
 lot-reason-sampling_too_few = Vom am wenigsten geprüften Werkstoff { $count ->
         [one] wurde ein Stück
@@ -216,7 +222,7 @@ lot-reason-sampling_too_few = Vom am wenigsten geprüften Werkstoff { $count ->
 lot-reason-multiple_not_stated = Das Vielfache der ausgegebenen Fehler ist für { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
-    } nicht angegeben; als ein Sigma genommen, was das Band verbreitert.
+    } nicht angegeben; als ein Sigma gewertet, was das Band verbreitert.
     .remedy = Angeben, ob die Fehlerspalte ein, zwei oder drei Sigma ist.
 lot-reason-halogen_book_not_loaded = Die Prüfung nennt das Halogen-Regelwerk „{ $about }“, das nicht geladen ist.
     .remedy = Die Datei des Regelwerks laden, oder ein geladenes nennen.
@@ -224,7 +230,7 @@ reason-advisory = (wird gedruckt, sperrt nicht)
 
 ## What screening does not answer
 
-not-assessed-phthalates = Phthalate (DEHP, BBP, DBP, DIBP): RFA gibt gar keine Antwort (IEC 62321-8).
+not-assessed-phthalates = Phthalate (DEHP, BBP, DBP, DIBP): Die RFA gibt gar keine Antwort (IEC 62321-8).
 not-assessed-pbb_pbde = PBB und PBDE: nur durch wenig Brom ausgeschlossen, nie gemessen (IEC 62321-6). Wenig Brom zeigt hier nicht, dass der Grenzwert von 10 mg/kg für PBDE der Verordnung (EU) 2019/1021 eingehalten ist.
 not-assessed-cr6 = Cr(VI): nur durch wenig Gesamtchrom ausgeschlossen, nie gemessen (IEC 62321-7-1, -7-2). Auf einer passivierten oder metallisch überzogenen Oberfläche sagt Gesamtchrom nichts.
 not-assessed-exemptions = Ausnahmen, die niemand beansprucht hat: Keine wird angewandt, wenn kein Anspruch sie nennt, mit Beleg und dem Kürzel einer zweiten Person.
@@ -238,8 +244,8 @@ next-read_cell_again = Die Zelle in der Datei ansehen: berichtigen oder erneut m
 next-state_uncertainty = Unsicherheit von { $about } mit exportieren, oder eine eigene Tabelle der Wiederholbarkeit angeben.
 next-state_detection_limit = Nachweisgrenze von { $about } mit exportieren.
 next-state_class = Werkstoffklasse angeben.
-next-measure_longer = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Aussicht, { $surely } s für neun von zehn; eine Schätzung.
-next-measure_longer_even_only = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Aussicht; neun von zehn würden mehr als { $cap } s brauchen; eine Schätzung.
+next-measure_longer = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Wahrscheinlichkeit, { $surely } s für 90 %; eine Schätzung.
+next-measure_longer_even_only = Diese Messstelle insgesamt etwa { $seconds } s messen (Strahl nicht angegeben) für eine Entscheidung mit 50 % Wahrscheinlichkeit; für 90 % wären mehr als { $cap } s nötig; eine Schätzung.
 next-another_spot = Eine andere Messstelle messen: Das zeigt, ob der Werkstoff ungleichmäßig ist. Es kann mehr gefunden werden, entlastet wird diese Stelle dadurch nie.
 next-repeat_again = Die Messstelle reinigen, das Stück flach auflegen und erneut messen: Die Messungen widersprechen einander.
 next-find_shift = Feststellen, was die Messung verschoben hat (Kalibrierung, Untergrund, Einheit), dann die Messstelle erneut messen.
@@ -272,7 +278,7 @@ role-note = Bemerkung
 role-spectrum = Spektrum oder Filter
 role-photo = Foto
 role-element = Name des Elements
-role-below_mark = Zeichen für „unter Nachweis“
+role-below_mark = Zeichen für „unter Nachweisgrenze“
 role-error_multiple = für wie viele Sigma die Unsicherheit steht
 role-time_of_day = Uhrzeit
 role-unit_of_measure = Einheit der Zeile
@@ -287,7 +293,7 @@ evidence-follows_element = eine Fehlerüberschrift direkt nach der Spalte des El
 evidence-known_heading = die Überschrift ist ein bekanntes Wort
 evidence-class_words_only = jede Zelle ist ein Wort für eine Werkstoffklasse
 evidence-holds_units = die Zellen enthalten Einheiten
-evidence-holds_seconds = die Überschrift sagt Zeit, und die Zellen sind kleine Zahlen und kein Datum
+evidence-holds_seconds = die Überschrift nennt eine Zeit, und die Zellen sind kleine Zahlen und kein Datum
 evidence-unit_not_understood = die Überschrift nennt das Element, aber die Einheit ist hier nicht bekannt; die Zahlen bleiben Text
 evidence-words_not_understood = die Überschrift beginnt wie ein Element, hat aber Wörter, die nicht verstanden wurden
 evidence-already_taken = eine andere Spalte hat diese Bedeutung schon
@@ -334,15 +340,15 @@ notice-workbook_broken = { $found ->
         [no_sheet] Die Arbeitsmappe hat kein Blatt mit Zellen.
        *[damaged] Die Arbeitsmappe ist abgeschnitten oder beschädigt, oder es ist keine.
     }
-    .remedy = In einem Tabellenprogramm öffnen, neu als XLSX oder CSV speichern und diese Datei bringen.
+    .remedy = In einem Tabellenprogramm öffnen, neu als XLSX oder CSV speichern und diese Datei laden.
 notice-workbook_not_read = Die Arbeitsmappe ist durch ein Kennwort gesperrt oder in einem alten Format, das hier nicht gelesen wird.
-    .remedy = Ohne Kennwort als XLSX, ODS oder CSV speichern und diese Datei bringen.
+    .remedy = Ohne Kennwort als XLSX, ODS oder CSV speichern und diese Datei laden.
 notice-workbook_too_large = Die Arbeitsmappe enthält mehr, als hier entpackt wird: { $found ->
         [ratio] Sie ist viel dichter gepackt, als Zellen es sind.
         [cells] mehr als 20 Millionen Zellen.
        *[part_size] mehr als 256 MiB in einem Teil.
     }
-    .remedy = Das Blatt mit den Ergebnissen als CSV speichern und diese Datei bringen.
+    .remedy = Das Blatt mit den Ergebnissen als CSV speichern und diese Datei laden.
 notice-other_sheets = Blatt „{ $found }“ wurde gelesen; { $rows } { $rows ->
         [one] anderes Blatt
        *[other] andere Blätter
@@ -351,7 +357,7 @@ notice-other_sheets = Blatt „{ $found }“ wurde gelesen; { $rows } { $rows ->
 notice-sheet_not_there = Die Arbeitsmappe hat kein Blatt „{ $found }“.
     .remedy = Eines ihrer Blätter für diese Datei wählen.
 notice-archive_broken = Das Archiv ist abgeschnitten oder beschädigt, oder es ist keines.
-    .remedy = Entpacken und die Dateien bringen, oder noch einmal schicken lassen.
+    .remedy = Entpacken und die Dateien laden, oder noch einmal schicken lassen.
 notice-archive_too_large = Hier ist mehr gepackt, als entpackt wird: { $found ->
         [ratio] Es ist viel dichter gepackt, als Ergebnisse es sind.
         [files] mehr als 20 000 Dateien.
@@ -359,15 +365,15 @@ notice-archive_too_large = Hier ist mehr gepackt, als entpackt wird: { $found ->
         [packed_size] mehr als 1 GiB in gepackter Form.
        *[archive_size] mehr als 2 GiB insgesamt.
     }
-    .remedy = Wenn Sie der Herkunft vertrauen: entpacken und die Dateien bringen.
+    .remedy = Wenn Sie der Herkunft vertrauen: entpacken und die Dateien laden.
 notice-entry_not_read = Die Datei im Archiv konnte nicht entpackt werden: { $found ->
         [password] Sie ist durch ein Kennwort gesperrt.
         [method] Sie ist mit einem Verfahren gepackt, das hier nicht gelesen wird.
        *[damaged] Sie ist beschädigt.
     }
-    .remedy = Das Archiv mit seinem Kennwort entpacken und die Dateien bringen.
+    .remedy = Das Archiv mit seinem Kennwort entpacken und die Dateien laden.
 notice-archive_in_archive = Ein Archiv in einem Archiv wird nicht entpackt.
-    .remedy = Das äußere Archiv entpacken und das innere bringen.
+    .remedy = Das äußere Archiv entpacken und das innere laden.
 notice-encoding_inferred = Der Text wurde als { $found } gelesen; die Datei gibt es nicht an.
     .remedy = Sehen Namen falsch aus, die Kodierung für diese Datei wählen.
 notice-bytes_no_character = Bytes, die in der verwendeten Kodierung kein Zeichen sind, zuerst in dieser Zeile; insgesamt { $rows }, jedes als „�“ gezeigt.
@@ -388,7 +394,7 @@ notice-line_too_long = Diese Zeile ist länger als jede Tabellenzeile (über 1 M
 notice-row_too_long = Die Zeile hat mehr Zellen als die Kopfzeile, als erste „{ $found }“; ihre Zellen können also in falschen Spalten stehen. Sie ist abgewiesen.
     .remedy = Nach einem Trennzeichen in einer Zelle suchen, die nicht in Anführungszeichen steht.
 notice-under_unknown_heading = Die Zeile steht unter einer Kopfzeile, die nicht verstanden wurde; was ihre Zahlen bedeuten, ist also offen. Sie ist abgewiesen.
-    .remedy = Die Kopfzeile darüber ansehen: Elemente etwa als „Pb mg/kg“ benennen, oder die Tabelle als eigene Datei geben.
+    .remedy = Die Kopfzeile darüber ansehen: Elemente etwa als „Pb mg/kg“ benennen, oder die Tabelle als eigene Datei laden.
 notice-far_below_zero = „{ $found }“ liegt mehr als drei ausgegebene Fehler unter null: vielleicht ein Zeichen für einen fehlenden Wert oder eine falsche Kalibrierung. Es bleibt als Zahl stehen.
     .remedy = Die Zelle ansehen; steht sie für einen fehlenden Wert, leer lassen.
 notice-row_short = { $rows } { $rows ->
@@ -409,14 +415,14 @@ notice-number_out_of_range = „{ $found }“ liegt jenseits jedes Massenanteils
     .remedy = Die Zahl und ihre Einheit prüfen.
 notice-more_than_whole = „{ $found }“ ist mehr als die ganze Probe (über 1 000 000 mg/kg).
     .remedy = Die Einheit der Spalte prüfen.
-notice-mark_unclear = „{ $found }“ hat ein Komma oder einen Punkt, das Dezimal- oder Tausenderzeichen sein kann. Die Zelle zählt als nicht gemessen.
+notice-mark_unclear = In „{ $found }“ kann das Komma oder der Punkt Dezimal- oder Tausenderzeichen sein. Die Zelle zählt als nicht gemessen.
     .remedy = Zahlen ohne Tausenderzeichen schreiben, oder das Dezimalzeichen der Datei angeben.
-notice-error_not_understood = Die Unsicherheit „{ $found }“ ist keine brauchbare Zahl. Der Wert steht ohne Unsicherheit.
+notice-error_not_understood = Die Unsicherheit „{ $found }“ ist keine brauchbare Zahl. Der Wert bleibt ohne Unsicherheit.
     .remedy = Die Zelle berichtigen.
 notice-error_unit_unclear = Die Einheit der Unsicherheit ist in { $rows } { $rows ->
         [one] Zeile
        *[other] Zeilen
-    } nicht zu erkennen: Ein Prozentzeichen kann Prozent des Werts bedeuten. Die Werte stehen ohne Unsicherheit.
+    } nicht zu erkennen: Ein Prozentzeichen kann Prozent des Werts bedeuten. Die Werte bleiben ohne Unsicherheit.
     .remedy = Die Spalte mit ihrer Einheit benennen, etwa „Pb u mg/kg (1s)“.
 notice-unit_not_stated = Die Einheit ist in { $rows } { $rows ->
         [one] Zeile
@@ -428,7 +434,7 @@ notice-unit_not_known = „{ $found }“ ist keine hier bekannte Einheit eines M
 notice-multiple_not_stated = Für wie viele Sigma die Fehlerspalte steht, ist nicht angegeben ({ $rows } { $rows ->
         [one] Zeile
        *[other] Zeilen
-    }). Als eines genommen, was das Band „unentschieden“ verbreitert und nie etwas entlastet.
+    }). Als eines gewertet, was das Band „unentschieden“ verbreitert und nie etwas entlastet.
     .remedy = Für diese Datei ein, zwei oder drei Sigma angeben.
 notice-limit_in_error_column = „Nicht nachgewiesen“ mit einer Zahl in der Fehlerspalte, in { $rows } { $rows ->
         [one] Zeile
@@ -437,7 +443,7 @@ notice-limit_in_error_column = „Nicht nachgewiesen“ mit einer Zahl in der Fe
         [one_error] ein ausgegebener Fehler, drei Sigma davon als Nachweisgrenze
        *[limit] Nachweisgrenze
     }.
-    .remedy = Meint die Spalte dort das andere, das für diese Datei angeben.
+    .remedy = Bedeutet die Spalte dort das andere, dies für diese Datei angeben.
 notice-class_not_understood = „{ $found }“ ist keine hier bekannte Werkstoffklasse ({ $rows } { $rows ->
         [one] Zeile
        *[other] Zeilen
@@ -446,9 +452,9 @@ notice-class_not_understood = „{ $found }“ ist keine hier bekannte Werkstoff
 notice-same_as_another = Die Datei hat dieselben Bytes wie eine andere und wurde mit ihr zusammengeführt.
     .remedy = Nichts zu tun.
 notice-too_many_columns = Eine Zeile hat { $found } Spalten, mehr als jede Ergebnistabelle. Die Datei wird nicht gelesen.
-    .remedy = Die Datei ansehen; noch einmal exportieren, oder die Tabelle darin bringen.
+    .remedy = Die Datei ansehen; noch einmal exportieren, oder nur die Tabelle daraus laden.
 notice-element_not_understood = „{ $found }“ ist kein hier bekanntes Element. Die Zeile misst etwas, daher ist sie abgewiesen.
-    .remedy = Ist es ein Element, das für die Spalte angeben oder den Namen berichtigen.
+    .remedy = Ist es ein Element, dies für die Spalte angeben oder den Namen berichtigen.
 notice-element_twice = Dasselbe Element steht in einer Messung zweimal („{ $found }“), in { $rows } { $rows ->
         [one] Zeile
        *[other] Zeilen
@@ -491,7 +497,7 @@ notice-mapped_by_hand = Für diese Überschriften { $rows ->
        *[other] wurden { $rows } Spalten
     } von Hand festgelegt.
     .remedy = Die Eingabe zurücknehmen, um zu sehen, was ohne sie gefunden wird.
-notice-mapping_differs = Eine von Hand gemachte Zuordnung spricht von Spalte oder Zeile { $found }, die diese Tabelle nicht hat. Sie wurde nicht verwendet.
+notice-mapping_differs = Eine von Hand gemachte Zuordnung nennt Spalte oder Zeile { $found }, die diese Tabelle nicht hat. Sie wurde nicht verwendet.
     .remedy = Die Spalten dieser Datei ansehen und neu festlegen.
 notice-duplicate_reading = { $rows ->
         [one] { $rows } Messung, hier, steht
@@ -505,13 +511,13 @@ notice-same_reading_in_parts = { $rows ->
         [one] { $rows } Messung, hier, steht
        *[other] { $rows } Messungen, die erste davon hier, stehen
     } auch in { $found }, und jede der beiden Fassungen sagt etwas, was die andere nicht sagt. Alle bleiben erhalten, die Messung zählt also mehrfach.
-    .remedy = Eine Datei geben, die alles sagt, oder die falsche herausnehmen. Sind es eigene Messungen, jeder eine eigene Kennung, Messstelle oder Zeit geben.
+    .remedy = Eine Datei laden, die alles enthält, oder die falsche herausnehmen. Sind es eigene Messungen, jeder eine eigene Kennung, Messstelle oder Zeit geben.
 notice-new_header = Hier beginnt eine neue Kopfzeile mit anderen Spalten.
     .remedy = Prüfen, ob die Spalten darunter verstanden wurden.
 notice-preamble = { $found } Zeilen vor der Kopfzeile bleiben als Bemerkungen erhalten.
     .remedy = Nichts zu tun.
 notice-skipped = Keine Ergebnistabelle; übergangen.
-    .remedy = Nichts zu tun. Einstellungen und Regelwerke werden für sich gegeben, nicht als Ergebnisse.
+    .remedy = Nichts zu tun. Einstellungen und Regelwerke werden für sich geladen, nicht als Ergebnisse.
 
 ## Settings, mapping and rule book files
 
@@ -528,7 +534,7 @@ problem-unknown_unit = „{ $found }“ ist keine hier bekannte Einheit eines Ma
 problem-not_a_quantity = „{ $found }“ ist keine Zahl mit Einheit.
     .remedy = So schreiben: "700 mg/kg".
 problem-unknown_name = „{ $found }“ ist kein hier bekannter Name.
-    .remedy = Die Schreibweise berichtigen. Was auf der Seite gesetzt und unter „Einstellungen“ heruntergeladen wird, hat jeden Namen richtig; alle Namen stehen in contract.md.
+    .remedy = Die Schreibweise berichtigen. Was auf der Seite festgelegt und unter „Einstellungen“ heruntergeladen wird, hat jeden Namen richtig; alle Namen stehen in contract.md.
 problem-band_upside_down = Der untere Rand des Bandes liegt nicht unter seinem oberen Rand: { $found }.
     .remedy = Die beiden Ränder berichtigen.
 problem-not_above_zero = „{ $found }“ ist nicht größer als null.
@@ -549,7 +555,7 @@ problem-aql_not_in_table = „{ $found }“ nennt keine AQL der Stichprobentabel
 ## Acts in words
 
 act-class = Werkstoffklasse festgelegt: { $value }
-act-sigma_multiple = ausgegebene Fehler als { $value } Sigma genommen
+act-sigma_multiple = ausgegebene Fehler gelten als { $value } Sigma
 act-unit_of_measure = Einheit der Werte ohne Einheit festgelegt: { $value }
 act-decimal_mark = Dezimalzeichen festgelegt: „{ $value }“
 act-detection_in_error_column = Zahl in der Fehlerspalte, wo nichts nachgewiesen ist: { $value ->
@@ -557,7 +563,7 @@ act-detection_in_error_column = Zahl in der Fehlerspalte, wo nichts nachgewiesen
        *[limit] die Nachweisgrenze
     }
 act-column_role = Spalte von Hand festgelegt: { $value }
-act-column_role_named = Spalte { $column } „{ $heading }“ genommen als { $role }
+act-column_role_named = Spalte { $column } „{ $heading }“ gilt als: { $role }
 act-header_line = { $value ->
         [none] keine Kopfzeile; Spalten nach ihren Nummern benannt
        *[other] Kopfzeile festgelegt: Zeile { $value }
@@ -620,7 +626,7 @@ summary-not_capable = { $about } nicht fähig bei { $count }
 summary-undecided = { $about } unentschieden bei { $count }
 summary-halogen_open = { $about } offen nach dem Halogen-Regelwerk bei { $count }
 summary-evidence_none = Belege: Nichts, was fehlt, sperrt ein Los.
-summary-evidence_advisory = Nicht gegeben, und sperrt nicht: { $list }.
+summary-evidence_advisory = Nicht angegeben, sperrt aber nicht: { $list }.
 summary-evidence_missing = Zum Annehmen fehlen Belege: { $list }.
 evidence-short-file_not_read = eine Datei, die nicht gelesen wurde
 evidence-short-units_not_stated = das Stück jeder Messung
@@ -673,7 +679,7 @@ caution-items = Die Ergebnisse beziehen sich nur auf die geprüften Gegenstände
 ## Report
 
 report-title = Screening-Bericht
-report-subtitle = Beschränkte Stoffe mit Röntgenfluoreszenz
+report-subtitle = Prüfung auf beschränkte Stoffe mit Röntgenfluoreszenz
 report-end = Ende des Berichts
 report-id = Kenndaten
 report-program = Erstellt mit
@@ -702,12 +708,12 @@ report-rows = Zeilen gesamt = verwendet + Kontrolle + doppelt + beiseitegelegt +
 report-digest = SHA-256
 report-method = Verfahren, Regeln und Entscheidungsregel
 report-method_text = Screening mit Röntgenfluoreszenz; jede Messung wurde nach den Bändern des unten genannten Regelwerks beurteilt. Werte sind Massenanteile in mg/kg; s ist ein Sigma.
-report-rule_text = Unter dem Grenzwert (BL): x + { $k } s { $low_sign } unterer Rand. Über dem Grenzwert (OL): x − { $k } s { $high_sign } oberer Rand. Unentschieden (X): dazwischen. Cr und Br haben kein „über“. Nicht nachgewiesen bei D: s = D / 3, BL, wenn D + { $k } s { $low_sign } unterer Rand. Cadmium in einem Verbundwerkstoff: BL nur auf oder unter einer angegebenen Nachweisgrenze, die die Schranke unten einhält. Metallisch überzogen, beschichtet oder passiviert: immer X. Klasse nicht bekannt: nach jeder Klasse beurteilt, das schlechteste Ergebnis zählt. Welches Risiko einer falschen Entscheidung die Bänder lassen, wird für ein Los nicht berechnet; die Wahrscheinlichkeit, dass ein einzelner Wert innerhalb eines gesetzlichen Grenzwerts liegt, steht bei seiner Erklärung.
-report-rule_halogens = Halogene: BL, wenn x + { $k } s { $within_sign } Grenzwert, OL, wenn x − { $k } s { $over_sign } Grenzwert; in einem Verbundwerkstoff oder einer unbekannten Klasse ist ein BL ein X (Kupfer oder Glas im Strahl); Metall ist nicht anwendbar; die Summe addiert die Quadrate beider Sigma; ein Anteil unter seiner Nachweisgrenze macht die Summe zu einem Bereich.
-report-halogens_moved = Halogene bewegen Losentscheide nach { $book }.
-report-halogens_shown = Halogene werden zur Information gezeigt; kein Halogen-Regelwerk ist genannt, sie bewegen also keinen Losentscheid.
-report-uncertainty = Unsicherheit: s ist der ausgegebene Fehler geteilt durch das Vielfache, für das er steht, aber nie kleiner als die eigene Wiederholbarkeit am Eingriffswert, wo eine Tabelle dafür gegeben ist, und nie kleiner als das, was Wiederholmessungen der Messstelle zeigen. Ein Vielfaches, das niemand angegeben hat, gilt als eins, was den unentschiedenen Bereich verbreitert. Welches s mit welchem Vielfachen verwendet wurde, steht im Anhang bei jedem Ergebnis.
-report-uncertainty_full = Der Prüfer gibt an, dass die gegebenen Unsicherheiten vollständig sind, einschließlich Kalibrierung, Matrix und Probenahme.
+report-rule_text = Unter dem Grenzwert (BL): x + { $k } s { $low_sign } unterer Rand. Über dem Grenzwert (OL): x − { $k } s { $high_sign } oberer Rand. Unentschieden (X): dazwischen. Cr und Br haben kein „über“. Nicht nachgewiesen bei D: s = D / 3, BL, wenn D + { $k } s { $low_sign } unterer Rand. Cadmium in einem Verbundwerkstoff: BL nur auf oder unter einer angegebenen Nachweisgrenze innerhalb der unten genannten Schranke. Metallisch überzogen, beschichtet oder passiviert: immer X. Klasse nicht bekannt: nach jeder Klasse beurteilt, das schlechteste Ergebnis zählt. Welches Risiko einer falschen Entscheidung die Bänder lassen, wird für ein Los nicht berechnet; die Wahrscheinlichkeit, dass ein einzelner Wert innerhalb eines gesetzlichen Grenzwerts liegt, steht bei seiner Erklärung.
+report-rule_halogens = Halogene: BL, wenn x + { $k } s { $within_sign } Grenzwert, OL, wenn x − { $k } s { $over_sign } Grenzwert; in einem Verbundwerkstoff oder einer unbekannten Klasse ist ein BL ein X (Kupfer oder Glas im Strahl); bei Metall nicht anwendbar; die Summe addiert die Quadrate beider Sigma; ein Anteil unter seiner Nachweisgrenze macht die Summe zu einem Bereich.
+report-halogens_moved = Halogene gehen nach { $book } in die Losentscheide ein.
+report-halogens_shown = Halogene werden zur Information gezeigt; kein Halogen-Regelwerk ist genannt, sie ändern also keinen Losentscheid.
+report-uncertainty = Unsicherheit: s ist der ausgegebene Fehler geteilt durch das Vielfache, für das er steht, aber nie kleiner als die eigene Wiederholbarkeit am Eingriffswert, wo eine Tabelle dafür angegeben ist, und nie kleiner als das, was Wiederholmessungen der Messstelle zeigen. Ein Vielfaches, das niemand angegeben hat, gilt als eins, was den unentschiedenen Bereich verbreitert. Welches s mit welchem Vielfachen verwendet wurde, steht im Anhang bei jedem Ergebnis.
+report-uncertainty_full = Der Prüfer gibt an, dass die angegebenen Unsicherheiten vollständig sind, einschließlich Kalibrierung, Matrix und Probenahme.
 report-probability = Die Wahrscheinlichkeit, dass ein wahrer Wert innerhalb eines Grenzwerts liegt, ist die einer Normalverteilung um den Wert (JCGM 106:2012), für Cd, Pb und Hg, wo der Grenzwert in diesem Werkstoff für das Element selbst gilt. Sie entscheidet hier nichts.
 report-thickness = Dicke: Wo sie angegeben ist, bleibt ein BL eines Kunststoffs, oder eines Metalls, dessen Grundmetall gemessen wurde, nur bestehen, wenn es trotz des fehlenden Signals gilt. Als Kunststoff wird Polyethylen angesetzt, der durchlässigste, mit dem Chlor, das als Hauptelement gemessen wurde; das ist bei gefüllten Kunststoffen also vorsichtig.
 report-book = Regelwerk
@@ -731,7 +737,7 @@ report-why = Warum
 report-next = Nächster Schritt
 report-material_head = Werkstoff, Teil, Los
 report-annex = Anhang: jede Messung
-report-annex_values = Werte in mg/kg ± ein Sigma; „<“ eine Nachweisgrenze; „–“ nicht gemessen; Text in Anführungszeichen, wie er in der Datei steht. Sigma: p ausgegeben, Vielfaches in der Datei angegeben; m ausgegeben, Vielfaches vom Prüfer festgelegt (die Zahl nach p oder m ist dieses Vielfache: p2 ist ein ausgegebener Fehler von zwei Sigma); u ausgegeben, Vielfaches unbekannt und als eins genommen; t eigene Tabelle; r was Wiederholmessungen der Messstelle zeigen. „!“: Etwas macht das Ergebnis zweifelhaft; es steht unter „Zweifel neben Ergebnissen“ oder bei dem offenen Ergebnis.
+report-annex_values = Werte in mg/kg ± ein Sigma; „<“ eine Nachweisgrenze; „–“ nicht gemessen; Text in Anführungszeichen, wie er in der Datei steht. Sigma: p ausgegeben, Vielfaches in der Datei angegeben; m ausgegeben, Vielfaches vom Prüfer festgelegt (die Zahl nach p oder m ist dieses Vielfache: p2 ist ein ausgegebener Fehler von zwei Sigma); u ausgegeben, Vielfaches unbekannt und als eins gewertet; t eigene Tabelle; r was Wiederholmessungen der Messstelle zeigen. „!“: Etwas macht das Ergebnis zweifelhaft; es steht unter „Zweifel an Ergebnissen“ oder bei dem offenen Ergebnis.
 report-also = Dasselbe für
 report-also_more = und { $count } weitere
 report-annex_capped = Die ersten { $shown } von { $total } Messungen sind gedruckt; findings.csv enthält alle.
@@ -747,7 +753,7 @@ report-notices = Meldungen
 report-notices_none = Keine.
 report-check = Kontrollmessung, keine Ware
 report-rests_on = Grundlage: Losumfang { $size }; der Plan verlangt { $take } Stück; { $units } vom am wenigsten geprüften Werkstoff gemessen.
-report-hold_ends = Wie das endet, neben dem, was jeder Grund verlangt
+report-hold_ends = Wie die Sperre endet, zusätzlich zu dem, was jeder Grund verlangt
 report-refused = Abgewiesene Zeilen
 report-refused_none = Keine Zeile wurde abgewiesen.
 report-refused_capped = { $left } weitere abgewiesene Zeilen sind gezählt und nicht aufgeführt.
@@ -756,7 +762,7 @@ report-remedy = Was zu tun ist
 report-acts = Einstellungen und Eingaben
 report-acts_none = Keine.
 report-by = Von
-report-at = Am
+report-at = Datum
 report-act = Eingabe
 report-target = Betrifft
 report-note = Bemerkung
@@ -773,13 +779,13 @@ report-decision_rule = Entscheidungsregel
 report-rule_bands = Screening-Bänder (die Regel dieses Berichts)
 report-rule_not_applicable = keine Regel zum Grenzwert anwendbar (Messungen)
 report-composition = Zusammensetzung
-report-caution = Vorsicht
-report-doubts = Zweifel neben Ergebnissen
+report-caution = Warnhinweis
+report-doubts = Zweifel an Ergebnissen
 report-doubts_none = Nichts Gemessenes macht ein BL zweifelhaft, und keine Zusammensetzung spricht gegen eine Klasse.
 report-doubts_below = Unter dem Grenzwert, und zweifelhaft
 report-doubts_capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 report-compositions = Zusammensetzungen, auf die es ankommt
-report-compositions_text = Wo die Klasse nicht bekannt ist oder das Gemessene ihr widerspricht. Was eine Zusammensetzung nahelegt, wird nie als Klasse genommen.
+report-compositions_text = Wo die Klasse nicht bekannt ist oder das Gemessene ihr widerspricht. Was eine Zusammensetzung nahelegt, gilt nie als Klasse.
 report-repeats = Wiederholmessungen und Messstellen
 report-repeats_text = Wiederholmessungen einer Messstelle werden zusammen beurteilt, wo sie übereinstimmen und keine davon für sich über dem Grenzwert ist; über Messstellen wird nie gemittelt. Weit abliegende Messungen werden genannt; keine wird weggenommen.
 report-repeats_none = Keine Messstelle wurde mehr als einmal gemessen und kein Werkstoff an zwei angegebenen Messstellen.
@@ -795,7 +801,7 @@ report-one_is_over = nicht gewertet: Eine davon ist für sich über dem Grenzwer
 report-spots_of = { $about } ({ $n } Messstellen, Wahrscheinlichkeit { $p })
 report-spots_alike = Kein Unterschied zwischen Messstellen war zu sehen bei { $list }. Das beweist nicht, dass sie gleich sind; die schlechteste Messstelle ist maßgebend.
 report-limits = Grenzwerte der genannten Regelwerke
-report-limits_text = Das schlechteste Ergebnis jedes Werkstoffs nach jedem Grenzwert, der für ihn gilt. Nur was die Gründe des Loses nennen, bewegt seinen Losentscheid.
+report-limits_text = Das schlechteste Ergebnis jedes Werkstoffs nach jedem Grenzwert, der für ihn gilt. Nur was die Gründe des Loses nennen, ändert seinen Losentscheid.
 report-limits_none = Keiner der Grenzwerte gilt für diese Werkstoffe.
 report-limits_capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 report-worst_reading = Schlechteste Messung
@@ -821,7 +827,7 @@ report-questions = Zu beantworten
 report-expiries = Ablaufdaten, über alle Lose
 report-cr6 = Chrom(VI) je Fläche (IEC 62321-7-1)
 report-cr6_area = ug/cm2
-report-cr6_not_judged = nicht beurteilt: Kein geladenes Regelwerk gibt es her, oder der Werkstoff ist kein Metall
+report-cr6_not_judged = nicht beurteilt: Kein geladenes Regelwerk sagt etwas dazu, oder der Werkstoff ist kein Metall
 report-laboratory = Labor, Bericht
 report-reached = Wie jedes Ergebnis zustande kam
 report-reached_text = Die Regel einmal für jeden Stoff und jede Klasse, mit der Zahl der Messungen, die danach unter, unentschieden und über sind. Mit welchem Sigma und Vielfachen jede Messung beurteilt wurde, steht im Anhang; offene Ergebnisse und solche über dem Grenzwert haben oben ihren eigenen Absatz.
@@ -832,7 +838,7 @@ report-halogens = Halogene
 report-validity = Gilt für Produkte
 report-in_use = In Gebrauch
 report-open_day = offen
-report-jurisdiction = Wo
+report-jurisdiction = Geltungsgebiet
 report-legend = BL unter dem Grenzwert · X unentschieden · OL über dem Grenzwert · n. anw. nicht anwendbar. Jedes andere Wort sagt, warum es keines dieser Ergebnisse gibt; keines steht für „unter dem Grenzwert“.
 
 ## Ruler
@@ -864,7 +870,7 @@ cli-help = Plumbline wertet Screening-Ergebnisse der Röntgenfluoreszenz an Werk
                  findings.csv    eine Zeile je Messung, für Tabellenprogramme
                  report.html     der Bericht, für Menschen; aus einem Browser zu drucken
                  (Kurzfassung und Anhang: siehe --length)
-                 history.txt     die gegebenen Verläufe und diese Prüfung zusammen, für das nächste Mal
+                 history.txt     die geladenen Verläufe und diese Prüfung zusammen, für das nächste Mal
     --out DIR        wohin geschrieben wird; wird angelegt, wenn es fehlt
     --papers         schreibt auch, soweit nötig: findings.xlsx, laboratory-request.html,
                      supplier-notice-N-NAME.html (je eine für jeden Lieferanten eines gesperrten oder
@@ -916,7 +922,7 @@ cli-written = Geschrieben: { $file }
 
 need-unit_not_stated = Die Datei gibt die Einheit ihrer Werte nicht an. Welche Einheit ist es?
 need-sigma_multiple_not_stated = Die Datei gibt nicht an, für wie viele Sigma ihre Fehlerspalte steht. Eins, zwei oder drei?
-need-decimal_mark_unclear = Einige Zahlen haben ein Komma oder einen Punkt, das Dezimal- oder Tausenderzeichen sein kann. Welches ist das Dezimalzeichen?
+need-decimal_mark_unclear = In einigen Zahlen kann das Komma oder der Punkt Dezimal- oder Tausenderzeichen sein. Welches ist das Dezimalzeichen?
 need-date_order_unclear = Einige Daten können Tag und Monat oder Monat und Tag sein. In welcher Reihenfolge stehen sie?
 need-class_not_stated = { $count ->
         [one] Eine Messung nennt

@@ -11,9 +11,9 @@ lot-reason-trust_not_bracketed = { $count ->
         [one] Eine Messung liegt
        *[other] { $count } Messungen liegen
     } nicht zwischen zwei guten Kontrollen: { $about }. Eine Messung gilt nur mit den guten Kontrollen als verlässlich, die die Regel dafür verlangt.
-    .remedy = Die Kontrollprobe jetzt messen, falls seither nichts geändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+    .remedy = Die Kontrollprobe jetzt messen, falls seither nichts verändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
 lot-reason-trust_none = { $count ->
-        [0] Es ist weder Kontrollprobe noch Blindprobe gegeben; nichts zeigt also, dass das Gerät stimmte.
+        [0] Es ist weder Kontrollprobe noch Blindprobe angegeben; nichts zeigt also, dass das Gerät stimmte.
         [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab: Keine Kontrolle mit gleichem Gerät, Modus und gleicher Klasse ist dafür zertifiziert.
        *[other] Bei { $count } von { $of } Messungen deckt keine Kontrolle { $about } ab: Keine Kontrolle mit gleichem Gerät, Modus und gleicher Klasse ist dafür zertifiziert.
     }
@@ -36,7 +36,7 @@ lot-reason-check_times_differ = { $count ->
 lot-reason-mark_not_taken = { $count ->
         [one] Eine Messung wurde als Kontrolle benannt oder gekennzeichnet und bleibt Ware
        *[other] { $count } Messungen wurden als Kontrollen benannt oder gekennzeichnet und bleiben Ware
-    }: Das nimmt keine Messung aus einem Los oder einem Teil heraus, und keine, die über dem Grenzwert ist, solange kein Zertifikat ihre Probe nennt.
+    }: Eine Kennzeichnung nimmt keine Messung aus einem Los oder Teil heraus, und keine, die über dem Grenzwert ist, solange kein Zertifikat ihre Probe nennt.
     .remedy = Los und Teil von Kontrollmessungen in der Datei leer lassen und das Zertifikat der Kontrollprobe angeben.
 evidence-short-trust_failed = neue Messungen für die neben einer nicht bestandenen Kontrolle
 evidence-short-trust_not_bracketed = Messungen zwischen zwei guten Kontrollen
@@ -47,7 +47,7 @@ evidence-short-mark_not_taken = eine Kennzeichnung, die nicht übernommen wurde
 trust-ok = zwischen guten Kontrollen
 trust-none = keine Kontrolle deckt es ab
 trust-not_bracketed = nicht zwischen guten Kontrollen
-trust-failed = eine Kontrolle daneben nicht bestanden
+trust-failed = eine Kontrolle daneben wurde nicht bestanden
 check-kind-check = Kontrollprobe
 check-kind-blank = Blindprobe
 check-verdict-good = gut
@@ -57,8 +57,8 @@ check-verdict-no_uncertainty = nicht beurteilt: keine Unsicherheit
 check-verdict-not_measured = nicht gemessen
 check-verdict-not_seen = nicht beurteilt: nicht nachgewiesen, oder so unsicher, dass der zertifizierte Wert ganz verfehlt sein könnte
 check-verdict-unit_unknown = nicht beurteilt: Die Einheit ist nicht angegeben
-check-verdict-expired = nicht genommen: Das Zertifikat ist abgelaufen
-check-verdict-day_unknown = nicht genommen: Das Zertifikat hat einen letzten Tag, und der Tag der Messung ist nicht bekannt
+check-verdict-expired = nicht gewertet: Das Zertifikat ist abgelaufen
+check-verdict-day_unknown = nicht gewertet: Das Zertifikat hat einen letzten Tag, und der Tag der Messung ist nicht bekannt
 check-verdict-no_certificate = kein zertifizierter Wert
 report-trust = Verlässlichkeit
 report-trust_text = Messungen gelten als verlässlich { $bracket ->
@@ -81,7 +81,7 @@ report-trust_bias = Abweichung
 report-trust_recovery = Wiederfindung, %
 report-trust_zeta = zeta
 report-trust_en = E_n
-report-trust_verdict = Ergab
+report-trust_verdict = Beurteilung
 report-trust_readings = Messungen
 
 ## What a person says
@@ -121,7 +121,7 @@ act-control_chart = Regelkarten: Grenzen aus { $limits ->
        *[other] Western-Electric-Regeln
     }
 act-sampling_plan = Stichprobenplan: { $rule ->
-        [zero_acceptance] Annahmezahl null, Sicherheit { $confidence } %, um { $share } % fehlerhafte zu entdecken
+        [zero_acceptance] Annahmezahl null, Sicherheit { $confidence } %, um { $share } % fehlerhafte Stücke zu entdecken
        *[single] Einfachstichprobe nach MIL-STD-105E, Niveau { $level ->
             [none] II
            *[other] { $level }
@@ -134,9 +134,9 @@ act-sampling_plan = Stichprobenplan: { $rule ->
         }, AQL { $aql }
     }{ $seed ->
         [none] { "" }
-       *[other] , Zufallsliste aus Startzahl { $seed }
+       *[other] , Zufallsliste aus Startwert { $seed }
     }
-act-mark = genommen als { $value }
+act-mark = gilt als { $value }
 act-set_aside = beiseitegelegt: { $value }
 act-laboratory = Laborergebnis: { $analyte } { $value }{ $u ->
         [none] { "" }
@@ -170,7 +170,7 @@ act-hold_ends = die Sperre endet durch: { $who ->
     }; bis: { $until ->
         [none] kein Tag festgelegt
        *[other] { $until }
-    }; abgesondert: { $quarantined ->
+    }; separiert: { $quarantined ->
         [none] nicht angegeben
        *[other] { $quarantined } Stück
     }{ $place ->
@@ -201,7 +201,7 @@ lot-reason-change_not_compared = „{ $about }“ wurde nicht mit früheren ange
         [0] Lieferant, Teil oder Klasse ist nicht bekannt, oder kein Element lässt sich vergleichen
        *[other] { $count } der { $of } nötigen Lose stehen im Verlauf
     }.
-    .remedy = Einen Verlauf mit mindestens fünf angenommenen Losen dieses Lieferanten, Teils und Werkstoffs geben.
+    .remedy = Einen Verlauf mit mindestens fünf angenommenen Losen dieses Lieferanten, Teils und Werkstoffs laden.
 evidence-short-material_changed = eine neue Freigabe eines geänderten Werkstoffs
 evidence-short-change_not_compared = genug frühere Lose zum Vergleich
 ## Sampling
@@ -211,7 +211,7 @@ lot-reason-lot_size_too_small = { $count } Stück wurden aus einem Los gemessen,
        *[other] { $of } Stück
     } hat: Eine der beiden Zahlen ist falsch.
     .remedy = Den Losumfang oder die Namen der Stücke berichtigen.
-lot-reason-lot_size_missing = Ein Stichprobenplan ist gegeben und der Losumfang nicht; niemand kann also sagen, wie viele Stück er verlangt.
+lot-reason-lot_size_missing = Ein Stichprobenplan ist angegeben, der Losumfang nicht; niemand kann also sagen, wie viele Stück er verlangt.
     .remedy = Losumfang angeben.
 evidence-short-lot_size_too_small = ein Losumfang, der zu den gemessenen Stücken passt
 evidence-short-lot_size_missing = Losumfang
@@ -228,22 +228,22 @@ sampling-plan_single = Einfachstichprobe nach MIL-STD-105E, Niveau { $level }, {
         [same] { "" }
        *[other] , dessen Pfeil zu Buchstabe { $led } führt
     }: { $whole ->
-        [yes] alle { $size } Stück des Loses nehmen.
-       *[no] { $n } von { $size } Stück nehmen.
+        [yes] alle { $size } Stück des Loses entnehmen.
+       *[no] { $n } von { $size } Stück entnehmen.
     }
 sampling-plan_zero = Annahmezahl null: { $whole ->
-        [yes] alle { $size } Stück des Loses nehmen: Weniger geben keine { $confidence } % Sicherheit gegen { $share } % fehlerhafte ({ $bad } in diesem Los).
-       *[no] { $n } von { $size } Stück nehmen. Ist keines davon fehlerhaft, zeigt das mit { $confidence } % Sicherheit, dass weniger als { $bad } Stück des Loses ({ $share } %) es sind.
+        [yes] alle { $size } Stück des Loses entnehmen: Weniger geben keine { $confidence } % Sicherheit gegen { $share } % fehlerhafte Stücke ({ $bad } in diesem Los).
+       *[no] { $n } von { $size } Stück entnehmen. Ist keines davon fehlerhaft, zeigt das mit { $confidence } % Sicherheit, dass weniger als { $bad } Stück des Loses ({ $share } %) es sind.
     }
 sampling-table = Die Zahlen der Tabelle, nur für andere Merkmale: annehmen bei { $ac }, zurückweisen bei { $re } oder mehr. Für beschränkte Stoffe ist die Annahmezahl 0, wie der Plan auch lautet.
-sampling-units = Los von { $size } Stück. Verlangt von jedem Werkstoff: { $take } Stück. Gemessen vom am wenigsten geprüften Werkstoff: { $measured }. Verschiedene Stücke gesehen: { $units }; davon nach dem Screening { $conforming } konform, { $undecided } unentschieden, { $over } darüber. Ein unentschiedenes Stück zählt nie als konform.
-sampling-list = Zu nehmende Stücke, zufällig aus 1 bis { $size } gezogen (SplitMix64, Startzahl { $seed }; { $n } Stück; die Stücke nummerieren, wie sie liegen, dann kann jeder dieselbe Liste noch einmal ziehen):
-sampling-list_capped = Die ersten { $shown } von { $total } zu nehmenden Stücken sind gedruckt; findings.json enthält alle.
-sampling-risk = Risiko dieses Plans für ein Los von { $size }, wenn { $n } Stück zufällig genommen werden und keines darüber sein darf (hypergeometrische Verteilung): angenommen mit einer Wahrscheinlichkeit von mindestens 95 %, wo höchstens { $at95 } Stück fehlerhaft sind, mindestens 50 %, wo höchstens { $at50 }, mindestens 10 %, wo höchstens { $at10 }.
-sampling-risk_none = Jedes Stück des Loses wird genommen: Es bleibt kein Stichprobenrisiko, nur das des Messens.
-sampling-risk_process = Für den Prozess, aus dem das Los kam, oder ein Los, das viel größer ist als die Stichprobe (Binomialverteilung): dieselben Wahrscheinlichkeiten bei { $at95 } %, { $at50 } % und { $at10 } % fehlerhaften.
-sampling-zero_process = In einem Los ohne Ende brauchte dieselbe Sicherheit { $n } Stück.
-sampling-at_most = Mit { $confidence } % Sicherheit sind, falls die Stücke zufällig genommen wurden, höchstens { $most } der { $size } Stück fehlerhaft; jedes Stück, dessen Konformität nicht gezeigt wurde, zählt als fehlerhaft.
+sampling-units = Los von { $size } Stück. Verlangt von jedem Werkstoff: { $take } Stück. Gemessen vom am wenigsten geprüften Werkstoff: { $measured }. Verschiedene Stücke gesehen: { $units }; davon nach dem Screening { $conforming } ohne Beanstandung, { $undecided } unentschieden, { $over } über dem Grenzwert. Ein unentschiedenes Stück zählt nie als „ohne Beanstandung“.
+sampling-list = Zu entnehmende Stücke, zufällig aus 1 bis { $size } gezogen (SplitMix64, Startwert { $seed }; { $n } Stück; die Stücke nummerieren, wie sie liegen, dann kann jeder dieselbe Liste noch einmal ziehen):
+sampling-list_capped = Die ersten { $shown } von { $total } zu entnehmenden Stücken sind gedruckt; findings.json enthält alle.
+sampling-risk = Risiko dieses Plans für ein Los von { $size }, wenn { $n } Stück zufällig entnommen werden und keines über dem Grenzwert sein darf (hypergeometrische Verteilung): angenommen mit einer Wahrscheinlichkeit von mindestens 95 %, wo höchstens { $at95 } Stück fehlerhaft sind, mindestens 50 %, wo höchstens { $at50 }, mindestens 10 %, wo höchstens { $at10 }.
+sampling-risk_none = Jedes Stück des Loses wird entnommen: Es bleibt kein Stichprobenrisiko, nur das des Messens.
+sampling-risk_process = Für den Prozess, aus dem das Los kam, oder ein Los, das viel größer ist als die Stichprobe (Binomialverteilung): dieselben Wahrscheinlichkeiten bei { $at95 } %, { $at50 } % und { $at10 } % fehlerhaften Stücken.
+sampling-zero_process = In einem unbegrenzt großen Los brauchte dieselbe Sicherheit { $n } Stück.
+sampling-at_most = Mit { $confidence } % Sicherheit sind, falls die Stücke zufällig entnommen wurden, höchstens { $most } der { $size } Stück fehlerhaft; jedes Stück, dessen Konformität nicht gezeigt wurde, zählt als fehlerhaft.
 sampling-isolated = Normale, verschärfte und reduzierte Prüfung und die Regeln für den Wechsel zwischen ihnen sind für eine fortlaufende Serie von Losen; für ein einzelnes Los gelten sie nicht (ISO 2859-2 behandelt einzelne Lose).
 sampling-proves = Ein Plan nennt ein Risiko und nichts weiter: Das Gesetz gilt je homogenem Werkstoff und kennt keine AQL, und über kein einzelnes Stück, das nicht gemessen wurde, ist etwas gezeigt.
 sampling-curve = Wie wahrscheinlich ein Los von { $size } bei einer Stichprobe von { $n } Stück angenommen wird
@@ -261,28 +261,28 @@ report-charts_others = { $count ->
        *[other] { $count } weitere Regelkarten beruhen allein auf dem Verlauf, weil diese Prüfung ihre Proben nicht gemessen hat; sie stehen
     } in findings.json.
 report-signals_capped = Die ersten { $shown } von { $total } Signalen sind aufgeführt; alle stehen in findings.json.
-report-history = Gegebener Verlauf: { $checks } Zahlen aus Kontrollmessungen, { $records } Datensätze zu Losen. SHA-256:
-report-history_none = Es wurde kein Verlauf gegeben: Die Regelkarten zeigen nur diese Prüfung.
+report-history = Geladener Verlauf: { $checks } Zahlen aus Kontrollmessungen, { $records } Datensätze zu Losen. SHA-256:
+report-history_none = Es wurde kein Verlauf geladen: Die Regelkarten zeigen nur diese Prüfung.
 
 chart-name = { $element } in { $sample } ({ $class }), Gerät { $instrument }
 chart-values = Wert, mg/kg
 chart-ranges = Gleitende Spannweite, mg/kg
 chart-upper = obere Grenze { $value }
-chart-centre = Mitte { $value }
+chart-centre = Mittellinie { $value }
 chart-lower = untere Grenze { $value }
 chart-largest = größter { $value }
 chart-smallest = kleinster { $value }
 chart-baseline = Basis: { $points } Punkte
 chart-no_time = keine Zeit angegeben
-chart-limits-baseline = Mitte { $centre } mg/kg, Grenzen { $lower } bis { $upper } mg/kg (drei Sigma auf jeder Seite, Sigma { $sigma }): aus den ersten { $points } Punkten, ihrem Mittelwert und ihrer mittleren gleitenden Spannweite durch 1,128 (ISO 7870-2).
-chart-limits-certificate = Mitte { $centre } mg/kg, Grenzen { $lower } bis { $upper } mg/kg (drei Sigma auf jeder Seite): aus dem Zertifikat. Sigma { $sigma } ist dessen Unsicherheit zusammen mit der Wiederholbarkeit einer Messung, { $from ->
+chart-limits-baseline = Mittellinie { $centre } mg/kg, Eingriffsgrenzen { $lower } bis { $upper } mg/kg (drei Sigma auf jeder Seite, Sigma { $sigma }): aus den ersten { $points } Punkten, ihrem Mittelwert und ihrer mittleren gleitenden Spannweite durch 1,128 (ISO 7870-2).
+chart-limits-certificate = Mittellinie { $centre } mg/kg, Eingriffsgrenzen { $lower } bis { $upper } mg/kg (drei Sigma auf jeder Seite): aus dem Zertifikat. Sigma { $sigma } ist dessen Unsicherheit zusammen mit der Wiederholbarkeit einer Messung, { $from ->
         [site_table] aus der eigenen Tabelle
        *[stated] wie die Messungen sie angeben
     }.
-chart-none-too_few_points = Keine Grenzen: Es sind { $points } Punkte da, und eine Basis braucht { $needed }. Ob das Gerät beherrscht läuft, ist nicht bekannt.
-chart-none-no_spread = Keine Grenzen: Alle Punkte der Basis sind gleich. Ob das Gerät beherrscht läuft, ist nicht bekannt.
-chart-none-no_certificate = Keine Grenzen: Sie sollen aus dem Zertifikat kommen, und keines, das am Tag des neuesten Punkts gilt, nennt dieses Element. Ob das Gerät beherrscht läuft, ist nicht bekannt.
-chart-none-no_repeatability = Keine Grenzen: Sie sollen aus dem Zertifikat kommen, und weder die eigene Tabelle noch jede Messung sagt, wie gut sich eine Messung wiederholt. Ob das Gerät beherrscht läuft, ist nicht bekannt.
+chart-none-too_few_points = Keine Eingriffsgrenzen: Es sind { $points } Punkte da, und eine Basis braucht { $needed }. Ob das Gerät statistisch beherrscht ist, ist nicht bekannt.
+chart-none-no_spread = Keine Eingriffsgrenzen: Alle Punkte der Basis sind gleich. Ob das Gerät statistisch beherrscht ist, ist nicht bekannt.
+chart-none-no_certificate = Keine Eingriffsgrenzen: Sie sollen aus dem Zertifikat kommen, und keines, das am Tag des neuesten Punkts gilt, nennt dieses Element. Ob das Gerät statistisch beherrscht ist, ist nicht bekannt.
+chart-none-no_repeatability = Keine Eingriffsgrenzen: Sie sollen aus dem Zertifikat kommen, und weder die eigene Tabelle noch jede Messung sagt, wie gut sich eine Messung wiederholt. Ob das Gerät statistisch beherrscht ist, ist nicht bekannt.
 chart-rules-western_electric = den Western-Electric-Regeln (NIST/SEMATECH e-Handbook of Statistical Methods, 6.3)
 chart-rules-nelson = den Nelson-Regeln (Journal of Quality Technology 16, 1984)
 chart-no_signal = Kein Signal in { $points } Punkten nach { $rules }.
@@ -292,9 +292,9 @@ chart-signals = { $count ->
     } in { $points } Punkten nach { $rules }:
 chart-signal_at = { $first }, { $value } mg/kg: { $codes }.
 chart-signal_run = { $count } Punkte von { $first } bis { $last }, der erste { $value } mg/kg: { $codes }.
-chart-drift = Der Wert driftet um { $slope } mg/kg am Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }): { $percent } % davon in 30 Tagen.
-chart-drift_short = Der Wert driftet um { $slope } mg/kg am Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }). Weniger als ein Tag sagt nichts über einen Monat.
-chart-no_drift = Es zeigt sich keine Drift: { $slope } mg/kg am Tag mit einer Standardunsicherheit von { $sigma } ({ $n } Punkte über { $span } Tage, 95 %, t { $t }).
+chart-drift = Der Wert driftet um { $slope } mg/kg je Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }): { $percent } % davon in 30 Tagen.
+chart-drift_short = Der Wert driftet um { $slope } mg/kg je Tag (Standardunsicherheit { $sigma }; { $n } Punkte über { $span } Tage, 95 %, t { $t }). Weniger als ein Tag sagt nichts über einen Monat.
+chart-no_drift = Es zeigt sich keine Drift: { $slope } mg/kg je Tag mit einer Standardunsicherheit von { $sigma } ({ $n } Punkte über { $span } Tage, 95 %, t { $t }).
 chart-drift_unknown = Über Drift wird nichts gesagt: Dazu braucht es { $n } Messungen zu zwei oder mehr Zeiten.
 chart-without_time = { $count ->
         [one] Eine Messung gibt keine Zeit an und hat keinen Platz in der Reihenfolge
@@ -305,8 +305,8 @@ chart-not_drawn = Die neuesten Punkte sind gezeichnet; { $count } frühere nicht
 signal-beyond_3s = jenseits von drei Sigma
 signal-two_of_three_beyond_2s = zwei von dreien jenseits von zwei Sigma auf einer Seite
 signal-four_of_five_beyond_1s = vier von fünfen jenseits von einem Sigma auf einer Seite
-signal-eight_on_one_side = acht auf einer Seite der Mitte
-signal-nine_on_one_side = neun auf einer Seite der Mitte
+signal-eight_on_one_side = acht auf einer Seite der Mittellinie
+signal-nine_on_one_side = neun auf einer Seite der Mittellinie
 signal-six_rising_or_falling = sechs nacheinander steigend oder fallend
 signal-fourteen_alternating = vierzehn abwechselnd auf und ab
 signal-fifteen_within_1s = fünfzehn innerhalb von einem Sigma: für diese Grenzen zu schön, um wahr zu sein
@@ -317,7 +317,7 @@ change-changed = Das ist nicht der Werkstoff, den Sie freigegeben haben, gemesse
        *[other] Losen
     } ({ $elements } Elemente verglichen).
 change-other_class = Das ist nicht der Werkstoff, den Sie freigegeben haben: Die { $lots } angenommenen Lose sind { $class }.
-change-not_changed = Kein Element liegt abseits der { $lots } angenommenen Lose ({ $elements } verglichen). Das ist kein Beweis, dass es derselbe Werkstoff ist.
+change-not_changed = Bei keinem Element zeigt sich eine Abweichung von den { $lots } angenommenen Losen ({ $elements } verglichen). Das ist kein Beweis, dass es derselbe Werkstoff ist.
 change-too_few = Zu wenige zum Vergleich: Der Verlauf hat { $lots } { $lots ->
         [one] angenommenes Los
        *[other] angenommene Lose
@@ -326,7 +326,7 @@ change-not_comparable = Nicht mit angenommenen Losen verglichen: Lieferant, Teil
 change-moved = { $element }: { $from } auf { $to } mg/kg (x { $factor }), { $spreads } Streuungen entfernt, { $allowed } erlaubt.
 change-not_measured = In den meisten angenommenen Losen, und jetzt nicht gemessen: { $list }.
 report-change = Änderung des Werkstoffs
-report-change_text = Jedes Element gegen alles andere im Kilogramm, neben den angenommenen Losen desselben Lieferanten, Teils, Werkstoffs und derselben Klasse im Verlauf. Ihre Mitte ist der Median, ihre Streuung lässt das entfernteste Fünftel weg. Von Losen, die sich nicht geändert haben, werden höchstens 1 % als geändert bezeichnet, für alle Elemente zusammen (simuliert für normale Streuung; der Anteil ist unsere eigene Wahl). Was nicht nachgewiesen wurde, kann irgendwo unter seiner Grenze liegen und wird deswegen nie eine Änderung genannt. Wenige Lose zeigen nur große Änderungen.
+report-change_text = Jedes Element im Verhältnis zum Rest des Kilogramms, verglichen mit den angenommenen Losen desselben Lieferanten, Teils, Werkstoffs und derselben Klasse im Verlauf. Ihre Mitte ist der Median, ihre Streuung lässt das entfernteste Fünftel weg. Von Losen, die sich nicht geändert haben, werden höchstens 1 % als geändert bezeichnet, für alle Elemente zusammen (simuliert für normale Streuung; der Anteil ist unsere eigene Wahl). Was nicht nachgewiesen wurde, kann irgendwo unter seiner Nachweisgrenze liegen und wird deswegen nie eine Änderung genannt. Wenige Lose lassen nur große Änderungen erkennen.
 report-change_says = Neben den angenommenen Losen
 report-change_capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 
@@ -347,7 +347,7 @@ supplier-near_miss = { $substance } lag in { $lots } { $lots ->
         [one] Los
        *[other] Losen
     } um weniger als ein Sigma unter dem Grenzwert; das nächste lag { $nearest } Sigma vom Rand.
-supplier-trend = { $element } in { $material } bewegt sich über { $lots } Lose, um { $percent } % je Los: { $first } mg/kg im ersten, { $last } mg/kg im letzten.
+supplier-trend = { $element } in { $material } ändert sich über { $lots } Lose um { $percent } % je Los: { $first } mg/kg im ersten, { $last } mg/kg im letzten.
 supplier-laboratory-over_was_within = { $class }: { $count } im Screening darüber und im Labor innerhalb (falsch positiv).
 supplier-laboratory-below_was_over = { $class }: { $count } im Screening darunter und im Labor darüber (falsch negativ).
 supplier-laboratory-open_was_within = { $class }: { $count } im Screening unentschieden und im Labor innerhalb.
@@ -385,8 +385,8 @@ lot-reason-lab_over = Labor: { $analyte } { $value } liegt über { $limit } mg/k
         [hold] { " " }Ob der Grenzwert gilt oder eine Ausnahme dies deckt, ist offen.
        *[other] { "" }
     }
-    .remedy = Los absondern. Nur eine gültige Ausnahme, deren Zahl den Wert des Labors deckt, kann daran etwas ändern.
-lot-reason-lab_open = Labor: { $analyte } { $value } zeigt weder innerhalb noch über { $limit } mg/kg (Verfahren { $method ->
+    .remedy = Los separieren. Nur eine gültige Ausnahme, deren Grenzwert den Wert des Labors deckt, kann daran etwas ändern.
+lot-reason-lab_open = Labor: { $analyte } { $value } liegt weder sicher innerhalb noch sicher über { $limit } mg/kg (Verfahren { $method ->
         [none] nicht genannt
        *[other] { $method }
     }, Bericht { $report ->
@@ -396,11 +396,11 @@ lot-reason-lab_open = Labor: { $analyte } { $value } zeigt weder innerhalb noch 
         [accept] { " " }Andere Ergebnisse klären dies.
        *[other] { "" }
     }
-    .remedy = Das Labor um eine kleinere Unsicherheit, eine niedrigere Nachweisgrenze oder (bei Chrom und Brom) um den Stoff selbst bitten: Cr(VI), PBB und PBDE.
-lot-reason-lab_within = Labor: { $analyte } { $value } liegt innerhalb von { $limit } mg/kg (Verfahren { $method }; { $laboratory }, Bericht { $report }, { $date }); das Screening ergab: { $screen }.
-    .remedy = Den Bericht des Labors bei diesem aufbewahren. Er spricht von der Probe, die geprüft wurde: Bei einem beschichteten oder gemischten Stück muss er sagen, welche Schicht oder welcher Werkstoff das war.
-lot-reason-lab_no_uncertainty = Labor: { $analyte } { $value } kommt ohne Unsicherheit, zeigt also weder innerhalb noch über { $limit } mg/kg; das Screening ergab: { $screen }.
-    .remedy = Das Labor um die erweiterte Unsicherheit und ihr k bitten.
+    .remedy = Das Labor um eine kleinere Unsicherheit, eine niedrigere Nachweisgrenze oder (bei Chrom und Brom) um die Bestimmung des Stoffs selbst bitten: Cr(VI), PBB und PBDE.
+lot-reason-lab_within = Labor: { $analyte } { $value } liegt innerhalb des Grenzwerts von { $limit } mg/kg (Verfahren { $method }; { $laboratory }, Bericht { $report }, { $date }); das Screening ergab: { $screen }.
+    .remedy = Den Bericht des Labors zusammen mit diesem aufbewahren. Er gilt für die Probe, die geprüft wurde: Bei einem beschichteten oder gemischten Stück muss er sagen, welche Schicht oder welcher Werkstoff das war.
+lot-reason-lab_no_uncertainty = Labor: { $analyte } { $value } ist ohne Unsicherheit angegeben, liegt also weder sicher innerhalb noch sicher über { $limit } mg/kg; das Screening ergab: { $screen }.
+    .remedy = Das Labor um die erweiterte Messunsicherheit und ihr k bitten.
 lot-reason-lab_not_traceable = Labor: { $analyte } { $value } lässt sich nicht nachschlagen, hebt also nichts auf (Verfahren: { $method ->
         [none] fehlt
        *[other] { $method }
@@ -415,12 +415,12 @@ lot-reason-lab_not_traceable = Labor: { $analyte } { $value } lässt sich nicht 
        *[other] { $date }
     }); das Screening ergab: { $screen }.
     .remedy = Verfahren, Labor, Berichtsnummer und Tag eintragen, wie der Bericht sie nennt. Ein Tag nach dem dieser Auswertung gilt als Schreibfehler.
-lot-reason-lab_group_missing = Ein Labor hat nur zu einem von PBB und PBDE geantwortet; { $about } wird erst durch beide geklärt.
+lot-reason-lab_group_missing = Ein Labor hat nur zu PBB oder nur zu PBDE geantwortet; { $about } wird erst durch beide geklärt.
     .remedy = Das Labor um die andere Gruppe nach IEC 62321-6 oder IEC 62321-12 bitten, oder um den Gesamtbromgehalt, falls er so niedrig ist, dass keine von beiden vorliegen kann.
 lot-reason-lab_not_placed = Ein Laborergebnis klärt hier nichts: { $analyte } { $value } (Bericht { $report ->
         [none] nicht genannt
        *[other] { $report }
-    }) gilt einem Werkstoff, der in diesem Los nicht gemessen oder aufgelistet ist, oder mehreren zugleich, oder einem anders geschriebenen Los oder Lieferanten.
+    }) gilt für einen Werkstoff, der in diesem Los nicht gemessen oder aufgelistet ist, für mehrere zugleich, oder für ein anders geschriebenes Los oder einen anders geschriebenen Lieferanten.
     .remedy = Lieferant, Los, Teil und Werkstoff so nennen wie die Datei der Messungen.
 
 ## What people did
@@ -440,12 +440,12 @@ lot-reason-set_aside_over = { $about ->
         [none] Eine beiseitegelegte Messung
        *[other] { $about } in einer beiseitegelegten Messung
     } ist über dem Grenzwert ({ $count } von { $of } beiseitegelegten). Das Beiseitelegen entlastet nichts.
-    .remedy = Diese Probe ins Labor geben, oder die Messung wieder hereinnehmen.
+    .remedy = Diese Probe ins Labor geben, oder die Messung wieder aufnehmen.
 lot-reason-set_aside_open = { $about ->
         [none] Eine beiseitegelegte Messung
        *[other] { $about } in einer beiseitegelegten Messung
     } war nicht unter dem Grenzwert ({ $count } von { $of } beiseitegelegten). Das Beiseitelegen entlastet nichts.
-    .remedy = Diese Probe ins Labor geben, oder die Messung wieder hereinnehmen.
+    .remedy = Diese Probe ins Labor geben, oder die Messung wieder aufnehmen.
 lifted-undecided = unentschiedenes Ergebnis
 lifted-trust_none = keine Kontrollmessungen
 lifted-trust_not_judged = Kontrollmessungen nicht beurteilt
@@ -453,7 +453,7 @@ lifted-trust_not_bracketed = nicht zwischen zwei guten Kontrollen
 lifted-sampling_none = kein Stichprobenplan
 lifted-lot_size_missing = kein Losumfang
 lifted-sampling_too_few = zu wenige Stück
-lifted-units_not_stated = Stück nicht angegeben
+lifted-units_not_stated = Stücke nicht angegeben
 lifted-material_changed = Werkstoff geändert
 lot-reason-lifted = Die Sperre „{ $reason }“{ $about ->
         [none] { "" }
@@ -466,8 +466,8 @@ lot-reason-lift_not_allowed = { $by ->
     } wollte „{ $reason }“{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
-    } aufheben ({ $why }). Das kann niemand: Zwei Personen heben nur unentschiedene Ergebnisse, fehlende Verlässlichkeit, fehlende Stichproben und einen geänderten Werkstoff auf.
-    .remedy = Die Messung, die Datei oder das Laborergebnis bringen, das die Sperre beendet.
+    } aufheben ({ $why }). Das kann niemand: Zu zweit lassen sich nur Sperren wegen unentschiedener Ergebnisse, fehlender Verlässlichkeit, fehlender Stichprobe oder eines geänderten Werkstoffs aufheben.
+    .remedy = Die Messung, die Datei oder das Laborergebnis beibringen, das die Sperre beendet.
 lot-reason-lift_not_countersigned = Die Sperre „{ $reason }“{ $about ->
         [none] { "" }
        *[other] { " " }für { $about }
@@ -486,8 +486,8 @@ lot-reason-lift_not_needed = Die Sperre „{ $reason }“{ $about ->
     .remedy = Die Eingabe zurücknehmen, oder zuerst die Lose in ihren Dateien benennen.
 lot-reason-hold_overdue = Die Sperre sollte bis { $about } enden, und dieser Tag ist vorbei.
     .remedy = Angeben, wer sie beendet, und bis wann.
-lot-reason-quarantine_exceeds_lot = { $count } Stück sollen abgesondert sein, und das Los hat { $of }.
-    .remedy = Noch einmal zählen: Der Losumfang oder die abgesonderte Zahl ist falsch.
+lot-reason-quarantine_exceeds_lot = { $count } Stück sollen separiert sein, aber das Los hat nur { $of }.
+    .remedy = Noch einmal zählen: Der Losumfang oder die Zahl der separierten Stücke ist falsch.
 act-not_matched = { $act }: für { $target }; das kommt hier nicht vor. Es klärt nichts.
 act-not_followed = { $act }: für { $target }; ein Zertifikat oder die Liste der Blindproben nennt diese Probe. Sie bleibt eine Kontrolle; ist sie Ware, ihren Namen dort herausnehmen.
 
@@ -499,22 +499,22 @@ lab-verdict-over = darüber
 
 report-laboratory_results = Laborergebnisse
 report-laboratory_screen = Screening
-report-laboratory_verdict = Sagt
+report-laboratory_verdict = Aussage
 report-laboratory_value = Ergebnis
 report-laboratory_method = Verfahren
 report-laboratory_source = Labor, Bericht, Tag
-report-laboratory_text = Ein Ergebnis ist innerhalb, wo Wert + U innerhalb des gesetzlichen Grenzwerts liegt, darüber, wo Wert - U jenseits davon liegt; U wird mit k von mindestens 2 genommen. Das schlechteste Ergebnis eines Stoffs zählt, und das Ergebnis des Screenings bleibt daneben stehen.
+report-laboratory_text = Ein Ergebnis ist innerhalb, wo Wert + U innerhalb des gesetzlichen Grenzwerts liegt, darüber, wo Wert - U außerhalb davon liegt; U wird mit k von mindestens 2 angesetzt. Das schlechteste Ergebnis eines Stoffs zählt, und das Ergebnis des Screenings bleibt daneben stehen.
 report-laboratory_not_traceable = lässt sich nicht nachschlagen: klärt nichts
 report-laboratory_not_placed = passt zu mehreren Werkstoffen: klärt nichts
 report-set_aside = Beiseitegelegte Messungen
 report-set_aside_text = Diese Messungen hat jemand beiseitegelegt. Sie zählen für nichts, und die Befunde behalten sie mit ihren Ergebnissen.
 report-aside = beiseitegelegt, zählt für nichts
 report-set_aside_why = Warum
-report-unmatched = Eingaben, die von nichts sprechen, was hier vorkommt
+report-unmatched = Eingaben, die nichts betreffen, was hier vorkommt
 report-hold_what = Was sie beendet
 report-hold_who = Wer
 report-hold_until = Bis wann
-report-hold_quarantined = Abgesondert (Stück)
+report-hold_quarantined = Separiert (Stück)
 report-hold_place = Wo
 cli-set_aside = { $file }: { $count ->
         [one] eine Messung ist
@@ -527,19 +527,19 @@ cli-not_matched = Hinweis: { $text }
 
 ## Bills of materials
 
-bill-merged = „{ $found }“ steht zweimal da und wird einmal genommen.
-bill-respelled = „{ $found }“ werden für zwei Schreibweisen eines Namens genommen.
+bill-merged = „{ $found }“ steht zweimal da und zählt einmal.
+bill-respelled = „{ $found }“ gelten als zwei Schreibweisen eines Namens.
 bill-column_ignored = Die Spalte „{ $found }“ sagt nichts über Teile und Werkstoffe und bleibt weg.
 problem-readings_not_bill = Die Spalte „{ $found }“ enthält Messwerte: Das ist eine Tabelle von Messungen und keine Werkstoffliste.
-    .remedy = Eine Tabelle geben, die jeden Werkstoff des Teils auflistet, auch die, die niemand gemessen hat.
+    .remedy = Eine Tabelle laden, die jeden Werkstoff des Teils auflistet, auch die, die niemand gemessen hat.
 cli-bill = { $file } Zeile { $line }, Spalte { $column }: { $text }
 cli-bill_twice = { $file }: Für { $target } sagen die Einstellungen oder eine andere Werkstoffliste schon etwas. Eines von beiden herausnehmen; nichts wurde geschrieben.
 
 ## The summary
 
-summary-lab_over = { $about } nach dem Labor darüber
-summary-lab_open = { $about } nach dem Labor offen
-summary-lab_within = { $about } nach dem Labor innerhalb
+summary-lab_over = { $about } laut Labor darüber
+summary-lab_open = { $about } laut Labor offen
+summary-lab_within = { $about } laut Labor innerhalb
 summary-set_aside_over = { $about ->
         [none] über dem Grenzwert
        *[other] { $about } über dem Grenzwert
@@ -550,14 +550,14 @@ summary-set_aside_open = { $about ->
     } in Beiseitegelegtem
 evidence-short-lab_no_uncertainty = Unsicherheit eines Laborergebnisses
 evidence-short-lab_not_traceable = Verfahren, Labor, Bericht und Tag eines Laborergebnisses
-evidence-short-lab_group_missing = PBB und PBDE, beide
+evidence-short-lab_group_missing = Ergebnisse zu PBB und PBDE
 evidence-short-lab_not_placed = der Werkstoff eines Laborergebnisses
 evidence-short-set_aside = beiseitegelegte Messungen
 evidence-short-lifted = aufgehobene Sperren
 evidence-short-lift_not_allowed = eine Sperre, die niemand aufheben kann
 evidence-short-lift_not_countersigned = das Kürzel einer zweiten Person
-evidence-short-lift_not_needed = eine Aufhebung von nichts
+evidence-short-lift_not_needed = eine Aufhebung ohne Sperre
 evidence-short-hold_overdue = ein neuer Tag für das Ende einer Sperre
-evidence-short-quarantine_exceeds_lot = die abgesonderte Zahl
+evidence-short-quarantine_exceeds_lot = die Zahl der separierten Stücke
 
 supplier-counts = Bekannte Lose: { $accept } angenommen, { $hold } gesperrt, { $not_accept } nicht angenommen.

@@ -45,7 +45,7 @@ page-grid-copied = { $n ->
    *[other] { $shown } Messungen liegen in der Zwischenablage. Sie lassen sich in eine Tabellenkalkulation einfügen.
   }
 page-grid-copied-now = Die Messungen liegen in der Zwischenablage. Sie lassen sich in eine Tabellenkalkulation einfügen.
-page-grid-copy-stopped = Das Kopieren wurde angehalten. In die Zwischenablage kam nichts.
+page-grid-copy-stopped = Das Kopieren wurde abgebrochen. In die Zwischenablage kam nichts.
 page-grid-copy-refused = Der Browser ließ die Seite nicht in die Zwischenablage schreiben. Die Messungen stehen bereit: Bitte noch einmal versuchen oder sie als Datei speichern, die eine Tabellenkalkulation öffnet.
 page-grid-copy-again = Jetzt kopieren
 page-grid-copy-file = Als Datei speichern

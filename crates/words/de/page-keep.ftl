@@ -10,24 +10,24 @@ page-keep-state-none = Nicht gesichert
 ## Steps, as they are named when they are taken back
 
 page-keep-step-files = { $n ->
-    [one] { $name } hereingebracht
-   *[other] { $n } Dateien hereingebracht
+    [one] { $name } geladen
+   *[other] { $n } Dateien geladen
   }
 page-keep-step-out = { $name } herausgenommen
-page-keep-step-put-back = { $name } zurückgelegt
+page-keep-step-put-back = { $name } wieder aufgenommen
 page-keep-step-settings = Einstellungen aus { $name }
 page-keep-step-rule-book = Regelwerk aus { $name }
 page-keep-step-mapping = Bedeutungen von Spalten aus { $name }
 page-keep-step-history = Verlauf aus { $name }
 page-keep-step-bill = Werkstoffliste aus { $name }
 page-keep-step-photos = { $n ->
-    [one] ein Foto hereingebracht
-   *[other] { $n } Fotos hereingebracht
+    [one] ein Foto geladen
+   *[other] { $n } Fotos geladen
   }
 page-keep-step-and-more = { $act } und { $n } weitere
 page-keep-taken-out = { $name } wurde herausgenommen.
-page-keep-put-back = Zurücklegen
-page-keep-event-put-back = { $name } wurde zurückgelegt.
+page-keep-put-back = Wieder aufnehmen
+page-keep-event-put-back = { $name } wurde wieder aufgenommen.
 
 ## The panel
 
@@ -47,7 +47,7 @@ page-keep-save-code = Code als Textdatei
 page-keep-code-file = Sicherungscode einer Plumbline-Prüfung. Er öffnet die verschlüsselte Kopie in dem Browser, in dem sie entstanden ist. Nicht bei diesem Rechner aufbewahren.
 page-keep-event-noted = Der Code ist unter „Sichern“ jederzeit wieder zu sehen.
 page-keep-event-code-copied = Der Code wurde kopiert.
-page-keep-event-code-marked = Der Code ist markiert: Kopieren Sie ihn mit den Tasten Ihres Rechners.
+page-keep-event-code-marked = Der Code ist markiert: Kopieren Sie ihn mit der Tastatur.
 page-keep-file-what = Speichern Sie die Prüfung, um sie anderswo oder an einem anderen Tag fortzusetzen: Dateien, Einstellungen und alle Eingaben in einer Datei. Wer diese Datei hat, kann sie lesen.
 page-keep-file-kind = Prüfung
 page-keep-save-as = Prüfung speichern …
@@ -74,11 +74,11 @@ page-keep-threat-against = Sie schützt vor einer anderen Person oder einer ande
 page-keep-threat-not-against = Sie schützt nicht vor jemandem, der Ihnen zusieht, nicht vor einem schädlichen Programm, das jetzt läuft, nicht vor dem, was im Speicher steht oder was das System davon auf die Platte schreibt, und nicht vor jemandem, der die Kopie entfernt oder eine ältere an ihre Stelle setzt.
 page-keep-threat-code = Wer den aufgeschriebenen Code findet und diesen Rechner hat, kann die Kopie öffnen.
 page-keep-threat-size = Dateien von mehr als { $size } werden nicht kopiert, damit niemand warten muss und die Platte nicht voll wird: nur Name, Größe und Prüfsumme. Nach ihnen wird wieder gefragt.
-page-keep-threat-closed = „Neue Prüfung“ behält die Kopie, weil Sie zurückkommen können. Entfernt wird sie durch „Schließen und entfernen“, durch „Auf diesem Rechner nichts hinterlassen“ oder auf der ersten Seite. Heruntergeladene Dateien bleiben, wohin der Browser sie gelegt hat: Die Seite kann sie nicht entfernen.
+page-keep-threat-closed = „Neue Prüfung“ behält die Kopie, weil Sie zurückkommen können. Entfernt wird sie durch „Schließen und entfernen“, durch „Auf diesem Rechner nichts hinterlassen“ oder in der Startansicht. Heruntergeladene Dateien bleiben, wohin der Browser sie gelegt hat: Die Seite kann sie nicht entfernen.
 
 ## Leave nothing
 
-page-keep-leave-off = Dann gibt es keine Sicherungskopie, und weder Spalten noch Sprache noch Hell oder Dunkel werden behalten; was behalten war, wird sofort entfernt. Nur dieser Wunsch selbst wird behalten.
+page-keep-leave-off = Dann gibt es keine Sicherungskopie, und weder Spalten noch Sprache noch helle oder dunkle Darstellung werden gemerkt; was behalten war, wird sofort entfernt. Nur dieser Wunsch selbst wird behalten.
 page-keep-leave-on = Keine Sicherungskopie, keine gemerkten Spalten, keine Sprache. Behalten wird nur dieser Wunsch selbst, der nichts über Ihre Arbeit sagt. Heruntergeladene Dateien bleiben, wohin der Browser sie gelegt hat.
 
 ## Copies found
@@ -100,7 +100,7 @@ page-keep-found-one = Gesichert { $when }: { $records ->
   }
 page-keep-found-many = Die älteren werden vielleicht nicht mehr gebraucht.
 page-keep-found-where = Was dieser Browser behält
-page-keep-code-typed-hint = Groß und klein, Leerzeichen und Bindestriche sind gleichgültig.
+page-keep-code-typed-hint = Großbuchstaben, Leerzeichen und Bindestriche spielen keine Rolle.
 page-keep-bring-back = Zurückholen
 page-keep-remove = Entfernen
 page-keep-remove-older = { $n ->
@@ -111,7 +111,7 @@ page-keep-removed = { $n ->
     [one] Eine Sicherungskopie wurde von diesem Rechner entfernt.
    *[other] { $n } Sicherungskopien wurden von diesem Rechner entfernt.
   }
-page-keep-event-copies-back = Zurückgelegt.
+page-keep-event-copies-back = Wiederhergestellt.
 page-keep-work-opening = Sicherungskopie wird geöffnet
 page-keep-code-odd = „{ $sign }“ steht in keinem Code. Sehen Sie nach, was aufgeschrieben wurde: Die Zeichen 0, 1, 5, 8 und die Buchstaben B, I, L, O, S, U, V, Z kommen nie vor.
 page-keep-code-length = Ein Code hat { $of } Zeichen. { $n ->
@@ -134,7 +134,7 @@ page-keep-lost-why = { $n ->
     [one] Ein Eintrag ist nicht so, wie er geschrieben wurde, oder er fehlt. Alles davor ist wieder da.
    *[other] Ein Eintrag ist nicht so, wie er geschrieben wurde, oder er fehlt. Er und die dahinter, zusammen { $n }, waren nicht zu gebrauchen. Alles davor ist wieder da.
   }
-page-keep-lost-todo = Sehen Sie die letzten Eingaben an und holen Sie nach, was fehlt. Die beschädigte Kopie blieb, wie sie ist, und lässt sich auf der ersten Seite entfernen; eine neue wurde mit demselben Code begonnen.
+page-keep-lost-todo = Sehen Sie die letzten Eingaben an und holen Sie nach, was fehlt. Die beschädigte Kopie blieb, wie sie ist, und lässt sich in der Startansicht entfernen; eine neue wurde mit demselben Code begonnen.
 
 ## Inspection files
 
@@ -149,9 +149,9 @@ page-keep-event-awaited = { $n ->
   }
 page-keep-changed-what = Eine Datei wurde geändert, seit die Prüfung gespeichert wurde.
 page-keep-changed-why = Die Datei daneben heißt gleich, aber ihre Bytes sind andere. Die Prüfung steht mit der Datei, wie sie war.
-page-keep-changed-todo = Um nach der geänderten Datei zu gehen, nehmen Sie die alte unter „Was kam an?“ heraus und wählen Sie die geänderte als Ergebnisdatei.
+page-keep-changed-todo = Um die geänderte Datei zu verwenden, nehmen Sie die alte unter „Was kam an?“ heraus und wählen Sie die geänderte als Ergebnisdatei.
 page-keep-acts-what = Die Prüfung wurde nicht ganz übernommen.
-page-keep-acts-why = { $n } von { $of } Eingaben wurden übernommen: Diese Kopie von Plumbline weist die anderen zurück.
+page-keep-acts-why = { $n } von { $of } Eingaben wurden übernommen: Dieses Exemplar von Plumbline weist die anderen zurück.
 page-keep-acts-todo = Öffnen Sie sie mit der Version von Plumbline, mit der sie gespeichert wurde.
 page-keep-not-opened-what = Die Prüfungsdatei wurde nicht geöffnet; nichts wurde geändert.
 page-keep-not-opened-newer-why = Sie wurde von einem neueren Plumbline geschrieben ({ $schema }), und dieses kennt ihre Form nicht.

@@ -24,7 +24,7 @@ page-train-fresh-open = Lieferung dieses Startwerts öffnen
 page-train-fresh-title = Erfundene Lieferung, Startwert { $seed }
 page-train-fresh-story = Ein erfundenes Los aus dem Startwert { $seed }. Was sagt jede Messung, was fehlt, und was wird aus dem Los? Schreiben Sie zuerst Ihre Antwort auf und sehen Sie dann nach, was die Auswertung sagt und warum.
 page-train-seed = Startwert der Aufgaben
-page-train-seed-hint = Derselbe Startwert ergibt auf jedem Computer dieselben Aufgaben.
+page-train-seed-hint = Derselbe Startwert ergibt auf jedem Rechner dieselben Aufgaben.
 page-train-seed-use = Diesen Startwert nehmen
 page-train-seed-new = Neuer Startwert
 page-train-seed-wrong = Ein Startwert ist eine ganze Zahl von 0 bis 18446744073709551615, nur aus Ziffern.
@@ -32,7 +32,7 @@ page-train-seed-now = Aufgaben aus Startwert { $seed }, erfunden
 
 # The ruler that can be moved.
 page-train-ruler = Das Lineal bewegen
-page-train-ruler-lead = Wählen Sie Klasse und Stoff und ziehen Sie dann das Lot oder ein Ende seiner Strecke. Die Worte darunter folgen.
+page-train-ruler-lead = Wählen Sie Klasse und Stoff und ziehen Sie dann das Senklot oder ein Ende des Fehlerbalkens. Die Worte darunter folgen.
 page-train-ruler-figure = Lineal, das sich bewegen lässt; die Felder darunter tun dasselbe
 page-train-ruler-none = Hierfür gibt es kein Lineal zu zeichnen. Die Worte darunter sagen, warum.
 page-train-class = Klasse
@@ -78,14 +78,14 @@ page-train-fact-take = { $n ->
    *[other] { $n } Stück waren zu messen.
  }
 page-train-fact-materials = Das Teil besteht aus: { $list }.
-page-train-fact-trust-advisory = Kontrollmessungen sind in dieser Aufgabe nur ein Hinweis.
+page-train-fact-trust-advisory = Kontrollmessungen sind in dieser Aufgabe „nur Hinweis“.
 page-train-fact-certificate = { $sample } ist die Kontrollprobe. Nach ihrem Zertifikat enthält sie Cd { $cadmium } und Pb, Hg, Cr, Br je { $others } mg/kg.
 page-train-fact-seconds = Jede Messung dauerte { $seconds } Sekunden.
 page-train-fact-category = Das Produkt gehört zur Kategorie { $category }, Überwachungs- und Kontrollinstrumente. Kein Kind kann das Teil in den Mund nehmen.
 page-train-fact-placed = Das Produkt wird am { $day } in Verkehr gebracht.
 page-train-fact-placed-none = Niemand hat gesagt, wann das Produkt in Verkehr gebracht wird.
-page-train-fact-claim = Der Lieferant beansprucht die Ausnahme { $entry } (höchstens { $percent } % Blei, bis { $day }), mit einem Brief. Zwei Personen haben den Anspruch abgezeichnet.
-page-train-fact-claim-one = Der Lieferant beansprucht die Ausnahme { $entry } (höchstens { $percent } % Blei, bis { $day }), mit einem Brief. Eine Person hat den Anspruch abgezeichnet.
+page-train-fact-claim = Der Lieferant beansprucht die Ausnahme { $entry } (höchstens { $percent } % Blei, bis { $day }), mit einem Schreiben. Zwei Personen haben den Anspruch abgezeichnet.
+page-train-fact-claim-one = Der Lieferant beansprucht die Ausnahme { $entry } (höchstens { $percent } % Blei, bis { $day }), mit einem Schreiben. Eine Person hat den Anspruch abgezeichnet.
 page-train-fact-claim-none = Niemand beansprucht eine Ausnahme.
 page-train-fact-renewal-none = Niemand hat beantragt, die Ausnahme { $entry } zu erneuern.
 page-train-check = Meine Antwort prüfen
@@ -125,70 +125,70 @@ page-train-band-1 = Eine Messung ist nie ganz genau. Um einen Grenzwert liegt ei
 page-train-band-2 = Für Blei in einem Polymer erlaubt das Gesetz 1000 mg/kg, und das Band reicht von 700 bis 1300. Deutlich darunter heißt „unter dem Grenzwert“ (BL), deutlich darüber „über dem Grenzwert“ (OL). Dazwischen ist die Messung „unentschieden“ (X), und ein Labor entscheidet.
 page-train-band-3 = Unentschieden ist eine Antwort, kein Versagen: Sie sagt, was als Nächstes zu tun ist.
 page-train-band-source = Band: IEC 62321-3-1:2013, Tabelle der Screening-Grenzwerte. Grenzwert: Richtlinie 2011/65/EU, Anhang II (beides bestätigt).
-page-train-band-try = Ziehen Sie das Lot von links nach rechts. Wo ändern sich die Worte?
+page-train-band-try = Ziehen Sie das Senklot von links nach rechts. Wo ändern sich die Worte?
 
 page-train-sigma-title = Warum drei Sigma
 page-train-sigma-1 = Wer dieselbe Stelle noch einmal misst, bekommt eine etwas andere Zahl. Ein Sigma sagt, wie viel das üblicherweise ausmacht.
-page-train-sigma-2 = Die Strecke reicht drei Sigma nach jeder Seite. „Unter dem Grenzwert“ verlangt, dass die ganze Strecke unter dem Band liegt, „über dem Grenzwert“, dass sie ganz darüber liegt. Den Rand gerade zu berühren genügt.
+page-train-sigma-2 = Der Fehlerbalken reicht drei Sigma nach jeder Seite. „Unter dem Grenzwert“ verlangt, dass der ganze Balken unter dem Band liegt, „über dem Grenzwert“, dass er ganz darüber liegt. Den Rand gerade zu berühren genügt.
 page-train-sigma-3 = Reichen drei Sigma allein schon so weit wie der untere Rand des Bandes, so lässt sich für keinen Wert „unter“ zeigen: länger messen. Eine Zahl ganz ohne Unsicherheit entscheidet nichts.
-page-train-sigma-source = IEC 62321:2008: Drei Sigma drücken die Wiederholbarkeit des Geräts beim Grenzgehalt aus, mit 99,7 % Vertrauen (bestätigt).
-page-train-sigma-try = Lassen Sie das Lot, wo es ist, und ziehen Sie die Strecke länger. Die Antwort geht von „unter dem Grenzwert“ über „unentschieden“ zu „nicht fähig“.
+page-train-sigma-source = IEC 62321:2008: Drei Sigma drücken die Wiederholbarkeit des Geräts am Eingriffswert aus, mit 99,7 % Sicherheit (bestätigt).
+page-train-sigma-try = Lassen Sie das Senklot, wo es ist, und ziehen Sie den Fehlerbalken länger. Die Antwort geht von „unter dem Grenzwert“ über „unentschieden“ zu „nicht fähig“.
 
 page-train-element-title = Warum Brom und Chrom nie „über“ sind
-page-train-element-1 = Das Gesetz beschränkt PBB und PBDE, die Brom enthalten, und sechswertiges Chrom. RFA sieht nur das Element.
+page-train-element-1 = Das Gesetz beschränkt PBB und PBDE, die Brom enthalten, und sechswertiges Chrom. Die RFA sieht nur das Element.
 page-train-element-2 = Wenig Brom heißt wenig PBB und PBDE: Das entlastet. Viel Brom kann aus etwas Erlaubtem stammen: Das ist unentschieden, wie groß die Zahl auch ist, und ein Labor sucht den Stoff selbst. Für Chrom gilt dasselbe.
 page-train-element-3 = PBB und PBDE kommen in Metallen nicht vor; Brom in Metall ist darum nicht anwendbar.
 page-train-element-source = IEC 62321-3-1:2013, Tabelle der Screening-Grenzwerte: kein oberer Rand für Br und Cr. Richtlinie 2011/65/EU, Anhang II: Die Grenzwerte gelten für PBB, PBDE und Cr(VI) (beides bestätigt).
-page-train-element-try = Ziehen Sie das Lot so weit nach rechts, wie es geht. „Über“ heißt es nie.
+page-train-element-try = Ziehen Sie das Senklot so weit nach rechts, wie es geht. „Über“ heißt es nie.
 
 page-train-censored-title = Werte unter der Nachweisgrenze
 page-train-censored-1 = „< 40“ heißt: nicht gesehen, und 40 hätte das Gerät gesehen. Es heißt nicht null.
 page-train-censored-2 = Eine Nachweisgrenze D steht für drei Sigma; der wahre Wert kann also bis zum Zweifachen von D reichen. Nur wenn das unter dem Band bleibt, ist die Messung unter dem Grenzwert; sonst ist die Nachweisgrenze zu hoch.
-page-train-censored-3 = „n.d.“ ohne Grenze entlastet nichts. Ein Strich ist keine Messung. In einem Verbundwerkstoff entlastet Cadmium nur eine angegebene Grenze von höchstens 50 mg/kg.
+page-train-censored-3 = „n.d.“ ohne Grenze entlastet nichts. Ein Strich ist keine Messung. In einem Verbundwerkstoff wird Cadmium nur durch eine angegebene Grenze von höchstens 50 mg/kg entlastet.
 page-train-censored-source = Nachweisgrenze als drei Sigma: IUPAC 1978 (aus dem Gedächtnis); US EPA Method 6200, 9.6 (bestätigt). Cadmium in Verbundwerkstoffen: IEC 62321-3-1:2013, Tabelle der Screening-Grenzwerte (bestätigt); die 50 mg/kg sind unsere eigene Regel.
 page-train-censored-try = Schieben Sie die Grenze höher, bis sie nicht mehr entlastet. Wählen Sie dann „nicht nachgewiesen, keine Grenze angegeben“.
 
 page-train-material-title = Ein Werkstoff nach dem anderen
-page-train-material-1 = Grenzwerte gelten für jeden homogenen Werkstoff: alles, was sich durch Schrauben, Schneiden, Brechen oder Schleifen nicht weiter zerlegen lässt. Ein Kabel besteht aus mehreren Werkstoffen, und jeder Überzug ist einer.
+page-train-material-1 = Grenzwerte gelten für jeden homogenen Werkstoff: alles, was sich durch Abschrauben, Schneiden, Zerkleinern oder Schleifen nicht weiter zerlegen lässt. Ein Kabel besteht aus mehreren Werkstoffen, und jeder Überzug ist einer.
 page-train-material-2 = Ist ein Werkstoff über dem Grenzwert, wird das ganze Teil nicht angenommen. Ein Werkstoff, den niemand gemessen hat, ist offen: Das Los wird gesperrt.
-page-train-material-3 = Auf einem überzogenen Stück mischt der Strahl Schicht und Grund, darum gibt es kein Urteil. Ein dünnes Stück gibt zu wenig Signal zurück: Eine kleine Zahl ist dort unentschieden. Dünne Stücke stapeln.
+page-train-material-3 = Auf einem überzogenen Stück mischt der Strahl Schicht und Grundwerkstoff, darum gibt es kein Urteil. Ein dünnes Stück gibt zu wenig Signal zurück: Eine kleine Zahl ist dort unentschieden. Dünne Stücke stapeln.
 page-train-material-source = Richtlinie 2011/65/EU, Artikel 3(20) (Nummer aus dem Gedächtnis); IEC 62321-2:2021, 4.6 (bestätigt). Kein Urteil über Schichten und die Korrektur der Dicke sind unsere eigenen Regeln.
-page-train-material-try = Wechseln Sie die Klasse von Metall zu überzogen und zurück, ohne das Lot zu bewegen.
+page-train-material-try = Wechseln Sie die Klasse von Metall zu metallisch überzogen und zurück, ohne das Senklot zu bewegen.
 
 page-train-exemption-title = Ausnahmen
-page-train-exemption-1 = Manchen Verwendungen ist mehr erlaubt. Kupferlegierungen dürfen nach Eintrag 6(c) bis zu seinem letzten Tag bis zu 4 % Blei enthalten. Eine Ausnahme ändert nie das Ergebnis: Das Blei ist über dem Grenzwert, und der Anspruch deckt es oder nicht.
-page-train-exemption-2 = Ein Anspruch deckt nur, wenn alles da ist: der richtige Werkstoff, ein Wert deutlich innerhalb der Grenze des Eintrags, die Produktkategorie, der Tag des Inverkehrbringens, ein Beleg und die Kürzel von zwei Personen.
-page-train-exemption-3 = Deutlich über der Grenze des Eintrags oder nach seinem Tag ohne Erneuerung: nicht annehmen. Fehlt etwas oder ist es zu knapp: sperren.
-page-train-exemption-source = Richtlinie 2011/65/EU, Anhang III, Eintrag 6(c), geändert 2025 (von einer zweiten Quelle wiedergegeben). Der Abstand an seiner Grenze und das zweite Kürzel sind unsere eigenen Regeln.
+page-train-exemption-1 = In manchen Verwendungen ist mehr erlaubt. Kupferlegierungen dürfen nach Eintrag 6(c) bis zu seinem letzten Tag bis zu 4 % Blei enthalten. Eine Ausnahme ändert nie das Ergebnis: Das Blei ist über dem Grenzwert, und der Anspruch deckt es oder nicht.
+page-train-exemption-2 = Ein Anspruch deckt nur, wenn alles da ist: der richtige Werkstoff, ein Wert deutlich innerhalb des Grenzwerts des Eintrags, die Gerätekategorie, der Tag des Inverkehrbringens, ein Beleg und die Kürzel von zwei Personen.
+page-train-exemption-3 = Deutlich über dem Grenzwert des Eintrags oder nach seinem Tag ohne Erneuerung: nicht annehmen. Fehlt etwas oder ist es zu knapp: sperren.
+page-train-exemption-source = Richtlinie 2011/65/EU, Anhang III, Eintrag 6(c), geändert 2025 (von einer Sekundärquelle wiedergegeben). Der Sicherheitsabstand an seinem Grenzwert und das zweite Kürzel sind unsere eigenen Regeln.
 page-train-exemption-try = 27 000 mg/kg Blei in Messing sind 2,7 %. Das Lineal sagt „über“; nur ein Anspruch für das Los kann das decken.
 
 page-train-trust-title = Ist das Gerät heute verlässlich?
 page-train-trust-1 = Vor und nach den Messungen wird eine Probe mit bekanntem Gehalt gemessen. Stimmen beide, zählen die Messungen dazwischen.
-page-train-trust-2 = Keine Kontrolle, eine falsche oder keine nach der letzten Messung: Die Zahlen bleiben, aber das Los wird gesperrt. Was über dem Grenzwert ist, bleibt darüber, was die Kontrollen auch sagen.
+page-train-trust-2 = Keine Kontrolle, eine nicht bestandene oder keine nach der letzten Messung: Die Zahlen bleiben, aber das Los wird gesperrt. Was über dem Grenzwert ist, bleibt darüber, was die Kontrollen auch sagen.
 page-train-trust-3 = Auch die Zeit zählt: Viermal so lange halbiert das Sigma. Sehr kurze Messungen können zu grob sein, um etwas zu entlasten.
 page-train-trust-source = US EPA Method 6200, 9.4 (Kontrollen am Anfang, zwischendurch und am Ende) und 9.5 (vierfache Zeit, doppelte Präzision) (bestätigt). Dass nur Messungen zwischen zwei guten Kontrollen zählen, ist unsere eigene Regel.
 page-train-trust-try = Dieses Sigma gehört zu fünf Sekunden. Halbieren Sie es: Das kostet die vierfache Zeit. Wie lange, bis es entlastet?
 
 page-train-sampling-title = Stichprobe, und was „annehmen“ heißt
-page-train-sampling-1 = Ein Los wird nach den gemessenen Stücken beurteilt. Wie viele zu nehmen sind, steht vor der ersten Messung fest, und es zählt Stücke, nicht Messungen: Vier Stellen auf einem Stück sind ein Stück.
+page-train-sampling-1 = Ein Los wird nach den gemessenen Stücken beurteilt. Wie viele zu entnehmen sind, steht vor der ersten Messung fest, und es zählt Stücke, nicht Messungen: Vier Stellen auf einem Stück sind ein Stück.
 page-train-sampling-2 = Ein Stück über dem Grenzwert: Das Los wird nicht angenommen. Ein Stück unentschieden oder nicht ganz gemessen, zu wenige Stücke oder ein unbekannter Losumfang: sperren.
-page-train-sampling-3 = „Annehmen“ heißt: Für die Stoffe des Screenings wurde an diesen Stücken nichts gefunden, was gegen das Los spricht. Es ist keine Konformitätserklärung, und Phthalate sieht RFA nie.
+page-train-sampling-3 = „Annehmen“ heißt: Für die Stoffe des Screenings wurde an diesen Stücken nichts gefunden, was gegen das Los spricht. Das ist keine Konformitätserklärung, und Phthalate sieht die RFA nie.
 page-train-sampling-source = IEC 62321-2:2021, 4.6: ein Ergebnis über dem Grenzwert in irgendeinem Teil, und das Ganze ist nicht konform (bestätigt). „Sperren“ und was dazu führt, sind unsere eigenen Regeln.
-page-train-sampling-try = Ein unentschiedenes Stück sperrt das Los. Finden Sie die Werte, die es freigäben, und die, mit denen es zu Ende wäre.
+page-train-sampling-try = Ein unentschiedenes Stück sperrt das Los. Finden Sie die Werte, mit denen die Sperre entfiele, und die, mit denen es nicht angenommen würde.
 
 page-train-sample = Was eine saubere Stichprobe offenlässt
-page-train-sample-size = Stück im Los
-page-train-sample-taken = Gemessene Stück
+page-train-sample-size = Stücke im Los
+page-train-sample-taken = Gemessene Stücke
 page-train-sample-told = { $n ->
-    [0] Von { $taken } gemessenen Stück ist keines über dem Grenzwert: Dann ist es mit 95 % Vertrauen keines der { $size } im Los.
-    [one] Von { $taken } gemessenen Stück ist keines über dem Grenzwert: Eines der { $size } im Los kann es noch sein, mit 95 % Vertrauen.
-   *[other] Von { $taken } gemessenen Stück ist keines über dem Grenzwert: Bis zu { $n } der { $size } im Los können es noch sein, mit 95 % Vertrauen.
+    [0] Von { $taken } gemessenen Stück ist keines über dem Grenzwert: Dann ist es mit 95 % Sicherheit keines der { $size } im Los.
+    [one] Von { $taken } gemessenen Stück ist keines über dem Grenzwert: Im Los kann es mit 95 % Sicherheit noch höchstens eines von { $size } sein.
+   *[other] Von { $taken } gemessenen Stück ist keines über dem Grenzwert: Im Los können es mit 95 % Sicherheit noch höchstens { $n } von { $size } sein.
  }
 page-train-sample-none = Es lassen sich nicht mehr Stück messen, als das Los hat.
 page-step-clean-sample = fragen, was eine Stichprobe offenlässt
 
 # The same in short, for the score sheet.
 page-train-clause-material = IEC 62321-2:2021, 4.6; für Schichten und dünne Stücke unsere eigene Regel
-page-train-clause-exemption = Richtlinie 2011/65/EU, Anhang III, Eintrag 6(c) (von einer zweiten Quelle wiedergegeben)
+page-train-clause-exemption = Richtlinie 2011/65/EU, Anhang III, Eintrag 6(c) (von einer Sekundärquelle wiedergegeben)
 page-train-clause-trust = US EPA Method 6200, 9.4 und 9.5; unsere eigene Regel der zwei guten Kontrollen
 page-train-clause-sampling = IEC 62321-2:2021, 4.6; was zum Sperren führt, ist unsere eigene Regel

@@ -1,7 +1,7 @@
 # Finding the way: doors, places, the next action, the self-check sheet, the look.
 
 # The look
-page-theme = Ansicht
+page-theme = Darstellung
 page-theme-system = wie das System
 page-theme-light = hell
 page-theme-dark = dunkel
@@ -9,16 +9,16 @@ page-theme-dark = dunkel
 ## Addresses
 
 page-address-nothing = Die Adresse zeigt auf etwas, das hier nicht ist. Was sie nennt, kann zu anderen Dateien gehört haben.
-page-address-no-data = Die Adresse gehört zu einer Prüfung, die hier nicht offen ist. Bringen Sie deren Dateien noch einmal oder holen Sie die Prüfung zurück.
+page-address-no-data = Die Adresse gehört zu einer Prüfung, die hier nicht offen ist. Laden Sie deren Dateien noch einmal oder holen Sie die Prüfung zurück.
 page-address-typed-gone = Was in die Filter getippt wurde, wird in Adressen nicht aufbewahrt und ist weg. Der Rest der Adresse wird gezeigt.
 
 ## Doors
 
-page-door-change = Tür wechseln
+page-door-change = Einstieg wechseln
 page-door-inspect-go-on = Mit den offenen Dateien als Prüfung weitermachen
 page-door-ship-go-on = Mit den offenen Dateien als Selbstprüfung weitermachen
-page-event-door-inspect = Dies ist jetzt die Prüfung einer Lieferung. Nichts ging verloren; die andere Tür steht weiter offen.
-page-event-door-ship = Dies ist jetzt die Selbstprüfung eines Lieferanten. Nichts ging verloren; die andere Tür steht weiter offen.
+page-event-door-inspect = Dies ist jetzt die Prüfung einer Lieferung. Nichts ging verloren; der andere Einstieg bleibt offen.
+page-event-door-ship = Dies ist jetzt die Selbstprüfung eines Lieferanten. Nichts ging verloren; der andere Einstieg bleibt offen.
 
 ## The self-check sheet
 
@@ -34,17 +34,17 @@ page-take-self-check-none = Es gibt kein Los, also ist über keines etwas zu sag
 
 page-do = Nächster Schritt
 page-do-later = Später
-page-do-later-done = Zurückgestellt: { $what }. Es kommt am Ende wieder.
+page-do-later-done = Zurückgestellt: { $what }. Das kommt am Ende wieder.
 page-do-waiting = { $n ->
     [one] Eines wurde zurückgestellt.
    *[other] { $n } Dinge wurden zurückgestellt.
   }
 page-do-put-off = Zurückgestelltes aufnehmen
 page-do-book = Regelwerk des Kunden hinzufügen
-page-do-book-why = Die Prüfung richtet sich nach den eigenen Grenzwerten Ihres Kunden. Ohne dessen Datei wird das Regelwerk verwendet, das mit diesem Programm kommt.
-page-do-bring = Ergebnisdateien bringen
-page-do-bring-why = Es ist noch nichts hereingekommen: Nehmen Sie die Dateien vom Stick, wie sie sind.
-page-do-bring-why-ship = Bringen Sie die Messungen dessen, was Sie versenden wollen.
+page-do-book-why = Die Prüfung richtet sich nach den eigenen Grenzwerten Ihres Kunden. Ohne dessen Datei wird das mitgelieferte Regelwerk verwendet.
+page-do-bring = Ergebnisdateien laden
+page-do-bring-why = Es ist noch nichts da: Nehmen Sie die Dateien vom Stick, wie sie sind.
+page-do-bring-why-ship = Laden Sie die Messungen dessen, was Sie versenden wollen.
 page-do-unread = { $name } ansehen
 page-do-unread-why = { $name } konnte nicht gelesen werden; etwas Gemessenes kann daher fehlen.
 page-do-question-why = Eine Datei lässt das offen.
@@ -62,7 +62,7 @@ page-do-refused = { $n ->
     [one] Eine abgewiesene Zeile ansehen
    *[other] { $n } abgewiesene Zeilen ansehen
   }
-page-do-refused-why = Zeilen von { $name } konnten nicht verwendet werden. Bei jeder steht, warum; berichtigen Sie die Datei und bringen Sie sie noch einmal, oder lassen Sie es dabei.
+page-do-refused-why = Zeilen von { $name } konnten nicht verwendet werden. Bei jeder steht, warum; berichtigen Sie die Datei und laden Sie sie noch einmal, oder lassen Sie es dabei.
 page-do-evidence-class = Die Werkstoffklasse angeben
 page-do-evidence-sigma = Angeben, wie viele Sigma die Fehler sind
 page-do-evidence-thickness = Die Dicke angeben
@@ -72,23 +72,23 @@ page-do-evidence-lot-size = { $named ->
    *[no] Den Umfang des Loses ohne Namen angeben
   }
 page-do-evidence-units-to-take = { $named ->
-    [yes] Angeben, wie viele Stücke von Los { $lot } zu nehmen sind
-   *[no] Angeben, wie viele Stücke vom Los ohne Namen zu nehmen sind
+    [yes] Angeben, wie viele Stücke von Los { $lot } zu entnehmen sind
+   *[no] Angeben, wie viele Stücke vom Los ohne Namen zu entnehmen sind
   }
 page-do-evidence-sampling = Die Stichprobe ansehen
 page-do-evidence-trust = Die Kontrollproben nennen
 page-do-evidence-certificate = Das Zertifikat der Kontrollprobe angeben
-page-do-evidence-doubtful = Andere Messungen des Zweifelhaften bringen
+page-do-evidence-doubtful = Andere Messungen des Zweifelhaften laden
 page-do-evidence-claims = Den Anspruch auf eine Ausnahme vervollständigen
 page-do-evidence-cr6 = Das Ergebnis je Fläche vervollständigen
 page-do-evidence-laboratory = Das Laborergebnis vervollständigen
 page-do-evidence-books = Klären, welche Regelwerke gelten
 page-do-evidence-halogens = Klären, welches Regelwerk für Halogene gilt
 page-do-evidence-holds = Die Sperren ansehen
-page-do-again-trust-failed = Noch einmal messen und die Messungen bringen
-page-do-again-trust-not-bracketed = Zwischen zwei Kontrollen messen und die Messungen bringen
-page-do-again-sampling-too-few = Mehr Stücke messen und die Messungen bringen
-page-do-again-material-not-measured = Den fehlenden Werkstoff messen und die Messungen bringen
+page-do-again-trust-failed = Noch einmal messen und die Messungen laden
+page-do-again-trust-not-bracketed = Zwischen zwei Kontrollen messen und die Messungen laden
+page-do-again-sampling-too-few = Mehr Stücke messen und die Messungen laden
+page-do-again-material-not-measured = Den fehlenden Werkstoff messen und die Messungen laden
 page-do-lot-hold = { $named ->
     [yes] Angeben, wer die Sperre von Los { $lot } beendet
    *[no] Angeben, wer die Sperre des Loses ohne Namen beendet

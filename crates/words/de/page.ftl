@@ -1,6 +1,6 @@
 # German: what the page says of itself
 
-page-skip = Zur Arbeit springen
+page-skip = Zum Inhalt springen
 page-steps = Die fünf Fragen
 page-undo = Rückgängig
 page-redo = Wiederholen
@@ -39,7 +39,7 @@ page-start-heading = Ist die Lieferung im Lot?
 page-start-lead = Plumbline liest die RFA-Screening-Ergebnisse einer Lieferung, sagt für jeden Stoff, ob er unter seinem Grenzwert, darüber oder unentschieden ist, und sagt, was noch fehlt, bevor jemand das Los annehmen kann.
 page-promise = Alles geschieht in dieser Datei, auf diesem Rechner. Die Seite kann nirgendwohin etwas senden.
 page-door-inspect = Eine Lieferung prüfen
-page-door-inspect-what = Ergebnisse kamen mit der Ware oder vom eigenen Gerät. Sehen, was sie sagen, Los für Los, und was als Nächstes zu tun ist.
+page-door-inspect-what = Ergebnisse kamen mit der Ware oder vom eigenen Gerät. Hier steht, was sie sagen, Los für Los, und was als Nächstes zu tun ist.
 page-door-inspect-enter = Ergebnisdateien wählen
 page-door-ship = Vor dem Versand prüfen
 page-door-ship-what = Für Lieferanten: dieselbe Auswertung, bevor die Ware das Haus verlässt; sie zeigt, was Ihr Kunde sperren würde. Hat Ihnen der Kunde eine Regelwerk-Datei gegeben, diese zuerst hinzufügen.
@@ -47,7 +47,7 @@ page-door-ship-enter = Dateien zur Selbstprüfung wählen
 page-door-ship-rules = Zuerst das Regelwerk des Kunden
 page-door-ship-title = Selbstprüfung vor dem Versand
 page-door-train = Üben
-page-door-train-what = Alles an Lieferungen an eine Firma ausprobieren, die es nicht gibt. Jede zeigt etwas, das zu wissen lohnt.
+page-door-train-what = Alles mit Lieferungen an eine erfundene Firma ausprobieren. Jede zeigt etwas, das zu wissen sich lohnt.
 page-door-train-invented = Alles erfunden: Firma, Lieferanten, Lose und Zahlen.
 page-lesson = { $title }: die Geschichte, und was die Auswertung zeigen soll
 page-lesson-before = Vorige Lektion
@@ -57,10 +57,10 @@ page-door-label-ship = Selbstprüfung, keine Konformitätserklärung
 page-door-label-train = Übung mit erfundenen Daten
 page-self-check = Selbstprüfung.
 page-self-check-what = Sie zeigt, was Ihr Kunde sperren oder nicht annehmen würde. Sie ist keine Konformitätserklärung.
-page-demo-none = Diese Ausgabe der Seite enthält keine Übungslieferungen.
+page-demo-none = Dieses Exemplar der Seite enthält keine Übungslieferungen.
 
 # Bringing files in
-page-bring-heading = Dateien hereinholen
+page-bring-heading = Dateien laden
 page-bring-drop = Oder Dateien und Ordner irgendwo auf dieser Seite ablegen.
 page-bring-kinds = Tabellen als CSV, TSV oder Text, Arbeitsmappen (XLSX, ODS) oder ZIP-Archive davon.
 page-bring-files = Ergebnisdateien
@@ -113,7 +113,7 @@ page-work-folder = { $n ->
 page-work-reviewing = Auswertung läuft
 page-work-writing = { $file } wird geschrieben
 page-event-files = { $of ->
-    [0] Nichts Neues kam herein.
+    [0] Nichts Neues kam an.
     [one] { $n } von { $of } Datei gelesen.
    *[other] { $n } von { $of } Dateien gelesen.
   }
@@ -146,13 +146,13 @@ page-trouble-todo = Was zu tun ist
 page-trouble-close = Schließen
 page-trouble-engine-what = Der rechnende Teil ist nicht gestartet.
 page-trouble-engine-where = Diese Seite, beim Öffnen
-page-trouble-engine-todo = Die Seite neu laden. Geschieht es wieder, ist die Datei vielleicht beschädigt: eine neue Kopie besorgen oder das Programm für die Befehlszeile benutzen.
+page-trouble-engine-todo = Die Seite neu laden. Geschieht es wieder, ist die Datei vielleicht beschädigt: eine neue Kopie besorgen oder das Befehlszeilenprogramm benutzen.
 page-trouble-page-what = In der Seite selbst ging etwas schief.
 page-trouble-page-where = Die Seite, nicht Ihre Dateien
-page-trouble-page-todo = Was Sie sehen, ist vielleicht unvollständig. Einstellungen herunterladen, um zu behalten, was Sie eingegeben haben; dann die Seite neu laden und die Dateien erneut wählen.
+page-trouble-page-todo = Was Sie sehen, ist vielleicht unvollständig. Die Einstellungen herunterladen, um Ihre Eingaben zu behalten; dann die Seite neu laden und die Dateien erneut wählen.
 page-trouble-unreadable-what = Eine Datei konnte nicht gelesen werden.
 page-trouble-changed-why = Sie ist kürzer als beim Wählen: Sie wurde beim Lesen geändert oder abgeschnitten.
-page-trouble-unreadable-todo = Die Datei wurde vielleicht seit dem Wählen verschoben, geändert oder der Stick abgezogen. Erneut wählen. Die anderen Dateien wurden gelesen.
+page-trouble-unreadable-todo = Die Datei wurde vielleicht seit dem Wählen verschoben, geändert oder der Stick abgezogen. Die Datei erneut wählen. Die anderen Dateien wurden gelesen.
 page-trouble-folder-what = Ein abgelegter Ordner ließ sich nicht öffnen.
 page-trouble-folder-todo = Stattdessen mit „Ergebnisordner“ wählen.
 page-trouble-settings-what = Die Einstellungsdatei wurde nicht übernommen; nichts wurde geändert.
@@ -208,7 +208,7 @@ page-rows-duplicate = doppelt
 page-rows-set-aside = beiseitegelegt
 page-rows-refused = abgewiesen
 page-adds-up = Die Zeilen gehen auf: Jede hat genau einen Verbleib.
-page-adds-wrong = Die Zeilen gehen nicht auf. Das ist ein Fehler des Programms: Auf diese Auswertung nicht verlassen.
+page-adds-wrong = Die Zeilen gehen nicht auf. Das ist ein Fehler des Programms: Verlassen Sie sich nicht auf diese Auswertung.
 page-readings-made = { $n ->
     [one] Sie ergeben { $n } Messung.
    *[other] Sie ergeben { $n } Messungen.
@@ -293,7 +293,7 @@ page-columns-look = { $n ->
 page-columns-line = Zeile
 page-columns-unheaded = keine Überschrift
 page-columns-about = Spalte { $column } { $heading }
-page-columns-as = Genommen als
+page-columns-as = Gilt als
 page-columns-element = Element
 page-columns-element-none = welches?
 page-columns-element-in-row = in jeder Zeile genannt
@@ -314,7 +314,7 @@ page-columns-fewer-rows = { $n ->
     [one] Nur { $n } Zeile zeigen
    *[other] Nur { $n } Zeilen zeigen
   }
-page-elements-screened = Davon sprechen die Grenzwerte
+page-elements-screened = Von den Grenzwerten erfasst
 page-elements-other = Andere Elemente
 page-elements-oxides = Oxide, in das Element umgerechnet
 page-role-group-measured = Gemessen
@@ -365,7 +365,7 @@ page-fact-sheets = { $n ->
    *[other] von { $n } Blättern
   }
 page-fact-encoding = Textkodierung
-page-fact-stated = Von über der Tabelle verwendet
+page-fact-stated = Aus den Zeilen über der Tabelle
 page-fact-stated-line = Zeile { $line }: { $key } { $value }, als { $use }
 page-sheet = { $name }: { $rows ->
     [one] { $rows } Zeile
@@ -420,7 +420,7 @@ page-mapping-save = Zuordnungsdatei speichern
 page-keep-nothing = Auf diesem Rechner nichts hinterlassen
 page-kept-hint = Bedeutungen, die Sie Spalten geben, bleiben in diesem Browser unter ihren Überschriften, damit die nächste Datei vom selben Gerät keine Arbeit macht. Kein Messwert wird behalten. Eine Zuordnungsdatei bringt sie auf einen anderen Rechner.
 page-kept-nothing = In diesem Browser wird nichts mehr behalten, außer dass nichts behalten werden soll.
-page-kept-nothing-hint = Nichts wird behalten als dieser Wunsch selbst. Eine Zuordnungsdatei speichern, um die Bedeutungen von Spalten an einem anderen Tag zu haben.
+page-kept-nothing-hint = Behalten wird nur dieser Wunsch selbst. Eine Zuordnungsdatei speichern, um die Bedeutungen von Spalten an einem anderen Tag zu haben.
 page-kept-again = Bedeutungen von Spalten werden in diesem Browser wieder behalten.
 page-kept-refused = Dieser Browser behält für diese Seite nichts. Alles andere geht; eine Zuordnungsdatei speichern, um die Bedeutungen von Spalten an einem anderen Tag zu haben.
 
@@ -435,8 +435,8 @@ page-act-for = Für { $about }.
 page-act-for-all = Für die ganze Prüfung.
 page-act-about = { $act } ({ $about })
 page-act-narrower = { $n ->
-    [one] { $n } engerer Wert geht diesem vor, für das, wovon er spricht.
-   *[other] { $n } engere Werte gehen diesem vor, für das, wovon sie sprechen.
+    [one] { $n } engerer Wert geht diesem vor, wo er gilt.
+   *[other] { $n } engere Werte gehen diesem vor, wo sie gelten.
   }
 page-act-pick-one = Zuerst etwas wählen.
 page-act-no-number = „{ $typed }“ ist keine Zahl. Ziffern mit einem Komma oder Punkt schreiben, etwa 0.5 oder 0,5.
@@ -460,7 +460,7 @@ page-act-class-hint = Für Messungen, deren Klasse die Datei nicht angibt. Die K
 page-act-class-value-polymer = Polymer
 page-act-class-value-metal = Metall
 page-act-class-value-composite = Verbundwerkstoff oder Elektronik
-page-act-class-value-plated = Überzogen oder beschichtet
+page-act-class-value-plated = Metallisch überzogen oder beschichtet
 page-act-sigma-multiple-label = Die ausgegebene Unsicherheit ist
 page-act-sigma-multiple-hint = In den Einstellungen des Geräts nachsehen oder fragen, wer die Datei exportiert hat.
 page-act-sigma-multiple-value-1 = 1 Sigma
@@ -481,11 +481,11 @@ page-act-text-encoding-label = Textkodierung
 page-act-text-encoding-hint = Ändern, wo Namen oder Zeichen falsch aussehen.
 page-act-sheet-label = Gelesenes Blatt
 page-act-header-line-label = Die Überschriften stehen in Zeile
-page-act-header-line-hint = Zeilen zählen ab 1, leere auch. 0: Die Tabelle hat keine Überschriften, und ihre Spalten gehen nach Nummern.
+page-act-header-line-hint = Zeilen zählen ab 1, leere auch. 0: Die Tabelle hat keine Überschriften, und ihre Spalten heißen nach ihren Nummern.
 page-act-detection-in-error-column-label = Eine Zahl neben „< LOD“ ist
-page-act-detection-in-error-column-hint = Manche Geräte drucken dort die Nachweisgrenze. Andere drucken den Fehler von nichts: die Unsicherheit einer Messung, die nichts fand; drei davon ergeben die Grenze.
+page-act-detection-in-error-column-hint = Manche Geräte geben dort die Nachweisgrenze aus, andere einen einfachen Fehler: die Unsicherheit einer Messung, die nichts fand. Das Dreifache davon ist die Nachweisgrenze.
 page-act-detection-in-error-column-value-limit = Die Nachweisgrenze
-page-act-detection-in-error-column-value-one-error = Ein Fehler von nichts
+page-act-detection-in-error-column-value-one-error = Ein einfacher Fehler
 page-act-trust-label = Wo Kontrollmessungen fehlen
 page-act-trust-hint = Bis zur Festlegung ist das Los gesperrt. Gedruckt wird es in jedem Fall.
 page-act-trust-value-holding = Los sperren (Vorgabe)
@@ -503,9 +503,9 @@ page-act-check-samples-hint = Messungen einer Kontrollprobe, nicht der Ware. Zwi
 page-act-lot-size-label = Losumfang
 page-act-lot-size-hint = Zahl der gelieferten Stücke.
 page-act-units-to-take-label = Zu entnehmende Stücke
-page-act-units-to-take-hint = Was Ihr Stichprobenplan verlangt. Bei beschränkten Stoffen darf kein Stück darüber sein.
+page-act-units-to-take-hint = Was Ihr Stichprobenplan verlangt. Bei beschränkten Stoffen darf kein Stück über dem Grenzwert sein.
 page-act-thickness-mm-label = Dicke in mm
-page-act-thickness-mm-hint = Des Kunststoffs unter dem Strahl. Dünner Kunststoff verbirgt einen Teil seines Cadmiums und Bleis.
+page-act-thickness-mm-hint = Des Kunststoffs unter dem Strahl. Dünner Kunststoff zeigt nicht sein ganzes Cadmium und Blei.
 page-act-bill-of-materials-label = Alle seine Werkstoffe
 page-act-halogen-book-label = Halogenregeln, die für diese Lieferung gelten
 page-act-title-label = Titel
@@ -517,7 +517,7 @@ page-act-place-hint = Wo ausgewertet wurde.
 page-act-reviewed-at-label = Ausgewertet am
 page-act-reviewed-at-hint = Von Ihnen eingetippt: Das Programm liest keine Uhr. Bleibt es leer, druckt der Bericht eine leere Linie.
 page-act-category-label = Gerätekategorie
-page-act-category-hint = Anhang I der Richtlinie 2011/65/EU. Ausnahmen teilen 8 und 9: angeben, welche Hälfte es ist.
+page-act-category-hint = Anhang I der Richtlinie 2011/65/EU. Ausnahmen unterteilen 8 und 9: angeben, welche Hälfte es ist.
 page-act-category-value-1 = 1: Haushaltsgroßgeräte
 page-act-category-value-2 = 2: Haushaltskleingeräte
 page-act-category-value-3 = 3: IT- und Telekommunikationsgeräte
@@ -528,9 +528,9 @@ page-act-category-value-7 = 7: Spielzeug, Sport- und Freizeitgeräte
 page-act-category-value-8 = 8: Medizinische Geräte, Hälfte nicht bekannt
 page-act-category-value-8ivd = 8: In-vitro-Diagnostika
 page-act-category-value-8o = 8: andere medizinische Geräte
-page-act-category-value-9 = 9: Überwachung und Kontrolle, Hälfte nicht bekannt
-page-act-category-value-9i = 9: Überwachung und Kontrolle in der Industrie
-page-act-category-value-9o = 9: andere Überwachung und Kontrolle
+page-act-category-value-9 = 9: Überwachungs- und Kontrollinstrumente, Hälfte nicht bekannt
+page-act-category-value-9i = 9: Überwachungs- und Kontrollinstrumente in der Industrie
+page-act-category-value-9o = 9: andere Überwachungs- und Kontrollinstrumente
 page-act-category-value-10 = 10: Automatische Ausgabegeräte
 page-act-category-value-11 = 11: Sonstige Geräte
 page-category-none = Nicht angegeben
@@ -583,15 +583,15 @@ page-evidence-materials-why = Ein Grenzwert gilt für jeden homogenen Werkstoff.
 page-evidence-thickness = Dicke
 page-evidence-thickness-why = Der Strahl geht durch dünnen Kunststoff hindurch, also wird weniger Cadmium und Blei gesehen, als da ist.
 page-evidence-class = Werkstoffklasse
-page-evidence-class-why = Welche Grenzwerte gelten, hängt davon ab, was der Strahl traf. Ist sie nicht angegeben, wird jede Klasse versucht, und das schlechteste Ergebnis zählt.
+page-evidence-class-why = Welche Grenzwerte gelten, hängt davon ab, was der Strahl traf. Ist sie nicht angegeben, wird nach jeder Klasse beurteilt, und das schlechteste Ergebnis zählt.
 page-evidence-sigma = Unsicherheit
-page-evidence-sigma-why = Geräte drucken ein, zwei oder drei Sigma und sagen selten, welches. Die eigene Wiederholbarkeit am Grenzwert ist noch besser.
+page-evidence-sigma-why = Geräte geben ein, zwei oder drei Sigma aus und sagen selten, welches. Die eigene Wiederholbarkeit am Grenzwert ist noch besser.
 page-evidence-halogens = Halogenregeln
 page-evidence-halogens-why = Halogene werden immer berechnet. Ein Los sperren sie nur nach einem Regelwerk, das Sie hier nennen.
 page-evidence-claims = Beanspruchte Ausnahmen
 page-evidence-claims-why = Eine Ausnahme wird nie von selbst angewandt. Jemand beansprucht sie für einen Werkstoff und nennt den Beleg, und eine zweite Person zeichnet ab.
 page-evidence-cr6 = Chrom(VI) in Beschichtungen
-page-evidence-cr6-why = Das Gerät sieht Chrom und kann nicht sagen, welches. Die Laborprüfung je Fläche (IEC 62321-7-1) kann es, auf Metall.
+page-evidence-cr6-why = Das Gerät sieht Chrom und kann nicht sagen, in welcher Form. Die Laborprüfung je Fläche (IEC 62321-7-1) kann es, auf Metall.
 page-evidence-doubtful = Zweifelhafte Messungen
 page-evidence-doubtful-why = Die Linie eines anderen Elements kann für die eines beschränkten gehalten worden sein, oder der Messmodus passte nicht. Nur andere Messungen klären das.
 page-evidence-books = Regelwerke
@@ -631,7 +631,7 @@ page-parts-heading = { $n ->
     [one] { $n } Teil, { $open } nicht angegeben
    *[other] { $n } Teile, { $open } nicht angegeben
   }
-page-parts-hint = Jeden homogenen Werkstoff des Teils nennen, zwischen den Namen ein |: jedes Stück, das durch und durch gleich zusammengesetzt ist und sich durch kein Schneiden oder Schaben in verschiedene Stoffe trennen lässt.
+page-parts-hint = Jeden homogenen Werkstoff des Teils nennen, zwischen den Namen ein |: jedes Stück, das durch und durch gleich zusammengesetzt ist und sich durch kein Schneiden oder Schaben in verschiedene Werkstoffe trennen lässt.
 page-parts-measured = gemessen: { $names }
 page-parts-all = { $n ->
     [one] Der gemessene ist sein einziger Werkstoff
@@ -668,7 +668,7 @@ page-site-offer-taken = übernommen
 page-site-element = Element
 page-site-class = Klasse
 page-site-sigma = 1 Sigma, mg/kg
-page-site-seconds = Bei Sekunden
+page-site-seconds = Bei Messzeit, s
 page-site-constant = Konstanter Teil, mg/kg
 page-site-add = Zeile hinzufügen
 page-books-heading = { $n ->
@@ -682,12 +682,12 @@ page-book-id = Kennung
 page-books-named = { $n } von { $of } Regelwerken gelten hier
 page-books-send = Regelwerke festlegen
 page-event-books-none = Es ist kein Regelwerk mehr genannt.
-page-book-not-here = Diese Ausgabe der Seite hat es nicht.
+page-book-not-here = Dieses Exemplar der Seite hat es nicht.
 page-book-note = Was dazu zu wissen ist
 page-book-loaded = Gilt, da seine Datei geladen wurde.
 page-book-differs = wurde mit seiner Prüfsumme genannt, und das Regelwerk hier ist eine andere Datei.
 page-book-missing = ist genannt und nicht hier, oder ein anderes Regelwerk steht an seiner Stelle. Seine Datei unter „Regelwerk-Datei“ laden, oder streichen.
-page-book-take-this = Nach dem Regelwerk gehen, das hier ist
+page-book-take-this = Das vorhandene Regelwerk verwenden
 page-book-strike = Streichen
 page-doubtful-bring = Andere Messungen hinzufügen
 page-form-no-initials = Zuerst Ihr Kürzel eintragen.
@@ -731,7 +731,7 @@ page-claim-second = Kürzel der zweiten Person
 page-claim-second-hint = Jemand anderes, der den Beleg gesehen hat.
 page-claim-same-person = Die zweite Person muss jemand anderes sein.
 page-claim-make = Beanspruchen
-page-exemption-number = Zahl
+page-exemption-number = Grenzwert
 page-exemption-reading = Messungen
 page-exemption-categories = Kategorien
 page-exemption-categories-all = alle
@@ -740,7 +740,7 @@ page-exemption-days = In Verkehr gebracht
 page-exemption-from-until = ab { $from } bis vor { $until }
 page-exemption-note = Bemerkung
 page-exemption-expires = Läuft am { $day } ab.
-page-exemption-not-found = Ob er noch gilt, wurde nicht gefunden.
+page-exemption-not-found = Ob er noch gilt, ließ sich nicht feststellen.
 page-exemption-from-memory = aus dem Gedächtnis
 page-exemption-not-filed = Erneuerung nie beantragt
 page-exemption-starred = fragt, ob ein Kind es in den Mund nehmen könnte
@@ -749,13 +749,13 @@ page-renewal-heading = Erneuerung von { $entry }
 page-renewal-state = Stand der Erneuerung
 page-renewal-none = Keine Angabe
 page-renewal-pick = Den Stand der Erneuerung wählen.
-page-renewal-source = Wo das geschrieben steht
+page-renewal-source = Wo das steht
 page-renewal-source-hint = Als „beantragt, nicht entschieden“ gilt eine Erneuerung nur mit Quelle und Datum.
 page-renewal-day = Datum dazu
 page-cr6-none = Kein Metall hat hier offenes Chrom.
 page-cr6-area = Chrom(VI) in µg/cm²
-page-cr6-area-hint = Wie das Labor es berichtet, etwa 0.08, oder <0.10, wo nichts gefunden wurde.
-page-cr6-no-area = „{ $typed }“ ist keine Menge je Fläche. So schreiben: 0.08 oder <0.10.
+page-cr6-area-hint = Wie das Labor es berichtet, etwa 0,08, oder <0,10, wo nichts gefunden wurde.
+page-cr6-no-area = „{ $typed }“ ist keine Menge je Fläche. So schreiben: 0,08 oder <0,10.
 page-cr6-laboratory = Labor
 page-cr6-report = Sein Bericht
 page-cr6-not-judged = Nicht beurteilt: Die Prüfung je Fläche ist für Metall.
@@ -866,21 +866,21 @@ page-detail-close = Schließen
 page-detail-next = Nächster Schritt:
 page-detail-working = Wie das errechnet wurde
 page-detail-other-rules = Was andere Entscheidungsregeln sagen würden, nur zum Vergleich
-page-caution = Vorsicht
+page-caution = Warnhinweis
 page-step-class = Klasse
 page-step-rule = Regel
 page-step-value = Wert
 page-step-sigma = Sigma
 page-step-arithmetic = Vergleich
-page-step-repeats = Wiederholungen
+page-step-repeats = Wiederholmessungen
 page-step-bound = Höchstens
 page-step-probability = Wahrscheinlichkeit
 page-rules-rule = Entscheidungsregel
-page-rules-says = Sagt
+page-rules-says = Aussage
 page-rules-risk = Irrtumsrisiko
 page-rules-within = Innerhalb
 page-rules-between = Dazwischen
-page-rules-beyond = Jenseits
+page-rules-beyond = Außerhalb
 page-composition-heading = Woraus es zu bestehen scheint
 page-composition-take = Übernehmen: { $class }, für { $about }
 page-composition-take-hint = Ein Vorschlag ist keine Entscheidung. Übernommen, wird er als Ihre Antwort festgehalten, gilt für jede Messung dieses Werkstoffs und lässt sich rückgängig machen.
@@ -911,7 +911,7 @@ page-detail-others = { $n ->
 page-ahead = Was würden andere Regeln sagen, was würde längeres Messen klären?
 page-ahead-longer = Länger messen
 page-ahead-rules = Andere Entscheidungsregeln
-page-ahead-rules-why = Wie viele Messungen jede Regel wohin stellen würde. Sie dienen dem Vergleich: Hier entscheiden die Screening-Bänder.
+page-ahead-rules-why = Wie viele Messungen jede Regel wo einordnen würde. Sie dienen dem Vergleich: Hier entscheiden die Screening-Bänder.
 page-ahead-limit = { $name }, Grenzwert { $limit } mg/kg
 page-ahead-rules-none = { $n ->
     [one] Die eine Messung hat keine Zahl mit Unsicherheit, oder ihre Klasse hat keinen Grenzwert für das Element.
@@ -927,7 +927,7 @@ page-ahead-candidates = { $n ->
    *[other] { $n } Ausnahmen, die niemand beansprucht hat, decken es vielleicht
   }
 page-ahead-candidate = Ausnahme { $entry }, { $substance }:
-page-ahead-candidate-number = Ihre Zahl: { $number }.
+page-ahead-candidate-number = Gegen ihren Grenzwert: { $number }.
 page-ahead-left-out = { $n ->
     [one] { $n } weiterer Werkstoff steht im Bericht.
    *[other] { $n } weitere Werkstoffe stehen im Bericht.
@@ -938,7 +938,7 @@ page-where-ahead = Was vor einem Los liegt
 page-where-books = Regelwerke
 
 # The shelf of rule books
-page-shelf = Regelwerke: woran die Messungen gemessen werden
+page-shelf = Regelwerke: wonach die Messungen beurteilt werden
 page-shelf-used = { $n ->
     [one] { $n } Regelwerk gilt
    *[other] { $n } Regelwerke gelten
@@ -948,18 +948,18 @@ page-shelf-idle = { $n ->
    *[other] { $n } weitere Regelwerke im Regal
   }
 page-shelf-edition = Ausgabe { $edition }
-page-shelf-where = Wo
+page-shelf-where = Geltungsgebiet
 page-shelf-days = Gilt für
 
 # What next?
-page-next-expiries = Was aus der Konformität fällt, und wann
+page-next-expiries = Welche Ausnahmen ablaufen, und wann
 page-next-expiries-why = Tage, an denen eine Ausnahme abläuft, auf der hier etwas beruht oder beruhen kann.
 page-next-expiry-claimed = beansprucht
 page-next-expiry-candidate = nicht beansprucht
 page-next-nothing = Nichts ist offen.
 page-next-outcomes = { $n ->
-    [one] { $n } Schritt wegen dem, was die Messungen sagen
-   *[other] { $n } Schritte wegen dem, was die Messungen sagen
+    [one] { $n } Schritt aufgrund der Messungen
+   *[other] { $n } Schritte aufgrund der Messungen
   }
 page-next-evidence = { $n ->
     [one] { $n } Beleg fehlt zum Annehmen
@@ -1002,7 +1002,7 @@ page-checks-element = Element
 page-checks-found = Gefunden
 page-checks-certified = Zertifiziert, mg/kg
 page-checks-score = Kennzahlen
-page-checks-verdict = Sagt
+page-checks-verdict = Beurteilung
 page-charts-none = Eine Regelkarte braucht zwei oder mehr Messungen einer Kontrollprobe, hier oder in einer Verlaufsdatei.
 page-charts-left = { $n ->
         [one] Eine weitere Regelkarte steht im Bericht.
@@ -1011,7 +1011,7 @@ page-charts-left = { $n ->
 page-suppliers-heading = Lieferanten, über alle Prüfungen
 page-suppliers-why = Diese Lieferung und die Verlaufsdateien: was frühere Lose waren, wie nahe sie dem Band kamen und wie das nächste zu prüfen ist.
 page-suppliers-shown = Was von ihnen bekannt ist
-page-suppliers-none = Noch ist nichts bekannt: Keine Messung nennt einen Lieferanten, und kein Verlauf wurde gegeben.
+page-suppliers-none = Noch ist nichts bekannt: Keine Messung nennt einen Lieferanten, und kein Verlauf wurde geladen.
 page-suppliers-count = Lieferanten und Teile: { $n }
 page-suppliers-left = { $n ->
         [one] Ein weiterer Eintrag steht im Bericht.
@@ -1026,7 +1026,7 @@ page-row-empty = Zuerst etwas ausfüllen.
 page-row-needed = „{ $field }“ fehlt.
 
 page-act-tube-anode-label = Anode der Röntgenröhre
-page-act-tube-anode-hint = Die Unterlagen des Geräts nennen sie. Ihre eigenen Linien erreichen den Detektor auch: Eine Rhodiumröhre sieht nach ein wenig Chlor aus.
+page-act-tube-anode-hint = Die Unterlagen des Geräts nennen sie. Auch ihre eigenen Linien erreichen den Detektor: Eine Rhodiumröhre sieht nach ein wenig Chlor aus.
 
 page-act-blank-samples-label = Probenkennungen, die Blindproben sind
 page-act-blank-samples-hint = Ein sauberes Stück, das nichts zeigen darf. Zwischen mehrere Kennungen ein | setzen.
@@ -1047,7 +1047,7 @@ page-certificates-hint = Aus dem Zertifikat abschreiben. Eine Kontrollmessung oh
 page-act-certificate-field-sample = Probenkennung, wie das Gerät sie aufzeichnet
 page-act-certificate-field-element = Element
 page-act-certificate-field-value = Zertifizierter Wert, mg/kg
-page-act-certificate-field-u = Erweiterte Unsicherheit U, mg/kg
+page-act-certificate-field-u = Erweiterte Messunsicherheit U, mg/kg
 page-act-certificate-field-k = k von U
 page-act-certificate-field-id = Nummer des Zertifikats
 page-act-certificate-field-expires = Gültig bis
@@ -1055,7 +1055,7 @@ page-act-certificate-field-class = Ihr Werkstoff
 page-act-certificate-field-class-polymer = Polymer
 page-act-certificate-field-class-metal = Metall
 page-act-certificate-field-class-composite = Verbundwerkstoff oder Elektronik
-page-act-certificate-field-class-plated = Überzogen oder beschichtet
+page-act-certificate-field-class-plated = Metallisch überzogen oder beschichtet
 
 page-parts-learned-from = angenommenes Los { $lot } vom { $day }
 page-parts-learned = Wie beim angenommenen Los { $lot } ({ $day }): { $names }
@@ -1074,21 +1074,21 @@ page-act-sampling-plan-label = Stichprobenplan
 page-plan-shown = Welche Stücke zu entnehmen sind, und was das zeigt
 page-plan-new = Zu entnehmende Stücke aus einem Plan errechnen
 page-act-sampling-plan-field-rule = Regel
-page-act-sampling-plan-field-rule-zero-acceptance = Keines darf darüber sein: mit genannter Sicherheit zeigen
+page-act-sampling-plan-field-rule-zero-acceptance = Keines über dem Grenzwert: mit angegebener Sicherheit zeigen
 page-act-sampling-plan-field-rule-single = Tabelle von MIL-STD-105E nach Niveau und AQL
-page-act-sampling-plan-field-confidence = Sicherheit, %
-page-act-sampling-plan-field-share = dass weniger schlecht sind als, %
+page-act-sampling-plan-field-confidence = Statistische Sicherheit, %
+page-act-sampling-plan-field-share = dass weniger fehlerhaft sind als, %
 page-act-sampling-plan-field-level = Prüfniveau
 page-act-sampling-plan-field-severity = Prüfschärfe
 page-act-sampling-plan-field-severity-normal = Normal
 page-act-sampling-plan-field-severity-tightened = Verschärft
 page-act-sampling-plan-field-severity-reduced = Reduziert (eigene Tabelle von 105E)
 page-act-sampling-plan-field-aql = AQL
-page-act-sampling-plan-field-seed = Startzahl der Zufallsliste
-page-act-sampling-plan-field-seed-hint = Irgendeine ganze Zahl, etwa das heutige Datum. Dieselbe Startzahl ergibt dieselben Stücke; sie wird gedruckt. Leer: keine Liste.
+page-act-sampling-plan-field-seed = Startwert der Zufallsliste
+page-act-sampling-plan-field-seed-hint = Irgendeine ganze Zahl, etwa das heutige Datum. Derselbe Startwert ergibt dieselben Stücke; er wird gedruckt. Leer: keine Liste.
 
 page-evidence-laboratory = Laborergebnisse
-page-evidence-laboratory-why = Ein Screening ist kein Labor. Was ein Referenzverfahren fand, klärt, was das Screening offen ließ, und steht daneben.
+page-evidence-laboratory-why = Ein Screening ist keine Laborprüfung. Was ein Referenzverfahren fand, klärt, was das Screening offen ließ, und steht daneben.
 page-laboratory-open = { $n ->
         [one] Ein Werkstoff, der nicht angenommen ist oder ein Ergebnis hat
        *[other] { $n } Werkstoffe, die nicht angenommen sind oder ein Ergebnis haben
@@ -1113,7 +1113,7 @@ page-act-laboratory-field-analyte-br = Gesamtbrom
 page-act-laboratory-field-analyte-cl = Gesamtchlor
 page-act-laboratory-field-value = Ergebnis, mg/kg
 page-act-laboratory-field-value-hint = Eine Zahl, oder < und die Grenze, unter der nichts gefunden wurde.
-page-act-laboratory-field-u = Erweiterte Unsicherheit U, mg/kg
+page-act-laboratory-field-u = Erweiterte Messunsicherheit U, mg/kg
 page-act-laboratory-field-k = k von U
 page-act-laboratory-field-method = Verfahren
 page-act-laboratory-field-method-hint = Etwa IEC 62321-5:2013.
@@ -1122,7 +1122,7 @@ page-act-laboratory-field-report = Nummer seines Berichts
 page-act-laboratory-field-date = Tag des Ergebnisses
 
 page-evidence-holds = Sperren: wer sie beendet, und was zwei Personen aufheben
-page-evidence-holds-why = Eine Sperre endet durch ein Ergebnis. Angeben, wer es bringt, bis wann, und wie viele Stücke warten. Manche Sperren können zwei Personen gemeinsam aufheben; „über dem Grenzwert“ nie.
+page-evidence-holds-why = Eine Sperre endet durch ein Ergebnis. Angeben, wer es beibringt, bis wann, und wie viele Stücke warten. Manche Sperren können zwei Personen gemeinsam aufheben; „über dem Grenzwert“ nie.
 page-holds-none = Kein Los ist gesperrt.
 page-holds-lots = { $n ->
         [one] Ein Los
@@ -1131,11 +1131,11 @@ page-holds-lots = { $n ->
 page-holds-ends = Wer die Sperre beendet, und bis wann
 page-holds-lift = Mit zwei Kürzeln aufheben:
 page-holds-lift-send = Aufheben
-page-holds-lift-hint = Sie bleibt im Bericht, mit beiden Kürzeln und dem Grund. Die Stücke ändern sich dadurch nicht.
+page-holds-lift-hint = Die Aufhebung bleibt im Bericht, mit beiden Kürzeln und dem Grund. Die Stücke ändern sich dadurch nicht.
 page-act-hold-ends-label = Ende der Sperre
-page-act-hold-ends-field-who = Wer bringt, was fehlt
+page-act-hold-ends-field-who = Wer das Fehlende beibringt
 page-act-hold-ends-field-until = Bis zu welchem Tag
-page-act-hold-ends-field-quarantined = Abgesonderte Stücke
+page-act-hold-ends-field-quarantined = Separierte Stücke
 page-act-hold-ends-field-place = Wo sie gelagert sind
 page-act-limit-answer-label = Antwort
 page-act-limit-answer-field-answer = Antwort
@@ -1212,29 +1212,29 @@ page-language = Sprache
 page-event-language = Diese Seite ist jetzt auf Deutsch.
 page-write-report-language = Berichte und Papiere auf
 page-stated = Was der Bericht noch sagt: Aussteller, Auftraggeber, Prüfgegenstände, Probenahme, Freigabe
-page-stated-why = Keine Datei enthält das. Was Sie weglassen, wird als nicht angegeben gedruckt, oder als Linie zum Ausfüllen mit dem Stift. Nichts davon bewegt einen Losentscheid.
+page-stated-why = Keine Datei enthält das. Was Sie weglassen, wird als nicht angegeben gedruckt, oder als Linie zum Ausfüllen mit dem Stift. Nichts davon ändert einen Losentscheid.
 page-stated-all = ganze Prüfung
 page-stated-issuer = Wer den Bericht ausstellt
 page-stated-customer = Für wen er ist
 page-stated-item = Was die Prüfgegenstände sind und wie sie aussahen
-page-stated-sampled = Wie die Proben genommen wurden
+page-stated-sampled = Wie die Proben entnommen wurden
 page-stated-authorised = Wer den Bericht freigibt
 page-stated-lots = Los für Los ({ $n })
 page-stated-invented-none = Nicht angegeben
 page-act-issued-on-label = Ausstellungsdatum
 page-act-received-label = Prüfgegenstände eingegangen am
 page-act-received-hint = Für ein Los, das an einem anderen Tag kam, lässt sich das unten angeben.
-page-act-environment-label = Bedingungen, wo gemessen wurde
+page-act-environment-label = Bedingungen am Messort
 page-act-environment-hint = Etwa Temperatur, Staub, Wind: was für die Messungen von Bedeutung sein kann.
 page-act-deviations-label = Ergänzungen, Abweichungen, Ausschlüsse
-page-act-deviations-hint = Was neben dem Verfahren getan wurde, anders als nach dem Verfahren, oder ausgelassen.
+page-act-deviations-hint = Was zusätzlich zum Verfahren getan wurde, anders als nach dem Verfahren, oder ausgelassen.
 page-act-instrument-label = Gerät
 page-act-instrument-hint = Wo die Dateien es nicht nennen: Typ und Nummer.
 page-act-records-kept-label = Aufbewahrung der Aufzeichnungen
-page-act-records-kept-hint = Wie lange, und wo.
+page-act-records-kept-hint = Wie lange und wo.
 page-act-invented-label = Erfundene Daten
 page-act-invented-hint = Kennzeichnet jede gedruckte Seite, damit niemand eine Übung für ein Ergebnis hält.
-page-act-invented-value-yes = Ja, zur Schulung
+page-act-invented-value-yes = Ja, zu Übungszwecken
 page-act-invented-value-no = Nein, sie sind echt
 page-act-issuer-label = Aussteller
 page-act-issuer-field-name = Name
@@ -1257,7 +1257,7 @@ page-act-authorised-field-second = Zweite Person
 ## Check a report
 
 page-prove-heading = Einen Bericht nachprüfen
-page-prove-door-what = Jemand hat Ihnen einen Plumbline-Bericht gegeben? Sehen, ob er das ist, was seine eigenen Daten ergeben, und ob er geändert wurde.
+page-prove-door-what = Sie haben einen Plumbline-Bericht erhalten? Hier sehen Sie, ob er das ist, was seine eigenen Daten ergeben, und ob er geändert wurde.
 page-prove-door-enter = Zur Nachprüfung
 page-prove-lead = Alles im Bericht wird aus den Daten, die er mitführt, noch einmal berechnet und verglichen. Was abweicht, wird genannt.
 page-prove-drop = Den Bericht irgendwo auf dieser Seite ablegen oder ihn wählen. Seine Dateien mit ablegen, wenn Sie sie haben. Eine offene Prüfung wird nicht berührt.
@@ -1293,7 +1293,7 @@ page-prove-word-files = Stimmt mit seinen Dateien überein
 page-prove-word-digest = Stimmt mit der Prüfsumme überein
 page-prove-word-both = Stimmt mit Dateien und Prüfsumme überein
 page-prove-word-differs = Weicht ab
-page-prove-word-contradicted = Gegebenes widerspricht ihm
+page-prove-word-contradicted = Vorgelegtes widerspricht ihm
 page-prove-word-open = Ließ sich nicht nachprüfen
 page-prove-differs = Wo er abweicht
 page-prove-shows = Was das zeigt
@@ -1310,27 +1310,27 @@ page-prove-digest-groups = { $n ->
    *[other] { $n } von { $of } Gruppen sind andere. Sie sind unterstrichen.
   }
 page-prove-digest-not-compared = Die getippte Prüfsumme ließ sich nicht vergleichen: Die Daten dieses Berichts ergeben keine.
-page-prove-next-differs = Sich nicht auf dieses Exemplar verlassen. Es so behalten, wie es ist, und den, der es ausgestellt hat, noch einmal um den Bericht bitten.
-page-prove-next-other-bytes = Herausfinden, welche Datei die richtige ist: um die Datei mit der SHA-256 bitten, die der Bericht nennt, und mit ihr noch einmal nachprüfen. Sich bis dahin nicht auf den Bericht verlassen.
-page-prove-next-digest-other = Die Zeichen noch einmal mit dem Papier vergleichen. Sind sie dieselben wie auf dem Papier, ist das nicht der Bericht, der unterschrieben wurde: Sich nicht auf ihn verlassen.
+page-prove-next-differs = Verlassen Sie sich nicht auf dieses Exemplar. Behalten Sie es, wie es ist, und bitten Sie den Aussteller noch einmal um den Bericht.
+page-prove-next-other-bytes = Herausfinden, welche Datei die richtige ist: um die Datei mit der SHA-256 bitten, die der Bericht nennt, und mit ihr noch einmal nachprüfen. Verlassen Sie sich bis dahin nicht auf den Bericht.
+page-prove-next-digest-other = Die Zeichen noch einmal mit dem Papier vergleichen. Sind sie dieselben wie auf dem Papier, ist das nicht der Bericht, der unterschrieben wurde: Verlassen Sie sich nicht auf ihn.
 page-prove-next-other-version = Um auch den Wortlaut zu vergleichen, mit { $program } nachprüfen.
-page-prove-next-language-not-here = Um auch den Wortlaut zu vergleichen, mit einer Ausgabe von Plumbline nachprüfen, die seine Sprache hat.
+page-prove-next-language-not-here = Um auch den Wortlaut zu vergleichen, mit einem Exemplar von Plumbline nachprüfen, das seine Sprache hat.
 page-prove-next-files = { $n ->
-    [one] Die Datei geben, aus der er erstellt wurde: { $n } fehlt.
-   *[other] Die Dateien geben, aus denen er erstellt wurde: { $n } fehlen.
+    [one] Die Datei vorlegen, aus der er erstellt wurde: { $n } fehlt.
+   *[other] Die Dateien vorlegen, aus denen er erstellt wurde: { $n } fehlen.
   }
 page-prove-next-digest = Wenn Sie das unterschriebene Papier haben, dessen Prüfsumme eintippen: Das zeigt, ob das der Bericht ist, der unterschrieben wurde.
 page-prove-next-nothing = Es ist nichts mehr nachzuprüfen. Den Bericht und seine Dateien zusammen aufbewahren.
-page-prove-next-files-needed = Die Dateien geben, aus denen er erstellt wurde: Ohne sie gibt es nichts, woraus sich etwas berechnen lässt.
+page-prove-next-files-needed = Die Dateien vorlegen, aus denen er erstellt wurde: Ohne sie gibt es nichts, woraus sich etwas berechnen lässt.
 page-prove-next-evidence-missing = Um den Bericht als die Datei bitten, die Plumbline geschrieben hat. Ein Exemplar, das ein Textprogramm oder ein Browser gespeichert hat, oder ein gedrucktes, hat seine Daten verloren.
-page-prove-next-not-a-report = Die HTML-Datei wählen, die Plumbline geschrieben hat. Ergebnisdateien gehören unter „Ergebnisdateien“ in der ersten Ansicht.
+page-prove-next-not-a-report = Die HTML-Datei wählen, die Plumbline geschrieben hat. Ergebnisdateien gehören unter „Ergebnisdateien“ in der Startansicht.
 page-prove-files-more = { $n ->
     [one] { $n } weitere Datei
    *[other] { $n } weitere Dateien
   }
 page-prove-strangers = { $n ->
-    [one] { $n } Datei gegeben, die der Bericht nicht nennt
-   *[other] { $n } Dateien gegeben, die der Bericht nicht nennt
+    [one] { $n } Datei vorgelegt, die der Bericht nicht nennt
+   *[other] { $n } Dateien vorgelegt, die der Bericht nicht nennt
   }
 page-prove-another = Einen weiteren Bericht nachprüfen
 page-prove-print = Dieses Ergebnis drucken
@@ -1394,7 +1394,7 @@ page-take-csv-why = Für ein Tabellenprogramm oder ein anderes Programm: eine Ze
 page-take-json = Befunde als JSON
 page-take-json-why = Für ein anderes Programm: alles, in einer dokumentierten Form.
 page-take-history = Verlauf für den nächsten Stick
-page-take-history-why = Für Ihre nächste Prüfung: Kontrollmessungen und Lose dieser und früherer Prüfungen. Zwei auseinandergewachsene werden vereint.
+page-take-history-why = Für Ihre nächste Prüfung: Kontrollmessungen und Lose dieser und früherer Prüfungen. Zwei, die auseinandergelaufen sind, werden zusammengeführt.
 page-take-settings = Einstellungen
 page-take-settings-why = Für einen anderen Tag: was Sie festgehalten haben, als Datei, die diese Seite und die Befehlszeile lesen.
 page-where-papers = Papiere für andere

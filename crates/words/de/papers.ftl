@@ -2,8 +2,8 @@
 
 paper-end = Ende von { $number }
 paper-invented = Erfundene Daten, zu Übungszwecken. Dieses Papier handelt von nichts Wirklichem: nicht versenden und nicht danach handeln.
-paper-determine_cr6 = Cr(VI), sechswertiges Chrom (das Screening sah das gesamte Chrom)
-paper-determine_pbb_pbde = PBB und PBDE, jedes für sich (das Screening sah das gesamte Brom)
+paper-determine_cr6 = Cr(VI), sechswertiges Chrom (das Screening erfasste Gesamtchrom)
+paper-determine_pbb_pbde = PBB und PBDE, jedes für sich (das Screening erfasste Gesamtbrom)
 paper-contact = Fragen an
 paper-capped = Die ersten { $shown } von { $total } sind gedruckt; findings.json enthält alle.
 paper-band = Band { $low } bis { $high } mg/kg
@@ -17,12 +17,12 @@ paper-line = Zeile { $line }
 paper-self_check = Selbstprüfung vor dem Versand
 paper-self_check-is = Die Selbstprüfung eines Lieferanten: was der Kunde nach den unten genannten Regelwerken aus denselben Messungen annehmen, sperren oder nicht annehmen würde. Sie ist keine Konformitätserklärung und keine Entscheidung des Kunden: Der Kunde entscheidet nach seiner eigenen Prüfung.
 paper-self_check-full = Der vollständige Bericht zu diesen Messungen hat die Nummer { $number }. Senden Sie report.html mit diesem Blatt oder halten Sie die Datei bereit: Anhand der Nummer kann der Kunde den Bericht finden und nachprüfen.
-paper-self_check-books = Regelwerke, an denen gemessen wurde
-paper-self_check-books_given = Was als Datei gegeben wurde, ist gekennzeichnet. Wer es gab, steht für dessen Grenzwerte ein: Fragen Sie den Kunden anhand der Prüfsumme, ob dies sein Regelwerk ist.
-paper-self_check-books_built_in = Es wurde kein Regelwerk eines Kunden verwendet: Die unten genannten sind die, die mit diesem Programm kommen. Das Regelwerk des Kunden kann davon abweichen. Bitten Sie darum und prüfen Sie vor dem Versand noch einmal.
-paper-self_check-whose = Von wem
-paper-self_check-given = als Datei gegeben
-paper-self_check-built_in = kommt mit diesem Programm
+paper-self_check-books = Regelwerke, nach denen geprüft wurde
+paper-self_check-books_given = Was als Datei geladen wurde, ist gekennzeichnet. Wer die Datei geliefert hat, steht für ihre Grenzwerte ein: Fragen Sie den Kunden anhand der Prüfsumme, ob dies sein Regelwerk ist.
+paper-self_check-books_built_in = Es wurde kein Regelwerk eines Kunden verwendet: Die unten genannten sind die mitgelieferten. Das Regelwerk des Kunden kann davon abweichen. Bitten Sie darum und prüfen Sie vor dem Versand noch einmal.
+paper-self_check-whose = Herkunft
+paper-self_check-given = als Datei geladen
+paper-self_check-built_in = mitgeliefert
 paper-self_check-would-accept = nichts gefunden
 paper-self_check-would-hold = würde gesperrt
 paper-self_check-would-not_accept = würde nicht angenommen
@@ -35,16 +35,16 @@ paper-self_check-group-hold = { $count ->
     [one] Würde gesperrt: Dies ist vor dem Versand zu tun. Ein Los
    *[other] Würden gesperrt: Dies ist vor dem Versand zu tun. { $count } Lose
 }
-paper-self_check-group-hold-is = Was offen ist, liegt weder innerhalb noch jenseits seiner Grenzwerte, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
+paper-self_check-group-hold-is = Was offen ist, liegt weder sicher innerhalb noch sicher außerhalb seiner Grenzwerte, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
 paper-self_check-group-not_accept = { $count ->
     [one] Würde nicht angenommen: so nicht versenden. Ein Los
    *[other] Würden nicht angenommen: so nicht versenden. { $count } Lose
 }
-paper-self_check-group-not_accept-is = Etwas wurde jenseits eines Grenzwerts gefunden. Halten Sie das Los zurück, bis geklärt ist, was hier genannt ist.
+paper-self_check-group-not_accept-is = Etwas wurde außerhalb eines Grenzwerts gefunden. Halten Sie das Los zurück, bis geklärt ist, was hier genannt ist.
 paper-self_check-noted = Nur vermerkt. Nach den Einstellungen dieser Prüfung würde es das Los nicht sperren; nach denen des Kunden vielleicht:
 paper-self_check-settles = Was es klären würde
 paper-self_check-sampling = Stichprobe:
-paper-self_check-sampling_none = Es ist kein Losumfang mit einer Anzahl zu nehmender Stücke angegeben; diese Messungen sprechen daher nur für die gemessenen Stücke.
+paper-self_check-sampling_none = Es ist kein Losumfang mit einer Anzahl zu entnehmender Stücke angegeben; diese Messungen sprechen daher nur für die gemessenen Stücke.
 paper-self_check-units = Los von { $size } Stück; verlangt von jedem Werkstoff: { $take }.
 paper-self_check-claims_none = Es wird keine Ausnahme beansprucht.
 paper-self_check-claim = Der Anspruch
@@ -79,8 +79,8 @@ paper-no_method = Die Regelwerke nennen kein Verfahren: Das Labor schlägt eines
 paper-why = Warum
 paper-asked_back = Was das Labor angeben soll
 paper-back-result = Das Ergebnis für den Werkstoff, wie er gesandt wurde: nicht für ein Gemisch von Werkstoffen.
-paper-back-unit = Seine Einheit; mg/kg des homogenen Werkstoffs, oder die Fläche einer Beschichtung, wo das Verfahren es so vorsieht.
-paper-back-u = Seine erweiterte Unsicherheit U.
+paper-back-unit = Seine Einheit; mg/kg des homogenen Werkstoffs, oder je Fläche einer Beschichtung, wo das Verfahren es so vorsieht.
+paper-back-u = Seine erweiterte Messunsicherheit U.
 paper-back-k = Den Erweiterungsfaktor k dieser Unsicherheit.
 paper-back-lod = Die Nachweisgrenze (NWG).
 paper-back-loq = Die Bestimmungsgrenze (BG).
@@ -97,7 +97,7 @@ paper-fill-date = Datum, Bericht
 paper-safety = Sicherheit
 paper-safety_text = Die Proben können Blei, Cadmium, Quecksilber, Chrom oder Brom über den gesetzlichen Grenzwerten enthalten. Nur unter Absaugung schneiden und mahlen.
 paper-custody = Übergabenachweis
-paper-custody_text = Bei jeder Übergabe wird eine Zeile ausgefüllt. Unter Zustand angeben, ob das Siegel ganz und die Verpackung unbeschädigt ist.
+paper-custody_text = Bei jeder Übergabe wird eine Zeile ausgefüllt. Unter Zustand angeben, ob das Siegel unversehrt und die Verpackung unbeschädigt ist.
 paper-custody-number = Nr.
 paper-custody-by = Übergeben von
 paper-custody-to = Erhalten von
@@ -112,27 +112,27 @@ paper-notice-is = Teilt einem Lieferanten mit, was das Screening in seinen Losen
 paper-to = An
 paper-reply_by = Um Antwort wird gebeten bis
 paper-notice_facts = Die unten genannten Lose wurden bei der Wareneingangsprüfung mit Röntgenfluoreszenz einem Screening unterzogen. Diese Mitteilung gibt an, was gemessen wurde. Sie beschuldigt niemanden und entscheidet nichts über ein Verschulden.
-paper-notice_undecided = Was gesperrt ist, ist unentschieden: Es wurde weder innerhalb noch jenseits seiner Grenzwerte gefunden, oder es fehlt noch etwas, um das zu sagen.
+paper-notice_undecided = Was gesperrt ist, ist unentschieden: Es wurde weder sicher innerhalb noch sicher außerhalb seiner Grenzwerte gefunden, oder es fehlt noch etwas, um das zu sagen.
 paper-lot_counts = { $readings ->
     [one] Eine Messung
    *[other] { $readings } Messungen
 }; Werkstoffe des Loses: { $materials }
 paper-found = Was gefunden wurde
 paper-substance = Stoff
-paper-worst = Höchste der schlechtesten Messungen, und wogegen sie steht
+paper-worst = Höchste der schlechtesten Messungen, und womit sie verglichen wird
 paper-reasons = Warum das Los noch nicht angenommen ist
 paper-own_reasons = Es gibt auch Gründe, die die Prüfung selbst klären muss. Dafür wird von Ihnen nichts erbeten.
 paper-asked = Worum wir Sie bitten
 paper-asked_nothing = Vorerst um nichts. Diese Mitteilung dient Ihrer Information.
 paper-ask-contain = Halten Sie zurück, was Sie von diesem Los noch haben, und teilen Sie uns mit, welche anderen Lieferungen denselben Werkstoff enthalten können.
-paper-ask-laboratory = Senden Sie ein Laborergebnis für die oben genannten Stoffe, nach dem Referenzverfahren, mit seiner Unsicherheit und der Nummer des Laborberichts; oder teilen Sie mit, dass Sie keines haben.
+paper-ask-laboratory = Senden Sie ein Laborergebnis für die oben genannten Stoffe, nach dem Referenzverfahren, mit seiner Messunsicherheit und der Nummer des Laborberichts; oder teilen Sie mit, dass Sie keines haben.
 paper-ask-materials = Senden Sie die Liste der homogenen Werkstoffe des Teils, mit Klasse und Dicke jedes Werkstoffs, Beschichtungen eingeschlossen.
 paper-ask-exemption = Geben Sie an, auf welche Ausnahme Sie sich stützen, mit Eintrag und Wortlaut, und senden Sie den Beleg, dass sie gilt.
 paper-ask-change = Geben Sie an, ob ein Werkstoff, eine Rezeptur oder ein Unterlieferant geändert wurde, seit wann und für welche Lose.
 paper-ask-correct = Teilen Sie uns die Ursache mit, sobald Sie sie kennen, und was Sie tun, damit es nicht wieder geschieht.
 paper-ask-replace = Teilen Sie uns mit, wann Sie das Los ersetzen können und was mit diesem geschehen soll.
 paper-answer = Ihre Antwort
-paper-answer_text = Bitte antworten Sie schriftlich unter der obigen Berichtsnummer. Finden Sie einen Fehler von uns, teilen Sie ihn uns mit.
+paper-answer_text = Bitte antworten Sie schriftlich unter der obigen Berichtsnummer. Sollten Sie einen Fehler von uns finden, teilen Sie ihn uns bitte mit.
 paper-answer_by = Beantwortet von
 paper-answer_date = Datum
 paper-answer_signature = Unterschrift
@@ -140,7 +140,7 @@ paper-answer_signature = Unterschrift
 ## Labels
 
 paper-labels = Etiketten für Lose, die warten müssen
-paper-labels-is = Ein Etikett für jedes Los, das gesperrt oder nicht angenommen ist. An den gestrichelten Linien ausschneiden. Ein Etikett sagt, wie ein Los nach dem darauf genannten Bericht steht; ein späterer Bericht geht ihm vor.
+paper-labels-is = Ein Etikett für jedes Los, das gesperrt oder nicht angenommen ist. An den gestrichelten Linien ausschneiden. Ein Etikett sagt, was der darauf genannte Bericht über ein Los sagt; ein späterer Bericht geht ihm vor.
 paper-labels_none = Kein Los ist gesperrt oder nicht angenommen.
 paper-word-hold = GESPERRT
 paper-word-not_accept = NICHT ANGENOMMEN

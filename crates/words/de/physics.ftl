@@ -7,7 +7,7 @@ composition-class-metal = ein Metall
 composition-class-polymer = ein Kunststoff
 composition-class-composite = ein Verbundwerkstoff
 composition-reason-mostly_metal = Metalle ergeben zusammen { $metals } %
-composition-reason-little_seen = alles Gesehene ergibt zusammen { $sum } %, obwohl jedes Element gemessen wurde, das der Hauptbestandteil sein könnte; leichte Elemente werden nicht gesehen
+composition-reason-little_seen = alles Nachgewiesene ergibt zusammen { $sum } %, obwohl jedes Element gemessen wurde, das der Hauptbestandteil sein könnte; leichte Elemente werden nicht gesehen
 composition-reason-much_chlorine = Chlor ist ein Hauptelement und Metalle sind es nicht, wie in PVC und anderen chlorierten Kunststoffen
 composition-reason-conductor_in_laminate = Leitermetalle neben mindestens zweien von Brom, Silicium und Calcium, wie in einer Leiterplatte
 composition-contests-metals_in_polymer = Die angegebene Klasse ist ein Kunststoff, und Metalle ergeben zusammen { $sum } % ({ $numbers }).
@@ -38,7 +38,7 @@ lot-reason-class_contested = Das Gemessene widerspricht der Klasse klar, die fü
         [one] Messung
        *[other] Messungen
     } angegeben ist; beurteilt wurde nach jeder Klasse, und das schlechteste Ergebnis zählt.
-    .remedy = Das Teil ansehen und was der Strahl traf; die Klasse berichtigen, die Werkstoffe trennen oder erneut messen.
+    .remedy = Das Teil ansehen und prüfen, was der Strahl traf; die Klasse berichtigen, die Werkstoffe trennen oder erneut messen.
 lot-reason-calibration_doubtful = { $count } von { $of } { $of ->
         [one] Messung wurde
        *[other] Messungen wurden
@@ -54,8 +54,8 @@ doubt-other_line = Falls { $about } an seiner Linie { $line } gemessen wurde: { 
 doubt-sum_peak = Zwei als einer gezählte Impulse von { $partner } ({ $partner_line }, { $gap } eV entfernt) liegen auf der Linie { $line } von { $about }: Unkorrigiert sähen sie nach { $apparent } mg/kg { $about } aus ({ $basis }).
 doubt-escape_peak = Ein Escape-Peak von { $partner } ({ $partner_line }, { $gap } eV entfernt) liegt auf der Linie { $line } von { $about }: Unkorrigiert sähe er nach { $apparent } mg/kg { $about } aus ({ $basis }).
 doubt-tube_line = Die eigene { $partner }-Linie der Röntgenröhre ({ $partner_line }, { $gap } eV entfernt) liegt auf der Linie { $line } von { $about }: Unkorrigiert kann sie nach { $apparent } mg/kg { $about } aussehen ({ $basis }).
-doubt-thin_piece = Das Stück ist dünn: { $percent } % des Signals eines dicken fehlen, { $about } wird also zu niedrig gemessen.
-doubt-strong_below = Das Gerät hat dafür korrigiert; wäre ein Zehntel davon geblieben (Annahme: übliche Praxis, keine Quelle), könnte der Wert über dem Rand liegen. Das BL klärt es nicht: an einer freien Linie messen, oder das Referenzverfahren anwenden.
+doubt-thin_piece = Das Stück ist dünn: { $percent } % vom Signal eines dicken Stücks fehlen, { $about } wird also zu niedrig gemessen.
+doubt-strong_below = Das Gerät hat dafür korrigiert; wäre ein Zehntel davon übrig (Annahme: übliche Praxis, keine Quelle), könnte der Wert über dem Rand liegen. Das BL klärt es nicht: an einer freien Linie messen, oder das Referenzverfahren anwenden.
 doubt-strong_over = Ohne dies wäre der Wert nicht über dem Grenzwert. Von einem Labor bestätigen lassen, bevor etwas zurückgewiesen wird.
 
 lot-reason-overlap_unresolved = { $about } ist unter dem Grenzwert bei { $count } von { $of } { $of ->
@@ -67,7 +67,7 @@ lot-reason-over_may_be_overlap = { $about } ist über dem Grenzwert bei { $count
         [one] Messung
        *[other] Messungen
     }, vielleicht nur durch eine starke Linie eines anderen Elements, die auf seiner Linie liegt.
-    .remedy = Los absondern, und vor einer Zurückweisung von einem Labor nach dem Referenzverfahren bestätigen lassen.
+    .remedy = Los separieren, und vor einer Zurückweisung von einem Labor nach dem Referenzverfahren bestätigen lassen.
 evidence-short-overlap_unresolved = eine Linie ohne Überlagerung
 evidence-short-over_may_be_overlap = das Ergebnis eines Labors
 
@@ -75,4 +75,4 @@ evidence-short-over_may_be_overlap = das Ergebnis eines Labors
 
 bound-hexavalent = Höchstens { $most } mg/kg Cr(VI), wenn alles Chrom sechswertig wäre.
 bound-brominated = Höchstens { $pbde } mg/kg irgendeines PBDE und { $pbb } mg/kg irgendeines PBB, wenn alles Brom in dem Kongener mit einem Bromatom wäre; höchstens { $deca } mg/kg, wenn es DecaBDE wäre. Es kann ebenso gut von einem Flammschutzmittel kommen, das die Richtlinie nicht beschränkt, etwa TBBPA oder DBDPE.
-bound-pops = Das zeigt nicht, dass der Grenzwert von { $limit } mg/kg für PBDE der Verordnung (EU) 2019/1021 in der durch (EU) 2025/1482 geänderten Fassung (von einer zweiten Quelle wiedergegeben) eingehalten ist; das ist ein anderes Gesetz.
+bound-pops = Das zeigt nicht, dass der Grenzwert von { $limit } mg/kg für PBDE der Verordnung (EU) 2019/1021 in der durch (EU) 2025/1482 geänderten Fassung (von einer Sekundärquelle wiedergegeben) eingehalten ist; das ist ein anderes Gesetz.

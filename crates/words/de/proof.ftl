@@ -2,10 +2,10 @@
 
 # The verdict, in one line.
 proof-verdict-agrees = Der Bericht ist Byte für Byte das, was seine eigenen Daten ergeben.
-proof-verdict-line_ends = Der Bericht ist das, was seine eigenen Daten ergeben. Nur seine Zeilenenden sind andere, wie Post und Textprogramme sie ändern; zu sehen ist davon nichts.
+proof-verdict-line_ends = Der Bericht ist das, was seine eigenen Daten ergeben. Nur seine Zeilenenden sind andere, wie Mail- und Textprogramme sie ändern; zu sehen ist davon nichts.
 proof-verdict-findings_agree = Geprüft wurden nur die Daten im Bericht: Sie ergeben die Befunde, die er mitführt. Der Text, den Sie darin lesen, wurde NICHT geprüft und kann etwas anderes sagen.
 proof-verdict-differs = Der Bericht ist nicht das, was seine eigenen Daten ergeben.
-proof-verdict-files_needed = Der Bericht ließ sich nicht nachprüfen: Die Dateien, auf denen er beruht, sind zu groß, um darin zu stehen. Sie zusammen mit ihm geben.
+proof-verdict-files_needed = Der Bericht ließ sich nicht nachprüfen: Die Dateien, auf denen er beruht, sind zu groß, um darin zu stehen. Die Dateien mit ihm vorlegen.
 proof-verdict-evidence_missing = Der Bericht ließ sich nicht nachprüfen: Die Daten, die jeder Bericht mitführt, fehlen in diesem.
 proof-verdict-not_a_report = Das ist kein Bericht dieses Programms.
 
@@ -15,19 +15,19 @@ proof-only-language_not_here = Die Wörter seiner Sprache sind hier nicht vorhan
 
 # What was shown, and what was not.
 proof-shows-self = Das zeigt, dass der Bericht mit sich selbst übereinstimmt. Es zeigt nicht, woher seine Daten kommen: Wer die Daten ändert, kann wieder einen Bericht erzeugen, der ebenfalls mit sich selbst übereinstimmt.
-proof-shows-data = Jede Datei, auf der die Befunde beruhen, wurde gegeben und ist die, die der Bericht nennt: Seine Messungen sind die Messungen dieser Dateien. Was Menschen festgelegt haben, und die Regelwerke stehen in keiner solchen Datei: Der Bericht führt sie auf.
-proof-shows-some = Einige der Dateien, auf denen die Befunde beruhen, wurden nicht gegeben. Nur für die gegebenen wurde gezeigt, dass der Bericht ihre Daten enthält.
-proof-shows-other_bytes = Eine gegebene Datei hat den Namen einer Datei, auf der der Bericht beruht, und andere Bytes. Entweder ist es nicht diese Datei, oder der Bericht wurde nicht aus ihr erstellt.
+proof-shows-data = Jede Datei, auf der die Befunde beruhen, wurde vorgelegt und ist die, die der Bericht nennt: Seine Messungen sind die Messungen dieser Dateien. Was Menschen festgelegt haben, und die Regelwerke stehen in keiner solchen Datei: Der Bericht führt sie auf.
+proof-shows-some = Einige der Dateien, auf denen die Befunde beruhen, wurden nicht vorgelegt. Nur für die vorgelegten wurde gezeigt, dass der Bericht ihre Daten enthält.
+proof-shows-other_bytes = Eine vorgelegte Datei hat den Namen einer Datei, auf der der Bericht beruht, und andere Bytes. Entweder ist es nicht diese Datei, oder der Bericht wurde nicht aus ihr erstellt.
 proof-shows-digest_same = Die angegebene Prüfsumme ist die Prüfsumme dieser Befunde: Das ist der Bericht mit dieser Prüfsumme.
 proof-shows-digest_other = Die angegebene Prüfsumme ist nicht die Prüfsumme dieser Befunde: Das ist nicht der Bericht mit dieser Prüfsumme.
 proof-digest = SHA-256 der Befunde, berechnet aus den Daten im Bericht: { $digest }
 
 # A file the report names.
-proof-file-matched = { $file }: gegeben, und dieselben Bytes.
-proof-file-other_bytes = { $file }: Eine Datei dieses Namens wurde gegeben und hat andere Bytes. Der Bericht beruht auf der mit SHA-256 { $sha256 }.
-proof-file-not_given = { $file }: nicht gegeben. SHA-256 { $sha256 }.
+proof-file-matched = { $file }: vorgelegt, und dieselben Bytes.
+proof-file-other_bytes = { $file }: Eine Datei dieses Namens wurde vorgelegt und hat andere Bytes. Der Bericht beruht auf der mit SHA-256 { $sha256 }.
+proof-file-not_given = { $file }: nicht vorgelegt. SHA-256 { $sha256 }.
 proof-file-nothing_read = { $file }: Nichts wurde daraus gelesen.
-proof-stranger = { $file }: gegeben, und keine Datei, die dieser Bericht nennt.
+proof-stranger = { $file }: vorgelegt, aber keine Datei, die dieser Bericht nennt.
 
 # Where something is another.
 proof-where-top = Vor dem ersten Abschnitt
@@ -83,11 +83,11 @@ proof-help =
     Einen Bericht nachprüfen:
       plumbline prove REPORT [--source FILE-OR-FOLDER]... [--digest HEX]
 
-    prove      berechnet einen Bericht noch einmal aus den Daten, die er mitführt, und sagt, wo er ein anderer ist
-    --source PATH    die Dateien, aus denen er erstellt wurde, oder ihr Ordner: zeigt, dass seine Daten ihre sind
+    prove      berechnet einen Bericht noch einmal aus den Daten, die er mitführt, und sagt, wo er abweicht
+    --source PATH    die Dateien, aus denen er erstellt wurde, oder ihr Ordner: zeigt, dass seine Daten aus ihnen stammen
     --digest HEX     die Prüfsumme auf dem unterschriebenen Papier: zeigt, dass es der unterschriebene Bericht ist
 
-    Rückgabewert von prove: 0 er stimmt überein, und nichts Gegebenes sagt anderes; 1 er weicht ab;
+    Rückgabewert von prove: 0 er stimmt überein, und nichts Vorgelegtes widerspricht; 1 er weicht ab;
     2 er ließ sich nicht nachprüfen;
     3 nur die Befunde darin ließen sich nachprüfen, nicht der Text, den Sie lesen (andere Version oder Sprache);
     64 falscher Aufruf, oder eine nicht lesbare Datei.

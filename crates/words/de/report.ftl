@@ -11,7 +11,7 @@ act-customer = Bericht für { $name }{ $contact ->
        *[other] , { $contact }
     }
 act-received = eingegangen am { $value }
-act-sampled = Proben genommen: Tag { $date ->
+act-sampled = Probenahme: Tag { $date ->
         [none] nicht angegeben
        *[other] { $date }
     }; von: { $by ->
@@ -32,7 +32,7 @@ act-item = Prüfgegenstände: { $description ->
        *[other] { $condition }
     }
 act-issued_on = Bericht ausgestellt am { $value }
-act-environment = Bedingungen, wo gemessen wurde: { $value }
+act-environment = Bedingungen am Messort: { $value }
 act-deviations = Ergänzungen, Abweichungen und Ausschlüsse: { $value }
 act-instrument = Gerät: { $value }
 act-authorised = Bericht freigegeben von { $by }; zweite Person: { $second ->
@@ -41,7 +41,7 @@ act-authorised = Bericht freigegeben von { $by }; zweite Person: { $second ->
     }
 act-records_kept = Aufzeichnungen werden aufbewahrt: { $value }
 act-invented = { $value ->
-        [yes] die Daten sind erfunden, zur Schulung
+        [yes] die Daten sind erfunden, zu Übungszwecken
        *[no] die Daten sind nicht erfunden
     }
 
@@ -61,10 +61,10 @@ said-uncertainty_holds-everything = alles, Kalibrierung, Matrix und Probenahme e
 said-mark-check = Kontrollprobe
 said-mark-blank = Blindprobe
 said-mark-product = Ware, keine Kontrolle
-said-category-8 = 8, welche Hälfte, ist nicht angegeben
+said-category-8 = 8, Hälfte nicht angegeben
 said-category-8ivd = 8, In-vitro-Diagnostika
 said-category-8o = 8, andere medizinische Geräte
-said-category-9 = 9, welche Hälfte, ist nicht angegeben
+said-category-9 = 9, Hälfte nicht angegeben
 said-category-9i = 9, Überwachungs- und Kontrollinstrumente in der Industrie
 said-category-9o = 9, andere Überwachungs- und Kontrollinstrumente
 said-site_sigma = { $element } in { $class }: ein Sigma { $s }, { $seconds ->
@@ -84,18 +84,18 @@ report-parts = Teil { $part } von 3 des Berichts { $number }: { $name }. Die and
 report-part_named = Teil { $part }, { $name } ({ $file })
 report-part_short = Teil { $part } von 3
 report-contents = Dieser Teil enthält diese Abschnitte, in dieser Reihenfolge, und endet mit „{ $end }“:
-report-invented = Erfundene Daten, zur Schulung. Dieser Bericht handelt von nichts Wirklichem.
+report-invented = Erfundene Daten, zu Übungszwecken. Dieser Bericht handelt von nichts Wirklichem.
 report-invented_short = ERFUNDENE DATEN
 report-annex_elsewhere = Jede Messung mit ihrer Datei und Zeile steht im Anhang, Teil 3 dieses Berichts ({ $file }).
 
 ## Who, for whom, when
 
 report-issuer = Ausgestellt von
-report-customer = Für
+report-customer = Auftraggeber
 report-issued_on = Ausstellungsdatum
 report-authorised = Freigegeben von
 report-authorised_second = Zweite Person
-report-relates = Die Ergebnisse beziehen sich nur auf die geprüften Gegenstände. Dieser Bericht darf nur vollständig, in allen seinen Teilen, vervielfältigt werden, außer der Aussteller stimmt schriftlich anderem zu.
+report-relates = Die Ergebnisse beziehen sich nur auf die geprüften Gegenstände. Ohne schriftliche Zustimmung des Ausstellers darf dieser Bericht nur vollständig, in allen seinen Teilen, vervielfältigt werden.
 
 ## Items
 
@@ -105,7 +105,7 @@ report-items_capped = Die ersten { $shown } von { $total } Losen sind gedruckt; 
 report-description = Beschreibung
 report-condition = Zustand
 report-received = Eingegangen
-report-sampled = Proben genommen (Datum, von, Ort)
+report-sampled = Probenahme (Datum, durch wen, Ort)
 report-sampled_method = Plan oder Verfahren der Probenahme
 report-sampled_plan = der Plan steht beim Los
 report-none_stated_plan = kein Plan angegeben
@@ -137,25 +137,25 @@ report-deviations_refused = { $count ->
     } für nichts; siehe den Abschnitt über Quellen.
 report-deviations_said = { $text }.
 report-external = Ergebnisse externer Anbieter
-report-external_none = Keine: Es wurde kein Laborergebnis gegeben.
+report-external_none = Keine: Es wurde kein Laborergebnis angegeben.
 report-external_count = { $count ->
         [one] Ein Laborergebnis
        *[other] { $count } Laborergebnisse
     }; siehe den Abschnitt über Laborergebnisse.
-report-external_text = Ergebnisse externer Anbieter: Labore haben sie gefunden, nicht der Aussteller dieses Berichts.
+report-external_text = Ergebnisse externer Anbieter: Labore haben sie ermittelt, nicht der Aussteller dieses Berichts.
 report-records_kept = Aufbewahrung der Aufzeichnungen
 report-and_more = { $list } und { $count } weitere
 
 ## Decision rule and opinions
 
 report-inherent = Entscheidungsregel: Die Bänder des Verfahrens sind die Regel. Sie enthalten einen eigenen Sicherheitsabstand (vom Grenzwert hinab zum unteren Rand, hinauf zum oberen Rand, und { $k } s darüber hinaus); es kommt also kein weiterer Sicherheitsabstand hinzu (ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019).
-report-risk = Risiko der Regel: Wo s stimmt, Messungen normal um den wahren Wert streuen und sonst nichts falsch ist, kommt eine Messung eines Werkstoffs, dessen Gehalt am unteren Rand liegt, mit einer Wahrscheinlichkeit von { $chance } % unter dem Grenzwert heraus, und eine, dessen Gehalt am oberen Rand liegt, mit einer Wahrscheinlichkeit von { $chance } % über dem Grenzwert. Ein Gehalt auf oder über dem Grenzwert kommt also mit noch kleinerer Wahrscheinlichkeit als „unter“ heraus, und einer auf oder unter dem Grenzwert mit noch kleinerer als „über“. Wo wenige Wiederholmessungen s ergeben, hält ein größerer Faktor diese Wahrscheinlichkeit. Was Kalibrierung, Matrix, Homogenität und Probenahme hinzufügen, ist nicht darin. Das ist aus der Normalverteilung berechnet; die Ränder der Bänder sind die der Norm.
+report-risk = Risiko der Regel: Wo s stimmt, Messungen normalverteilt um den wahren Wert streuen und sonst nichts falsch ist, ergibt eine Messung bei einem Gehalt am unteren Rand mit einer Wahrscheinlichkeit von { $chance } % „unter dem Grenzwert“, und bei einem Gehalt am oberen Rand mit einer Wahrscheinlichkeit von { $chance } % „über dem Grenzwert“. Ein Gehalt auf oder über dem Grenzwert ergibt also mit noch kleinerer Wahrscheinlichkeit „unter“, und einer auf oder unter dem Grenzwert mit noch kleinerer „über“. Wo wenige Wiederholmessungen s ergeben, hält ein größerer Faktor diese Wahrscheinlichkeit. Was Kalibrierung, Matrix, Homogenität und Probenahme hinzufügen, ist nicht darin. Das ist aus der Normalverteilung berechnet; die Ränder der Bänder sind die der Norm.
 report-foreign_book = Dieses Regelwerk gehört nicht zum Programm: Jemand hat es aus einer Datei geladen. Was es über seine Quelle und die Sicherheit seiner Werte sagt, ist die Aussage dieser Datei.
 report-foreign_books = Beurteilt auch nach einem Regelwerk, das nicht zum Programm gehört: { $books }. Seine Grenzwerte sind die Aussage der geladenen Datei.
-report-day_sampled = Proben genommen
+report-day_sampled = Probenahme
 report-day_amiss = Daten, die nicht zueinander passen: „{ $later }“ ist { $later_day }, also vor „{ $earlier }“, { $earlier_day }. Eines davon ist falsch.
 report-opinions = Was einen Grund beendet, nächste Schritte, Warnhinweise, Vergleiche mit anderen Regeln und Einträge, die vielleicht decken, sind Meinungen und Interpretationen, keine Ergebnisse.
-report-standards = Dieser Bericht ist dafür gemacht, zu enthalten, was ISO/IEC 17025:2017 (7.8), IEC 62321-1:2013 (4.8) und EN IEC 63000:2018 von einem Bericht über ein Screening verlangen. Er ist eines der Dokumente der technischen Unterlagen und für sich allein noch keine solchen, und er beansprucht keine Akkreditierung.
+report-standards = Dieser Bericht soll enthalten, was ISO/IEC 17025:2017 (7.8), IEC 62321-1:2013 (4.8) und EN IEC 63000:2018 von einem Bericht über ein Screening verlangen. Er ist eines der Dokumente der technischen Unterlagen, ersetzt diese allein nicht und beansprucht keine Akkreditierung.
 report-settled_by_laboratory = hier keiner mehr: Ein Labor hat es geklärt. { $text }
 report-sign_authorised = Freigegeben von (Name, Funktion, Datum, Unterschrift)
 

@@ -6,16 +6,16 @@ lot-reason-limit_over = Über dem Grenzwert „{ $about }“ bei { $count } von 
         [one] Messung
        *[other] Messungen
     }.
-    .remedy = Los absondern. Die schlechteste Probe nach dem Referenzverfahren im Labor prüfen lassen; nur dessen Ergebnis kann daran etwas ändern.
+    .remedy = Los separieren. Die schlechteste Probe nach dem Referenzverfahren im Labor prüfen lassen; nur dessen Ergebnis kann daran etwas ändern.
 lot-reason-limit_open = Offen nach dem Grenzwert „{ $about }“ bei { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
     }.
     .remedy = Siehe den Wortlaut des Grenzwerts: eine längere Messung, ein getrennter Werkstoff, das Datum des Inverkehrbringens, ein Labor oder die Antwort auf seine Frage.
 lot-reason-book_not_loaded = Die Prüfung nennt das Regelwerk „{ $about }“, das nicht da ist, oder ein anderes steht an der Stelle dessen, was es enthält.
-    .remedy = Die Datei des Regelwerks geben, eines nennen, das da ist, oder das herausnehmen, das an seiner Stelle steht.
+    .remedy = Die Datei des Regelwerks laden, eines nennen, das da ist, oder das herausnehmen, das an seiner Stelle steht.
 lot-reason-book_differs = Die Prüfung nennt das Regelwerk „{ $about }“ mit seiner Prüfsumme, und das Regelwerk mit dieser Kennung hier ist eine andere Datei.
-    .remedy = Die gemeinte Datei geben, oder das Regelwerk nennen, das hier ist, nachdem angesehen wurde, was sich geändert hat.
+    .remedy = Die gemeinte Datei laden, oder ansehen, was sich geändert hat, und dann das vorhandene Regelwerk nennen.
 summary-limit_over = über dem Grenzwert { $about } bei { $count }
 summary-limit_open = offen nach dem Grenzwert { $about } bei { $count }
 evidence-short-book_not_loaded = ein genanntes Regelwerk
@@ -25,7 +25,7 @@ act-books = Regelwerke: { $value }
 ## Why a limit is open, or does not apply
 
 reason-answered_no = Jemand hat geantwortet, dass dieser Grenzwert nicht gilt.
-reason-class_not_covered = Der Grenzwert spricht nicht von dieser Werkstoffklasse.
+reason-class_not_covered = Der Grenzwert betrifft diese Werkstoffklasse nicht.
 reason-outside_validity = Der Grenzwert gilt am Tag des Inverkehrbringens nicht.
 reason-placing_date_not_stated = Der Grenzwert gilt für bestimmte Tage des Inverkehrbringens, und dieser Tag ist nicht angegeben.
 reason-question_open = Über dem Grenzwert, falls er gilt; ob er gilt, muss jemand beantworten.
@@ -65,7 +65,7 @@ rules-holds-routes = { $count ->
        *[other] { $count } Referenzverfahren
     }
 confidence-confirmed = Im Text des Gesetzes oder der Norm bestätigt.
-confidence-restated = Von einer zweiten Quelle wiedergegeben; Gesetz oder Norm selbst wurde an dieser Stelle nicht eingesehen.
+confidence-restated = Von einer Sekundärquelle wiedergegeben; Gesetz oder Norm selbst wurde an dieser Stelle nicht eingesehen.
 confidence-memory = Aus dem Gedächtnis; vor Verwendung im Gesetz oder in der Norm prüfen.
 confidence-derived = Durch Rechnen oder aus dem Wortlaut abgeleitet, wie die Zeile sagt.
 confidence-own = In den Worten des Regelwerks: { $words }.
@@ -100,15 +100,15 @@ rules-over-never = durch eine Messung nie darüber
 rules-halogen = { $about }: { $rule }.
 rules-limit = { $id }: { $about }, als Anteil an { $basis }: { $rule }. Für: { $classes }.
 rules-species = { $about } steht nur für { $species }: Innerhalb des Grenzwerts schließt es aus, dass zu viel davon da ist, und darüber zeigt es nichts davon.
-rules-source_unknown = Das Element zählt nur aus bestimmten Quellen, die Röntgenstrahlen nicht zeigen: Auf oder über dem Grenzwert ist unentschieden.
-rules-mixed = Innerhalb des Grenzwerts in mehreren Werkstoffen zusammen ist unentschieden, weil einer davon darüber sein kann.
+rules-source_unknown = Das Element zählt nur aus bestimmten Quellen, die Röntgenstrahlen nicht zeigen: Was auf oder über dem Grenzwert liegt, ist unentschieden.
+rules-mixed = Was in mehreren Werkstoffen zusammen innerhalb des Grenzwerts liegt, ist unentschieden, weil einer davon darüber sein kann.
 rules-scope = Es geht um: { $scope }.
 rules-question = Jemand muss beantworten: { $question } Bis dahin ist „darüber“ unentschieden.
-rules-dated = Für das, was { $days } ist.
+rules-dated = Für das, was { $days } wird.
 rules-exemption = { $entry }: { $scope }; { $bound ->
-        [at_most] bis { $limit } mg/kg, die Zahl selbst ist konform.
-        [at_least] ab { $limit } mg/kg, die Zahl selbst ist konform.
-       *[none] keine Zahl.
+        [at_most] bis { $limit } mg/kg, die Zahl selbst eingeschlossen.
+        [at_least] ab { $limit } mg/kg, die Zahl selbst eingeschlossen.
+       *[none] kein Grenzwert genannt.
     } Text in Kraft ab: { $from ->
         [none] nicht angegeben
        *[other] { $from }
@@ -116,10 +116,10 @@ rules-exemption = { $entry }: { $scope }; { $bound ->
         [none] nicht angegeben
        *[other] { $until }
     }.
-rules-exemption-starred = Nicht für Teile für die Allgemeinheit, die ein Kind in den Mund nehmen könnte, wenn nicht eine Prüfung zeigt, dass sie wenig genug Blei abgeben.
-rules-exemption-not_found = Ob er noch gilt, oder für welche Gerätekategorien, wurde nicht gefunden: Ein Anspruch sperrt.
+rules-exemption-starred = Nicht für Teile für die Allgemeinheit, die ein Kind in den Mund nehmen könnte, es sei denn, eine Prüfung zeigt, dass sie wenig genug Blei abgeben.
+rules-exemption-not_found = Ob er noch gilt, oder für welche Gerätekategorien, ließ sich nicht feststellen: Ein Anspruch sperrt.
 rules-area = Chrom(VI) auf Metall, je Fläche: negativ unter { $below } ug/cm2, positiv über { $above } ug/cm2, von einem bis zum anderen nicht eindeutig.
-rules-route = Unentschiedenes { $about } geht an { $method }: { $technique }. Für: { $classes }. Quelle: { $source }. { $confidence }
+rules-route = Unentschiedenes { $about } ist zu klären nach { $method }: { $technique }. Für: { $classes }. Quelle: { $source }. { $confidence }
 rules-route-halogens = Chlor oder Brom
 basis-homogeneous_material = einem homogenen Werkstoff
 basis-plastic = dem Kunststoff
