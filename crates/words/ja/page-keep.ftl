@@ -10,7 +10,7 @@ page-keep-state-none = 未保存
 ## Steps, as they are named when they are taken back
 
 page-keep-step-files = { $n ->
-    [one] { $name }の取込み
+    [1] { $name }の取込み
    *[other] { $n }個のファイルの取込み
   }
 page-keep-step-out = { $name }の取外し
@@ -55,7 +55,7 @@ page-keep-close-hint = 閉じると、この検査の復元用コピーをこの
 page-keep-event-closed = 閉じました。復元用コピーをこのコンピューターから削除しました。
 page-keep-others = このブラウザーに、ほかの復元用コピーが{ $n }個あります。
 page-keep-remove-others = { $n ->
-    [one] 削除
+    [1] 削除
    *[other] { $n }個すべて削除
   }
 
@@ -98,13 +98,13 @@ page-keep-not-back-todo = コピーはそのまま残っています。もう一
 page-keep-not-removed-what = このブラウザーに残るものを削除できませんでした。
 page-keep-not-removed-todo = もう一度試すか、ブラウザーの設定でデータを消去してください。
 page-keep-event-recovered = { $n ->
-    [one] 検査を、ファイルと操作とともに復元しました。
+    [1] 検査を、ファイルと操作とともに復元しました。
    *[other] { $n }件の検査を復元しました。最新のものを表示しています。ほかは「前の検査に戻る」で開けます。
   }
 page-keep-lost-what = 復元用コピーは、変更されたか壊れています。
 page-keep-lost-where = { $when }に保存した復元用コピー
 page-keep-lost-why = { $n ->
-    [one] 1件の記録が書いたときと違うか、欠けています。それより前はすべて復元しました。
+    [1] 1件の記録が書いたときと違うか、欠けています。それより前はすべて復元しました。
    *[other] 書いたときと違うか欠けている記録があります。それ以降の合計{ $n }件は使えませんでした。それより前はすべて復元しました。
   }
 page-keep-lost-todo = 最後の記録を見て、足りないものをもう一度記録してください。壊れたコピーはそのまま残り、最初の画面で削除できます。同じコードで新しいコピーを始めました。
