@@ -82,8 +82,8 @@ outcome-detection_too_high = 検出限界が高すぎる
     .short = 検出限界過大
 outcome-not_capable = このシグマでは判定能力不足
     .short = 能力不足
-outcome-not_applicable = 適用外
-    .short = 適用外
+outcome-not_applicable = 判定対象外
+    .short = 判定対象外
 
 ## Reasons of an outcome
 
@@ -119,7 +119,7 @@ reason-copper_or_glass_in_beam = 限度値未満ですが、複合材料では�
 sigma-printed = 表示誤差。倍数はファイルに記載
 sigma-printed_multiple_unknown = 表示誤差。倍数の記載なし。1シグマとみなすため、未確定域が広がる
 sigma-printed_multiple_set = 表示誤差。倍数は検査者が設定
-sigma-site_table = 判定レベルにおける自所の繰返し性
+sigma-site_table = アクションレベルにおける事業所の繰返し性
 sigma-repeats = この箇所の繰返し測定が示すもの（表示より大きい）
 sigma-detection_limit = 検出限界の3分の1
 sigma-none = なし
@@ -172,7 +172,7 @@ lot-reason-over_in_some_classes = { $about }が、{ $of }件の測定のうち{ 
 lot-reason-not_measured = { $about }が、{ $of }件の測定のうち{ $count }件で未測定です。
     .remedy = 測定してください。数値に単位がない場合は単位を示してください。
 lot-reason-no_uncertainty = { $about }が、{ $of }件の測定のうち{ $count }件で不確かさを伴っていません。
-    .remedy = 誤差の列を出力するか、自所の繰返し性の表を入力してください。
+    .remedy = 誤差の列を出力するか、事業所の繰返し性の表を入力してください。
 lot-reason-detection_too_high = { $about }が、{ $of }件の測定のうち{ $count }件で、検出限界が高すぎるか、示されていません。
     .remedy = 長く測定して検出限界を下げるか、検出限界を出力してください。
 lot-reason-not_capable = { $about }が、{ $of }件の測定のうち{ $count }件で、シグマが大きすぎて「未満」を示せません。
@@ -220,7 +220,7 @@ not-assessed-change = 測定されていない材料、層、部品。
 next-measure_element = { $about }を測定してください。
 next-state_unit = { $about }の列の単位を示してください。
 next-read_cell_again = ファイルのセルを見て、直すか、測定し直してください。
-next-state_uncertainty = { $about }の不確かさを出力するか、自所の繰返し性の表を入力してください。
+next-state_uncertainty = { $about }の不確かさを出力するか、事業所の繰返し性の表を入力してください。
 next-state_detection_limit = { $about }の検出限界を出力してください。
 next-state_class = 材料区分を示してください。
 next-measure_longer = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると五分五分で、{ $surely }秒なら10回に9回は判定がつきます（推定）。
@@ -308,7 +308,7 @@ set-aside-unit_row = 単位の行
 ## Intake: notices and refusals, each with its remedy
 
 notice-unreadable = ファイルを読み取れませんでした：{ $found }
-    .remedy = USBメモリからもう一度コピーして、やり直してください。
+    .remedy = USBメモリーからもう一度コピーして、やり直してください。
 notice-empty_file = ファイルが空です。
     .remedy = もう一度出力してください。中身がなかったので、ここで失われたものはありません。
 notice-header_only = ファイルには見出し行だけがあり、その下に行がありません。
@@ -375,7 +375,7 @@ notice-row_short = { $rows }行のセルが見出しより少なくなってい�
 notice-nothing_usable = この行には、使用する列に何もありません。
     .remedy = 行を削除するか、列に名前を付けてください。
 notice-not_utf8 = { $rows }行の名前がUTF-8ではないため、Windows-1252として読み取りました（最初は「{ $found }」）。
-    .remedy = 名前がおかしい場合は、ファイルをCSV (UTF-8)で保存し、読み込み直してください。
+    .remedy = 名前がおかしい場合は、ファイルをCSV（UTF-8）で保存し、読み込み直してください。
 notice-cell_not_understood = 「{ $found }」は測定値ではありません。このセルは未測定として扱い、行の残りは使用します。
     .remedy = セルを直すか、測定し直してください。
 notice-number_out_of_range = 「{ $found }」は質量分率としてあり得ない値です。このセルは未測定として扱い、行の残りは使用します。
@@ -503,8 +503,8 @@ act-date_order = 日付の順序を{ $value ->
 act-id_pattern = 複合IDの構成：{ $value }
 act-halogen_book = ハロゲンの判定に用いる規則集：{ $value }
 act-trust = 点検測定がないとき：{ $value }
-act-sampling = 抜取検査方式がないとき：{ $value }
-act-materials = 材料構成表がないとき：{ $value }
+act-sampling = 抜取りの記載がないとき：{ $value }
+act-materials = 部品の材料の一覧がないとき：{ $value }
 act-thickness_mm = 厚さを{ $value } mmに設定
 act-lot_size = ロットの大きさ { $value }
 act-units_to_take = 抜取検査方式が求める個数：{ $value }
@@ -516,7 +516,7 @@ act-inspector = 検査者 { $value }
 act-place = 場所 { $value }
 act-title = 表題 { $value }
 act-check_samples = 点検用試料：{ $value }
-act-site_sigma = 自所の繰返し性：{ $value }
+act-site_sigma = 事業所の繰返し性：{ $value }
 act-relative_sigma = 値の{ $value } %を、すべてのシグマに二乗和で加算
 act-repeats = 箇所の繰返しとみなす測定：{ $value }
 act-uncertainty_holds = 不確かさに含まれるもの：{ $value }
@@ -533,7 +533,7 @@ target-material = 部品{ $part }の材料{ $material }
 summary-no_readings = 測定はまだありません。
 summary-counts = { $lots }ロット、{ $readings }件の測定：受入れ可（スクリーニングした物質について）{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 summary-only_checks = すべての測定が点検とされています。ロットのものは何も測定されていません。
-summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または適用外です。
+summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または判定対象外です。
 summary-readings_say = 測定が示すこと：{ $list }。
 summary-over_limit = { $about }が限度値超過 { $count }件
 summary-halogen_over_limit = { $about }がハロゲンの限度値超過 { $count }件
@@ -628,10 +628,10 @@ report-digest = SHA-256
 report-method = 方法、規則、判定ルール
 report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率（mg/kg）、sは1シグマです。
 report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：下記の上限以内の、示された検出限界以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
-report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は適用外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
+report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は判定対象外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
 report-halogens_moved = ハロゲンは{ $book }により処置に影響します。
 report-halogens_shown = ハロゲンは参考として示します。ハロゲン規則集が指定されていないため、処置には影響しません。
-report-uncertainty = 不確かさ：sは、表示誤差をそれが表す倍数で割ったものです。ただし、自所の繰返し性の表がある場合は判定レベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
+report-uncertainty = 不確かさ：sは、表示誤差をそれが表す倍数で割ったものです。ただし、事業所の繰返し性の表がある場合はアクションレベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
 report-uncertainty_full = 検査者は、示された不確かさが校正、マトリックス、サンプリングを含む全体の不確かさであると表明しています。
 report-probability = 真の値が限度値内にある確率は、値を中心とする正規分布によるものです（JCGM 106:2012）。限度値がその材料中の元素そのものに対するものである場合のCd、Pb、Hgについて示します。ここでは何も決めません。
 report-thickness = 厚さ：厚さが示されている場合、プラスチック、または母材を測定した金属のBLは、欠けている信号を考慮しても成り立つときだけ有効です。プラスチックは、最もX線を通しやすいポリエチレンに、主要元素として測定された塩素を加えたものとみなします。したがって、充塡材入りのプラスチックには慎重な側の扱いです。
@@ -656,7 +656,7 @@ report-why = 理由
 report-next = 次の手順
 report-material_head = 材料、部品、ロット
 report-annex = 附属書：すべての測定
-report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは自所の表、rはその箇所の繰返し測定が示すもの。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
+report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定が示すもの。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
 report-also = 次についても同じ
 report-also_more = ほか{ $count }件
 report-annex_capped = { $total }件の測定のうち、最初の{ $shown }件を印字しています。すべてはfindings.csvにあります。
@@ -744,7 +744,7 @@ report-evidence = 裏付け
 report-initials = イニシャル/2人目
 report-questions = 回答すべきこと
 report-expiries = 失効日（全ロット）
-report-cr6 = 面積当たりのクロム(VI)(IEC 62321-7-1)
+report-cr6 = 面積当たりのクロム(VI)（IEC 62321-7-1）
 report-cr6_area = ug/cm2
 report-cr6_not_judged = 判定せず：読み込まれた規則集に定めがないか、材料が金属ではない
 report-laboratory = 試験所、報告書
@@ -758,7 +758,7 @@ report-validity = 対象となる製品
 report-in_use = 使用中
 report-open_day = 期限なし
 report-jurisdiction = 地域
-report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 適用外 適用されない。これ以外の語は、これらの結果が出ない理由を示すもので、どれも限度値未満を意味しません。
+report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 対象外 判定の対象ではない。これ以外の語は、これらの結果が出ない理由を示すもので、どれも限度値未満を意味しません。
 
 ## Ruler
 
@@ -773,7 +773,7 @@ join-sentences = {""}
 
 ## Command line
 
-cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果をオフラインでレビューします。
+cli-help = Plumblineは、電子材料の蛍光X線スクリーニング結果をオフラインでレビューします。
 
     使い方：
       plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...

@@ -25,7 +25,7 @@ act-mouthing = 子どもが口に入れる可能性は？ { $value ->
         [can] ある
        *[release_shown] あるが、放出が十分少ないことを試験が示している
     }
-act-cr6_area = 面積当たりのクロム(VI):{ $area }。試験所：{ $laboratory ->
+act-cr6_area = 面積当たりのクロム(VI)：{ $area }。試験所：{ $laboratory ->
         [none] 記載なし
        *[other] { $laboratory }
     }。報告書：{ $report ->

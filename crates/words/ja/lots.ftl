@@ -49,7 +49,7 @@ report-trust_text = 測定を信頼するのは{ $bracket ->
     }で、点検の元素、装置、測定モード、区分ごとに見ます。点検用標準試料を良好とするのは、ISO 13528による{ $rule ->
         [en] E_n（1以下）
        *[zeta] zeta（3以下。2を超えると警告）
-    }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出限界未満のときに良好とします。不良だった標準試料の疑いを晴らせるのはその標準試料自身だけで、ブランクは清浄なブランクだけです。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「参考」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
+    }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出限界未満のときに良好とします。不良だった標準試料の疑いを晴らせるのはその標準試料自身だけで、ブランクは清浄なブランクだけです。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「保留にせず、印字する」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
 report-trust_none = 点検測定は届いていません。
 report-trust_by_rows = { $names }：読み取れる日付と時刻のない測定があるため、このファイルの中に限り、行の順序を時刻の順序の代わりとします。
 report-trust_one_stream = 装置も測定モードも記載のない点検があります。同じく記載のない測定とともに、1台の装置の1つの測定モードとみなします。
@@ -90,7 +90,7 @@ act-check_rule = 点検測定を良好とする条件：{ $value ->
         [en] E_n（1以下）
        *[zeta] zeta（3以下）
     }
-act-control_chart = 管理図：限界は{ $limits ->
+act-control_chart = 管理図：管理限界は{ $limits ->
         [baseline] 最初の点から
         [certificate] 認証書から
        *[other] 最初の点から、なければ認証書から
@@ -203,7 +203,7 @@ sampling-plan_single = MIL-STD-105Eの1回抜取り、検査水準{ $level }、{
         [yes] ロットの{ $size }個すべてを抜き取る。
        *[no] { $size }個から{ $n }個を抜き取る。
     }
-sampling-plan_zero = 合格判定個数0:{ $whole ->
+sampling-plan_zero = 合格判定個数0：{ $whole ->
         [yes] ロットの{ $size }個すべてを抜き取る。それより少ないと、不適合{ $share } %（このロットでは{ $bad }個）に対して信頼水準{ $confidence } %が得られない。
        *[no] { $size }個から{ $n }個を抜き取る。その中に不適合がなければ、信頼水準{ $confidence } %で、ロットの不適合が{ $bad }個（{ $share } %）より少ないことを示す。
     }
@@ -230,34 +230,34 @@ report-charts_text = 装置、測定モード、点検用試料、元素ごと�
 report-charts_capped = { $total }枚の図のうち、示すことのあるものから順に、最初の{ $shown }枚を印字しています。すべてはfindings.jsonにあります。
 report-charts_others = ほか{ $count }枚の図は、その試料が今回の検査で測定されなかったため、履歴だけによるものです。findings.jsonにあります。
 report-signals_capped = { $total }件のシグナルのうち、最初の{ $shown }件を挙げています。すべてはfindings.jsonにあります。
-report-history = 入力された履歴：点検測定の数値{ $checks }個、ロットの記録{ $records }件。SHA-256:
+report-history = 入力された履歴：点検測定の数値{ $checks }個、ロットの記録{ $records }件。SHA-256：
 report-history_none = 履歴は入力されていません。管理図は今回の検査だけを示します。
 
 chart-name = { $sample }（{ $class }）中の{ $element }、装置{ $instrument }
 chart-values = 値、mg/kg
 chart-ranges = 移動範囲、mg/kg
-chart-upper = 上方限界 { $value }
-chart-centre = 中心 { $value }
-chart-lower = 下方限界 { $value }
+chart-upper = 上側管理限界 { $value }
+chart-centre = 中心線 { $value }
+chart-lower = 下側管理限界 { $value }
 chart-largest = 最大 { $value }
 chart-smallest = 最小 { $value }
 chart-baseline = 基準：{ $points }点
 chart-no_time = 時刻の記載なし
-chart-limits-baseline = 中心{ $centre } mg/kg、限界{ $lower }～{ $upper } mg/kg（両側に3シグマ、シグマ{ $sigma }）：最初の{ $points }点の平均と、平均移動範囲を1.128で割ったものから（ISO 7870-2）。
-chart-limits-certificate = 中心{ $centre } mg/kg、限界{ $lower }～{ $upper } mg/kg（両側に3シグマ）：認証書から。シグマ{ $sigma }は、認証書の不確かさと測定の繰返し性（{ $from ->
-        [site_table] 自所の表から
+chart-limits-baseline = 中心{ $centre } mg/kg、管理限界{ $lower }～{ $upper } mg/kg（両側に3シグマ、シグマ{ $sigma }）：最初の{ $points }点の平均と、平均移動範囲を1.128で割ったものから（ISO 7870-2）。
+chart-limits-certificate = 中心{ $centre } mg/kg、管理限界{ $lower }～{ $upper } mg/kg（両側に3シグマ）：認証書から。シグマ{ $sigma }は、認証書の不確かさと測定の繰返し性（{ $from ->
+        [site_table] 事業所の表から
        *[stated] 測定に記載されたとおり
     }）を合わせたものです。
-chart-none-too_few_points = 限界なし：{ $points }点しかなく、基準には{ $needed }点必要です。装置が管理状態にあるかどうかは分かりません。
-chart-none-no_spread = 限界なし：基準の点がすべて同じです。装置が管理状態にあるかどうかは分かりません。
-chart-none-no_certificate = 限界なし：認証書から求める設定ですが、最も新しい点の日に有効で、この元素を記載した認証書がありません。装置が管理状態にあるかどうかは分かりません。
-chart-none-no_repeatability = 限界なし：認証書から求める設定ですが、測定の繰返し性が、自所の表にも、すべての測定にも示されているわけではありません。装置が管理状態にあるかどうかは分かりません。
+chart-none-too_few_points = 管理限界なし：{ $points }点しかなく、基準には{ $needed }点必要です。装置が管理状態にあるかどうかは分かりません。
+chart-none-no_spread = 管理限界なし：基準の点がすべて同じです。装置が管理状態にあるかどうかは分かりません。
+chart-none-no_certificate = 管理限界なし：認証書から求める設定ですが、最も新しい点の日に有効で、この元素を記載した認証書がありません。装置が管理状態にあるかどうかは分かりません。
+chart-none-no_repeatability = 管理限界なし：認証書から求める設定ですが、測定の繰返し性が、事業所の表にも、すべての測定にも示されているわけではありません。装置が管理状態にあるかどうかは分かりません。
 chart-rules-western_electric = Western Electricのルール（NIST/SEMATECH e-Handbook of Statistical Methods, 6.3）
 chart-rules-nelson = Nelsonのルール（Journal of Quality Technology 16, 1984）
 chart-no_signal = { $points }点に、{ $rules }によるシグナルはありません。
 chart-signals = { $points }点のうち{ $count }か所に、{ $rules }によるシグナルがあります：
-chart-signal_at = { $first }、{ $value } mg/kg:{ $codes }。
-chart-signal_run = { $first }から{ $last }までの{ $count }点、最初は{ $value } mg/kg:{ $codes }。
+chart-signal_at = { $first }、{ $value } mg/kg：{ $codes }。
+chart-signal_run = { $first }から{ $last }までの{ $count }点、最初は{ $value } mg/kg：{ $codes }。
 chart-drift = 値は1日当たり{ $slope } mg/kgドリフトしています（標準不確かさ{ $sigma }、{ $span }日間の{ $n }点、95 %、t { $t }）。30日間で値の{ $percent } %に当たります。
 chart-drift_short = 値は1日当たり{ $slope } mg/kgドリフトしています（標準不確かさ{ $sigma }、{ $span }日間の{ $n }点、95 %、t { $t }）。1日に満たない期間からは、1か月のことは何もいえません。
 chart-no_drift = ドリフトは見られません：1日当たり{ $slope } mg/kg、標準不確かさ{ $sigma }（{ $span }日間の{ $n }点、95 %、t { $t }）。
@@ -272,9 +272,9 @@ signal-eight_on_one_side = 中心の同じ側に8点連続
 signal-nine_on_one_side = 中心の同じ側に9点連続
 signal-six_rising_or_falling = 6点連続で上昇または下降
 signal-fourteen_alternating = 14点が交互に上下
-signal-fifteen_within_1s = 15点連続で1シグマ以内。この限界にしては良すぎる
+signal-fifteen_within_1s = 15点連続で1シグマ以内。この管理限界にしては良すぎる
 signal-eight_none_within_1s = 8点が両側にあり、1シグマ以内の点がない
-signal-moving_range_beyond = 前の点からの跳びが移動範囲の限界を超える
+signal-moving_range_beyond = 前の点からの跳びが移動範囲の管理限界を超える
 change-changed = 受け入れた{ $lots }ロットに照らすと、これは承認された材料ではありません（{ $elements }元素を比較）。
 change-other_class = これは承認された材料ではありません。受け入れた{ $lots }ロットは{ $class }です。
 change-not_changed = 受け入れた{ $lots }ロットから離れた元素はありません（{ $elements }元素を比較）。同じ材料であることの証明ではありません。
@@ -283,7 +283,7 @@ change-not_comparable = 受け入れたロットと比べていません：供�
 change-moved = { $element }：{ $from }から{ $to } mg/kgへ（x { $factor }）、ばらつきの{ $spreads }倍離れ、許容は{ $allowed }倍。
 change-not_measured = 受け入れたロットの大半にあり、今回は未測定：{ $list }。
 report-change = 材料の変化
-report-change_text = 1 kg中の残りすべてに対する各元素の割合を、履歴にある同じ供給者、部品、材料、区分の受け入れたロットと比べます。その中心は中央値で、ばらつきは最も離れた5分の1を除いて求めます。変わっていないロットのうち、変わったとされるのは、全元素を合わせて最大1 %です（正規分布のばらつきについてのシミュレーション。この率は当方の選択）。不検出のものは検出限界未満のどこにあるか分からないため、それを理由に変化とすることは決してありません。ロットが少ないと、大きな変化しか分かりません。
+report-change_text = 1 kg中の残りすべてに対する各元素の割合を、履歴にある同じ供給者、部品、材料、区分の受け入れたロットと比べます。その中心は中央値で、ばらつきは最も離れた5分の1を除いて求めます。変わっていないロットのうち、変わったとされるのは、全元素を合わせて最大1 %です（正規分布のばらつきについてのシミュレーション。この率はこのプログラム独自の選択）。不検出のものは検出限界未満のどこにあるか分からないため、それを理由に変化とすることは決してありません。ロットが少ないと、大きな変化しか分かりません。
 report-change_says = 受け入れたロットとの比較
 report-change_capped = { $total }件のうち、最初の{ $shown }件を印字しています。すべてはfindings.jsonにあります。
 

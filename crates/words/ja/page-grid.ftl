@@ -3,7 +3,7 @@
 page-grid-filters-back = 絞り込みを元に戻す
 page-grid-more-filters = その他の絞り込み
 page-grid-more-used = （{ $n }件使用中）
-page-grid-filter-sample = 試料、個体または測定点
+page-grid-filter-sample = 試料、個体または測定箇所
 page-grid-filter-part = 部品
 page-grid-filter-lot-name = ロット
 page-grid-filter-supplier = 供給者

@@ -17,7 +17,7 @@ page-term-limit = 限度値
 page-term-limit-is = 規則が材料中に許す物質の上限です（例：鉛 1000 mg/kg）。ちょうど限度値のときに許されるかどうかは、規則集ごとに決まっています。
 page-term-band = 判定域
 page-term-band-is = 限度値の周りの、スクリーニングで決めてはならない範囲です。下端から上端まで、さらに両側へ3シグマ広がります。
-page-term-action-level = 対処が必要な水準
+page-term-action-level = アクションレベル（対処が必要な水準）
 page-term-action-level-is = 何らかの対処が必要になる、限度値付近の含有量です。規格が問うのは、ゼロではなくこの水準での繰返し性です。
 page-term-sigma = 1シグマ
 page-term-sigma-is = 測定の通常のばらつきの大きさです。繰り返すと、およそ3回に2回は1シグマ以内に入ります。分析装置は1倍、2倍、3倍のどれかを表示するので、何倍かを知る必要があります。
@@ -39,7 +39,7 @@ page-term-detection-too-high = 検出限界が高すぎる
 page-term-detection-too-high-is = 何も見つかりませんでしたが、「限度値未満」を示せるほどには見えていません。測定時間を延ばすか、別の方法で測ってください。
 page-term-not-capable = 能力不足
 page-term-not-capable-is = 3シグマだけで判定域の下端に届くため、含まない試料でもBLになれません。シグマを小さくする必要があります。
-page-term-not-applicable = 適用外
+page-term-not-applicable = 判定対象外
 page-term-not-applicable-is = この材料中のこの元素について、規則に定めがありません（例：金属中の臭素）。
 page-term-class = 材料区分
 page-term-class-is = ポリマー、金属、複合材料、めっき品の別で、どの判定域を使うかが決まります。不明な場合はすべての区分で調べ、最も悪い結果を採ります。
@@ -70,7 +70,7 @@ page-term-certified-is = 点検用標準試料の含有量として認証書に�
 page-term-bracketed = 良好な点検の間
 page-term-bracketed-is = 直前の点検と直後の点検がどちらも良好なとき、その測定は信頼できます。
 page-term-chart = 管理図
-page-term-chart-is = 点検測定を時間順に並べ、中心線と限界線を引いた図です。点検が外れる前に、ずれの進み方が分かります。
+page-term-chart-is = 点検測定を時間順に並べ、中心線と管理限界線を引いた図です。点検が不良になる前に、ずれの進み方が分かります。
 page-term-plan = 抜取検査方式
 page-term-plan-is = ロットの何個を測り、それで何が言えるかを決める規則です。見ていない個体のことは分からないままです。
 page-term-acceptance-number = 合格判定個数
@@ -110,25 +110,25 @@ page-from-action = IEC 62321:2008、結果の評価、および6.5.4の性能試
 page-from-annex-ii = 指令2011/65/EU、附属書II
 page-from-homogeneous = 指令2011/65/EU、第3条(20)（条の番号は記憶による）
 page-from-categories = 指令2011/65/EU、附属書I
-page-from-exemptions = 指令2011/65/EU、附属書IIIおよびIV。2人で署名することは当プログラム独自の規則
+page-from-exemptions = 指令2011/65/EU、附属書IIIおよびIV。2人で署名することはこのプログラム独自の規則
 page-from-placing = 指令2011/65/EU、第3条（記憶による）
 page-from-declaration = 指令2011/65/EU、第13条（記憶による）、EN IEC 63000:2018
 page-from-halogens = IEC 61249-2-21:2003（二次資料による）
 page-from-detection = US EPA Method 6200、9.6
 page-from-check = US EPA Method 6200、9.4
-page-from-bracket = US EPA Method 6200、9.4に基づく当プログラム独自の規則
+page-from-bracket = US EPA Method 6200、9.4に基づくこのプログラム独自の規則
 page-from-score = ISO 13528
 page-from-chart = ISO 7870-2
 page-from-plan = MIL-STD-105E
-page-from-zero = 当プログラム独自の規則。法令に許容不良率の定めはない
-page-from-disposition = 語はISO 2859-1。そこに至る条件は当プログラム独自の規則
+page-from-zero = このプログラム独自の規則。法令に許容不良率の定めはない
+page-from-disposition = 語はISO 2859-1。そこに至る条件はこのプログラム独自の規則
 page-from-decision = ISO/IEC 17025:2017、7.8.6.1、ILAC-G8:09/2019
 page-from-guard = ILAC-G8:09/2019、4.1、JCGM 106:2012
 page-from-probability = JCGM 106:2012、7
 page-from-reference = IEC 62321-4からIEC 62321-8まで、およびIEC 62321-12
 page-from-digest = FIPS 180-4（記憶による）
 page-from-gum = JCGM 100:2008（記憶による）
-page-from-own = 当プログラム独自の語
+page-from-own = このプログラム独自の語
 page-from-habit = 一般の慣行、出典なし
 
 page-ruler-heading = この図の見方
@@ -143,14 +143,14 @@ page-ruler-why = スクリーニングにとって限度値は線ではありま
 page-ruler-below = 下げ振りもひげも判定域の左
 page-ruler-undecided = どこかが判定域にかかる
 page-ruler-over = 下げ振りもひげも判定域の右
-page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の適用外。
+page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の対象外。
 
 page-guide = 手引き
 page-guide-close = 閉じる
 page-guide-search = 手引きを検索
 page-guide-found = { $n ->
     [0] 見つかりません。
-   *[other] { $n } 件見つかりました。
+   *[other] { $n }件見つかりました。
   }
 page-guide-go = その場所へ移動
 page-guide-words = 用語
@@ -158,7 +158,7 @@ page-guide-keys = キー
 page-guide-tour = ひととおり案内
 page-guide-bring = ファイルを取り込む
 page-guide-bring-text =
-    結果ファイルを選ぶか、ファイルやフォルダーをページのどこかにドロップしてください。CSV、TSV、テキストの表、ワークブック（XLSX、ODS）、それらのZIPを読み取ります。
+    結果ファイルを選ぶか、ファイルやフォルダーをページのどこかにドロップしてください。CSV、TSV、テキストの表、ブック（XLSX、ODS）、それらのZIPを読み取ります。
     設定、列の対応付け、規則集、履歴、材料構成表には専用の欄があります。写真は結果と一緒に取り込めます。
     供給者は「出荷前に確かめる」から入ります。同じレビューを、顧客の規則集に照らした自己点検として行います。
     どこにも送信しません。ファイルは読むだけで、変更しません。
@@ -172,11 +172,11 @@ page-guide-trust-text =
     カードごとに、裏付けの種類、その目的、不足しているもの、入力する場所が示されます。「不足」はロットを保留にします。
     点検測定には認証値が必要です。ないと何も示せません。2つの良好な点検の間にある測定が信頼できます。
     署名は一度入れれば、すべての操作に付きます。どの操作も取り消せ、取り消しも記録されます。
-page-guide-ruler = 目盛り図の読み方
+page-guide-ruler = ものさしの読み方
 page-guide-ruler-text =
     下げ振りの位置を見ます。判定域の左なら未満、右なら超過、少しでもかかれば未確定です。
     どの印にも言葉が添えてあり、色は補助にすぎません。測定を開くと、結果の導き方が順に分かります。
-    数値が足りないときは、未測定、不確かさなし、検出限界が高すぎる、能力不足、適用外のどれかを示します。どれも合格ではありません。
+    数値が足りないときは、未測定、不確かさなし、検出限界が高すぎる、能力不足、判定対象外のどれかを示します。どれも合格ではありません。
 page-guide-materials = 材料、部品、ロット
 page-guide-materials-text =
     限度値は均質材料ごとに適用されます。材料の中で最も悪い箇所を採り、箇所の間で平均しません。
@@ -200,7 +200,7 @@ page-guide-next-text =
 page-guide-report = 報告書を作る
 page-guide-report-text =
     誰が、どこで、いつを入力します。プログラムは時計を読みません。日付は入力したときだけ入ります。
-    決める人には1ページ、記録には完全な報告書、データはCSV、ワークブック、JSONで取り出せます。報告書はページと別の言語にもできます。
+    決める人には1ページ、記録には完全な報告書、データはCSV、ブック、JSONで取り出せます。報告書はページと別の言語にもできます。
     印刷したページに署名してください。署名の横のダイジェストが、紙とデータを結び付けます。
 page-guide-prove = 報告書を検証する
 page-guide-prove-text =
@@ -209,8 +209,8 @@ page-guide-prove-text =
 page-guide-keep = 残すこと、何も残さないこと
 page-guide-keep-text =
     作業が保存されているかは、ページの上部に示されます。そこを押すと、レビューをファイルに保存できます。そのファイルを持つ人は誰でも読めます。
-    暗号化した復旧用の写しがこのブラウザーにあります。異常終了の後は、示されたコードでしか開けないので、書き留めてください。
-    「このコンピューターに何も残さない」を選ぶと、写しも記憶も残しません。借りたコンピューターではこれを選び、ダウンロードフォルダーも空にしてください。
+    暗号化した復元用コピーがこのブラウザーにあります。異常終了の後は、示されたコードでしか開けないので、書き留めてください。
+    「このコンピューターに何も残さない」を選ぶと、コピーも記憶も残しません。借りたコンピューターではこれを選び、ダウンロードフォルダーも空にしてください。
 page-guide-wrong = うまくいかないとき
 page-guide-wrong-text =
     メッセージには、何が、どこで、なぜ起き、どうすればよいかが書かれ、閉じるまで残ります。ファイルが変わることはありません。
@@ -230,7 +230,7 @@ page-guide-law-text =
 page-tour-offer = 初めての方へ。架空のデータで6か所を1分ほどで案内します。
 page-tour-start = ひととおり案内
 page-tour-not = 今はしない
-page-tour-at = { $of } か所中 { $n } か所目
+page-tour-at = { $of }か所中{ $n }か所目
 page-tour-next = 次へ
 page-tour-back = 戻る
 page-tour-leave = やめる

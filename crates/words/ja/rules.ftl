@@ -49,7 +49,7 @@ rules-screening = スクリーニング判定域。sは1シグマ。
 rules-halogens = ハロゲンの限度値。sは1シグマ。
 rules-cited = { $text } 出典：{ $source }、{ $clause }。{ $confidence }
 rules-band = { $about }、{ $class }：{ $low }。{ $high }。その間は未確定。
-rules-band-none = { $about }、{ $class }：適用外。
+rules-band-none = { $about }、{ $class }：判定対象外。
 rules-low = 値 + { $k } sが{ $limit } mg/kg{ $equal ->
         [yes] 以下
        *[no] 未満
