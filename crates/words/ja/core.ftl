@@ -83,7 +83,7 @@ outcome-detection_too_high = 検出限界が高すぎる
 outcome-not_capable = このシグマでは判定能力不足
     .short = 能力不足
 outcome-not_applicable = 判定対象外
-    .short = 判定対象外
+    .short = 対象外
 
 ## Reasons of an outcome
 
@@ -102,7 +102,7 @@ reason-element_only = 下端を上回っています。XRFで分かるのは元�
 reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。ビームは層とその下にあるものを平均します。
 reason-above_range = 分析装置の測定範囲の上限を超えており、その上限は判定域の上端より低い値です。
 reason-negative_beyond_error = 誤差では説明できないほど、0を大きく下回っています。何かが測定値を限度値ほども動かしており、同じだけの物質を隠しているかもしれません。
-reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、示された検出限界（50 mg/kg以下）以下であり、かつ3シグマが50 mg/kg以下のときだけです。
+reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、値が、記載された検出限界（50 mg/kg以下のもの）以下で、かつ3シグマが50 mg/kg以下のときだけです。
 reason-repeats_disagree = この測定箇所の繰返し測定が、不確かさで許される以上に食い違うため、どの値もこの箇所の値とはしません。
 reason-thin_sample = 薄すぎます。厚い試料なら加わるはずの信号が判定域に達します。
 reason-not_applicable_in_metal = 金属には適用されません。
@@ -210,8 +210,8 @@ reason-advisory = （印字のみ。保留の理由にはならない）
 ## What screening does not answer
 
 not-assessed-phthalates = フタル酸エステル（DEHP、BBP、DBP、DIBP）：XRFでは何も分かりません（IEC 62321-8）。
-not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、測定は決してされません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
-not-assessed-cr6 = Cr(VI)：全クロムが少ないことで否定できるだけで、測定は決してされません（IEC 62321-7-1、-7-2）。不動態化またはめっきされた表面では、全クロムからは何もいえません。
+not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
+not-assessed-cr6 = Cr(VI)：全クロムが少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-7-1、-7-2）。不動態化またはめっきされた表面では、全クロムからは何もいえません。
 not-assessed-exemptions = 誰も主張していない適用除外：裏付けと2人目の確認者のイニシャルを伴う主張がない限り、どの適用除外も適用しません。
 not-assessed-change = 測定されていない材料、層、部品。
 
@@ -431,7 +431,7 @@ notice-rows_joined = スペクトルまたはフィルターごとの{ $rows }�
     .remedy = それぞれが独立した測定であれば、スペクトルの列を「使用しない」としてください。
 notice-mapped_by_hand = この見出しの{ $rows }列は手で設定されました。
     .remedy = 設定なしで何が見つかるかを見るには、この操作を取り消してください。
-notice-mapping_differs = 人による列の対応付けが列または行{ $found }を指していますが、この表にはありません。使用しませんでした。
+notice-mapping_differs = 人が設定した列の対応付けが列または行{ $found }を指していますが、この表にはありません。使用しませんでした。
     .remedy = このファイルの列を見て、設定し直してください。
 notice-duplicate_reading = { $rows }件の測定（最初のものはここ）は{ $found }にもあり、ここにはそこより多くの情報がありません。1回だけ数えました。
     .remedy = 何もする必要はありません。それぞれが独立した測定であれば、個別のID、測定箇所または時刻を付けてください。

@@ -217,7 +217,7 @@ sampling-risk_process = ロットの元となった工程、またはサンプ�
 sampling-zero_process = 無限に大きいロットでは、同じ信頼水準に{ $n }個が必要です。
 sampling-at_most = 個体を無作為に抜き取っていれば、信頼水準{ $confidence } %で、{ $size }個のうち不適合は最大{ $most }個です。適合が示されなかった個体は、すべて不適合に数えています。
 sampling-isolated = なみ検査、きつい検査、ゆるい検査とその切替えルールは、連続したロットのためのものです。単独のロットには適用されません（孤立ロットについてはISO 2859-2）。
-sampling-proves = 抜取検査方式が示すのはリスクだけで、それ以上のものではありません。法令は均質材料ごとであってAQLを認めておらず、測定していない個体については、どの1個についても何も示されません。
+sampling-proves = 抜取検査方式が示すのはリスクだけで、それ以上のものではありません。法令は均質材料ごとに定められ、AQLを認めておらず、測定していない個体については、どの1個についても何も示されません。
 sampling-curve = 大きさ{ $size }のロットから{ $n }個を抜き取るときに、受け入れられる確率
 sampling-curve_across = ロット中の不適合の個数
 sampling-curve_up = 受け入れられる確率
@@ -372,9 +372,9 @@ lot-reason-lab_not_placed = ここで何も決着させない試験所の結果�
 
 lot-reason-set_aside = { $of }件の測定のうち{ $count }件が、人により除外されました。ここではこれらを何の根拠にもしませんが、所見には残します。
     .remedy = 理由を注記に書いてください。抜取検査方式が求めるより少なくなったときは、測定し直してください。
-lot-reason-set_aside_over = 除外された測定で{ $about ->
-        [none] { "" }
-       *[other] { $about }が
+lot-reason-set_aside_over = { $about ->
+        [none] 除外された測定が
+       *[other] 除外された測定で{ $about }が
     }限度値超過です（除外{ $of }件のうち{ $count }件）。除外しても、疑いは何も晴れません。
     .remedy = この試料を試験所に送るか、除外した測定を元に戻してください。
 lot-reason-set_aside_open = 除外された測定が{ $about ->

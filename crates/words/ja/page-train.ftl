@@ -78,11 +78,11 @@ page-train-fact-materials = 部品の材料：{ $list }。
 page-train-fact-trust-advisory = この問題では、点検測定は参考とするだけです。
 page-train-fact-certificate = { $sample }は点検用の円板です。認証書の値は、Cdが{ $cadmium } mg/kg、Pb、Hg、Cr、Brがそれぞれ{ $others } mg/kgです。
 page-train-fact-seconds = どの測定も{ $seconds }秒でした。
-page-train-fact-category = 製品はカテゴリー{ $category }（監視・制御機器）です。子どもが部品を口に入れることはできません。
+page-train-fact-category = 製品はカテゴリー{ $category }（監視・制御機器）です。子どもが部品を口に入れるおそれはありません。
 page-train-fact-placed = 製品の上市日は{ $day }です。
 page-train-fact-placed-none = 製品の上市日は示されていません。
-page-train-fact-claim = 供給者は、書簡を添えて適用除外{ $entry }（鉛{ $percent } %以下、{ $day }まで）を主張しています。主張には2人のイニシャルがあります。
-page-train-fact-claim-one = 供給者は、書簡を添えて適用除外{ $entry }（鉛{ $percent } %以下、{ $day }まで）を主張しています。主張には1人のイニシャルしかありません。
+page-train-fact-claim = 供給者は、書面を添えて適用除外{ $entry }（鉛{ $percent } %以下、{ $day }まで）を主張しています。主張には2人のイニシャルがあります。
+page-train-fact-claim-one = 供給者は、書面を添えて適用除外{ $entry }（鉛{ $percent } %以下、{ $day }まで）を主張しています。主張には1人のイニシャルしかありません。
 page-train-fact-claim-none = 適用除外の主張はありません。
 page-train-fact-renewal-none = 適用除外{ $entry }の更新は、誰も申請していません。
 page-train-check = 答えを確かめる
@@ -133,7 +133,7 @@ page-train-sigma-try = 下げ振りはそのままにして、ひげを伸ばし
 
 page-train-element-title = なぜ臭素とクロムは「超過」にならないか
 page-train-element-1 = 法令が制限しているのは、臭素を含むPBBとPBDE、そして六価クロムです。XRFに見えるのは元素だけです。
-page-train-element-2 = 臭素が少なければPBBとPBDEも少なく、問題ありません。臭素が多くても、許されたものに由来するかもしれません。数値がどれほど大きくても未確定であり、試験所が物質そのものを調べます。クロムも同じです。
+page-train-element-2 = 臭素が少なければPBBとPBDEも少ないため、「限度値未満」となります。臭素が多くても、許されたものに由来するかもしれません。数値がどれほど大きくても未確定であり、試験所が物質そのものを調べます。クロムも同じです。
 page-train-element-3 = PBBとPBDEは金属には含まれないため、金属の臭素は判定対象外です。
 page-train-element-source = IEC 62321-3-1:2013、スクリーニング限度値の表：BrとCrには上端がない。指令2011/65/EU、附属書II：限度値はPBB、PBDE、Cr(VI)に対するもの（いずれも確認済み）。
 page-train-element-try = 下げ振りを右端までドラッグしてください。「超過」になることはありません。
@@ -141,7 +141,7 @@ page-train-element-try = 下げ振りを右端までドラッグしてくださ�
 page-train-censored-title = 検出限界未満の値
 page-train-censored-1 = 「< 40」は、40あれば装置に見えたはずだが、見えなかったという意味です。0という意味ではありません。
 page-train-censored-2 = 検出限界Dは3シグマに当たるため、真の値はDの2倍まで達することがあります。それが判定域より下にとどまるときだけ限度値未満で、そうでなければ検出限界が高すぎます。
-page-train-censored-3 = 検出限界のない「n.d.」からは何もいえません。横線は測定ではありません。複合材料のカドミウムは、50 mg/kg以下の検出限界が示されているときだけ「未満」になります。
+page-train-censored-3 = 検出限界のない「n.d.」では、何も「未満」になりません。横線は測定ではありません。複合材料のカドミウムは、50 mg/kg以下の検出限界が示されているときだけ「未満」になります。
 page-train-censored-source = 3シグマとしての検出限界：IUPAC 1978（記憶による）、US EPA Method 6200、9.6（確認済み）。複合材料のカドミウム：IEC 62321-3-1:2013、スクリーニング限度値の表（確認済み）。50 mg/kgはこのプログラム独自の規則。
 page-train-censored-try = 「未満」でなくなるまで検出限界を上げてください。次に「不検出、検出限界の記載なし」を選んでください。
 
@@ -161,23 +161,23 @@ page-train-exemption-try = 黄銅中の鉛27 000 mg/kgは2.7 %です。ものさ
 
 page-train-trust-title = 今日の装置は信頼できるか
 page-train-trust-1 = 測定の前と後に、含有量の分かっている円板を測定します。どちらも正しければ、その間の測定は有効です。
-page-train-trust-2 = 点検がない、点検が不良、最後の測定の後に点検がない：数値はそのままですが、ロットは保留です。限度値を超えた測定は、点検がどうであれ超過のままです。
-page-train-trust-3 = 時間も大切です。4倍の時間でシグマは半分になります。ごく短い測定は粗すぎて、何も示せないことがあります。
+page-train-trust-2 = 点検がない、点検が不良である、または最後の測定の後に点検がないときは、数値はそのままですが、ロットは保留です。限度値を超えた測定は、点検がどうであれ超過のままです。
+page-train-trust-3 = 時間も大切です。4倍の時間でシグマは半分になります。ごく短い測定は粗すぎて、「未満」を示せないことがあります。
 page-train-trust-source = US EPA Method 6200、9.4（開始時、途中、終了時の点検）と9.5（4倍の時間で2倍の精度）（確認済み）。2つの良好な点検の間の測定だけを有効とするのは、このプログラム独自の規則。
 page-train-trust-try = ここのシグマは5秒の測定のものです。半分にするには4倍の時間が必要です。「未満」になるまで何秒かかりますか。
 
 page-train-sampling-title = 抜取りと、受入れ可の意味
 page-train-sampling-1 = ロットは、測定した個体によって判断します。何個測定するかは測定の前に決めます。数えるのは個体であって測定ではありません。1個の4か所を測っても1個です。
-page-train-sampling-2 = 1個でも限度値を超えれば、ロットは受入れ不可です。1個でも未確定か一部が未測定なら、個数が足りないか、ロットの大きさが不明なら、保留です。
+page-train-sampling-2 = 1個でも限度値を超えれば、ロットは受入れ不可です。未確定か一部が未測定の個体が1個でもあるとき、個数が足りないとき、ロットの大きさが不明のときは、保留です。
 page-train-sampling-3 = 「受入れ可」とは、スクリーニングした物質について、これらの個体に、ロットに不利なものが見つからなかったという意味です。適合宣言ではなく、フタル酸エステルはXRFには決して見えません。
 page-train-sampling-source = IEC 62321-2:2021、4.6：どこか1か所の結果が限度値を超えれば、全体が不適合（確認済み）。「保留」とその条件は、このプログラム独自の規則。
 page-train-sampling-try = 未確定の1個がロットを保留にします。保留でなくなる値と、受入れ不可になる値を探してください。
 
-page-train-sample = 問題のない抜取りでも残る可能性
+page-train-sample = 超過が出なかった抜取りでも残る可能性
 page-train-sample-size = ロットの個数
 page-train-sample-taken = 測定した個数
 page-train-sample-told = { $n ->
-    [0] 測定した{ $taken }個に限度値を超えたものはありません。信頼水準95 %で、ロットの{ $size }個に超えるものはありません。
+    [0] 測定した{ $taken }個に限度値を超えたものはありません。信頼水準95 %で、ロットの{ $size }個にも超えるものはないといえます。
    *[other] 測定した{ $taken }個に限度値を超えたものはありません。それでも信頼水準95 %で、ロットの{ $size }個のうち{ $n }個までは超えている可能性があります。
  }
 page-train-sample-none = ロットの個数より多くは測定できません。

@@ -15,7 +15,7 @@ paper-line = { $line }行目
 ## Self-check sheet of a supplier
 
 paper-self_check = 出荷前の自己点検
-paper-self_check-is = 供給者の自己点検です。同じ測定から、下記の規則集によれば、顧客が何を受け入れ、何を保留とし、何を受入れ不可とするかを示します。適合宣言ではなく、顧客の決定でもありません。顧客は自らの検査によって決めます。
+paper-self_check-is = 供給者の自己点検です。同じ測定に下記の規則集を当てはめると、顧客の側で受入れ可、保留、受入れ不可のどれになるかを示します。適合宣言ではなく、顧客の決定でもありません。顧客は自らの検査によって決めます。
 paper-self_check-full = これらの測定の報告書全体の番号は{ $number }です。report.htmlをこのシートとともに送るか、すぐ出せるようにしておいてください。顧客はこの番号で報告書を探し、確かめることができます。
 paper-self_check-books = 照らした規則集
 paper-self_check-books_given = ファイルとして渡されたものには、その旨を記しています。その限度値の責任は渡した人にあります。顧客の規則集かどうかを、ダイジェストを示して顧客に尋ねてください。
@@ -27,7 +27,7 @@ paper-self_check-would-accept = 何も見つからず
 paper-self_check-would-hold = 保留となる
 paper-self_check-would-not_accept = 受入れ不可となる
 paper-self_check-group-accept = 保留の理由となるものは見つからず：{ $count }ロット
-paper-self_check-group-accept-is = スクリーニングした物質については、これらの測定に、顧客の受入れを妨げるものはありません。これは保証ではありません。評価しなかったものは下に記しています。
+paper-self_check-group-accept-is = スクリーニングした物質については、これらの測定に、顧客の受入れを妨げるものは見つかりませんでした。これは保証ではありません。評価しなかったものは下に記しています。
 paper-self_check-group-hold = 保留となる：出荷前に次のことをしてください。{ $count }ロット
 paper-self_check-group-hold-is = 未確定のものは、限度値内とも超過とも認められていないか、どちらかを示すのに必要なものがまだ足りていません。それぞれに、何で決着するかを、役に立つ順に記しています。
 paper-self_check-group-not_accept = 受入れ不可となる：このまま出荷しないでください。{ $count }ロット

@@ -50,7 +50,7 @@ doubt-escape_peak = { $partner }のエスケープピーク（{ $partner_line }�
 doubt-tube_line = X線管自身の{ $partner }線（{ $partner_line }、{ $gap } eVの差）が、{ $about }の{ $line }線に重なっています。補正しなければ、{ $about }が{ $apparent } mg/kgあるように見えることがあります（{ $basis }）。
 doubt-thin_piece = 試料が薄く、厚いものに比べて信号の{ $percent } %が欠けているため、{ $about }は実際より低く出ます。
 doubt-strong_below = 分析装置はこれを補正していますが、その10分の1が残っていれば（仮定：通例であり、出典なし）、値は端を超えるかもしれません。このBLでは決着しません。重なりのない線で測定するか、基準試験法を用いてください。
-doubt-strong_over = これがなければ、値は限度値超過になりません。何かを拒否する前に、試験所に確認してもらってください。
+doubt-strong_over = これがなければ、値は限度値超過になりません。受入れを拒否する前に、試験所に確認してもらってください。
 
 lot-reason-overlap_unresolved = { $about }は、{ $of }件の測定のうち{ $count }件で限度値未満ですが、別の元素の強い線がその線に重なっており、補正で残ったかもしれない分が端に達します。
     .remedy = 重なりのない線で測定するか、試料を試験所に送り、基準試験法で調べてください。

@@ -82,8 +82,8 @@ rules-scope = 対象：{ $scope }。
 rules-question = 人が回答しなければなりません：{ $question } それまで、超過は未確定とします。
 rules-dated = 対象となる製品：{ $days }。
 rules-exemption = { $entry }：{ $scope }。{ $bound ->
-        [at_most] { $limit } mg/kgまで（この値を含む）適合。
-        [at_least] { $limit } mg/kgから（この値を含む）適合。
+        [at_most] { $limit } mg/kg以下（この値を含む）。
+        [at_least] { $limit } mg/kg以上（この値を含む）。
        *[none] 数値なし。
     } 条文の開始：{ $from ->
         [none] 記載なし
@@ -100,6 +100,6 @@ rules-route-halogens = 塩素または臭素
 basis-homogeneous_material = 1つの均質材料
 basis-plastic = プラスチック
 basis-coating_alone = 皮膜だけ（下にあるものから剝がしたもの。皮膜だけと分かるまでは、未満も未確定）
-basis-article = 物品またはその一部
+basis-article = 物品（成形品）またはその一部
 basis-packaging_component = 包装またはその構成部品
 cli-rules_unknown = 「{ $found }」というIDの規則集はなく、その名前のファイルもありません
