@@ -145,7 +145,7 @@ act-lift = 保留を解除：{ $reason }{ $about ->
         [none] なし
        *[other] { $second }
     }
-act-hold_ends = 保留を終わらせる人：{ $who ->
+act-hold_ends = 保留を解消する人：{ $who ->
         [none] 記載なし
        *[other] { $who }
     }。期限：{ $until ->
@@ -405,7 +405,7 @@ lot-reason-lift_not_allowed = { $by ->
         [none] { "" }
        *[other] { $about }についての
     }「{ $reason }」を解除しようとしました（{ $why }）。誰にも解除できません。2人で解除できるのは、未確定の結果、点検の不足、抜取りの不足、材料の変化だけです。
-    .remedy = これを終わらせる測定、ファイルまたは試験所の結果を用意してください。
+    .remedy = これを解消する測定、ファイルまたは試験所の結果を用意してください。
 lot-reason-lift_not_countersigned = { $about ->
         [none] { "" }
        *[other] { $about }についての
@@ -422,8 +422,8 @@ lot-reason-lift_not_needed = { $about ->
        *[other] { $about }についての
     }保留「{ $reason }」が解除されましたが（{ $why }）、そのような保留はないか、ここには名前のないロットが複数あり、どのロットへの操作か分かりません。
     .remedy = 操作を取り消すか、先にファイルでロットに名前を付けてください。
-lot-reason-hold_overdue = 保留は{ $about }までに終わるはずでしたが、その日を過ぎています。
-    .remedy = 誰がいつまでに終わらせるかを示してください。
+lot-reason-hold_overdue = 保留は{ $about }までに解消されるはずでしたが、その日を過ぎています。
+    .remedy = 誰がいつまでに解消するかを入力してください。
 lot-reason-quarantine_exceeds_lot = { $count }個を隔離したとされていますが、ロットは{ $of }個です。
     .remedy = 数え直してください。ロットの大きさか隔離した個数が誤っています。
 act-not_matched = { $act }：対象{ $target }がここにありません。何も決着させません。
@@ -449,7 +449,7 @@ report-set_aside_text = 人がこれらの測定を除外しました。何に�
 report-aside = 除外、何にも数えない
 report-set_aside_why = 理由
 report-unmatched = ここにないものを対象とする操作
-report-hold_what = 終わらせるもの
+report-hold_what = 解消方法
 report-hold_who = 誰が
 report-hold_until = 期限
 report-hold_quarantined = 隔離（個数）

@@ -54,7 +54,7 @@ page-term-halogens-is = 塩素と臭素の合計で、「ハロゲンフリー�
 page-term-accept = 受入れ可
 page-term-accept-is = 求められたものがすべて測定され、限度値未満で、裏付けもそろっています。言えるのは測定した範囲までです。
 page-term-hold = 保留
-page-term-hold-is = 未確定のもの、または不足しているものがあるため、ロットを待たせています。不合格ではなく、結果が出れば終わります。
+page-term-hold-is = 未確定のもの、または不足しているものがあるため、ロットを待たせています。不合格ではなく、結果が出れば解消されます。
 page-term-not-accept = 受入れ不可
 page-term-not-accept-is = 少なくとも1つの材料が限度値を超え、それを対象とする適用除外がありません。
 page-term-evidence = 裏付け
@@ -242,7 +242,7 @@ page-tour-came-in-text = ファイルのどの行も行き先は1つで、行数
 page-tour-trust-text = カードごとに裏付けの種類が1つです。「不足」とあるものは、入力されるまでロットを保留にします。
 page-tour-says-text = ロットごとに、最も悪い理由から並びます。点線の付いた語には説明があります。指すか、タップしてください。
 page-tour-next-stop-text = 未解決のものを、決着させる方法ごとにまとめています。ボタンを押すと、その場所へ移ります。
-page-tour-write-text = 誰が何をレビューしたかを入力し、報告書を持ち帰ります。「元に戻す」で、記録したことは何でも取り消せます。案内は以上です。
+page-tour-write-text = 誰が何をレビューしたかを入力し、報告書を取り出します。「元に戻す」で、記録したことは何でも取り消せます。案内は以上です。
 
 page-keys-heading = このページのキー
 page-keys-what = 働き

@@ -753,7 +753,7 @@ page-next-lots-left = ほか{ $n }ロット
 
 # Write it down
 page-write-identification = 誰が何をレビューしたか
-page-write-files = 持ち出す
+page-write-files = 取り出す
 page-write-reviewed-today = 今日レビューした
 page-write-acts = { $n ->
     [0] まだ何も記録していません
@@ -879,15 +879,15 @@ page-act-laboratory-field-laboratory = 試験所
 page-act-laboratory-field-report = 報告書の番号
 page-act-laboratory-field-date = 結果の日付
 
-page-evidence-holds = 保留：誰が終わらせ、2人で何を解除するか
-page-evidence-holds-why = 保留は結果によって終わります。誰がいつまでに結果を出し、何個が待っているかを示してください。2人で解除できる保留もありますが、限度値超過は決して解除できません。
+page-evidence-holds = 保留：誰が解消し、2人で何を解除するか
+page-evidence-holds-why = 保留は、結果が出れば解消されます。誰がいつまでに結果を出し、何個が待っているかを入力してください。2人で解除できる保留もありますが、限度値超過は決して解除できません。
 page-holds-none = 保留のロットはありません。
 page-holds-lots = { $n }ロット
-page-holds-ends = 誰がいつまでに保留を終わらせるか
+page-holds-ends = 誰がいつまでに保留を解消するか
 page-holds-lift = 2人のイニシャルで解除：
 page-holds-lift-send = 解除する
 page-holds-lift-hint = 保留は、2人のイニシャルと理由とともに報告書に残ります。解除しても品物は変わりません。
-page-act-hold-ends-label = 保留の終わり
+page-act-hold-ends-label = 保留の解消
 page-act-hold-ends-field-who = 足りないものを用意する人
 page-act-hold-ends-field-until = 期限
 page-act-hold-ends-field-quarantined = 隔離した個数

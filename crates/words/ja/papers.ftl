@@ -54,7 +54,7 @@ paper-samples = 試料
 paper-samples_none = 試験所を待つものはありません。
 paper-samples_order = { $count ->
     [1] 試料は1点です。
-   *[other] 試料は{ $count }点で、急ぐものから順に並べています：保留を終わらせる期限の順、次に、受入れ不可のロット、保留のロットの順。
+   *[other] 試料は{ $count }点で、急ぐものから順に並べています：保留を解消する期限の順、次に、受入れ不可のロット、保留のロットの順。
 }
 paper-sample = 試料 { $number } / { $total }
 paper-class = 材料区分
