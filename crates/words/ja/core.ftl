@@ -11,6 +11,7 @@
 # undecided (X)           未確定
 # open                    未解決
 # inconclusive (Cr(VI))   判断不能
+# not applicable (n/a)    判定対象外、対象外（「適用除外」と紛れない語）
 # not measured            未測定
 # not detected            不検出
 # detection limit         検出限界
@@ -22,7 +23,7 @@
 # accept                  受入れ可
 # hold                    保留
 # not accept              受入れ不可
-# lift a hold             保留を解除する
+# lift / end a hold       保留を解除する / 解消する
 # quarantine              隔離
 # reading                 測定（1件の測定データ）
 # check, check reading    点検、点検測定
@@ -34,6 +35,7 @@
 # uncertainty (one sigma) 不確かさ（1シグマ）
 # printed error           表示誤差
 # multiple (of sigma)     倍数
+# action level            アクションレベル
 # repeatability           繰返し性
 # repeats, spot           繰返し測定、測定箇所
 # material class          材料区分
@@ -58,11 +60,15 @@
 # unit, piece (physical)  個体
 # (non)conforming         適合、不適合
 # supplier                供給者
-# control chart           管理図
+# control chart, limits   管理図、上側・下側管理限界
 # act                     操作
 # mapping                 列の対応付け
 # set aside, refused (rows)  除外、拒否
 # advisory                参考
+# recovery copy           復元用コピー
+# ruler, bob, whiskers    ものさし、下げ振り、ひげ
+# version, edition        バージョン、版
+# our own rule            このプログラム独自の規則
 # trust                   信頼性
 # cable sheath            電線の外被（シース）
 
@@ -99,7 +105,7 @@ reason-three_sigma_reaches_band-inside = 3シグマだけで判定域の下端�
 reason-three_sigma_reaches_band-open = 3シグマだけで、ある判定域の下端に達するため、この測定では「未満」を示せません。
 reason-inside_band = 測定値とその3シグマが未確定域にかかっています。
 reason-element_only = 下端を上回っています。XRFで分かるのは元素であって物質ではないため、「超過」になることはありません。
-reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。ビームは層とその下にあるものを平均します。
+reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。測定値は、層とその下にあるものの平均になります。
 reason-above_range = 分析装置の測定範囲の上限を超えており、その上限は判定域の上端より低い値です。
 reason-negative_beyond_error = 誤差では説明できないほど、0を大きく下回っています。何かが測定値を限度値ほども動かしており、同じだけの物質を隠しているかもしれません。
 reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、値が、記載された検出限界（50 mg/kg以下のもの）以下で、かつ3シグマが50 mg/kg以下のときだけです。
@@ -120,7 +126,7 @@ sigma-printed = 表示誤差。倍数はファイルに記載
 sigma-printed_multiple_unknown = 表示誤差。倍数の記載なし。1シグマとみなすため、未確定域が広がる
 sigma-printed_multiple_set = 表示誤差。倍数は検査者が設定
 sigma-site_table = アクションレベルにおける事業所の繰返し性
-sigma-repeats = この箇所の繰返し測定が示すもの（表示より大きい）
+sigma-repeats = この箇所の繰返し測定から求めた値（表示より大きい）
 sigma-detection_limit = 検出限界の3分の1
 sigma-none = なし
 
@@ -149,8 +155,8 @@ substance-total = 塩素+臭素
 halogen-Cl = Cl
 halogen-Br = Br（ハロゲンとして）
 halogen-total = Cl + Br
-stands-for-Cr = XRFでは見えないCr(VI)の代わりに見るもの
-stands-for-Br = XRFでは見えないPBBとPBDEの代わりに見るもの
+stands-for-Cr = Cr(VI)の代わりの指標（XRFではCr(VI)そのものは測れない）
+stands-for-Br = PBBとPBDEの代わりの指標（XRFではそのものは測れない）
 
 ## Dispositions
 
@@ -164,7 +170,7 @@ disposition-not_accept = 受入れ不可
 ## Reasons of a disposition, worst first, each with what ends it
 
 lot-reason-over_limit = { $about }が、{ $of }件の測定のうち{ $count }件で限度値超過です。
-    .remedy = ロットを隔離してください。最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果か有効な適用除外だけです。
+    .remedy = ロットを隔離してください。結果の最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果か有効な適用除外だけです。
 lot-reason-halogen_over_limit = { $about }が、{ $of }件の測定のうち{ $count }件でハロゲンの限度値を超過しています。
     .remedy = ロットを隔離してください。各測定に示された方法で確認してください。
 lot-reason-over_in_some_classes = { $about }が、{ $of }件の測定のうち{ $count }件で、あり得る材料区分のいくつかにおいて限度値超過です。
@@ -589,8 +595,8 @@ working-not_capable = { $k } × { $sigma } = { $end } mg/kgで、下端{ $low } 
 ## Cautions
 
 caution-declaration = スクリーニングは適合宣言ではなく、試験所の結果でもありません。
-caution-homogeneous = 結果が語るのは測定した箇所のことだけです。限度値は、層も含め、均質材料ごとに適用されます。
-caution-radiation = X線分析装置は電離放射線を出します。現地の法令、許可条件、装置に関する教育訓練に従い、ビームの中で試料を手で持つことは決してしないでください。
+caution-homogeneous = 結果は、測定した箇所だけのものです。限度値は、層も含め、均質材料ごとに適用されます。
+caution-radiation = X線分析装置は電離放射線を出します。現地の法令、許可条件、装置に関する教育訓練に従い、ビームの中で試料を絶対に手で持たないでください。
 caution-dust = 試料を切る、削る、こすり取る作業では、有害な粉じん（鉛、カドミウム、クロム）が出ることがあります。集じん装置、手袋、マスクを用い、残りかすは現地の規則に従って処分してください。
 caution-shipping = このページだけを根拠に、保留または受入れ不可のロットを出荷しないでください。決めるのは権限のある人です。
 caution-items = 結果は、試験した品目だけに関するものです。
@@ -599,8 +605,8 @@ caution-items = 結果は、試験した品目だけに関するものです。
 
 report-title = スクリーニング報告書
 report-subtitle = 蛍光X線分析による規制物質
-report-end = 報告書終わり
-report-id = 識別
+report-end = 報告書の終わり
+report-id = 識別情報
 report-program = 作成に用いたもの
 report-number = 報告書番号
 report-reviewed = レビュー日
@@ -656,7 +662,7 @@ report-why = 理由
 report-next = 次の手順
 report-material_head = 材料、部品、ロット
 report-annex = 附属書：すべての測定
-report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定が示すもの。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
+report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定から求めた値。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
 report-also = 次についても同じ
 report-also_more = ほか{ $count }件
 report-annex_capped = { $total }件の測定のうち、最初の{ $shown }件を印字しています。すべてはfindings.csvにあります。
@@ -680,16 +686,16 @@ report-column = 列
 report-remedy = すべきこと
 report-acts = 設定と操作
 report-acts_none = なし。
-report-by = 誰が
-report-at = いつ
+report-by = 実施者
+report-at = 日時
 report-act = 操作
 report-target = 対象
 report-note = 注記
 report-not_assessed = 評価していないもの
 report-cautions = 注意
 report-signatures = 署名
-report-sign_inspector = 検査した人（氏名、日付、署名）
-report-sign_second = 確認した2人目（氏名、日付、署名）
+report-sign_inspector = 検査者（氏名、日付、署名）
+report-sign_second = 2人目の確認者（氏名、日付、署名）
 report-findings_digest = 所見のSHA-256
 report-total_rows = 全ファイル
 report-rules_beside = 判定ルールの比較（測定の件数）。比較のためのもので、ここでは何も決めません。

@@ -2,7 +2,7 @@
 
 ## Trust: checks and the readings between them
 
-lot-reason-trust_failed = { $count }件の測定に対応する点検が不良でした：{ $about }。そこで測定されたものには頼れません。
+lot-reason-trust_failed = { $count }件の測定に対応する点検が不良でした：{ $about }。これらの測定は信頼できません。
     .remedy = 分析装置を正し、良好になるまで点検用標準試料を測定し、その後、2つの良好な点検の間でこれらを測定し直してください。
 lot-reason-trust_not_bracketed = { $count }件の測定が、2つの良好な点検の間にありません：{ $about }。測定は、点検条件が求める良好な点検があるときだけ信頼します。
     .remedy = その後何も変わっていなければ、今、点検用標準試料を測定してください。または、2つの良好な点検の間で測定し直すか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。
@@ -200,20 +200,20 @@ sampling-plan_single = MIL-STD-105Eの1回抜取り、検査水準{ $level }、{
         [same] { "" }
        *[other] （矢印の先は文字{ $led }）
     }：{ $whole ->
-        [yes] ロットの{ $size }個すべてを抜き取る。
-       *[no] { $size }個から{ $n }個を抜き取る。
+        [yes] ロットの{ $size }個すべてを抜き取ります。
+       *[no] { $size }個から{ $n }個を抜き取ります。
     }
 sampling-plan_zero = 合格判定個数0：{ $whole ->
-        [yes] ロットの{ $size }個すべてを抜き取る。それより少ないと、不適合{ $share } %（このロットでは{ $bad }個）に対して信頼水準{ $confidence } %が得られない。
-       *[no] { $size }個から{ $n }個を抜き取る。その中に不適合がなければ、信頼水準{ $confidence } %で、ロットの不適合が{ $bad }個（{ $share } %）より少ないことを示す。
+        [yes] ロットの{ $size }個すべてを抜き取ります。それより少ないと、不適合{ $share } %（このロットでは{ $bad }個）に対して信頼水準{ $confidence } %が得られません。
+       *[no] { $size }個から{ $n }個を抜き取ります。その中に不適合がなければ、信頼水準{ $confidence } %で、ロットの不適合が{ $bad }個（{ $share } %）より少ないことが示されます。
     }
 sampling-table = 表の数値（ほかの特性だけに用いる）：{ $ac }個以下で合格、{ $re }個以上で不合格。規制物質については、どの抜取検査方式でも合格判定個数は0です。
 sampling-units = ロットは{ $size }個。各材料について求める個数：{ $take }個。抜取りが最も少ない材料で測定した個数：{ $measured }個。見た個体{ $units }個のうち、スクリーニングで適合{ $conforming }、未確定{ $undecided }、超過{ $over }。未確定の個体を適合に数えることは決してありません。
 sampling-list = 抜き取る個体。1から{ $size }までの中から無作為に選んだもの（SplitMix64、シード{ $seed }、{ $n }個。置かれた順に個体へ番号を付ければ、誰でも同じ一覧を作り直せます）：
 sampling-list_capped = 抜き取る{ $total }個のうち、最初の{ $shown }個を印字しています。すべてはfindings.jsonにあります。
-sampling-risk = 大きさ{ $size }のロットから無作為に{ $n }個を抜き取り、超過を1個も認めない場合の、この方式のリスク（超幾何分布）：不適合が{ $at95 }個以下なら95 %以上、{ $at50 }個以下なら50 %以上、{ $at10 }個以下なら10 %以上の確率で受け入れられる。
+sampling-risk = 大きさ{ $size }のロットから無作為に{ $n }個を抜き取り、超過を1個も認めない場合の、この方式のリスク（超幾何分布）：不適合が{ $at95 }個以下なら95 %以上、{ $at50 }個以下なら50 %以上、{ $at10 }個以下なら10 %以上の確率で受け入れられます。
 sampling-risk_none = ロットのすべての個体を抜き取るため、抜取りのリスクは残りません。残るのは測定のリスクだけです。
-sampling-risk_process = ロットの元となった工程、またはサンプルよりはるかに大きいロットについて（二項分布）：同じ確率となるのは、不適合が{ $at95 } %、{ $at50 } %、{ $at10 } %のとき。
+sampling-risk_process = ロットの元となった工程、またはサンプルよりはるかに大きいロットについて（二項分布）：同じ確率となるのは、不適合が{ $at95 } %、{ $at50 } %、{ $at10 } %のときです。
 sampling-zero_process = 無限に大きいロットでは、同じ信頼水準に{ $n }個が必要です。
 sampling-at_most = 個体を無作為に抜き取っていれば、信頼水準{ $confidence } %で、{ $size }個のうち不適合は最大{ $most }個です。適合が示されなかった個体は、すべて不適合に数えています。
 sampling-isolated = なみ検査、きつい検査、ゆるい検査とその切替えルールは、連続したロットのためのものです。単独のロットには適用されません（孤立ロットについてはISO 2859-2）。
@@ -343,7 +343,7 @@ lot-reason-lab_open = 試験所：{ $analyte } { $value }は、{ $limit } mg/kg�
     }
     .remedy = 試験所に、より小さい不確かさ、より低い検出限界、または（クロムと臭素では）物質そのもの、すなわちCr(VI)、PBB、PBDEの測定を依頼してください。
 lot-reason-lab_within = 試験所：{ $analyte } { $value }は{ $limit } mg/kg以内です（方法{ $method }、{ $laboratory }、報告書{ $report }、{ $date }）。スクリーニングでは{ $screen }でした。
-    .remedy = 試験所の報告書をこの報告書とともに保管してください。結果が語るのは試験した試料のことです。被覆されたものや混ざったものでは、どの層または材料かが報告書に書かれていなければなりません。
+    .remedy = 試験所の報告書をこの報告書とともに保管してください。結果は、試験した試料についてのものです。被覆されたものや混ざったものでは、どの層または材料かが報告書に書かれていなければなりません。
 lot-reason-lab_no_uncertainty = 試験所：{ $analyte } { $value }には不確かさがないため、{ $limit } mg/kg以内とも超過とも示していません。スクリーニングでは{ $screen }でした。
     .remedy = 試験所に拡張不確かさとそのkを尋ねてください。
 lot-reason-lab_not_traceable = 試験所：{ $analyte } { $value }は照合できないため、何も解除しません（方法：{ $method ->
@@ -450,7 +450,7 @@ report-aside = 除外、何にも数えない
 report-set_aside_why = 理由
 report-unmatched = ここにないものを対象とする操作
 report-hold_what = 解消方法
-report-hold_who = 誰が
+report-hold_who = 担当
 report-hold_until = 期限
 report-hold_quarantined = 隔離（個数）
 report-hold_place = 場所

@@ -132,7 +132,7 @@ page-from-own = このプログラム独自の語
 page-from-habit = 一般の慣行、出典なし
 
 page-ruler-heading = この図の見方
-page-ruler-alt = 左から右へのびるレール。限度値の周りに斜線の判定域がある。測定値の位置に下げ振りが下がり、左右にひげが出ている。
+page-ruler-alt = 左から右へのびるレールです。限度値の周りに斜線の判定域があります。測定値の位置に下げ振りが下がり、左右にひげが出ています。
 page-ruler-bob = 下げ振り：測定値
 page-ruler-whiskers = ひげ：左右に3シグマずつ
 page-ruler-band = 限度値の周りの判定域
@@ -215,12 +215,12 @@ page-guide-wrong = うまくいかないとき
 page-guide-wrong-text =
     メッセージには、何が、どこで、なぜ起き、どうすればよいかが書かれ、閉じるまで残ります。ファイルが変わることはありません。
     プログラムが停止したときは、原因になったファイルを除き、ファイルと操作を引き継いで起動し直します。
-    診断ファイルは、プログラムを直す人の助けになります。測定も名前も含みません。保存する前に中身を見られます。
+    診断ファイルは、プログラムを直す人の手がかりになります。測定も名前も含みません。保存する前に中身を見られます。
 page-guide-safety = 安全
 page-guide-safety-text =
     分析装置は電離放射線を出します。決して人に向けず、試料を手で持って前にかざさず、スタンドや遮へいを使ってください。
     研削、削り、切断で出る粉じんには、鉛、カドミウム、クロムが含まれることがあります。マスクと手袋を着け、粉じんを吸引し、手を洗ってください。
-    現場の規則と分析装置の書類に従ってください。このページはどちらも知りません。
+    現場の規則と分析装置の書類に従ってください。このページはどちらも確認できません。
 page-guide-law = 法令と資格
 page-guide-law-text =
     多くの国では、X線分析装置は、訓練を受けた人または資格のある人が、届け出た場所でしか使えません。測る前に確かめてください。
@@ -276,12 +276,12 @@ page-key-spot-take = 印を記録
 
 page-diagnostic = 診断ファイル
 page-diagnostic-save = 診断ファイルを保存
-page-diagnostic-look = ファイルに入るのはこれだけです。名前、見出し、セル、測定した数値、入力した文字は入りません。何も送信しません。Plumblineの世話をしている人にファイルを渡してください。
+page-diagnostic-look = ファイルに入るのはこれだけです。名前、見出し、セル、測定した数値、入力した文字は入りません。何も送信しません。Plumblineを管理している人にファイルを渡してください。
 page-diagnostic-text = 診断ファイルの内容
 page-diagnostic-write = このファイルを保存
 
-page-trouble-raw = 助けてくれる人へ
-page-trouble-crash-why = Plumbline自体に不具合があります。作った者が考えていなかったものに出会いました。ファイルは元のままです。
+page-trouble-raw = 対応する人のための情報
+page-trouble-crash-why = Plumbline自体に不具合があります。作成者の想定していない状況になりました。ファイルは元のままです。
 page-trouble-crash-no-answer-why = 計算部分が5秒間応答しませんでした。コンピューターがとても忙しいか、メモリーが足りない可能性があります。
 page-trouble-page-why = Plumbline自体に不具合があります。ファイルは元のままです。
 page-trouble-engine-why = ブラウザーがこのページの計算部分を動かしませんでした。メモリーが足りないか、セキュリティ設定で止められている可能性があります。
@@ -300,12 +300,12 @@ page-keycap-pgdn = Page Down
 page-keycap-home = Home
 page-keycap-end = End
 
-page-step-ahead = ロットの先行きの表示
+page-step-ahead = ロットの見通しの表示
 page-step-checks = 点検測定の表示
 page-step-shelf = 規則集の一覧作成
 page-step-explained = 規則集の説明
-page-step-summary = 結果のとりまとめ
-page-step-teach = 言語の読み込み
-page-step-speak = 言語の切り替え
-page-step-history = 履歴の読み取り
-page-step-bill = 材料構成表の読み取り
+page-step-summary = 所見のとりまとめ
+page-step-teach = 言語の読込み
+page-step-speak = 言語の切替え
+page-step-history = 履歴の読取り
+page-step-bill = 材料構成表の読取り

@@ -1,6 +1,6 @@
 # Japanese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
-paper-end = { $number } 終わり
+paper-end = { $number }の終わり
 paper-invented = 訓練用の架空データです。この書類は実在のものについてではありません。送付せず、これに基づいて行動しないでください。
 paper-determine_cr6 = Cr(VI)、六価クロム（スクリーニングで測ったのは全クロム）
 paper-determine_pbb_pbde = PBB及びPBDE、それぞれ別に（スクリーニングで測ったのは全臭素）
@@ -35,7 +35,7 @@ paper-self_check-group-not_accept-is = 限度値を超えるものが見つか�
 paper-self_check-noted = 記すだけのもの。この点検の設定では保留の理由になりませんが、顧客の設定ではなることがあります：
 paper-self_check-settles = 決着させるもの
 paper-self_check-sampling = 抜取検査：
-paper-self_check-sampling_none = ロットの大きさと抜き取る個数が示されていないため、これらの測定が語るのは測定した個体のことだけです。
+paper-self_check-sampling_none = ロットの大きさと抜き取る個数が示されていないため、これらの測定は、測定した個体だけのものです。
 paper-self_check-units = ロットは{ $size }個。各材料について求める個数：{ $take }個。
 paper-self_check-claims_none = 適用除外は主張されていません。
 paper-self_check-claim = 主張
@@ -51,7 +51,7 @@ paper-self_check-released = 出荷を許可した人
 paper-laboratory = 試験所への依頼書
 paper-laboratory-is = 蛍光X線スクリーニングで未解決のもの、または限度値超過とされたものについて、測定を試験所に依頼するものです。発注書ではなく、試験所の結果は含みません。
 paper-samples = 試料
-paper-samples_none = 試験所を待つものはありません。
+paper-samples_none = 試験所に送るものはありません。
 paper-samples_order = { $count ->
     [1] 試料は1点です。
    *[other] 試料は{ $count }点で、急ぐものから順に並べています：保留を解消する期限の順、次に、受入れ不可のロット、保留のロットの順。
@@ -112,15 +112,15 @@ paper-reasons = ロットをまだ受け入れていない理由
 paper-own_reasons = ほかに、検査する側が自ら解決すべき理由もあります。それについてお願いすることはありません。
 paper-asked = お願いすること
 paper-asked_nothing = 今のところありません。この通知はお知らせです。
-paper-ask-contain = このロットのうち手元にまだあるものを出荷せずに留め置き、同じ材料を含むおそれのあるほかの納入品を知らせてください。
-paper-ask-laboratory = 上記の物質について、基準試験法による試験所の結果を、その不確かさと試験所の報告書の番号とともに送ってください。ない場合は、その旨を知らせてください。
-paper-ask-materials = 部品の均質材料の一覧を、皮膜も含め、それぞれの区分と厚さとともに送ってください。
-paper-ask-exemption = どの適用除外によるものか、その項目と条文を示し、適用されることの裏付けを送ってください。
-paper-ask-change = 材料、配合または再委託先を変更したかどうか、変更した場合は、いつから、どのロットについてかを知らせてください。
-paper-ask-correct = 原因が分かり次第、その原因と、再発を防ぐために行うことを知らせてください。
-paper-ask-replace = ロットをいつ交換できるか、また、このロットをどうするかを知らせてください。
+paper-ask-contain = このロットのうち手元にまだあるものを出荷せずに留め置き、同じ材料を含むおそれのあるほかの納入品をお知らせください。
+paper-ask-laboratory = 上記の物質について、基準試験法による試験所の結果を、その不確かさと試験所の報告書の番号とともにお送りください。ない場合は、その旨をお知らせください。
+paper-ask-materials = 部品の均質材料の一覧を、皮膜も含め、それぞれの区分と厚さとともにお送りください。
+paper-ask-exemption = どの適用除外によるものか、その項目と条文を示し、適用されることの裏付けをお送りください。
+paper-ask-change = 材料、配合または再委託先を変更したかどうか、変更した場合は、いつから、どのロットについてかをお知らせください。
+paper-ask-correct = 原因が分かり次第、その原因と、再発を防ぐために行うことをお知らせください。
+paper-ask-replace = ロットをいつ交換できるか、また、このロットをどうするかをお知らせください。
 paper-answer = ご回答
-paper-answer_text = 上記の報告書番号を示して、書面で回答してください。こちらの誤りに気付いた場合は、知らせてください。
+paper-answer_text = 上記の報告書番号を示して、書面でご回答ください。当方の誤りにお気付きの場合は、お知らせください。
 paper-answer_by = 回答者
 paper-answer_date = 日付
 paper-answer_signature = 署名
@@ -134,8 +134,8 @@ paper-word-hold = 保留
 paper-word-not_accept = 受入れ不可
 paper-label_more_parts = ほか{ $count }点
 paper-label_more_reasons = ほか{ $count }件の理由が報告書にあります。
-paper-label_lift_two = 解除できるのは、新しい報告書または2人のイニシャルだけです。
-paper-label_lift_result = 解除できるのは、上に挙げた点が決着した新しい報告書だけです。
+paper-label_lift_two = 解除は、新しい報告書または2人のイニシャルによる場合に限ります。
+paper-label_lift_result = 解除は、上に挙げた点が決着した新しい報告書による場合に限ります。
 
 ## Acts
 

@@ -100,7 +100,7 @@ report-relates = 結果は、試験した品目だけに関するものです。
 ## Items
 
 report-items = 品目、その状態、採取の仕方
-report-items_text = 操作に名前のある人が述べたとおりに示します。どのロットも供給者とロットで、その部品と材料は結果にある名前で識別します。
+report-items_text = 操作の記録に名前のある人の申告どおりです。どのロットも供給者とロットで、その部品と材料は結果にある名前で識別します。
 report-items_capped = { $total }ロットのうち、最初の{ $shown }ロットを印字しています。すべてはfindings.jsonにあります。
 report-description = 説明
 report-condition = 状態
@@ -145,21 +145,21 @@ report-day_amiss = 互いに合わない日付があります：「{ $later }」
 report-opinions = 各理由の解消方法、次の手順、注意、ほかのルールとの比較、結果を対象としうる項目は、意見及び解釈であり、結果ではありません。
 report-standards = ISO/IEC 17025:2017 (7.8)、IEC 62321-1:2013 (4.8)、EN IEC 63000:2018がスクリーニングの報告書に求めることを記載するように作られています。技術文書を構成する文書の1つであって、これだけで技術文書となるものではなく、認定を受けていると主張するものでもありません。
 report-settled_by_laboratory = ここに残るものはありません。試験所の結果で決着しています。{ $text }
-report-sign_authorised = 承認した人（氏名、役職、日付、署名）
+report-sign_authorised = 承認者（氏名、役職、日付、署名）
 
 ## One page
 
 report-page_lots = ロット（悪い順）
 report-page_reasons = 主な理由
 report-page_next = 次に必要なこと
-report-page_by = 誰が
+report-page_by = 担当
 report-page_until = 期限
 report-page_more_reasons = ほか{ $count }件の理由
 report-page_nothing = 保留にするものはありません。
 report-page_more_lots = 報告書全文に、ほか{ $count }ロットがあります：受入れ可{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 report-page_inspected = 検査したもの
-report-page_decided = 決定した人（氏名、日付、署名）
-report-page_checked = 2人目（氏名、日付、署名）
+report-page_decided = 決定者（氏名、日付、署名）
+report-page_checked = 2人目の確認者（氏名、日付、署名）
 
 ## Command line
 

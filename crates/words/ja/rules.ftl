@@ -3,7 +3,7 @@
 ## Reasons of a disposition
 
 lot-reason-limit_over = { $of }件の測定のうち{ $count }件が、限度値「{ $about }」を超過しています。
-    .remedy = ロットを隔離してください。最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果だけです。
+    .remedy = ロットを隔離してください。結果の最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果だけです。
 lot-reason-limit_open = { $of }件の測定のうち{ $count }件が、限度値「{ $about }」において未解決です。
     .remedy = 限度値ごとの説明を見てください：より長い測定、材料の分離、上市日、試験所、またはその問いへの回答。
 lot-reason-book_not_loaded = この検査は規則集「{ $about }」を指定していますが、ここにないか、その内容が別の規則集に置き換えられています。
@@ -41,10 +41,10 @@ rules-holds-exemptions = 適用除外{ $count }件
 rules-holds-areas = 面積当たりのクロム(VI)の規則{ $count }件
 rules-holds-routes = 基準試験法{ $count }件
 confidence-confirmed = 法令または規格の本文で確認済み。
-confidence-restated = 二次資料による。法令または規格そのものの、この箇条は見ていない。
-confidence-memory = 記憶による。頼る前に、法令または規格で確かめること。
+confidence-restated = 二次資料による。法令または規格のこの箇条そのものは未確認。
+confidence-memory = 記憶による。頼る前に、法令または規格での確認が必要。
 confidence-derived = 行に書かれているとおり、計算または文言から導いたもの。
-confidence-own = 規則集自身の言葉：{ $words }。
+confidence-own = 規則集の記載：{ $words }。
 rules-screening = スクリーニング判定域。sは1シグマ。
 rules-halogens = ハロゲンの限度値。sは1シグマ。
 rules-cited = { $text } 出典：{ $source }、{ $clause }。{ $confidence }
@@ -75,7 +75,7 @@ rules-over-without = { $about }だけの値 − { $k } sが{ $limit } mg/kg{ $eq
 rules-over-never = 測定によって限度値超過になることはない
 rules-halogen = { $about }：{ $rule }。
 rules-limit = { $id }：{ $about }、{ $basis }に対する割合：{ $rule }。対象：{ $classes }。
-rules-species = { $about }は{ $species }の代わりに見るものにすぎません。限度値内であれば{ $species }が多すぎることは否定できますが、それを上回っても{ $species }については何も示しません。
+rules-species = { $about }は{ $species }の代わりの指標にすぎません。限度値内であれば{ $species }が多すぎることは否定できますが、それを上回っても{ $species }については何も示しません。
 rules-source_unknown = この元素は特定の由来のものだけを数えますが、X線では由来は分かりません。限度値以上は未確定です。
 rules-mixed = 複数の材料を合わせて限度値内のときは、1つが限度値を上回るかもしれないため、未確定です。
 rules-scope = 対象：{ $scope }。
