@@ -296,14 +296,14 @@ encoding-by-byte_counts = ゼロバイトの位置から分かる
 encoding-by-words_found = こう読むと結果表の語が現れる
 encoding-by-guess = バイトだけからの推測。名前や記号が正しいか確認が必要
 encoding-by-told = 人が指定した
-id-template-no_field = まだ何も指定されていません。少なくとも1つの区切りについて、何を表すかを指定してください。
+id-template-no_field = まだ何も指定されていません。少なくとも1つの部分について、何を表すかを指定してください。
 id-template-unknown_field = ここでは未知の名前が1つあります。
-id-template-field_twice = 2つの区切りに同じ名前が付いています。
-id-template-nothing_between = 2つの区切りの間に何もないため、どこで終わるのか誰にも分かりません。
+id-template-field_twice = 2つの部分に同じ名前が付いています。
+id-template-nothing_between = 2つの部分の間に区切り文字がないため、どこで分かれるのか分かりません。
 id-template-open_brace = IDに波括弧があり、パターンで表せません。
-id-template-too_many_fields = IDの区切りの数が、パターンの上限を超えています。
-id-template-piece_not_in_id = IDの中にない区切りがあります。
-id-template-separator_in_piece = 区切り文字が区切りの中にもあるため、推測なしにはIDを分けられません。
+id-template-too_many_fields = IDの部分の数が、パターンの上限を超えています。
+id-template-piece_not_in_id = IDの中にない部分があります。
+id-template-separator_in_piece = 区切り文字が部分の中にもあるため、推測なしにはIDを分けられません。
 relative-to-value = 値に対するパーセント
 sigmas = { $multiple }シグマ
 set-aside-blank = 空の行
@@ -633,7 +633,7 @@ report-rows = 受け取った行 = 使用 + 点検 + 重複 + 除外 + 拒否
 report-digest = SHA-256
 report-method = 方法、規則、判定ルール
 report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率（mg/kg）、sは1シグマです。
-report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：下記の上限以内の、示された検出限界以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
+report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：値が、記載された検出限界（下記の上限以内のもの）以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
 report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は判定対象外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
 report-halogens_moved = ハロゲンは{ $book }により処置に影響します。
 report-halogens_shown = ハロゲンは参考として示します。ハロゲン規則集が指定されていないため、処置には影響しません。

@@ -32,7 +32,7 @@ trust-failed = 対応する点検が不良
 check-kind-check = 点検用標準試料
 check-kind-blank = ブランク
 check-verdict-good = 良好
-check-verdict-warning = 良好、警告あり（zetaが2を超える）
+check-verdict-warning = 良好、警告あり（ζスコアが2を超える）
 check-verdict-failed = 不良
 check-verdict-no_uncertainty = 判定せず：不確かさなし
 check-verdict-not_measured = 未測定
@@ -48,7 +48,7 @@ report-trust_text = 測定を信頼するのは{ $bracket ->
        *[before_and_after] 2つの良好な点検の間
     }で、点検の元素、装置、測定モード、区分ごとに見ます。点検用標準試料を良好とするのは、ISO 13528による{ $rule ->
         [en] E_n（1以下）
-       *[zeta] zeta（3以下。2を超えると警告）
+       *[zeta] ζスコア（3以下。2を超えると警告）
     }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出限界未満のときに良好とします。不良だった標準試料の疑いを晴らせるのはその標準試料自身だけで、ブランクは清浄なブランクだけです。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「保留にせず、印字する」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
 report-trust_none = 点検測定は届いていません。
 report-trust_by_rows = { $names }：読み取れる日付と時刻のない測定があるため、このファイルの中に限り、行の順序を時刻の順序の代わりとします。
@@ -60,7 +60,7 @@ report-trust_measured = 測定値
 report-trust_certified = 認証値、U
 report-trust_bias = かたより
 report-trust_recovery = 回収率、%
-report-trust_zeta = zeta
+report-trust_zeta = ζスコア
 report-trust_en = E_n
 report-trust_verdict = 判定
 report-trust_readings = 測定
@@ -88,7 +88,7 @@ act-bracket = 測定を信頼する条件：{ $value ->
 act-shift_starts = 勤務時間帯の開始時刻：{ $value }
 act-check_rule = 点検測定を良好とする条件：{ $value ->
         [en] E_n（1以下）
-       *[zeta] zeta（3以下）
+       *[zeta] ζスコア（3以下）
     }
 act-control_chart = 管理図：管理限界は{ $limits ->
         [baseline] 最初の点から
@@ -280,7 +280,7 @@ change-other_class = これは承認された材料ではありません。受�
 change-not_changed = 受け入れた{ $lots }ロットから離れた元素はありません（{ $elements }元素を比較）。同じ材料であることの証明ではありません。
 change-too_few = 比べるには少なすぎます：この供給者、部品、材料で受け入れたロットは、履歴に{ $lots }ロットです。{ $fewest }ロット必要です。
 change-not_comparable = 受け入れたロットと比べていません：供給者、部品または区分が分からないか、比べられる元素がありません。
-change-moved = { $element }：{ $from }から{ $to } mg/kgへ（x { $factor }）、ばらつきの{ $spreads }倍離れ、許容は{ $allowed }倍。
+change-moved = { $element }：{ $from }から{ $to } mg/kgへ（{ $factor }倍）、ばらつきの{ $spreads }倍離れ、許容は{ $allowed }倍。
 change-not_measured = 受け入れたロットの大半にあり、今回は未測定：{ $list }。
 report-change = 材料の変化
 report-change_text = 1 kg中の残りすべてに対する各元素の割合を、履歴にある同じ供給者、部品、材料、区分の受け入れたロットと比べます。その中心は中央値で、ばらつきは最も離れた5分の1を除いて求めます。変わっていないロットのうち、変わったとされるのは、全元素を合わせて最大1 %です（正規分布のばらつきについてのシミュレーション。この率はこのプログラム独自の選択）。不検出のものは検出限界未満のどこにあるか分からないため、それを理由に変化とすることは決してありません。ロットが少ないと、大きな変化しか分かりません。

@@ -285,8 +285,8 @@ page-encoding-euc-kr = 韓国語（EUC-KR）
 
 # Combined ids
 page-id-heading = 部品、ロット、測定箇所を含むID
-page-id-lead = { $example }のようなIDに複数の情報が含まれる場合、それぞれの区切りが何かを指定してください。ほかのIDも同じように分けます。合わないIDは分けずに残します。
-page-id-piece = 区切り
+page-id-lead = { $example }のようなIDに複数の情報が含まれる場合、それぞれの部分が何かを指定してください。ほかのIDも同じように分けます。合わないIDは分けずに残します。
+page-id-piece = 部分
 page-id-ignore = 無視
 page-id-pattern = パターン：
 page-id-no-fit = 合わないため、分けない
@@ -626,7 +626,7 @@ page-matrix-show = 測定{ $n }件を表示：{ $substance } { $outcome }
 page-to-readings = 測定へ移動
 page-readings-heading = 測定の一覧
 page-readings-label = 測定
-page-readings-keys = 矢印キーで表の中を移動し、Page UpとPage Downで1画面分、HomeとEndで端へ移動します。Enterで測定を開き、Escapeで閉じます。
+page-readings-keys = 矢印キーで表の中を移動し、Page UpとPage Downで1画面分、HomeとEndで端へ移動します。Enterで測定を開き、Escで閉じます。
 page-readings-none = この条件に合う測定はありません。
 page-shown = { $of }件の測定のうち{ $shown }件
 page-filters = 表示する測定を選ぶ
@@ -796,7 +796,7 @@ page-act-blank-samples-label = ブランクの試料ID
 page-act-blank-samples-hint = 何も示さないはずの清浄な試料。IDが複数あるときは | で区切ります。
 page-act-check-rule-label = 点検測定を良好とする条件
 page-act-check-rule-hint = どちらも、測定と認証書をそれぞれの不確かさとともに比べます（ISO 13528）。
-page-act-check-rule-value-zeta = zetaが3以下（通常）
+page-act-check-rule-value-zeta = ζスコアが3以下（通常）
 page-act-check-rule-value-en = E_nが1以下（より厳しい）
 page-act-bracket-label = 測定を信頼する条件
 page-act-bracket-value-before-and-after = 2つの良好な点検の間（通常）
@@ -853,7 +853,7 @@ page-act-sampling-plan-field-seed-hint = 今日の日付など、任意の整数
 
 page-evidence-laboratory = 試験所の結果
 page-evidence-laboratory-why = スクリーニングは試験所の代わりになりません。基準試験法で分かったことは、スクリーニングが未解決のまま残したものを決着させ、それと並べて示されます。
-page-laboratory-open = 受入れ可でないか、結果のある材料{ $n }点
+page-laboratory-open = 受入れ可でない、または試験所の結果のある材料{ $n }点
 page-laboratory-rest = その他の材料{ $n }点
 page-laboratory-new = 結果を入力
 page-laboratory-hint = 方法、試験所、報告書、日付がなければ、誰も照合できません。その結果では何も解除されません。Uも報告書から写してください。
