@@ -14,7 +14,7 @@
 # not applicable (n/a)    判定対象外、対象外（「適用除外」と紛れない語）
 # not measured            未測定
 # not detected            不検出
-# detection limit         検出限界
+# detection limit         検出下限（JIS K 0119の語、from memory。検出限界ともいう）
 # screening band          スクリーニング判定域
 # undecided band          未確定域
 # low / high edge         下端 / 上端
@@ -84,8 +84,8 @@ outcome-not_measured = 未測定
     .short = 未測定
 outcome-no_uncertainty = 不確かさなし
     .short = シグマなし
-outcome-detection_too_high = 検出限界が高すぎる
-    .short = 検出限界過大
+outcome-detection_too_high = 検出下限が高すぎる
+    .short = 検出下限過大
 outcome-not_capable = このシグマでは判定能力不足
     .short = 能力不足
 outcome-not_applicable = 判定対象外
@@ -97,8 +97,8 @@ reason-no_column = ファイルに{ $about }の列がありません。
 reason-cell_blank = { $about }のセルが空か、横線だけです。
 reason-cell_not_understood = { $about }のセルの文字は測定値ではありません。
 reason-unit_not_stated = { $about }の単位が示されていないため、数値はまだ質量分率とはいえません。
-reason-detection_limit_above_band = 不検出ですが、検出限界が高すぎて「未満」を示せません。
-reason-limit_not_stated = 不検出ですが、検出限界がどこにも示されていません。
+reason-detection_limit_above_band = 不検出ですが、検出下限が高すぎて「未満」を示せません。
+reason-limit_not_stated = 不検出ですが、検出下限がどこにも示されていません。
 reason-uncertainty_not_stated = 数値に不確かさが添えられていません（空欄か0）。
 reason-three_sigma_reaches_band = 3シグマだけで判定域の下端に達するため、この測定では「未満」を示せません。この値なら、シグマが{ $enough } mg/kg以下であれば足ります。
 reason-three_sigma_reaches_band-inside = 3シグマだけで判定域の下端に達し、値そのものも下端以上です。どれだけ長く測定しても「未満」は示せません。
@@ -108,15 +108,15 @@ reason-element_only = 下端を上回っています。XRFで分かるのは元�
 reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。測定値は、層とその下にあるものの平均になります。
 reason-above_range = 分析装置の測定範囲の上限を超えており、その上限は判定域の上端より低い値です。
 reason-negative_beyond_error = 誤差では説明できないほど、0を大きく下回っています。何かが測定値を限度値ほども動かしており、同じだけの物質を隠しているかもしれません。
-reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、値が、記載された検出限界（50 mg/kg以下のもの）以下で、かつ3シグマが50 mg/kg以下のときだけです。
+reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、値が、記載された検出下限（50 mg/kg以下のもの）以下で、かつ3シグマが50 mg/kg以下のときだけです。
 reason-repeats_disagree = この測定箇所の繰返し測定が、不確かさで許される以上に食い違うため、どの値もこの箇所の値とはしません。
 reason-thin_sample = 薄すぎます。厚い試料なら加わるはずの信号が判定域に達します。
 reason-not_applicable_in_metal = 金属には適用されません。
 reason-around_limit = 限度値が測定値の3シグマの範囲内にあります。
-reason-censored_part = 一方は検出限界より低いことしか分かりません。合計は限度値をまたぐ区間になります。
+reason-censored_part = 一方は検出下限より低いことしか分かりません。合計は限度値をまたぐ区間になります。
 reason-part_not_measured = 合計の一方が測定されていません。
 reason-part_without_uncertainty = 合計の一方に不確かさがありません。
-reason-part_limit_not_stated = 合計の一方が不検出で、その検出限界が示されていません。
+reason-part_limit_not_stated = 合計の一方が不検出で、その検出下限が示されていません。
 reason-one_part_alone = 一方だけで合計の限度値を超えています。
 reason-copper_or_glass_in_beam = 限度値未満ですが、複合材料では、ビーム内の銅やガラスが樹脂を薄めます。
 
@@ -127,7 +127,7 @@ sigma-printed_multiple_unknown = 表示誤差。倍数の記載なし。1シグ�
 sigma-printed_multiple_set = 表示誤差。倍数は検査者が設定
 sigma-site_table = アクションレベルにおける事業所の繰返し性
 sigma-repeats = この箇所の繰返し測定から求めた値（表示より大きい）
-sigma-detection_limit = 検出限界の3分の1
+sigma-detection_limit = 検出下限の3分の1
 sigma-none = なし
 
 ## Material classes
@@ -179,8 +179,8 @@ lot-reason-not_measured = { $about }が、{ $of }件の測定のうち{ $count }
     .remedy = 測定してください。数値に単位がない場合は単位を指定してください。
 lot-reason-no_uncertainty = { $about }が、{ $of }件の測定のうち{ $count }件で不確かさを伴っていません。
     .remedy = 誤差の列を出力するか、事業所の繰返し性の表を入力してください。
-lot-reason-detection_too_high = { $about }が、{ $of }件の測定のうち{ $count }件で、検出限界が高すぎるか、示されていません。
-    .remedy = 長く測定して検出限界を下げるか、検出限界を出力してください。
+lot-reason-detection_too_high = { $about }が、{ $of }件の測定のうち{ $count }件で、検出下限が高すぎるか、示されていません。
+    .remedy = 長く測定して検出下限を下げるか、検出下限を出力してください。
 lot-reason-not_capable = { $about }が、{ $of }件の測定のうち{ $count }件で、シグマが大きすぎて「未満」を示せません。
     .remedy = 長く測定するか、基準試験法を用いてください。
 lot-reason-undecided = { $about }が、{ $of }件の測定のうち{ $count }件で未確定です。
@@ -227,14 +227,14 @@ next-measure_element = { $about }を測定してください。
 next-state_unit = { $about }の列の単位を指定してください。
 next-read_cell_again = ファイルのセルを見て、直すか、測定し直してください。
 next-state_uncertainty = { $about }の不確かさを出力するか、事業所の繰返し性の表を入力してください。
-next-state_detection_limit = { $about }の検出限界を出力してください。
+next-state_detection_limit = { $about }の検出下限を出力してください。
 next-state_class = 材料区分を指定してください。
 next-measure_longer = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると五分五分で、{ $surely }秒なら10回に9回は判定がつきます（推定）。
 next-measure_longer_even_only = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると、五分五分で判定がつきます。10回に9回とするには{ $cap }秒を超える時間が必要です（推定）。
 next-another_spot = 別の箇所を測定してください。材料が不均一かどうかが分かります。より多く見つかることはあっても、この箇所の疑いが晴れることはありません。
 next-repeat_again = 測定箇所を清掃し、平らに置いて測定し直してください。測定が互いに食い違っています。
 next-find_shift = 測定値をずらしたもの（校正、バックグラウンド、単位）を突き止めてから、測定箇所を測定し直してください。
-next-lower_detection_limit = 長く測定してください。時間を4倍にすると検出限界は半分になります。
+next-lower_detection_limit = 長く測定してください。時間を4倍にすると検出下限は半分になります。
 next-thicker_piece = 重ねるか、厚いものを測定してください。
 next-separate_layers = 層をその下にあるものから分けるか、それぞれを別の材料として測定してください。
 next-laboratory = 試験所に送ってください。規則集には方法が示されていません。
@@ -244,7 +244,7 @@ next-reference_method = 試験所：{ $method }、{ $technique }。
 
 role-value = 値
 role-uncertainty = 不確かさ
-role-detection_limit = 検出限界
+role-detection_limit = 検出下限
 role-id = 試料または測定のID
 role-unit = 個体
 role-spot = 測定箇所
@@ -263,7 +263,7 @@ role-note = 備考
 role-spectrum = スペクトルまたはフィルター
 role-photo = 写真
 role-element = 元素名
-role-below_mark = 「検出限界未満」の印
+role-below_mark = 「検出下限未満」の印
 role-error_multiple = 不確かさが何シグマに当たるか
 role-time_of_day = 時刻
 role-unit_of_measure = その行の測定単位
@@ -401,8 +401,8 @@ notice-unit_not_known = 「{ $found }」は、ここで扱う質量分率の単�
 notice-multiple_not_stated = 誤差の列が何シグマに当たるか示されていません（{ $rows }行）。1シグマとみなします。未確定域が広がるだけで、これによって疑いが晴れるものはありません。
     .remedy = このファイルについて、1、2、3シグマのどれかを指定してください。
 notice-limit_in_error_column = { $rows }行で、「不検出」なのに誤差の列に数値があります（最初は「{ $found }」）。この数値は次のとおり読み取りました：{ $reading ->
-        [one_error] 1つ分の表示誤差。その3シグマを検出限界とする
-       *[limit] 検出限界
+        [one_error] 1つ分の表示誤差。その3シグマを検出下限とする
+       *[limit] 検出下限
     }。
     .remedy = 列がもう一方の意味であれば、このファイルについてそう指定してください。
 notice-class_not_understood = 「{ $found }」は、ここで扱う材料区分ではありません（{ $rows }行）。区分は不明として扱います。
@@ -491,7 +491,7 @@ act-unit_of_measure = 単位のない値の単位を{ $value }に設定
 act-decimal_mark = 小数点を「{ $value }」に設定
 act-detection_in_error_column = 不検出の行の誤差の列にある数値：{ $value ->
         [one_error] 1つ分の表示誤差
-       *[limit] 検出限界
+       *[limit] 検出下限
     }
 act-column_role = 列を手で設定：{ $value }
 act-column_role_named = 列{ $column }「{ $heading }」を{ $role }とする
@@ -546,7 +546,7 @@ summary-halogen_over_limit = { $about }がハロゲンの限度値超過 { $coun
 summary-over_in_some_classes = { $about }が一部の区分で限度値超過 { $count }件
 summary-not_measured = { $about }が未測定 { $count }件
 summary-no_uncertainty = { $about }が不確かさなし { $count }件
-summary-detection_too_high = { $about }の検出限界が高すぎる { $count }件
+summary-detection_too_high = { $about }の検出下限が高すぎる { $count }件
 summary-not_capable = { $about }が判定能力不足 { $count }件
 summary-undecided = { $about }が未確定 { $count }件
 summary-halogen_open = { $about }がハロゲン規則集で未解決 { $count }件
@@ -586,9 +586,9 @@ working-below = { $x } + { $k } × { $sigma } = { $end } mg/kgで、下端{ $low
 working-over = { $x } − { $k } × { $sigma } = { $end } mg/kgで、上端{ $high } mg/kg以上です。
 working-between = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。未確定域は{ $low }～{ $high } mg/kgです。
 working-between_open = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」は{ $low } mg/kgまでで、「超過」はありません。
-working-detection = 検出限界{ $x } mg/kgで不検出、その3分の1をシグマとします：{ $x } + { $k } × { $sigma } = { $end } mg/kg。下端は{ $low } mg/kgです。
-working-detection_composite = 検出限界{ $x } mg/kgで不検出です。「未満」となるのは{ $low } mg/kg以下のときだけです。
-working-composite = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」には、{ $low } mg/kg以下の検出限界が示され、値がその検出限界以下であることが必要です。「超過」は{ $high } mg/kgからです。
+working-detection = 検出下限{ $x } mg/kgで不検出、その3分の1をシグマとします：{ $x } + { $k } × { $sigma } = { $end } mg/kg。下端は{ $low } mg/kgです。
+working-detection_composite = 検出下限{ $x } mg/kgで不検出です。「未満」となるのは{ $low } mg/kg以下のときだけです。
+working-composite = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」には、{ $low } mg/kg以下の検出下限が示され、値がその検出下限以下であることが必要です。「超過」は{ $high } mg/kgからです。
 working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg。この薄さのプラスチックでは、信号が本来の{ $share } %しか出ないことがあるため、「未満」は{ $low }ではなく{ $scaled } mg/kgまでとします。
 working-not_capable = { $k } × { $sigma } = { $end } mg/kgで、下端{ $low } mg/kg以上です。
 
@@ -633,8 +633,8 @@ report-rows = 受け取った行 = 使用 + 点検 + 重複 + 除外 + 拒否
 report-digest = SHA-256
 report-method = 方法、規則、判定ルール
 report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率（mg/kg）、sは1シグマです。
-report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：値が、記載された検出限界（下記の上限以内のもの）以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
-report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は判定対象外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
+report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：値が、記載された検出下限（下記の上限以内のもの）以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
+report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は判定対象外です。合計では、両方のシグマを二乗和で合成します。一方が検出下限未満のとき、合計は区間になります。
 report-halogens_moved = ハロゲンは{ $book }により処置に影響します。
 report-halogens_shown = ハロゲンは参考として示します。ハロゲン規則集が指定されていないため、処置には影響しません。
 report-uncertainty = 不確かさ：sは、表示誤差をそれが表す倍数で割ったものです。ただし、事業所の繰返し性の表がある場合はアクションレベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
@@ -649,7 +649,7 @@ report-substance = 物質
 report-low = 下端
 report-high = 上端
 report-none = なし
-report-detection_edge = その測定の検出限界、{ $limit }以下
+report-detection_edge = その測定の検出下限、{ $limit }以下
 report-limit = 限度値
 report-clause = 箇条
 report-results = 結果
@@ -662,7 +662,7 @@ report-why = 理由
 report-next = 次の手順
 report-material_head = 材料、部品、ロット
 report-annex = 附属書：すべての測定
-report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定から求めた値。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
+report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出下限、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定から求めた値。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
 report-also = 次についても同じ
 report-also_more = ほか{ $count }件
 report-annex_capped = { $total }件の測定のうち、最初の{ $shown }件を印字しています。すべてはfindings.csvにあります。

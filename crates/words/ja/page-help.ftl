@@ -33,9 +33,9 @@ page-term-not-measured = 未測定
 page-term-not-measured-is = この元素の値がファイルにないか、単位の分かる値がありません。不検出とは別のことです。
 page-term-no-uncertainty = 不確かさなし
 page-term-no-uncertainty-is = 数値はありますがシグマがないため、どこまで信じてよいか分かりません。未解決として扱います。
-page-term-detection-limit = 検出限界
+page-term-detection-limit = 検出下限（検出限界）
 page-term-detection-limit-is = 分析装置が「ない」と区別できる最小の量です。通常は、ほとんど含まない試料でのばらつきの3倍です。
-page-term-detection-too-high = 検出限界が高すぎる
+page-term-detection-too-high = 検出下限が高すぎる
 page-term-detection-too-high-is = 何も見つかりませんでしたが、「限度値未満」を示せるほどには見えていません。測定時間を延ばすか、別の方法で測ってください。
 page-term-not-capable = 能力不足
 page-term-not-capable-is = 3シグマだけで判定域の下端に届くため、含まない試料でもBLと判定できません。シグマを小さくする必要があります。
@@ -176,7 +176,7 @@ page-guide-ruler = ものさしの読み方
 page-guide-ruler-text =
     下げ振りの位置を見ます。判定域の左なら未満、右なら超過、少しでもかかれば未確定です。
     どの印にも言葉が添えてあり、色は補助にすぎません。測定を開くと、結果の導き方が順に分かります。
-    数値が足りないときは、未測定、不確かさなし、検出限界が高すぎる、能力不足、判定対象外のどれかを示します。どれも合格ではありません。
+    数値が足りないときは、未測定、不確かさなし、検出下限が高すぎる、能力不足、判定対象外のどれかを示します。どれも合格ではありません。
 page-guide-materials = 材料、部品、ロット
 page-guide-materials-text =
     限度値は均質材料ごとに適用されます。材料の中で最も悪い箇所を採り、箇所の間で平均しません。

@@ -8,7 +8,7 @@ paper-contact = 問合せ先
 paper-capped = { $total }件のうち、最初の{ $shown }件を印字しています。すべてはfindings.jsonにあります。
 paper-band = 判定域 { $low }～{ $high } mg/kg
 paper-band_open = { $low } mg/kgから上は未確定
-paper-band_detection = 判定域 検出限界～{ $high } mg/kg
+paper-band_detection = 判定域 検出下限～{ $high } mg/kg
 paper-limit = 限度値 { $limit } mg/kg
 paper-line = { $line }行目
 
@@ -73,7 +73,7 @@ paper-back-result = 送付したままの材料についての結果。複数の
 paper-back-unit = その単位。均質材料についてのmg/kg、または方法に定めがある場合は皮膜の面積当たりの量。
 paper-back-u = その拡張不確かさU。
 paper-back-k = その不確かさの包含係数k。
-paper-back-lod = 検出限界。
+paper-back-lod = 検出下限。
 paper-back-loq = 定量下限。
 paper-back-method = 方法（部と版を含む）と、そこから外れた点。
 paper-back-date = 分析の日付と、試験所の報告書の番号。

@@ -54,7 +54,7 @@ rules-low = 値 + { $k } sが{ $limit } mg/kg{ $equal ->
         [yes] 以下
        *[no] 未満
     }のとき限度値未満
-rules-low-detection = 値がその測定自身の検出限界以下で、かつ検出限界が{ $limit } mg/kg以下のとき限度値未満
+rules-low-detection = 値がその測定自身の検出下限以下で、かつ検出下限が{ $limit } mg/kg以下のとき限度値未満
 rules-high = 値 − { $k } sが{ $limit } mg/kg{ $equal ->
         [yes] 以上の
        *[no] を超える
