@@ -37,13 +37,13 @@ act-cr6_area = 面積当たりのクロム(VI)：{ $area }。試験所：{ $labo
 
 lot-reason-claim_covers = { $about }は、{ $of }件の測定のうち{ $count }件で、裏付けと2人目のイニシャルを伴う適用除外{ $entry }の主張の対象です。
     .remedy = 裏付けを報告書とともに保管してください。適用除外の失効日を見てください。
-lot-reason-claim_open = { $about }について適用除外{ $entry }が主張されていますが、未解決の点があります：{ $why }
+lot-reason-claim_open = { $about }について適用除外{ $entry }が主張されていますが、未解決の点があります：{ $why }。
     .remedy = 問いに回答してください。それまで、この主張によりロットは保留です。
 lot-reason-claim_exceeded = { $about }について適用除外{ $entry }が主張されていますが、測定はその数値からkシグマのガードバンドを超えて外れています。
     .remedy = 適用除外はこれを対象としません。ロットを隔離するか、含有量を基準試験法で確認してもらってください。
 lot-reason-claim_expired = { $about }について適用除外{ $entry }が主張されていますが、製品の上市前に失効しており、更新は却下されたか、申請されていません。
     .remedy = 適用除外はこれを対象としません。ロットを隔離してください。
-lot-reason-claim_not_covered = { $about }について適用除外{ $entry }が主張されていますが、これを対象としません：{ $why }
+lot-reason-claim_not_covered = { $about }について適用除外{ $entry }が主張されていますが、これを対象としません：{ $why }。
     .remedy = 主張を取り下げるか、合う項目を主張してください。測定の結果はそのまま残ります。
 lot-reason-cr6_negative = 試験所の報告書により、面積当たりのクロム(VI)は陰性です。この皮膜について、未解決だったクロムは決着しました。
     .remedy = その報告書をこの報告書とともに保管してください。

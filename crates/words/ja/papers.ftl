@@ -1,7 +1,7 @@
 # Japanese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = { $number }の終わり
-paper-invented = 訓練用の架空データです。この書類は実在のものについてではありません。送付せず、これに基づいて行動しないでください。
+paper-invented = 教育訓練用の架空のデータです。この書類は、実在するものについては何も述べていません。送付せず、これに基づいて行動しないでください。
 paper-determine_cr6 = Cr(VI)、六価クロム（スクリーニングで測ったのは全クロム）
 paper-determine_pbb_pbde = PBB及びPBDE、それぞれ別に（スクリーニングで測ったのは全臭素）
 paper-contact = 問合せ先
@@ -17,7 +17,7 @@ paper-line = { $line }行目
 paper-self_check = 出荷前の自己点検
 paper-self_check-is = 供給者の自己点検です。同じ測定に下記の規則集を当てはめると、顧客の側で受入れ可、保留、受入れ不可のどれになるかを示します。適合宣言ではなく、顧客の決定でもありません。顧客は自らの検査によって決めます。
 paper-self_check-full = これらの測定の報告書全体の番号は{ $number }です。report.htmlをこのシートとともに送るか、すぐ出せるようにしておいてください。顧客はこの番号で報告書を探し、確かめることができます。
-paper-self_check-books = 照らした規則集
+paper-self_check-books = 当てはめた規則集
 paper-self_check-books_given = ファイルとして渡されたものには、その旨を記しています。その限度値の責任は渡した人にあります。顧客の規則集かどうかを、ダイジェストを示して顧客に尋ねてください。
 paper-self_check-books_built_in = 顧客の規則集は使われていません。下記はこのプログラムに付属する規則集です。顧客の規則集とは異なることがあります。顧客に求めて、出荷前にもう一度点検してください。
 paper-self_check-whose = 出どころ
@@ -102,7 +102,7 @@ paper-notice = 供給者への通知
 paper-notice-is = 供給者のロットについて、スクリーニングで分かったことと、供給者にお願いすることを知らせるものです。
 paper-to = 宛先
 paper-reply_by = 回答期限
-paper-notice_facts = 下記のロットを、受入検査で蛍光X線によりスクリーニングしました。この通知は、測定されたことを述べるものです。誰かを責めるものではなく、責任の所在については何も決めていません。
+paper-notice_facts = 下記のロットを、受入検査で蛍光X線によりスクリーニングしました。この通知は、測定の結果を述べるものです。誰かを責めるものではなく、責任の所在については何も決めていません。
 paper-notice_undecided = 保留のものは未確定です。限度値内とも超過とも認められていないか、どちらかを示すのに必要なものがまだ足りていません。
 paper-lot_counts = 測定{ $readings }件、ロットの材料：{ $materials }
 paper-found = 分かったこと
