@@ -246,7 +246,7 @@ for (const { name, visit: go } of browsers) {
 test("the guide speaks the language of the page and finds pieces of words that stand without spaces", async () => {
   const visit = await visitChromium();
   try {
-    for (const [tag, piece] of [["ja", "検出限界"], ["zh-Hans", "检出限"], ["de", "NACHWEISGRENZE"]]) {
+    for (const [tag, piece] of [["ja", "検出下限"], ["zh-Hans", "检出限"], ["de", "NACHWEISGRENZE"]]) {
       await visit.pick("#language", tag);
       await visit.until(tag, (wanted) => document.documentElement.lang === wanted, tag);
       await visit.click("#open-guide");

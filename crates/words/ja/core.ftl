@@ -11,9 +11,10 @@
 # undecided (X)           未確定
 # open                    未解決
 # inconclusive (Cr(VI))   判断不能
+# not applicable (n/a)    判定対象外、対象外（「適用除外」と紛れない語）
 # not measured            未測定
 # not detected            不検出
-# detection limit         検出限界
+# detection limit         検出下限（JIS K 0119の語、from memory。検出限界ともいう）
 # screening band          スクリーニング判定域
 # undecided band          未確定域
 # low / high edge         下端 / 上端
@@ -22,7 +23,7 @@
 # accept                  受入れ可
 # hold                    保留
 # not accept              受入れ不可
-# lift a hold             保留を解除する
+# lift / end a hold       保留を解除する / 解消する
 # quarantine              隔離
 # reading                 測定（1件の測定データ）
 # check, check reading    点検、点検測定
@@ -34,6 +35,7 @@
 # uncertainty (one sigma) 不確かさ（1シグマ）
 # printed error           表示誤差
 # multiple (of sigma)     倍数
+# action level            アクションレベル
 # repeatability           繰返し性
 # repeats, spot           繰返し測定、測定箇所
 # material class          材料区分
@@ -58,11 +60,15 @@
 # unit, piece (physical)  個体
 # (non)conforming         適合、不適合
 # supplier                供給者
-# control chart           管理図
+# control chart, limits   管理図、上側・下側管理限界
 # act                     操作
 # mapping                 列の対応付け
 # set aside, refused (rows)  除外、拒否
 # advisory                参考
+# recovery copy           復元用コピー
+# ruler, bob, whiskers    ものさし、下げ振り、ひげ
+# version, edition        バージョン、版
+# our own rule            このプログラム独自の規則
 # trust                   信頼性
 # cable sheath            電線の外被（シース）
 
@@ -78,12 +84,12 @@ outcome-not_measured = 未測定
     .short = 未測定
 outcome-no_uncertainty = 不確かさなし
     .short = シグマなし
-outcome-detection_too_high = 検出限界が高すぎる
-    .short = 検出限界過大
+outcome-detection_too_high = 検出下限が高すぎる
+    .short = 検出下限過大
 outcome-not_capable = このシグマでは判定能力不足
     .short = 能力不足
-outcome-not_applicable = 適用外
-    .short = 適用外
+outcome-not_applicable = 判定対象外
+    .short = 対象外
 
 ## Reasons of an outcome
 
@@ -91,26 +97,26 @@ reason-no_column = ファイルに{ $about }の列がありません。
 reason-cell_blank = { $about }のセルが空か、横線だけです。
 reason-cell_not_understood = { $about }のセルの文字は測定値ではありません。
 reason-unit_not_stated = { $about }の単位が示されていないため、数値はまだ質量分率とはいえません。
-reason-detection_limit_above_band = 不検出ですが、検出限界が高すぎて「未満」を示せません。
-reason-limit_not_stated = 不検出ですが、検出限界がどこにも示されていません。
+reason-detection_limit_above_band = 不検出ですが、検出下限が高すぎて「未満」を示せません。
+reason-limit_not_stated = 不検出ですが、検出下限がどこにも示されていません。
 reason-uncertainty_not_stated = 数値に不確かさが添えられていません（空欄か0）。
 reason-three_sigma_reaches_band = 3シグマだけで判定域の下端に達するため、この測定では「未満」を示せません。この値なら、シグマが{ $enough } mg/kg以下であれば足ります。
 reason-three_sigma_reaches_band-inside = 3シグマだけで判定域の下端に達し、値そのものも下端以上です。どれだけ長く測定しても「未満」は示せません。
 reason-three_sigma_reaches_band-open = 3シグマだけで、ある判定域の下端に達するため、この測定では「未満」を示せません。
 reason-inside_band = 測定値とその3シグマが未確定域にかかっています。
 reason-element_only = 下端を上回っています。XRFで分かるのは元素であって物質ではないため、「超過」になることはありません。
-reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。ビームは層とその下にあるものを平均します。
+reason-layer_not_resolved = めっき・被覆・不動態化処理された品目です。測定値は、層とその下にあるものの平均になります。
 reason-above_range = 分析装置の測定範囲の上限を超えており、その上限は判定域の上端より低い値です。
 reason-negative_beyond_error = 誤差では説明できないほど、0を大きく下回っています。何かが測定値を限度値ほども動かしており、同じだけの物質を隠しているかもしれません。
-reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、示された検出限界（50 mg/kg以下）以下であり、かつ3シグマが50 mg/kg以下のときだけです。
+reason-composite_needs_detection_limit = 複合材料のカドミウムが「未満」となるのは、値が、記載された検出下限（50 mg/kg以下のもの）以下で、かつ3シグマが50 mg/kg以下のときだけです。
 reason-repeats_disagree = この測定箇所の繰返し測定が、不確かさで許される以上に食い違うため、どの値もこの箇所の値とはしません。
 reason-thin_sample = 薄すぎます。厚い試料なら加わるはずの信号が判定域に達します。
 reason-not_applicable_in_metal = 金属には適用されません。
 reason-around_limit = 限度値が測定値の3シグマの範囲内にあります。
-reason-censored_part = 一方は検出限界より低いことしか分かりません。合計は限度値をまたぐ区間になります。
+reason-censored_part = 一方は検出下限より低いことしか分かりません。合計は限度値をまたぐ区間になります。
 reason-part_not_measured = 合計の一方が測定されていません。
 reason-part_without_uncertainty = 合計の一方に不確かさがありません。
-reason-part_limit_not_stated = 合計の一方が不検出で、その検出限界が示されていません。
+reason-part_limit_not_stated = 合計の一方が不検出で、その検出下限が示されていません。
 reason-one_part_alone = 一方だけで合計の限度値を超えています。
 reason-copper_or_glass_in_beam = 限度値未満ですが、複合材料では、ビーム内の銅やガラスが樹脂を薄めます。
 
@@ -119,9 +125,9 @@ reason-copper_or_glass_in_beam = 限度値未満ですが、複合材料では�
 sigma-printed = 表示誤差。倍数はファイルに記載
 sigma-printed_multiple_unknown = 表示誤差。倍数の記載なし。1シグマとみなすため、未確定域が広がる
 sigma-printed_multiple_set = 表示誤差。倍数は検査者が設定
-sigma-site_table = 判定レベルにおける自所の繰返し性
-sigma-repeats = この箇所の繰返し測定が示すもの（表示より大きい）
-sigma-detection_limit = 検出限界の3分の1
+sigma-site_table = アクションレベルにおける事業所の繰返し性
+sigma-repeats = この箇所の繰返し測定から求めた値（表示より大きい）
+sigma-detection_limit = 検出下限の3分の1
 sigma-none = なし
 
 ## Material classes
@@ -149,8 +155,8 @@ substance-total = 塩素+臭素
 halogen-Cl = Cl
 halogen-Br = Br（ハロゲンとして）
 halogen-total = Cl + Br
-stands-for-Cr = XRFでは見えないCr(VI)の代わりに見るもの
-stands-for-Br = XRFでは見えないPBBとPBDEの代わりに見るもの
+stands-for-Cr = Cr(VI)の代わりの指標（XRFではCr(VI)そのものは測れない）
+stands-for-Br = PBBとPBDEの代わりの指標（XRFではそのものは測れない）
 
 ## Dispositions
 
@@ -164,17 +170,17 @@ disposition-not_accept = 受入れ不可
 ## Reasons of a disposition, worst first, each with what ends it
 
 lot-reason-over_limit = { $about }が、{ $of }件の測定のうち{ $count }件で限度値超過です。
-    .remedy = ロットを隔離してください。最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果か有効な適用除外だけです。
+    .remedy = ロットを隔離してください。結果の最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果か有効な適用除外だけです。
 lot-reason-halogen_over_limit = { $about }が、{ $of }件の測定のうち{ $count }件でハロゲンの限度値を超過しています。
     .remedy = ロットを隔離してください。各測定に示された方法で確認してください。
 lot-reason-over_in_some_classes = { $about }が、{ $of }件の測定のうち{ $count }件で、あり得る材料区分のいくつかにおいて限度値超過です。
-    .remedy = 材料区分を示してください。
+    .remedy = 材料区分を指定してください。
 lot-reason-not_measured = { $about }が、{ $of }件の測定のうち{ $count }件で未測定です。
-    .remedy = 測定してください。数値に単位がない場合は単位を示してください。
+    .remedy = 測定してください。数値に単位がない場合は単位を指定してください。
 lot-reason-no_uncertainty = { $about }が、{ $of }件の測定のうち{ $count }件で不確かさを伴っていません。
-    .remedy = 誤差の列を出力するか、自所の繰返し性の表を入力してください。
-lot-reason-detection_too_high = { $about }が、{ $of }件の測定のうち{ $count }件で、検出限界が高すぎるか、示されていません。
-    .remedy = 長く測定して検出限界を下げるか、検出限界を出力してください。
+    .remedy = 誤差の列を出力するか、事業所の繰返し性の表を入力してください。
+lot-reason-detection_too_high = { $about }が、{ $of }件の測定のうち{ $count }件で、検出下限が高すぎるか、示されていません。
+    .remedy = 長く測定して検出下限を下げるか、検出下限を出力してください。
 lot-reason-not_capable = { $about }が、{ $of }件の測定のうち{ $count }件で、シグマが大きすぎて「未満」を示せません。
     .remedy = 長く測定するか、基準試験法を用いてください。
 lot-reason-undecided = { $about }が、{ $of }件の測定のうち{ $count }件で未確定です。
@@ -188,9 +194,9 @@ lot-reason-units_not_stated = { $of }件の測定のうち{ $count }件に、ど
 lot-reason-rows_refused = 元のファイルの{ $count }行が拒否されました。測定結果が抜けているかもしれません。
     .remedy = 拒否された行を見て、ファイルを直すか、測定し直してください。
 lot-reason-class_unknown = { $of }件の測定のうち{ $count }件の材料区分が不明です。すべての区分で判定し、最も悪い結果を採りました。
-    .remedy = 材料区分を示してください。
+    .remedy = 材料区分を指定してください。
 lot-reason-thickness_not_stated = 厚さが示されていないプラスチックまたは軽合金で、カドミウムまたは鉛が限度値未満です（{ $of }件の測定のうち{ $count }件）。薄いものは、実際の含有量より低く示されます。
-    .remedy = 厚さをミリメートルで示してください。
+    .remedy = 厚さをミリメートルで入力してください。
 lot-reason-material_not_measured = 材料構成表に「{ $about }」がありますが、測定されていません。
     .remedy = 測定してください。
 lot-reason-bill_of_materials_none = { $count }点の部品に材料構成表がないため、測定されていない材料があるかもしれません。
@@ -202,7 +208,7 @@ lot-reason-sampling_none = ロットの大きさ、または抜取検査方式�
 lot-reason-sampling_too_few = 抜取りが最も少ない材料で測定されたのは{ $count }個です。抜取検査方式は{ $of }個を求めています。
     .remedy = 足りない個体を測定してください。
 lot-reason-multiple_not_stated = { $of }件の測定のうち{ $count }件で、表示誤差の倍数が示されていません。1シグマとみなすため、未確定域が広がります。
-    .remedy = 誤差の列が1、2、3シグマのどれかを示してください。
+    .remedy = 誤差の列が1、2、3シグマのどれかを指定してください。
 lot-reason-halogen_book_not_loaded = この検査はハロゲン規則集「{ $about }」を指定していますが、読み込まれていません。
     .remedy = その規則集ファイルを読み込むか、読み込み済みのものを指定してください。
 reason-advisory = （印字のみ。保留の理由にはならない）
@@ -210,25 +216,25 @@ reason-advisory = （印字のみ。保留の理由にはならない）
 ## What screening does not answer
 
 not-assessed-phthalates = フタル酸エステル（DEHP、BBP、DBP、DIBP）：XRFでは何も分かりません（IEC 62321-8）。
-not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、測定は決してされません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
-not-assessed-cr6 = Cr(VI)：全クロムが少ないことで否定できるだけで、測定は決してされません（IEC 62321-7-1、-7-2）。不動態化またはめっきされた表面では、全クロムからは何もいえません。
+not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
+not-assessed-cr6 = Cr(VI)：全クロムが少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-7-1、-7-2）。不動態化またはめっきされた表面では、全クロムからは何もいえません。
 not-assessed-exemptions = 誰も主張していない適用除外：裏付けと2人目の確認者のイニシャルを伴う主張がない限り、どの適用除外も適用しません。
 not-assessed-change = 測定されていない材料、層、部品。
 
 ## Next steps
 
 next-measure_element = { $about }を測定してください。
-next-state_unit = { $about }の列の単位を示してください。
+next-state_unit = { $about }の列の単位を指定してください。
 next-read_cell_again = ファイルのセルを見て、直すか、測定し直してください。
-next-state_uncertainty = { $about }の不確かさを出力するか、自所の繰返し性の表を入力してください。
-next-state_detection_limit = { $about }の検出限界を出力してください。
-next-state_class = 材料区分を示してください。
+next-state_uncertainty = { $about }の不確かさを出力するか、事業所の繰返し性の表を入力してください。
+next-state_detection_limit = { $about }の検出下限を出力してください。
+next-state_class = 材料区分を指定してください。
 next-measure_longer = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると五分五分で、{ $surely }秒なら10回に9回は判定がつきます（推定）。
 next-measure_longer_even_only = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると、五分五分で判定がつきます。10回に9回とするには{ $cap }秒を超える時間が必要です（推定）。
 next-another_spot = 別の箇所を測定してください。材料が不均一かどうかが分かります。より多く見つかることはあっても、この箇所の疑いが晴れることはありません。
 next-repeat_again = 測定箇所を清掃し、平らに置いて測定し直してください。測定が互いに食い違っています。
 next-find_shift = 測定値をずらしたもの（校正、バックグラウンド、単位）を突き止めてから、測定箇所を測定し直してください。
-next-lower_detection_limit = 長く測定してください。時間を4倍にすると検出限界は半分になります。
+next-lower_detection_limit = 長く測定してください。時間を4倍にすると検出下限は半分になります。
 next-thicker_piece = 重ねるか、厚いものを測定してください。
 next-separate_layers = 層をその下にあるものから分けるか、それぞれを別の材料として測定してください。
 next-laboratory = 試験所に送ってください。規則集には方法が示されていません。
@@ -238,7 +244,7 @@ next-reference_method = 試験所：{ $method }、{ $technique }。
 
 role-value = 値
 role-uncertainty = 不確かさ
-role-detection_limit = 検出限界
+role-detection_limit = 検出下限
 role-id = 試料または測定のID
 role-unit = 個体
 role-spot = 測定箇所
@@ -257,7 +263,7 @@ role-note = 備考
 role-spectrum = スペクトルまたはフィルター
 role-photo = 写真
 role-element = 元素名
-role-below_mark = 「検出限界未満」の印
+role-below_mark = 「検出下限未満」の印
 role-error_multiple = 不確かさが何シグマに当たるか
 role-time_of_day = 時刻
 role-unit_of_measure = その行の測定単位
@@ -290,14 +296,14 @@ encoding-by-byte_counts = ゼロバイトの位置から分かる
 encoding-by-words_found = こう読むと結果表の語が現れる
 encoding-by-guess = バイトだけからの推測。名前や記号が正しいか確認が必要
 encoding-by-told = 人が指定した
-id-template-no_field = まだ何も指定されていません。少なくとも1つの区切りについて、何を表すかを指定してください。
+id-template-no_field = まだ何も指定されていません。少なくとも1つの部分について、何を表すかを指定してください。
 id-template-unknown_field = ここでは未知の名前が1つあります。
-id-template-field_twice = 2つの区切りに同じ名前が付いています。
-id-template-nothing_between = 2つの区切りの間に何もないため、どこで終わるのか誰にも分かりません。
+id-template-field_twice = 2つの部分に同じ名前が付いています。
+id-template-nothing_between = 2つの部分の間に区切り文字がないため、どこで分かれるのか分かりません。
 id-template-open_brace = IDに波括弧があり、パターンで表せません。
-id-template-too_many_fields = IDの区切りの数が、パターンの上限を超えています。
-id-template-piece_not_in_id = IDの中にない区切りがあります。
-id-template-separator_in_piece = 区切り文字が区切りの中にもあるため、推測なしにはIDを分けられません。
+id-template-too_many_fields = IDの部分の数が、パターンの上限を超えています。
+id-template-piece_not_in_id = IDの中にない部分があります。
+id-template-separator_in_piece = 区切り文字が部分の中にもあるため、推測なしにはIDを分けられません。
 relative-to-value = 値に対するパーセント
 sigmas = { $multiple }シグマ
 set-aside-blank = 空の行
@@ -308,7 +314,7 @@ set-aside-unit_row = 単位の行
 ## Intake: notices and refusals, each with its remedy
 
 notice-unreadable = ファイルを読み取れませんでした：{ $found }
-    .remedy = USBメモリからもう一度コピーして、やり直してください。
+    .remedy = USBメモリーからもう一度コピーして、やり直してください。
 notice-empty_file = ファイルが空です。
     .remedy = もう一度出力してください。中身がなかったので、ここで失われたものはありません。
 notice-header_only = ファイルには見出し行だけがあり、その下に行がありません。
@@ -375,7 +381,7 @@ notice-row_short = { $rows }行のセルが見出しより少なくなってい�
 notice-nothing_usable = この行には、使用する列に何もありません。
     .remedy = 行を削除するか、列に名前を付けてください。
 notice-not_utf8 = { $rows }行の名前がUTF-8ではないため、Windows-1252として読み取りました（最初は「{ $found }」）。
-    .remedy = 名前がおかしい場合は、ファイルをCSV (UTF-8)で保存し、読み込み直してください。
+    .remedy = 名前がおかしい場合は、ファイルをCSV（UTF-8）で保存し、読み込み直してください。
 notice-cell_not_understood = 「{ $found }」は測定値ではありません。このセルは未測定として扱い、行の残りは使用します。
     .remedy = セルを直すか、測定し直してください。
 notice-number_out_of_range = 「{ $found }」は質量分率としてあり得ない値です。このセルは未測定として扱い、行の残りは使用します。
@@ -383,20 +389,20 @@ notice-number_out_of_range = 「{ $found }」は質量分率としてあり得�
 notice-more_than_whole = 「{ $found }」は試料全体より多い値です（1 000 000 mg/kg超）。
     .remedy = 列の単位を確かめてください。
 notice-mark_unclear = 「{ $found }」のコンマまたはピリオドは、小数点か桁区切りか分かりません。このセルは未測定として扱います。
-    .remedy = 数値を桁区切りなしで書くか、このファイルの小数点を示してください。
+    .remedy = 数値を桁区切りなしで書くか、このファイルの小数点を指定してください。
 notice-error_not_understood = 不確かさ「{ $found }」は使える数値ではありません。値は不確かさなしとします。
     .remedy = セルを直してください。
 notice-error_unit_unclear = { $rows }行で不確かさの単位が分かりません。パーセント記号は、値に対するパーセントを意味することもあります。値は不確かさなしとします。
     .remedy = 列名に単位を付けてください。例："Pb u mg/kg (1s)"
 notice-unit_not_stated = { $rows }行で単位が示されていません（最初は「{ $found }」）。数値は文字のまま残し、未測定として扱います。
-    .remedy = このファイルの単位を示してください。
+    .remedy = このファイルの単位を指定してください。
 notice-unit_not_known = 「{ $found }」は、ここで扱う質量分率の単位ではありません。
     .remedy = mg/kg、ppm、%、g/kg、ug/g、ppbのどれかを用いてください。
 notice-multiple_not_stated = 誤差の列が何シグマに当たるか示されていません（{ $rows }行）。1シグマとみなします。未確定域が広がるだけで、これによって疑いが晴れるものはありません。
-    .remedy = このファイルについて、1、2、3シグマのどれかを示してください。
+    .remedy = このファイルについて、1、2、3シグマのどれかを指定してください。
 notice-limit_in_error_column = { $rows }行で、「不検出」なのに誤差の列に数値があります（最初は「{ $found }」）。この数値は次のとおり読み取りました：{ $reading ->
-        [one_error] 1つ分の表示誤差。その3シグマを検出限界とする
-       *[limit] 検出限界
+        [one_error] 1つ分の表示誤差。その3シグマを検出下限とする
+       *[limit] 検出下限
     }。
     .remedy = 列がもう一方の意味であれば、このファイルについてそう指定してください。
 notice-class_not_understood = 「{ $found }」は、ここで扱う材料区分ではありません（{ $rows }行）。区分は不明として扱います。
@@ -414,13 +420,13 @@ notice-summary_row = 「{ $found }」は試料の名前ではなく、ほかの�
 notice-two_readings_in_row = この行には、同じ見出しの下に「{ $found }」もあります。2つの表が横に並んでいます。値が誤った試料に付くおそれがあるため、拒否します。
     .remedy = 表を上下に並べるか、別々のファイルにしてください。
 notice-stated_twice = 「{ $found }」は、前の行の記載と矛盾します。ここから先は、どちらも使用しません。
-    .remedy = このファイルの単位、またはシグマの倍数を示してください。
+    .remedy = このファイルの単位、またはシグマの倍数を指定してください。
 notice-oxide_converted = { $found }の数値は酸化物の質量分率です。原子量により元素に換算しました。
     .remedy = 見出しが正しければ、何もする必要はありません。
 notice-date_order_unclear = { $rows }行で、「{ $found }」は日・月の順か月・日の順か分かりません。日付は書かれたまま残します。
-    .remedy = このファイルの日と月の順序を示してください。
+    .remedy = このファイルの日と月の順序を指定してください。
 notice-date_not_understood = { $rows }行で、「{ $found }」は、ここで扱う日付ではありません。書かれたまま残します。
-    .remedy = 日付を直すか、日と月の順序を示してください。
+    .remedy = 日付を直すか、日と月の順序を指定してください。
 notice-id_pattern_differs = { $rows }行で、「{ $found }」は複合IDについて示されたパターンに合いません。IDは分けずに残します。
     .remedy = 別の例でパターンを示すか、IDを直してください。
 notice-stated_above = 表の上に記載された「{ $found }」を、下の測定のうち記載のないものすべてに用います。
@@ -431,7 +437,7 @@ notice-rows_joined = スペクトルまたはフィルターごとの{ $rows }�
     .remedy = それぞれが独立した測定であれば、スペクトルの列を「使用しない」としてください。
 notice-mapped_by_hand = この見出しの{ $rows }列は手で設定されました。
     .remedy = 設定なしで何が見つかるかを見るには、この操作を取り消してください。
-notice-mapping_differs = 人による列の対応付けが列または行{ $found }を指していますが、この表にはありません。使用しませんでした。
+notice-mapping_differs = 人が設定した列の対応付けが列または行{ $found }を指していますが、この表にはありません。使用しませんでした。
     .remedy = このファイルの列を見て、設定し直してください。
 notice-duplicate_reading = { $rows }件の測定（最初のものはここ）は{ $found }にもあり、ここにはそこより多くの情報がありません。1回だけ数えました。
     .remedy = 何もする必要はありません。それぞれが独立した測定であれば、個別のID、測定箇所または時刻を付けてください。
@@ -485,7 +491,7 @@ act-unit_of_measure = 単位のない値の単位を{ $value }に設定
 act-decimal_mark = 小数点を「{ $value }」に設定
 act-detection_in_error_column = 不検出の行の誤差の列にある数値：{ $value ->
         [one_error] 1つ分の表示誤差
-       *[limit] 検出限界
+       *[limit] 検出下限
     }
 act-column_role = 列を手で設定：{ $value }
 act-column_role_named = 列{ $column }「{ $heading }」を{ $role }とする
@@ -503,8 +509,8 @@ act-date_order = 日付の順序を{ $value ->
 act-id_pattern = 複合IDの構成：{ $value }
 act-halogen_book = ハロゲンの判定に用いる規則集：{ $value }
 act-trust = 点検測定がないとき：{ $value }
-act-sampling = 抜取検査方式がないとき：{ $value }
-act-materials = 材料構成表がないとき：{ $value }
+act-sampling = 抜取りの記載がないとき：{ $value }
+act-materials = 部品の材料の一覧がないとき：{ $value }
 act-thickness_mm = 厚さを{ $value } mmに設定
 act-lot_size = ロットの大きさ { $value }
 act-units_to_take = 抜取検査方式が求める個数：{ $value }
@@ -516,7 +522,7 @@ act-inspector = 検査者 { $value }
 act-place = 場所 { $value }
 act-title = 表題 { $value }
 act-check_samples = 点検用試料：{ $value }
-act-site_sigma = 自所の繰返し性：{ $value }
+act-site_sigma = 事業所の繰返し性：{ $value }
 act-relative_sigma = 値の{ $value } %を、すべてのシグマに二乗和で加算
 act-repeats = 箇所の繰返しとみなす測定：{ $value }
 act-uncertainty_holds = 不確かさに含まれるもの：{ $value }
@@ -533,14 +539,14 @@ target-material = 部品{ $part }の材料{ $material }
 summary-no_readings = 測定はまだありません。
 summary-counts = { $lots }ロット、{ $readings }件の測定：受入れ可（スクリーニングした物質について）{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 summary-only_checks = すべての測定が点検とされています。ロットのものは何も測定されていません。
-summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または適用外です。
+summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または判定対象外です。
 summary-readings_say = 測定が示すこと：{ $list }。
 summary-over_limit = { $about }が限度値超過 { $count }件
 summary-halogen_over_limit = { $about }がハロゲンの限度値超過 { $count }件
 summary-over_in_some_classes = { $about }が一部の区分で限度値超過 { $count }件
 summary-not_measured = { $about }が未測定 { $count }件
 summary-no_uncertainty = { $about }が不確かさなし { $count }件
-summary-detection_too_high = { $about }の検出限界が高すぎる { $count }件
+summary-detection_too_high = { $about }の検出下限が高すぎる { $count }件
 summary-not_capable = { $about }が判定能力不足 { $count }件
 summary-undecided = { $about }が未確定 { $count }件
 summary-halogen_open = { $about }がハロゲン規則集で未解決 { $count }件
@@ -580,17 +586,17 @@ working-below = { $x } + { $k } × { $sigma } = { $end } mg/kgで、下端{ $low
 working-over = { $x } − { $k } × { $sigma } = { $end } mg/kgで、上端{ $high } mg/kg以上です。
 working-between = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。未確定域は{ $low }～{ $high } mg/kgです。
 working-between_open = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」は{ $low } mg/kgまでで、「超過」はありません。
-working-detection = 検出限界{ $x } mg/kgで不検出、その3分の1をシグマとします：{ $x } + { $k } × { $sigma } = { $end } mg/kg。下端は{ $low } mg/kgです。
-working-detection_composite = 検出限界{ $x } mg/kgで不検出です。「未満」となるのは{ $low } mg/kg以下のときだけです。
-working-composite = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」には、{ $low } mg/kg以下の検出限界が示され、値がその検出限界以下であることが必要です。「超過」は{ $high } mg/kgからです。
+working-detection = 検出下限{ $x } mg/kgで不検出、その3分の1をシグマとします：{ $x } + { $k } × { $sigma } = { $end } mg/kg。下端は{ $low } mg/kgです。
+working-detection_composite = 検出下限{ $x } mg/kgで不検出です。「未満」となるのは{ $low } mg/kg以下のときだけです。
+working-composite = { $x } ± { $k } × { $sigma } mg/kgは{ $from }から{ $to }に及びます。「未満」には、{ $low } mg/kg以下の検出下限が示され、値がその検出下限以下であることが必要です。「超過」は{ $high } mg/kgからです。
 working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg。この薄さのプラスチックでは、信号が本来の{ $share } %しか出ないことがあるため、「未満」は{ $low }ではなく{ $scaled } mg/kgまでとします。
 working-not_capable = { $k } × { $sigma } = { $end } mg/kgで、下端{ $low } mg/kg以上です。
 
 ## Cautions
 
 caution-declaration = スクリーニングは適合宣言ではなく、試験所の結果でもありません。
-caution-homogeneous = 結果が語るのは測定した箇所のことだけです。限度値は、層も含め、均質材料ごとに適用されます。
-caution-radiation = X線分析装置は電離放射線を出します。現地の法令、許可条件、装置に関する教育訓練に従い、ビームの中で試料を手で持つことは決してしないでください。
+caution-homogeneous = 結果は、測定した箇所だけのものです。限度値は、層も含め、均質材料ごとに適用されます。
+caution-radiation = X線分析装置は電離放射線を出します。現地の法令、許可条件、装置に関する教育訓練に従い、ビームの中で試料を絶対に手で持たないでください。
 caution-dust = 試料を切る、削る、こすり取る作業では、有害な粉じん（鉛、カドミウム、クロム）が出ることがあります。集じん装置、手袋、マスクを用い、残りかすは現地の規則に従って処分してください。
 caution-shipping = このページだけを根拠に、保留または受入れ不可のロットを出荷しないでください。決めるのは権限のある人です。
 caution-items = 結果は、試験した品目だけに関するものです。
@@ -599,8 +605,8 @@ caution-items = 結果は、試験した品目だけに関するものです。
 
 report-title = スクリーニング報告書
 report-subtitle = 蛍光X線分析による規制物質
-report-end = 報告書終わり
-report-id = 識別
+report-end = 報告書の終わり
+report-id = 識別情報
 report-program = 作成に用いたもの
 report-number = 報告書番号
 report-reviewed = レビュー日
@@ -615,7 +621,7 @@ report-lot = ロット
 report-supplier = 供給者
 report-source = 出典
 report-disposition = 処置
-report-reasons = 理由（悪い順）と、それぞれを終わらせるもの
+report-reasons = 理由（重い順）と、それぞれの解消方法
 report-readings = 測定
 report-materials = 材料
 report-part = 部品
@@ -627,11 +633,11 @@ report-rows = 受け取った行 = 使用 + 点検 + 重複 + 除外 + 拒否
 report-digest = SHA-256
 report-method = 方法、規則、判定ルール
 report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率（mg/kg）、sは1シグマです。
-report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：下記の上限以内の、示された検出限界以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
-report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は適用外です。合計では、両方のシグマを二乗和で合成します。一方が検出限界未満のとき、合計は区間になります。
+report-rule_text = 限度値未満（BL）：x + { $k } s { $low_sign } 下端。限度値超過（OL）：x − { $k } s { $high_sign } 上端。未確定（X）：その間。CrとBrに「超過」はありません。検出下限Dで不検出のとき：s = D / 3とし、D + { $k } s { $low_sign } 下端ならBL。複合材料のカドミウム：値が、記載された検出下限（下記の上限以内のもの）以下のときだけBL。めっき・被覆・不動態化された品目：常にX。区分不明：すべての区分で判定し、最も悪い結果を採ります。判定域に残る誤判定のリスクは、ロットについては計算しません。個々の値が法定の限度値内にある確率は、その説明に示します。
+report-rule_halogens = ハロゲン：x + { $k } s { $within_sign } 限度値ならBL、x − { $k } s { $over_sign } 限度値ならOL。複合材料または区分不明では、BLはXとします（ビーム内の銅やガラス）。金属は判定対象外です。合計では、両方のシグマを二乗和で合成します。一方が検出下限未満のとき、合計は区間になります。
 report-halogens_moved = ハロゲンは{ $book }により処置に影響します。
 report-halogens_shown = ハロゲンは参考として示します。ハロゲン規則集が指定されていないため、処置には影響しません。
-report-uncertainty = 不確かさ：sは、表示誤差をそれが表す倍数で割ったものです。ただし、自所の繰返し性の表がある場合は判定レベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
+report-uncertainty = 不確かさ：sは、表示誤差をそれが表す倍数で割ったものです。ただし、事業所の繰返し性の表がある場合はアクションレベルでのその値を、また、箇所の繰返し測定が示す値を、下回ることはありません。誰も示していない倍数は1とみなし、未確定の区間が広がります。どのsをどの倍数で用いたかは、附属書の各結果に添えてあります。
 report-uncertainty_full = 検査者は、示された不確かさが校正、マトリックス、サンプリングを含む全体の不確かさであると表明しています。
 report-probability = 真の値が限度値内にある確率は、値を中心とする正規分布によるものです（JCGM 106:2012）。限度値がその材料中の元素そのものに対するものである場合のCd、Pb、Hgについて示します。ここでは何も決めません。
 report-thickness = 厚さ：厚さが示されている場合、プラスチック、または母材を測定した金属のBLは、欠けている信号を考慮しても成り立つときだけ有効です。プラスチックは、最もX線を通しやすいポリエチレンに、主要元素として測定された塩素を加えたものとみなします。したがって、充塡材入りのプラスチックには慎重な側の扱いです。
@@ -643,7 +649,7 @@ report-substance = 物質
 report-low = 下端
 report-high = 上端
 report-none = なし
-report-detection_edge = その測定の検出限界、{ $limit }以下
+report-detection_edge = その測定の検出下限、{ $limit }以下
 report-limit = 限度値
 report-clause = 箇条
 report-results = 結果
@@ -656,7 +662,7 @@ report-why = 理由
 report-next = 次の手順
 report-material_head = 材料、部品、ロット
 report-annex = 附属書：すべての測定
-report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出限界、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは自所の表、rはその箇所の繰返し測定が示すもの。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
+report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出下限、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定から求めた値。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
 report-also = 次についても同じ
 report-also_more = ほか{ $count }件
 report-annex_capped = { $total }件の測定のうち、最初の{ $shown }件を印字しています。すべてはfindings.csvにあります。
@@ -672,7 +678,7 @@ report-notices = 通知
 report-notices_none = なし。
 report-check = 点検測定、製品ではない
 report-rests_on = 根拠：ロットの大きさ{ $size }、抜取検査方式が求める個数{ $take }、抜取りが最も少ない材料で測定した個数{ $units }。
-report-hold_ends = 保留の終わらせ方（各理由が求めるもののほか）
+report-hold_ends = 保留の解消方法（各理由が求めるもののほか）
 report-refused = 拒否行
 report-refused_none = 拒否された行はありません。
 report-refused_capped = ほかに拒否行が{ $left }行あり、数に含めていますが一覧にはありません。
@@ -680,16 +686,16 @@ report-column = 列
 report-remedy = すべきこと
 report-acts = 設定と操作
 report-acts_none = なし。
-report-by = 誰が
-report-at = いつ
+report-by = 実施者
+report-at = 日時
 report-act = 操作
 report-target = 対象
 report-note = 注記
 report-not_assessed = 評価していないもの
 report-cautions = 注意
 report-signatures = 署名
-report-sign_inspector = 検査した人（氏名、日付、署名）
-report-sign_second = 確認した2人目（氏名、日付、署名）
+report-sign_inspector = 検査者（氏名、日付、署名）
+report-sign_second = 2人目の確認者（氏名、日付、署名）
 report-findings_digest = 所見のSHA-256
 report-total_rows = 全ファイル
 report-rules_beside = 判定ルールの比較（測定の件数）。比較のためのもので、ここでは何も決めません。
@@ -744,7 +750,7 @@ report-evidence = 裏付け
 report-initials = イニシャル/2人目
 report-questions = 回答すべきこと
 report-expiries = 失効日（全ロット）
-report-cr6 = 面積当たりのクロム(VI)(IEC 62321-7-1)
+report-cr6 = 面積当たりのクロム(VI)（IEC 62321-7-1）
 report-cr6_area = ug/cm2
 report-cr6_not_judged = 判定せず：読み込まれた規則集に定めがないか、材料が金属ではない
 report-laboratory = 試験所、報告書
@@ -758,7 +764,7 @@ report-validity = 対象となる製品
 report-in_use = 使用中
 report-open_day = 期限なし
 report-jurisdiction = 地域
-report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 適用外 適用されない。これ以外の語は、これらの結果が出ない理由を示すもので、どれも限度値未満を意味しません。
+report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 対象外 判定の対象ではない。これ以外の語は、これらの結果が出ない理由を示すもので、どれも限度値未満を意味しません。
 
 ## Ruler
 
@@ -773,7 +779,7 @@ join-sentences = {""}
 
 ## Command line
 
-cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果をオフラインでレビューします。
+cli-help = Plumblineは、電子材料の蛍光X線スクリーニング結果をオフラインでレビューします。
 
     使い方：
       plumbline review --out DIR [--papers] [--settings FILE]... [--mapping FILE]... [--rules FILE]... [--history FILE]... [--bill FILE]... PATH...
@@ -817,7 +823,7 @@ cli-help = Plumbline は、電子材料の蛍光X線スクリーニング結果�
     スクリーニングは適合宣言ではなく、試験所の結果でもありません。
 cli-usage = plumbline: { $what }
     .remedy = "plumbline help" を見てください。
-cli-missing_reading = どの測定かを示してください：--reading IDまたは--line SOURCE:LINEを1回
+cli-missing_reading = どの測定かを指定してください：--reading IDまたは--line SOURCE:LINEを1回
 cli-no_line = 「{ $found }」はSOURCE:LINEではありません。例：results.csv:12
 cli-no_outcome = 「{ $found }」は結果の名前ではありません。使えるのはCd、Pb、Hg、Cr、Br、Cl、totalです
 cli-no_reading = 該当する測定がありません。測定は、ファイルに書かれたままの試料ID、またはファイル名と開始行で指定します。

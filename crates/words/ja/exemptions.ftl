@@ -25,7 +25,7 @@ act-mouthing = 子どもが口に入れる可能性は？ { $value ->
         [can] ある
        *[release_shown] あるが、放出が十分少ないことを試験が示している
     }
-act-cr6_area = 面積当たりのクロム(VI):{ $area }。試験所：{ $laboratory ->
+act-cr6_area = 面積当たりのクロム(VI)：{ $area }。試験所：{ $laboratory ->
         [none] 記載なし
        *[other] { $laboratory }
     }。報告書：{ $report ->
@@ -37,14 +37,14 @@ act-cr6_area = 面積当たりのクロム(VI):{ $area }。試験所：{ $labora
 
 lot-reason-claim_covers = { $about }は、{ $of }件の測定のうち{ $count }件で、裏付けと2人目のイニシャルを伴う適用除外{ $entry }の主張の対象です。
     .remedy = 裏付けを報告書とともに保管してください。適用除外の失効日を見てください。
-lot-reason-claim_open = { $about }について適用除外{ $entry }が主張されていますが、未解決の点があります：{ $why }
+lot-reason-claim_open = { $about }について適用除外{ $entry }が主張されていますが、未解決の点があります：{ $why }。
     .remedy = 問いに回答してください。それまで、この主張によりロットは保留です。
 lot-reason-claim_exceeded = { $about }について適用除外{ $entry }が主張されていますが、測定はその数値からkシグマのガードバンドを超えて外れています。
     .remedy = 適用除外はこれを対象としません。ロットを隔離するか、含有量を基準試験法で確認してもらってください。
 lot-reason-claim_expired = { $about }について適用除外{ $entry }が主張されていますが、製品の上市前に失効しており、更新は却下されたか、申請されていません。
     .remedy = 適用除外はこれを対象としません。ロットを隔離してください。
-lot-reason-claim_not_covered = { $about }について適用除外{ $entry }が主張されていますが、これを対象としません：{ $why }
-    .remedy = 主張を取り下げるか、合う項目を主張してください。測定は有効なままです。
+lot-reason-claim_not_covered = { $about }について適用除外{ $entry }が主張されていますが、これを対象としません：{ $why }。
+    .remedy = 主張を取り下げるか、合う項目を主張してください。測定の結果はそのまま残ります。
 lot-reason-cr6_negative = 試験所の報告書により、面積当たりのクロム(VI)は陰性です。この皮膜について、未解決だったクロムは決着しました。
     .remedy = その報告書をこの報告書とともに保管してください。
 lot-reason-cr6_inconclusive = 面積当たりのクロム(VI)は、陰性とも陽性ともいえません（0.10～0.13 ug/cm2、またはどちらも示さない限界値）。
@@ -88,7 +88,7 @@ claims-guard = 適用除外の限度値についてのスクリーニング判�
 
 question-status_not_found = この項目が今も有効かどうかは、確認できませんでした
 question-category_not_stated = どの製品カテゴリーですか（指令 2011/65/EU）
-question-category_unclear = この項目はカテゴリーの半分だけを対象とします。産業用（9i）かその他（9o）か、体外診断用（8ivd）かその他の医療用（8o）か、どちらですか
+question-category_unclear = この項目はカテゴリーの一方だけを対象とします。産業用（9i）かその他（9o）か、体外診断用（8ivd）かその他の医療用（8o）か、どちらですか
 question-entry_categories_not_found = この項目がどの製品カテゴリーを対象とするかは、確認できませんでした
 question-placing_date_not_stated = 製品の上市日はいつですか
 question-earlier_text = この項目の条文が発効する前に上市されています。以前の条文が適用されますが、読み込まれた規則集にはありません
@@ -123,7 +123,7 @@ group-titanium = チタン
 group-magnesium = マグネシウム
 group-precious = 貴金属
 group-glass_ceramic = ガラスまたはセラミック
-group-any = 任意の材料
+group-any = 材料を問わない
 
 renewal-pending = 更新審査中
 renewal-refused = 更新却下

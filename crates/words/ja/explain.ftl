@@ -2,7 +2,7 @@
 explain-class = { $class }として判定しました（{ $from }）。
 explain-rule = { $book }、{ $clause }（{ $confidence }）：{ $about }は、値に{ $k }シグマを足して{ $low } mg/kg以下なら限度値未満、値から{ $k }シグマを引いて{ $high } mg/kg以上なら限度値超過、その間は未確定です。
 explain-rule_open = { $book }、{ $clause }（{ $confidence }）：{ $about }は、値に{ $k }シグマを足して{ $low } mg/kg以下なら限度値未満です。それを上回れば未確定です。元素だけでは規制物質を示せないためです。
-explain-rule_detection = { $book }、{ $clause }（{ $confidence }）：{ $about }は、その測定自身の検出限界以下のときだけ限度値未満、値から{ $k }シグマを引いて{ $high } mg/kg以上なら限度値超過、その間は未確定です。
+explain-rule_detection = { $book }、{ $clause }（{ $confidence }）：{ $about }は、その測定自身の検出下限以下のときだけ限度値未満、値から{ $k }シグマを引いて{ $high } mg/kg以上なら限度値超過、その間は未確定です。
 explain-rule_none = { $book }、{ $clause }（{ $confidence }）：この区分では{ $about }を判定しません。
 explain-rule_every_class = { $book }：区分が不明なため、すべての区分で判定し、最も悪い結果を採ります。
 explain-rule_layers = { $book }には層についての判定域がありません。測定では、層とその下にあるものが混ざります。
@@ -20,7 +20,7 @@ explain-under_class = { $class }として：{ $outcome }。{ $working }
 explain-outcome = { $about }：{ $outcome }。
 explain-outcome_because = { $about }：{ $outcome }。{ $reason }
 explain-next = 次の手順：{ $list }
-explain-not_the_cautions = 注意に書かれたことも含みません。値が低すぎるか高すぎれば、この確率は誤りになります。
+explain-not_the_cautions = 注意に書かれたことも含みません。値が実際より低くまたは高く出ていれば、この確率は誤りになります。
 explain-rule_says = { $rule }：{ $statement }（誤りの確率{ $risk }）
 explain-other_rules_agree = ほかの判定ルール（単純、ガードバンド付き、条件付き）では、比較のために示すと、いずれも次のようになります：{ $statement }（誤りの確率{ $risk }）。
 explain-other_rules = ほかの判定ルールでは、比較のために示すと、次のようになります：{ $list }。
@@ -29,7 +29,7 @@ explain-repeats = この箇所の{ $n }件の測定のうちの1件です。{ $s
 # Repeats of one spot.
 repeats-line = { $line }行目
 repeats-sigma = それらの平均の1シグマ：{ $from }。
-repeats-largest_limit = この箇所の{ $n }件の測定は、すべて不検出です。最も大きい検出限界で判定します。
+repeats-largest_limit = この箇所の{ $n }件の測定は、すべて不検出です。最も大きい検出下限で判定します。
 repeats-mixed = この箇所の{ $n }件の測定には、不確かさの付いた数値であるものとないものがあります。平均はせず、それぞれ単独で見て、最も悪いものを採ります。
 repeats-together = まとめて判定すると：{ $outcome }。材料についてはこれを採ります。
 repeats-alone = まとめては判定しません。それぞれ単独で見て、最も悪いものを採ります。

@@ -2,7 +2,7 @@
 
 ## Trust: checks and the readings between them
 
-lot-reason-trust_failed = { $count }件の測定に対応する点検が不良でした：{ $about }。そこで測定されたものには頼れません。
+lot-reason-trust_failed = { $count }件の測定に対応する点検が不良でした：{ $about }。これらの測定は信頼できません。
     .remedy = 分析装置を正し、良好になるまで点検用標準試料を測定し、その後、2つの良好な点検の間でこれらを測定し直してください。
 lot-reason-trust_not_bracketed = { $count }件の測定が、2つの良好な点検の間にありません：{ $about }。測定は、点検条件が求める良好な点検があるときだけ信頼します。
     .remedy = その後何も変わっていなければ、今、点検用標準試料を測定してください。または、2つの良好な点検の間で測定し直すか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。
@@ -32,7 +32,7 @@ trust-failed = 対応する点検が不良
 check-kind-check = 点検用標準試料
 check-kind-blank = ブランク
 check-verdict-good = 良好
-check-verdict-warning = 良好、警告あり（zetaが2を超える）
+check-verdict-warning = 良好、警告あり（ζスコアが2を超える）
 check-verdict-failed = 不良
 check-verdict-no_uncertainty = 判定せず：不確かさなし
 check-verdict-not_measured = 未測定
@@ -48,8 +48,8 @@ report-trust_text = 測定を信頼するのは{ $bracket ->
        *[before_and_after] 2つの良好な点検の間
     }で、点検の元素、装置、測定モード、区分ごとに見ます。点検用標準試料を良好とするのは、ISO 13528による{ $rule ->
         [en] E_n（1以下）
-       *[zeta] zeta（3以下。2を超えると警告）
-    }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出限界未満のときに良好とします。不良だった標準試料の疑いを晴らせるのはその標準試料自身だけで、ブランクは清浄なブランクだけです。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「参考」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
+       *[zeta] ζスコア（3以下。2を超えると警告）
+    }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出下限未満のときに良好とします。不良だった標準試料の疑いを晴らせるのはその標準試料自身だけで、ブランクは清浄なブランクだけです。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「保留にせず、印字する」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
 report-trust_none = 点検測定は届いていません。
 report-trust_by_rows = { $names }：読み取れる日付と時刻のない測定があるため、このファイルの中に限り、行の順序を時刻の順序の代わりとします。
 report-trust_one_stream = 装置も測定モードも記載のない点検があります。同じく記載のない測定とともに、1台の装置の1つの測定モードとみなします。
@@ -60,7 +60,7 @@ report-trust_measured = 測定値
 report-trust_certified = 認証値、U
 report-trust_bias = かたより
 report-trust_recovery = 回収率、%
-report-trust_zeta = zeta
+report-trust_zeta = ζスコア
 report-trust_en = E_n
 report-trust_verdict = 判定
 report-trust_readings = 測定
@@ -88,9 +88,9 @@ act-bracket = 測定を信頼する条件：{ $value ->
 act-shift_starts = 勤務時間帯の開始時刻：{ $value }
 act-check_rule = 点検測定を良好とする条件：{ $value ->
         [en] E_n（1以下）
-       *[zeta] zeta（3以下）
+       *[zeta] ζスコア（3以下）
     }
-act-control_chart = 管理図：限界は{ $limits ->
+act-control_chart = 管理図：管理限界は{ $limits ->
         [baseline] 最初の点から
         [certificate] 認証書から
        *[other] 最初の点から、なければ認証書から
@@ -145,7 +145,7 @@ act-lift = 保留を解除：{ $reason }{ $about ->
         [none] なし
        *[other] { $second }
     }
-act-hold_ends = 保留を終わらせる人：{ $who ->
+act-hold_ends = 保留を解消する人：{ $who ->
         [none] 記載なし
        *[other] { $who }
     }。期限：{ $until ->
@@ -200,24 +200,24 @@ sampling-plan_single = MIL-STD-105Eの1回抜取り、検査水準{ $level }、{
         [same] { "" }
        *[other] （矢印の先は文字{ $led }）
     }：{ $whole ->
-        [yes] ロットの{ $size }個すべてを抜き取る。
-       *[no] { $size }個から{ $n }個を抜き取る。
+        [yes] ロットの{ $size }個すべてを抜き取ります。
+       *[no] { $size }個から{ $n }個を抜き取ります。
     }
-sampling-plan_zero = 合格判定個数0:{ $whole ->
-        [yes] ロットの{ $size }個すべてを抜き取る。それより少ないと、不適合{ $share } %（このロットでは{ $bad }個）に対して信頼水準{ $confidence } %が得られない。
-       *[no] { $size }個から{ $n }個を抜き取る。その中に不適合がなければ、信頼水準{ $confidence } %で、ロットの不適合が{ $bad }個（{ $share } %）より少ないことを示す。
+sampling-plan_zero = 合格判定個数0：{ $whole ->
+        [yes] ロットの{ $size }個すべてを抜き取ります。それより少ないと、不適合{ $share } %（このロットでは{ $bad }個）に対して信頼水準{ $confidence } %が得られません。
+       *[no] { $size }個から{ $n }個を抜き取ります。その中に不適合がなければ、信頼水準{ $confidence } %で、ロットの不適合が{ $bad }個（{ $share } %）より少ないことが示されます。
     }
 sampling-table = 表の数値（ほかの特性だけに用いる）：{ $ac }個以下で合格、{ $re }個以上で不合格。規制物質については、どの抜取検査方式でも合格判定個数は0です。
-sampling-units = ロットは{ $size }個。各材料について求める個数：{ $take }個。抜取りが最も少ない材料で測定した個数：{ $measured }個。見た個体{ $units }個のうち、スクリーニングで適合{ $conforming }、未確定{ $undecided }、超過{ $over }。未確定の個体を適合に数えることは決してありません。
+sampling-units = ロットは{ $size }個。各材料について求める個数：{ $take }個。抜取りが最も少ない材料で測定した個数：{ $measured }個。調べた個体{ $units }個のうち、スクリーニングで適合{ $conforming }、未確定{ $undecided }、超過{ $over }。未確定の個体を適合に数えることは決してありません。
 sampling-list = 抜き取る個体。1から{ $size }までの中から無作為に選んだもの（SplitMix64、シード{ $seed }、{ $n }個。置かれた順に個体へ番号を付ければ、誰でも同じ一覧を作り直せます）：
 sampling-list_capped = 抜き取る{ $total }個のうち、最初の{ $shown }個を印字しています。すべてはfindings.jsonにあります。
-sampling-risk = 大きさ{ $size }のロットから無作為に{ $n }個を抜き取り、超過を1個も認めない場合の、この方式のリスク（超幾何分布）：不適合が{ $at95 }個以下なら95 %以上、{ $at50 }個以下なら50 %以上、{ $at10 }個以下なら10 %以上の確率で受け入れられる。
+sampling-risk = 大きさ{ $size }のロットから無作為に{ $n }個を抜き取り、超過を1個も認めない場合の、この方式のリスク（超幾何分布）：不適合が{ $at95 }個以下なら95 %以上、{ $at50 }個以下なら50 %以上、{ $at10 }個以下なら10 %以上の確率で受け入れられます。
 sampling-risk_none = ロットのすべての個体を抜き取るため、抜取りのリスクは残りません。残るのは測定のリスクだけです。
-sampling-risk_process = ロットの元となった工程、またはサンプルよりはるかに大きいロットについて（二項分布）：同じ確率となるのは、不適合が{ $at95 } %、{ $at50 } %、{ $at10 } %のとき。
+sampling-risk_process = ロットの元となった工程、またはサンプルよりはるかに大きいロットについて（二項分布）：同じ確率となるのは、不適合が{ $at95 } %、{ $at50 } %、{ $at10 } %のときです。
 sampling-zero_process = 無限に大きいロットでは、同じ信頼水準に{ $n }個が必要です。
 sampling-at_most = 個体を無作為に抜き取っていれば、信頼水準{ $confidence } %で、{ $size }個のうち不適合は最大{ $most }個です。適合が示されなかった個体は、すべて不適合に数えています。
 sampling-isolated = なみ検査、きつい検査、ゆるい検査とその切替えルールは、連続したロットのためのものです。単独のロットには適用されません（孤立ロットについてはISO 2859-2）。
-sampling-proves = 抜取検査方式が示すのはリスクだけで、それ以上のものではありません。法令は均質材料ごとであってAQLを認めておらず、測定していない個体については、どの1個についても何も示されません。
+sampling-proves = 抜取検査方式が示すのはリスクだけで、それ以上のものではありません。法令は均質材料ごとに定められ、AQLを認めておらず、測定していない個体については、どの1個についても何も示されません。
 sampling-curve = 大きさ{ $size }のロットから{ $n }個を抜き取るときに、受け入れられる確率
 sampling-curve_across = ロット中の不適合の個数
 sampling-curve_up = 受け入れられる確率
@@ -230,34 +230,34 @@ report-charts_text = 装置、測定モード、点検用試料、元素ごと�
 report-charts_capped = { $total }枚の図のうち、示すことのあるものから順に、最初の{ $shown }枚を印字しています。すべてはfindings.jsonにあります。
 report-charts_others = ほか{ $count }枚の図は、その試料が今回の検査で測定されなかったため、履歴だけによるものです。findings.jsonにあります。
 report-signals_capped = { $total }件のシグナルのうち、最初の{ $shown }件を挙げています。すべてはfindings.jsonにあります。
-report-history = 入力された履歴：点検測定の数値{ $checks }個、ロットの記録{ $records }件。SHA-256:
+report-history = 入力された履歴：点検測定の数値{ $checks }個、ロットの記録{ $records }件。SHA-256：
 report-history_none = 履歴は入力されていません。管理図は今回の検査だけを示します。
 
 chart-name = { $sample }（{ $class }）中の{ $element }、装置{ $instrument }
 chart-values = 値、mg/kg
 chart-ranges = 移動範囲、mg/kg
-chart-upper = 上方限界 { $value }
-chart-centre = 中心 { $value }
-chart-lower = 下方限界 { $value }
+chart-upper = 上側管理限界 { $value }
+chart-centre = 中心線 { $value }
+chart-lower = 下側管理限界 { $value }
 chart-largest = 最大 { $value }
 chart-smallest = 最小 { $value }
 chart-baseline = 基準：{ $points }点
 chart-no_time = 時刻の記載なし
-chart-limits-baseline = 中心{ $centre } mg/kg、限界{ $lower }～{ $upper } mg/kg（両側に3シグマ、シグマ{ $sigma }）：最初の{ $points }点の平均と、平均移動範囲を1.128で割ったものから（ISO 7870-2）。
-chart-limits-certificate = 中心{ $centre } mg/kg、限界{ $lower }～{ $upper } mg/kg（両側に3シグマ）：認証書から。シグマ{ $sigma }は、認証書の不確かさと測定の繰返し性（{ $from ->
-        [site_table] 自所の表から
+chart-limits-baseline = 中心{ $centre } mg/kg、管理限界{ $lower }～{ $upper } mg/kg（両側に3シグマ、シグマ{ $sigma }）：最初の{ $points }点の平均と、平均移動範囲を1.128で割ったものから（ISO 7870-2）。
+chart-limits-certificate = 中心{ $centre } mg/kg、管理限界{ $lower }～{ $upper } mg/kg（両側に3シグマ）：認証書から。シグマ{ $sigma }は、認証書の不確かさと測定の繰返し性（{ $from ->
+        [site_table] 事業所の表から
        *[stated] 測定に記載されたとおり
     }）を合わせたものです。
-chart-none-too_few_points = 限界なし：{ $points }点しかなく、基準には{ $needed }点必要です。装置が管理状態にあるかどうかは分かりません。
-chart-none-no_spread = 限界なし：基準の点がすべて同じです。装置が管理状態にあるかどうかは分かりません。
-chart-none-no_certificate = 限界なし：認証書から求める設定ですが、最も新しい点の日に有効で、この元素を記載した認証書がありません。装置が管理状態にあるかどうかは分かりません。
-chart-none-no_repeatability = 限界なし：認証書から求める設定ですが、測定の繰返し性が、自所の表にも、すべての測定にも示されているわけではありません。装置が管理状態にあるかどうかは分かりません。
+chart-none-too_few_points = 管理限界なし：{ $points }点しかなく、基準には{ $needed }点必要です。装置が管理状態にあるかどうかは分かりません。
+chart-none-no_spread = 管理限界なし：基準の点がすべて同じです。装置が管理状態にあるかどうかは分かりません。
+chart-none-no_certificate = 管理限界なし：認証書から求める設定ですが、最も新しい点の日に有効で、この元素を記載した認証書がありません。装置が管理状態にあるかどうかは分かりません。
+chart-none-no_repeatability = 管理限界なし：認証書から求める設定ですが、測定の繰返し性が、事業所の表にも、すべての測定にも示されているわけではありません。装置が管理状態にあるかどうかは分かりません。
 chart-rules-western_electric = Western Electricのルール（NIST/SEMATECH e-Handbook of Statistical Methods, 6.3）
 chart-rules-nelson = Nelsonのルール（Journal of Quality Technology 16, 1984）
 chart-no_signal = { $points }点に、{ $rules }によるシグナルはありません。
 chart-signals = { $points }点のうち{ $count }か所に、{ $rules }によるシグナルがあります：
-chart-signal_at = { $first }、{ $value } mg/kg:{ $codes }。
-chart-signal_run = { $first }から{ $last }までの{ $count }点、最初は{ $value } mg/kg:{ $codes }。
+chart-signal_at = { $first }、{ $value } mg/kg：{ $codes }。
+chart-signal_run = { $first }から{ $last }までの{ $count }点、最初は{ $value } mg/kg：{ $codes }。
 chart-drift = 値は1日当たり{ $slope } mg/kgドリフトしています（標準不確かさ{ $sigma }、{ $span }日間の{ $n }点、95 %、t { $t }）。30日間で値の{ $percent } %に当たります。
 chart-drift_short = 値は1日当たり{ $slope } mg/kgドリフトしています（標準不確かさ{ $sigma }、{ $span }日間の{ $n }点、95 %、t { $t }）。1日に満たない期間からは、1か月のことは何もいえません。
 chart-no_drift = ドリフトは見られません：1日当たり{ $slope } mg/kg、標準不確かさ{ $sigma }（{ $span }日間の{ $n }点、95 %、t { $t }）。
@@ -272,18 +272,18 @@ signal-eight_on_one_side = 中心の同じ側に8点連続
 signal-nine_on_one_side = 中心の同じ側に9点連続
 signal-six_rising_or_falling = 6点連続で上昇または下降
 signal-fourteen_alternating = 14点が交互に上下
-signal-fifteen_within_1s = 15点連続で1シグマ以内。この限界にしては良すぎる
+signal-fifteen_within_1s = 15点連続で1シグマ以内。この管理限界にしては良すぎる
 signal-eight_none_within_1s = 8点が両側にあり、1シグマ以内の点がない
-signal-moving_range_beyond = 前の点からの跳びが移動範囲の限界を超える
+signal-moving_range_beyond = 前の点からの跳びが移動範囲の管理限界を超える
 change-changed = 受け入れた{ $lots }ロットに照らすと、これは承認された材料ではありません（{ $elements }元素を比較）。
 change-other_class = これは承認された材料ではありません。受け入れた{ $lots }ロットは{ $class }です。
 change-not_changed = 受け入れた{ $lots }ロットから離れた元素はありません（{ $elements }元素を比較）。同じ材料であることの証明ではありません。
 change-too_few = 比べるには少なすぎます：この供給者、部品、材料で受け入れたロットは、履歴に{ $lots }ロットです。{ $fewest }ロット必要です。
 change-not_comparable = 受け入れたロットと比べていません：供給者、部品または区分が分からないか、比べられる元素がありません。
-change-moved = { $element }：{ $from }から{ $to } mg/kgへ（x { $factor }）、ばらつきの{ $spreads }倍離れ、許容は{ $allowed }倍。
+change-moved = { $element }：{ $from }から{ $to } mg/kgへ（{ $factor }倍）、ばらつきの{ $spreads }倍離れ、許容は{ $allowed }倍。
 change-not_measured = 受け入れたロットの大半にあり、今回は未測定：{ $list }。
 report-change = 材料の変化
-report-change_text = 1 kg中の残りすべてに対する各元素の割合を、履歴にある同じ供給者、部品、材料、区分の受け入れたロットと比べます。その中心は中央値で、ばらつきは最も離れた5分の1を除いて求めます。変わっていないロットのうち、変わったとされるのは、全元素を合わせて最大1 %です（正規分布のばらつきについてのシミュレーション。この率は当方の選択）。不検出のものは検出限界未満のどこにあるか分からないため、それを理由に変化とすることは決してありません。ロットが少ないと、大きな変化しか分かりません。
+report-change_text = 1 kg中の残りすべてに対する各元素の割合を、履歴にある同じ供給者、部品、材料、区分の受け入れたロットと比べます。その中心は中央値で、ばらつきは最も離れた5分の1を除いて求めます。変わっていないロットのうち、変わったとされるのは、全元素を合わせて最大1 %です（正規分布のばらつきについてのシミュレーション。この率はこのプログラム独自の選択）。不検出のものは検出下限未満のどこにあるか分からないため、それを理由に変化とすることは決してありません。ロットが少ないと、大きな変化しか分かりません。
 report-change_says = 受け入れたロットとの比較
 report-change_capped = { $total }件のうち、最初の{ $shown }件を印字しています。すべてはfindings.jsonにあります。
 
@@ -341,9 +341,9 @@ lot-reason-lab_open = 試験所：{ $analyte } { $value }は、{ $limit } mg/kg�
         [accept] ほかの結果がこれを決着させています。
        *[other] { "" }
     }
-    .remedy = 試験所に、より小さい不確かさ、より低い検出限界、または（クロムと臭素では）物質そのもの、すなわちCr(VI)、PBB、PBDEの測定を依頼してください。
+    .remedy = 試験所に、より小さい不確かさ、より低い検出下限、または（クロムと臭素では）物質そのもの、すなわちCr(VI)、PBB、PBDEの測定を依頼してください。
 lot-reason-lab_within = 試験所：{ $analyte } { $value }は{ $limit } mg/kg以内です（方法{ $method }、{ $laboratory }、報告書{ $report }、{ $date }）。スクリーニングでは{ $screen }でした。
-    .remedy = 試験所の報告書をこの報告書とともに保管してください。結果が語るのは試験した試料のことです。被覆されたものや混ざったものでは、どの層または材料かが報告書に書かれていなければなりません。
+    .remedy = 試験所の報告書をこの報告書とともに保管してください。結果は、試験した試料についてのものです。被覆されたものや混ざったものでは、どの層または材料かが報告書に書かれていなければなりません。
 lot-reason-lab_no_uncertainty = 試験所：{ $analyte } { $value }には不確かさがないため、{ $limit } mg/kg以内とも超過とも示していません。スクリーニングでは{ $screen }でした。
     .remedy = 試験所に拡張不確かさとそのkを尋ねてください。
 lot-reason-lab_not_traceable = 試験所：{ $analyte } { $value }は照合できないため、何も解除しません（方法：{ $method ->
@@ -372,9 +372,9 @@ lot-reason-lab_not_placed = ここで何も決着させない試験所の結果�
 
 lot-reason-set_aside = { $of }件の測定のうち{ $count }件が、人により除外されました。ここではこれらを何の根拠にもしませんが、所見には残します。
     .remedy = 理由を注記に書いてください。抜取検査方式が求めるより少なくなったときは、測定し直してください。
-lot-reason-set_aside_over = 除外された測定で{ $about ->
-        [none] { "" }
-       *[other] { $about }が
+lot-reason-set_aside_over = { $about ->
+        [none] 除外された測定が
+       *[other] 除外された測定で{ $about }が
     }限度値超過です（除外{ $of }件のうち{ $count }件）。除外しても、疑いは何も晴れません。
     .remedy = この試料を試験所に送るか、除外した測定を元に戻してください。
 lot-reason-set_aside_open = 除外された測定が{ $about ->
@@ -405,7 +405,7 @@ lot-reason-lift_not_allowed = { $by ->
         [none] { "" }
        *[other] { $about }についての
     }「{ $reason }」を解除しようとしました（{ $why }）。誰にも解除できません。2人で解除できるのは、未確定の結果、点検の不足、抜取りの不足、材料の変化だけです。
-    .remedy = これを終わらせる測定、ファイルまたは試験所の結果を用意してください。
+    .remedy = これを解消する測定、ファイルまたは試験所の結果を用意してください。
 lot-reason-lift_not_countersigned = { $about ->
         [none] { "" }
        *[other] { $about }についての
@@ -422,8 +422,8 @@ lot-reason-lift_not_needed = { $about ->
        *[other] { $about }についての
     }保留「{ $reason }」が解除されましたが（{ $why }）、そのような保留はないか、ここには名前のないロットが複数あり、どのロットへの操作か分かりません。
     .remedy = 操作を取り消すか、先にファイルでロットに名前を付けてください。
-lot-reason-hold_overdue = 保留は{ $about }までに終わるはずでしたが、その日を過ぎています。
-    .remedy = 誰がいつまでに終わらせるかを示してください。
+lot-reason-hold_overdue = 保留は{ $about }までに解消されるはずでしたが、その日を過ぎています。
+    .remedy = 誰がいつまでに解消するかを入力してください。
 lot-reason-quarantine_exceeds_lot = { $count }個を隔離したとされていますが、ロットは{ $of }個です。
     .remedy = 数え直してください。ロットの大きさか隔離した個数が誤っています。
 act-not_matched = { $act }：対象{ $target }がここにありません。何も決着させません。
@@ -449,8 +449,8 @@ report-set_aside_text = 人がこれらの測定を除外しました。何に�
 report-aside = 除外、何にも数えない
 report-set_aside_why = 理由
 report-unmatched = ここにないものを対象とする操作
-report-hold_what = 終わらせるもの
-report-hold_who = 誰が
+report-hold_what = 解消方法
+report-hold_who = 担当
 report-hold_until = 期限
 report-hold_quarantined = 隔離（個数）
 report-hold_place = 場所

@@ -3,7 +3,7 @@
 page-grid-filters-back = 絞り込みを元に戻す
 page-grid-more-filters = その他の絞り込み
 page-grid-more-used = （{ $n }件使用中）
-page-grid-filter-sample = 試料、個体または測定点
+page-grid-filter-sample = 試料、個体または測定箇所
 page-grid-filter-part = 部品
 page-grid-filter-lot-name = ロット
 page-grid-filter-supplier = 供給者
@@ -38,5 +38,5 @@ page-grid-copy-refused = ブラウザーがクリップボードへの書き込�
 page-grid-copy-again = 今コピーする
 page-grid-copy-file = ファイルに保存
 page-grid-copy-saved = 測定を{ $file }として保存しました。
-page-grid-keys = スペースキーで行を選択し、Shiftと矢印キーで複数行、Ctrl+Aですべてを選択します。Ctrl+Cで表計算ソフト用にコピーし、Escapeで選択を解除します。グループの行では右と左の矢印キーで開いたり折りたたんだりします。/キーで検索欄へ移動します。
+page-grid-keys = スペースキーで行を選択し、Shiftと矢印キーで複数行、Ctrl+Aですべてを選択します。Ctrl+Cで表計算ソフト用にコピーし、Escで選択を解除します。グループの行では右と左の矢印キーで開いたり折りたたんだりします。/キーで検索欄へ移動します。
 page-step-copied = 測定のコピー

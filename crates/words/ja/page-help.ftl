@@ -17,7 +17,7 @@ page-term-limit = 限度値
 page-term-limit-is = 規則が材料中に許す物質の上限です（例：鉛 1000 mg/kg）。ちょうど限度値のときに許されるかどうかは、規則集ごとに決まっています。
 page-term-band = 判定域
 page-term-band-is = 限度値の周りの、スクリーニングで決めてはならない範囲です。下端から上端まで、さらに両側へ3シグマ広がります。
-page-term-action-level = 対処が必要な水準
+page-term-action-level = アクションレベル（対処が必要な水準）
 page-term-action-level-is = 何らかの対処が必要になる、限度値付近の含有量です。規格が問うのは、ゼロではなくこの水準での繰返し性です。
 page-term-sigma = 1シグマ
 page-term-sigma-is = 測定の通常のばらつきの大きさです。繰り返すと、およそ3回に2回は1シグマ以内に入ります。分析装置は1倍、2倍、3倍のどれかを表示するので、何倍かを知る必要があります。
@@ -33,13 +33,13 @@ page-term-not-measured = 未測定
 page-term-not-measured-is = この元素の値がファイルにないか、単位の分かる値がありません。不検出とは別のことです。
 page-term-no-uncertainty = 不確かさなし
 page-term-no-uncertainty-is = 数値はありますがシグマがないため、どこまで信じてよいか分かりません。未解決として扱います。
-page-term-detection-limit = 検出限界
+page-term-detection-limit = 検出下限（検出限界）
 page-term-detection-limit-is = 分析装置が「ない」と区別できる最小の量です。通常は、ほとんど含まない試料でのばらつきの3倍です。
-page-term-detection-too-high = 検出限界が高すぎる
+page-term-detection-too-high = 検出下限が高すぎる
 page-term-detection-too-high-is = 何も見つかりませんでしたが、「限度値未満」を示せるほどには見えていません。測定時間を延ばすか、別の方法で測ってください。
 page-term-not-capable = 能力不足
-page-term-not-capable-is = 3シグマだけで判定域の下端に届くため、含まない試料でもBLになれません。シグマを小さくする必要があります。
-page-term-not-applicable = 適用外
+page-term-not-capable-is = 3シグマだけで判定域の下端に届くため、含まない試料でもBLと判定できません。シグマを小さくする必要があります。
+page-term-not-applicable = 判定対象外
 page-term-not-applicable-is = この材料中のこの元素について、規則に定めがありません（例：金属中の臭素）。
 page-term-class = 材料区分
 page-term-class-is = ポリマー、金属、複合材料、めっき品の別で、どの判定域を使うかが決まります。不明な場合はすべての区分で調べ、最も悪い結果を採ります。
@@ -54,7 +54,7 @@ page-term-halogens-is = 塩素と臭素の合計で、「ハロゲンフリー�
 page-term-accept = 受入れ可
 page-term-accept-is = 求められたものがすべて測定され、限度値未満で、裏付けもそろっています。言えるのは測定した範囲までです。
 page-term-hold = 保留
-page-term-hold-is = 未確定のもの、または不足しているものがあるため、ロットを待たせています。不合格ではなく、結果が出れば終わります。
+page-term-hold-is = 未確定のもの、または不足しているものがあるため、ロットを待たせています。不合格ではなく、結果が出れば解消されます。
 page-term-not-accept = 受入れ不可
 page-term-not-accept-is = 少なくとも1つの材料が限度値を超え、それを対象とする適用除外がありません。
 page-term-evidence = 裏付け
@@ -70,11 +70,11 @@ page-term-certified-is = 点検用標準試料の含有量として認証書に�
 page-term-bracketed = 良好な点検の間
 page-term-bracketed-is = 直前の点検と直後の点検がどちらも良好なとき、その測定は信頼できます。
 page-term-chart = 管理図
-page-term-chart-is = 点検測定を時間順に並べ、中心線と限界線を引いた図です。点検が外れる前に、ずれの進み方が分かります。
+page-term-chart-is = 点検測定を時間順に並べ、中心線と管理限界線を引いた図です。点検が不良になる前に、ずれの進み方が分かります。
 page-term-plan = 抜取検査方式
 page-term-plan-is = ロットの何個を測り、それで何が言えるかを決める規則です。見ていない個体のことは分からないままです。
 page-term-acceptance-number = 合格判定個数
-page-term-acceptance-number-is = 方式が許す不良個体の数です。規制物質では、表の値にかかわらず、ここでは0です。
+page-term-acceptance-number-is = 方式が許す不適合の個体の数です。規制物質では、表の値にかかわらず、ここでは0です。
 page-term-exemption = 適用除外
 page-term-exemption-is = 特定の用途に限り、期日まで物質の使用を認める法令の項目です。裏付けと2人目の確認を添えて、誰かが主張しなければなりません。
 page-term-placing = 上市
@@ -98,7 +98,7 @@ page-term-margin-is = 値が判定域の近いほうの端から、自身のシ�
 page-term-digest = ダイジェスト（SHA-256）
 page-term-digest-is = 64桁で表したファイルの指紋です。1文字でも変われば別の値になり、内容は何も分かりません。
 page-term-act = 操作
-page-term-act-is = ここで設定し、答え、取り消したことです。すべて署名とともに報告書に載り、測定が変えられることはありません。
+page-term-act-is = ここで設定し、答え、取り消したことです。すべてイニシャルとともに報告書に載り、測定が変えられることはありません。
 page-term-book = 規則集
 page-term-book-is = 限度値、判定域、適用除外を、出典と箇条とともに日付付きでまとめたものです。使ったものは報告書に記載されます。
 page-term-caution = 注意
@@ -110,29 +110,29 @@ page-from-action = IEC 62321:2008、結果の評価、および6.5.4の性能試
 page-from-annex-ii = 指令2011/65/EU、附属書II
 page-from-homogeneous = 指令2011/65/EU、第3条(20)（条の番号は記憶による）
 page-from-categories = 指令2011/65/EU、附属書I
-page-from-exemptions = 指令2011/65/EU、附属書IIIおよびIV。2人で署名することは当プログラム独自の規則
+page-from-exemptions = 指令2011/65/EU、附属書IIIおよびIV。2人で署名することはこのプログラム独自の規則
 page-from-placing = 指令2011/65/EU、第3条（記憶による）
 page-from-declaration = 指令2011/65/EU、第13条（記憶による）、EN IEC 63000:2018
 page-from-halogens = IEC 61249-2-21:2003（二次資料による）
 page-from-detection = US EPA Method 6200、9.6
 page-from-check = US EPA Method 6200、9.4
-page-from-bracket = US EPA Method 6200、9.4に基づく当プログラム独自の規則
+page-from-bracket = US EPA Method 6200、9.4に基づくこのプログラム独自の規則
 page-from-score = ISO 13528
 page-from-chart = ISO 7870-2
 page-from-plan = MIL-STD-105E
-page-from-zero = 当プログラム独自の規則。法令に許容不良率の定めはない
-page-from-disposition = 語はISO 2859-1。そこに至る条件は当プログラム独自の規則
+page-from-zero = このプログラム独自の規則。法令に、許容される不適合の割合の定めはない
+page-from-disposition = 語はISO 2859-1。そこに至る条件はこのプログラム独自の規則
 page-from-decision = ISO/IEC 17025:2017、7.8.6.1、ILAC-G8:09/2019
 page-from-guard = ILAC-G8:09/2019、4.1、JCGM 106:2012
 page-from-probability = JCGM 106:2012、7
 page-from-reference = IEC 62321-4からIEC 62321-8まで、およびIEC 62321-12
 page-from-digest = FIPS 180-4（記憶による）
 page-from-gum = JCGM 100:2008（記憶による）
-page-from-own = 当プログラム独自の語
+page-from-own = このプログラム独自の語
 page-from-habit = 一般の慣行、出典なし
 
 page-ruler-heading = この図の見方
-page-ruler-alt = 左から右へのびるレール。限度値の周りに斜線の判定域がある。測定値の位置に下げ振りが下がり、左右にひげが出ている。
+page-ruler-alt = 左から右へのびるレールです。限度値の周りに斜線の判定域があります。測定値の位置に下げ振りが下がり、左右にひげが出ています。
 page-ruler-bob = 下げ振り：測定値
 page-ruler-whiskers = ひげ：左右に3シグマずつ
 page-ruler-band = 限度値の周りの判定域
@@ -143,22 +143,22 @@ page-ruler-why = スクリーニングにとって限度値は線ではありま
 page-ruler-below = 下げ振りもひげも判定域の左
 page-ruler-undecided = どこかが判定域にかかる
 page-ruler-over = 下げ振りもひげも判定域の右
-page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の適用外。
+page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の対象外。
 
 page-guide = 手引き
 page-guide-close = 閉じる
 page-guide-search = 手引きを検索
 page-guide-found = { $n ->
     [0] 見つかりません。
-   *[other] { $n } 件見つかりました。
+   *[other] { $n }件見つかりました。
   }
 page-guide-go = その場所へ移動
 page-guide-words = 用語
-page-guide-keys = キー
+page-guide-keys = キー操作
 page-guide-tour = ひととおり案内
 page-guide-bring = ファイルを取り込む
 page-guide-bring-text =
-    結果ファイルを選ぶか、ファイルやフォルダーをページのどこかにドロップしてください。CSV、TSV、テキストの表、ワークブック（XLSX、ODS）、それらのZIPを読み取ります。
+    結果ファイルを選ぶか、ファイルやフォルダーをページのどこかにドロップしてください。CSV、TSV、テキストの表、ブック（XLSX、ODS）、それらのZIPを読み取ります。
     設定、列の対応付け、規則集、履歴、材料構成表には専用の欄があります。写真は結果と一緒に取り込めます。
     供給者は「出荷前に確かめる」から入ります。同じレビューを、顧客の規則集に照らした自己点検として行います。
     どこにも送信しません。ファイルは読むだけで、変更しません。
@@ -171,20 +171,20 @@ page-guide-trust = 測定は信頼できるか
 page-guide-trust-text =
     カードごとに、裏付けの種類、その目的、不足しているもの、入力する場所が示されます。「不足」はロットを保留にします。
     点検測定には認証値が必要です。ないと何も示せません。2つの良好な点検の間にある測定が信頼できます。
-    署名は一度入れれば、すべての操作に付きます。どの操作も取り消せ、取り消しも記録されます。
-page-guide-ruler = 目盛り図の読み方
+    イニシャルは一度入れれば、すべての操作に付きます。どの操作も取り消せ、取消しも記録されます。
+page-guide-ruler = ものさしの読み方
 page-guide-ruler-text =
     下げ振りの位置を見ます。判定域の左なら未満、右なら超過、少しでもかかれば未確定です。
     どの印にも言葉が添えてあり、色は補助にすぎません。測定を開くと、結果の導き方が順に分かります。
-    数値が足りないときは、未測定、不確かさなし、検出限界が高すぎる、能力不足、適用外のどれかを示します。どれも合格ではありません。
+    数値が足りないときは、未測定、不確かさなし、検出下限が高すぎる、能力不足、判定対象外のどれかを示します。どれも合格ではありません。
 page-guide-materials = 材料、部品、ロット
 page-guide-materials-text =
     限度値は均質材料ごとに適用されます。材料の中で最も悪い箇所を採り、箇所の間で平均しません。
-    部品は、すべての材料が問題ないときに問題なしです。材料は手で入力するか、材料構成表で渡してください。ロットは最も悪い部品で決まります。
+    部品の疑いが晴れるのは、すべての材料の疑いが晴れたときです。材料は手で入力するか、材料構成表で渡してください。ロットは最も悪い部品で決まります。
     ロットの大きさと抜取検査方式で、測る個数が決まります。測った個体が1つでも超過してはいけません。
 page-guide-exemptions = 適用除外
 page-guide-exemptions-text =
-    適用除外が自動で使われることはありません。材料ごとに主張し、裏付けを挙げ、2人目が署名します。
+    適用除外が自動的に適用されることはありません。材料ごとに主張し、裏付けを挙げ、2人目が署名します。
     その用途、カテゴリー、期日までに限って有効です。上市日とカテゴリーを入力してください。
     見つからなかった期日や、記憶によるだけの期日には、その旨が示されます。頼る前に確かめてください。
 page-guide-halogens = ハロゲン
@@ -200,7 +200,7 @@ page-guide-next-text =
 page-guide-report = 報告書を作る
 page-guide-report-text =
     誰が、どこで、いつを入力します。プログラムは時計を読みません。日付は入力したときだけ入ります。
-    決める人には1ページ、記録には完全な報告書、データはCSV、ワークブック、JSONで取り出せます。報告書はページと別の言語にもできます。
+    決める人には1ページ、記録には完全な報告書、データはCSV、ブック、JSONで取り出せます。報告書はページと別の言語にもできます。
     印刷したページに署名してください。署名の横のダイジェストが、紙とデータを結び付けます。
 page-guide-prove = 報告書を検証する
 page-guide-prove-text =
@@ -208,19 +208,19 @@ page-guide-prove-text =
     報告書だけなら、それ自身と一致することしか分かりません。元のファイルがあればデータがその内容であること、署名した紙のダイジェストがあれば署名された報告書であることが分かります。
 page-guide-keep = 残すこと、何も残さないこと
 page-guide-keep-text =
-    作業が保存されているかは、ページの上部に示されます。そこを押すと、レビューをファイルに保存できます。そのファイルを持つ人は誰でも読めます。
-    暗号化した復旧用の写しがこのブラウザーにあります。異常終了の後は、示されたコードでしか開けないので、書き留めてください。
-    「このコンピューターに何も残さない」を選ぶと、写しも記憶も残しません。借りたコンピューターではこれを選び、ダウンロードフォルダーも空にしてください。
+    作業が保存されているかは、ページの上部に示されます。そこを押すと、検査をファイルに保存できます。そのファイルを持つ人は誰でも読めます。
+    暗号化した復元用コピーがこのブラウザーにあります。異常終了の後は、示されたコードでしか開けないので、書き留めてください。
+    「このコンピューターに何も残さない」を選ぶと、コピーも記憶も残しません。借りたコンピューターではこれを選び、ダウンロードフォルダーも空にしてください。
 page-guide-wrong = うまくいかないとき
 page-guide-wrong-text =
     メッセージには、何が、どこで、なぜ起き、どうすればよいかが書かれ、閉じるまで残ります。ファイルが変わることはありません。
     プログラムが停止したときは、原因になったファイルを除き、ファイルと操作を引き継いで起動し直します。
-    診断ファイルは、プログラムを直す人の助けになります。測定も名前も含みません。保存する前に中身を見られます。
+    診断ファイルは、プログラムを直す人の手がかりになります。測定も名前も含みません。保存する前に中身を見られます。
 page-guide-safety = 安全
 page-guide-safety-text =
     分析装置は電離放射線を出します。決して人に向けず、試料を手で持って前にかざさず、スタンドや遮へいを使ってください。
     研削、削り、切断で出る粉じんには、鉛、カドミウム、クロムが含まれることがあります。マスクと手袋を着け、粉じんを吸引し、手を洗ってください。
-    現場の規則と分析装置の書類に従ってください。このページはどちらも知りません。
+    現場の規則と分析装置の書類に従ってください。このページはどちらも確認できません。
 page-guide-law = 法令と資格
 page-guide-law-text =
     多くの国では、X線分析装置は、訓練を受けた人または資格のある人が、届け出た場所でしか使えません。測る前に確かめてください。
@@ -230,7 +230,7 @@ page-guide-law-text =
 page-tour-offer = 初めての方へ。架空のデータで6か所を1分ほどで案内します。
 page-tour-start = ひととおり案内
 page-tour-not = 今はしない
-page-tour-at = { $of } か所中 { $n } か所目
+page-tour-at = { $of }か所中{ $n }か所目
 page-tour-next = 次へ
 page-tour-back = 戻る
 page-tour-leave = やめる
@@ -242,10 +242,10 @@ page-tour-came-in-text = ファイルのどの行も行き先は1つで、行数
 page-tour-trust-text = カードごとに裏付けの種類が1つです。「不足」とあるものは、入力されるまでロットを保留にします。
 page-tour-says-text = ロットごとに、最も悪い理由から並びます。点線の付いた語には説明があります。指すか、タップしてください。
 page-tour-next-stop-text = 未解決のものを、決着させる方法ごとにまとめています。ボタンを押すと、その場所へ移ります。
-page-tour-write-text = 誰が何をレビューしたかを入力し、報告書を持ち帰ります。「元に戻す」で、記録したことは何でも取り消せます。案内は以上です。
+page-tour-write-text = 誰が何をレビューしたかを入力し、報告書を取り出します。「元に戻す」で、記録したことは何でも取り消せます。案内は以上です。
 
-page-keys-heading = このページのキー
-page-keys-what = 働き
+page-keys-heading = このページのキー操作
+page-keys-what = 動作
 page-keys-key = キー
 page-keys-anywhere = どこでも
 page-keys-table = 測定の表の中
@@ -276,17 +276,17 @@ page-key-spot-take = 印を記録
 
 page-diagnostic = 診断ファイル
 page-diagnostic-save = 診断ファイルを保存
-page-diagnostic-look = ファイルに入るのはこれだけです。名前、見出し、セル、測定した数値、入力した文字は入りません。何も送信しません。Plumblineの世話をしている人にファイルを渡してください。
+page-diagnostic-look = ファイルに入るのはこれだけです。名前、見出し、セル、測定した数値、入力した文字は入りません。何も送信しません。Plumblineを管理している人にファイルを渡してください。
 page-diagnostic-text = 診断ファイルの内容
 page-diagnostic-write = このファイルを保存
 
-page-trouble-raw = 助けてくれる人へ
-page-trouble-crash-why = Plumbline自体に不具合があります。作った者が考えていなかったものに出会いました。ファイルは元のままです。
+page-trouble-raw = 対応する人のための情報
+page-trouble-crash-why = Plumbline自体に不具合があります。作成者の想定していない状況になりました。ファイルは元のままです。
 page-trouble-crash-no-answer-why = 計算部分が5秒間応答しませんでした。コンピューターがとても忙しいか、メモリーが足りない可能性があります。
 page-trouble-page-why = Plumbline自体に不具合があります。ファイルは元のままです。
 page-trouble-engine-why = ブラウザーがこのページの計算部分を動かしませんでした。メモリーが足りないか、セキュリティ設定で止められている可能性があります。
 page-trouble-gone-why = 選んだときの場所にありません。移動、名前の変更、削除があったか、USBメモリーが抜かれました。
-page-trouble-locked-why = コンピューターがブラウザーに読み取りを許していません。選んだ後に変更されたか、ほかのプログラムで開かれているか、USBメモリーが抜かれました。
+page-trouble-locked-why = コンピューターがブラウザーに読取りを許していません。選んだ後に変更されたか、ほかのプログラムで開かれているか、USBメモリーが抜かれました。
 page-trouble-reading-why = ブラウザーが読み取れませんでした。
 page-trouble-not-text-why = 普通のテキストではない文字が含まれています。別の種類のファイルか、別の文字コードで保存された可能性があります。
 page-trouble-not-text-todo = 設定、列の対応付け、規則集、履歴として書かれたファイルを選んでください。手で書いたものなら、UTF-8で保存してください。
@@ -300,12 +300,12 @@ page-keycap-pgdn = Page Down
 page-keycap-home = Home
 page-keycap-end = End
 
-page-step-ahead = ロットの先行きの表示
+page-step-ahead = ロットの見通しの表示
 page-step-checks = 点検測定の表示
 page-step-shelf = 規則集の一覧作成
 page-step-explained = 規則集の説明
-page-step-summary = 結果のとりまとめ
-page-step-teach = 言語の読み込み
-page-step-speak = 言語の切り替え
-page-step-history = 履歴の読み取り
-page-step-bill = 材料構成表の読み取り
+page-step-summary = 所見のとりまとめ
+page-step-teach = 言語の読込み
+page-step-speak = 言語の切替え
+page-step-history = 履歴の読取り
+page-step-bill = 材料構成表の読取り

@@ -10,7 +10,7 @@ page-keep-state-none = 未保存
 ## Steps, as they are named when they are taken back
 
 page-keep-step-files = { $n ->
-    [one] { $name }の取込み
+    [1] { $name }の取込み
    *[other] { $n }個のファイルの取込み
   }
 page-keep-step-out = { $name }の取外し
@@ -37,7 +37,7 @@ page-keep-event-code = 復元コードを表示しています。書き留めて
 page-keep-code-name = 復元コード
 page-keep-code-new = このコードを書き留めて、手元に置いてください。ここでの操作はすべて、ただちに暗号化してこのコンピューターに保存します。異常終了の後は、このコードだけが元に戻せます。
 page-keep-code-again = 異常終了の後は、このコードですべて元に戻せます。
-page-keep-code-hint = このページはコードをどこにも保存しません。コードがなければ、だれもコピーを開けず、代わりのコードも出せません。ファイルにする場合は、このコンピューターではなくUSBメモリーに置いてください。
+page-keep-code-hint = このページはコードをどこにも保存しません。コードがなければ、誰もコピーを開けず、代わりのコードも出せません。ファイルにする場合は、このコンピューターではなくUSBメモリーに置いてください。
 page-keep-noted = 書き留めました
 page-keep-copy-code = コードをコピー
 page-keep-save-code = コードをテキストファイルに
@@ -45,7 +45,7 @@ page-keep-code-file = Plumblineの検査の復元コードです。コピーを�
 page-keep-event-noted = コードは「保存」でいつでも確認できます。
 page-keep-event-code-copied = コードをコピーしました。
 page-keep-event-code-marked = コードを選択しました。キー操作でコピーしてください。
-page-keep-file-what = 別の場所や別の日に続けるには、検査を保存してください。ファイル、設定、記録したすべてが1つのファイルに入ります。そのファイルを持つ人は、だれでも中を読めます。
+page-keep-file-what = 別の場所や別の日に続けるには、検査を保存してください。ファイル、設定、記録したすべてが1つのファイルに入ります。そのファイルを持つ人は、誰でも中を読めます。
 page-keep-file-kind = 検査
 page-keep-save-as = 検査を保存…
 page-keep-download = 検査をダウンロード
@@ -55,7 +55,7 @@ page-keep-close-hint = 閉じると、この検査の復元用コピーをこの
 page-keep-event-closed = 閉じました。復元用コピーをこのコンピューターから削除しました。
 page-keep-others = このブラウザーに、ほかの復元用コピーが{ $n }個あります。
 page-keep-remove-others = { $n ->
-    [one] 削除
+    [1] 削除
    *[other] { $n }個すべて削除
   }
 
@@ -72,7 +72,7 @@ page-keep-threat-closed = 「新しい検査」を押してもコピーは残り
 
 ## Leave nothing
 
-page-keep-leave-off = 復元用コピーを作らず、列の意味も言語も明暗の設定も残しません。残っていたものはただちに削除します。残るのは、この指定だけです。
+page-keep-leave-off = 復元用コピーを作らず、列の意味も言語も表示モードも残しません。残っていたものはただちに削除します。残るのは、この指定だけです。
 page-keep-leave-on = 復元用コピーも、列の意味も、言語も残しません。残すのはこの指定だけで、作業の内容は含みません。ダウンロードしたファイルは、ブラウザーが置いた場所に残ります。
 
 ## Copies found
@@ -98,13 +98,13 @@ page-keep-not-back-todo = コピーはそのまま残っています。もう一
 page-keep-not-removed-what = このブラウザーに残るものを削除できませんでした。
 page-keep-not-removed-todo = もう一度試すか、ブラウザーの設定でデータを消去してください。
 page-keep-event-recovered = { $n ->
-    [one] 検査を、ファイルと操作とともに復元しました。
+    [1] 検査を、ファイルと操作とともに復元しました。
    *[other] { $n }件の検査を復元しました。最新のものを表示しています。ほかは「前の検査に戻る」で開けます。
   }
 page-keep-lost-what = 復元用コピーは、変更されたか壊れています。
 page-keep-lost-where = { $when }に保存した復元用コピー
 page-keep-lost-why = { $n ->
-    [one] 1件の記録が書いたときと違うか、欠けています。それより前はすべて復元しました。
+    [1] 1件の記録が書いたときと違うか、欠けています。それより前はすべて復元しました。
    *[other] 書いたときと違うか欠けている記録があります。それ以降の合計{ $n }件は使えませんでした。それより前はすべて復元しました。
   }
 page-keep-lost-todo = 最後の記録を見て、足りないものをもう一度記録してください。壊れたコピーはそのまま残り、最初の画面で削除できます。同じコードで新しいコピーを始めました。
@@ -119,9 +119,9 @@ page-keep-changed-why = 同じ名前ですが、中身が違います。検査�
 page-keep-changed-todo = 変わったファイルを使うには、「何が届いたか」で古いファイルを外し、新しいファイルを結果ファイルとして選んでください。
 page-keep-acts-what = 検査の一部を取り込めませんでした。
 page-keep-acts-why = { $of }件の操作のうち{ $n }件を取り込みました。残りは、このPlumblineでは受け付けません。
-page-keep-acts-todo = 保存したときの版のPlumblineで開いてください。
+page-keep-acts-todo = 保存したときのバージョンのPlumblineで開いてください。
 page-keep-not-opened-what = 検査ファイルを開きませんでした。何も変わっていません。
-page-keep-not-opened-newer-why = より新しいPlumbline（{ $schema }）で書かれ、この版では形式を読めません。
+page-keep-not-opened-newer-why = より新しいPlumbline（{ $schema }）で書かれ、このバージョンでは形式を読めません。
 page-keep-not-opened-newer-todo = 新しいPlumblineで開いてください。
 page-keep-not-opened-damaged-why = この部分が壊れています。書いたときの中身と違います。
 page-keep-not-opened-damaged-todo = 元の場所からもう一度コピーしてください。それでも開けなければ、結果ファイルから始めてください。

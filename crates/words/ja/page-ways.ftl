@@ -1,15 +1,15 @@
 # Finding the way: doors, places, the next action, the self-check sheet, the look.
 
 # The look
-page-theme = 表示
+page-theme = 表示モード
 page-theme-system = システムに合わせる
-page-theme-light = 明るい
-page-theme-dark = 暗い
+page-theme-light = ライト
+page-theme-dark = ダーク
 
 ## Addresses
 
 page-address-nothing = このアドレスが指すものは、ここにありません。別のファイルのものだったのかもしれません。
-page-address-no-data = このアドレスは、ここで開いていない検査のものです。そのファイルをもう一度持ち込むか、検査を呼び戻してください。
+page-address-no-data = このアドレスは、ここで開いていない検査のものです。そのファイルをもう一度入れるか、検査を復元してください。
 page-address-typed-gone = 絞り込みに入力した文字はアドレスに残さないため、なくなりました。アドレスの残りの部分を表示しています。
 
 ## Doors
@@ -25,7 +25,7 @@ page-event-door-ship = 供給者の自己点検に変わりました。失われ
 page-take-self-check = 自己点検シート
 page-take-self-check-why = 控えと顧客のためのもの：顧客が保留または受入れ不可とするものと、出荷前にすることを示します。適合宣言ではありません。
 page-take-self-check-count = { $n }ロット。
-page-take-self-check-none = ロットがないため、述べることがありません。
+page-take-self-check-none = ロットがないため、シートはありません。
 
 ## The next action
 
@@ -36,70 +36,70 @@ page-do-waiting = 後回しにしたもの：{ $n }件。
 page-do-put-off = 後回しにしたものに取りかかる
 page-do-book = 顧客の規則集を追加する
 page-do-book-why = この点検は顧客自身の限度値によります。そのファイルがなければ、このプログラムに付属する規則集を使います。
-page-do-bring = 結果ファイルを持ち込む
-page-do-bring-why = まだ何も届いていません。メモリーのファイルをそのまま選んでください。
-page-do-bring-why-ship = これから出荷するものの測定を持ち込んでください。
+page-do-bring = 結果ファイルを入れる
+page-do-bring-why = まだ何も届いていません。USBメモリーのファイルをそのまま選んでください。
+page-do-bring-why-ship = これから出荷するものの測定を入れてください。
 page-do-unread = { $name }を見る
 page-do-unread-why = { $name }を読み取れなかったため、測定したものが欠けているおそれがあります。
-page-do-question-why = ファイルからは決まらないことです。
-page-do-question-unit-not-stated = 単位を示す
-page-do-question-sigma-multiple-not-stated = 誤差が何シグマかを示す
-page-do-question-decimal-mark-unclear = 小数点の記号を示す
-page-do-question-date-order-unclear = 日付の順序を示す
-page-do-question-class-not-stated = 材料の区分を示す
+page-do-question-why = ファイルだけでは決まりません。
+page-do-question-unit-not-stated = 単位を指定する
+page-do-question-sigma-multiple-not-stated = 誤差が何シグマかを指定する
+page-do-question-decimal-mark-unclear = 小数点の記号を指定する
+page-do-question-date-order-unclear = 日付の順序を指定する
+page-do-question-class-not-stated = 材料区分を指定する
 page-do-columns = { $n }列を見る
 page-do-columns-why = { $name }には、意味をはっきり決められない列があります。
-page-do-refused = 受け付けなかった{ $n }行を見る
-page-do-refused-why = { $name }に使えなかった行があります。行ごとに理由を示しています。ファイルを直して持ち込み直すか、そのままにしてください。
-page-do-evidence-class = 材料の区分を示す
-page-do-evidence-sigma = 誤差が何シグマかを示す
-page-do-evidence-thickness = 厚さを示す
-page-do-evidence-materials = 部品が何でできているかを示す
+page-do-refused = 拒否された{ $n }行を見る
+page-do-refused-why = { $name }に使えなかった行があります。行ごとに理由を示しています。ファイルを直して入れ直すか、そのままにしてください。
+page-do-evidence-class = 材料区分を指定する
+page-do-evidence-sigma = 誤差が何シグマかを指定する
+page-do-evidence-thickness = 厚さを入力する
+page-do-evidence-materials = 部品の材料をすべて入力する
 page-do-evidence-lot-size = { $named ->
-    [yes] ロット{ $lot }の大きさを示す
-   *[no] 名前のないロットの大きさを示す
+    [yes] ロット{ $lot }の大きさを入力する
+   *[no] 名前のないロットの大きさを入力する
   }
 page-do-evidence-units-to-take = { $named ->
-    [yes] ロット{ $lot }から抜き取る個数を示す
-   *[no] 名前のないロットから抜き取る個数を示す
+    [yes] ロット{ $lot }から抜き取る個数を入力する
+   *[no] 名前のないロットから抜き取る個数を入力する
   }
 page-do-evidence-sampling = 抜取検査を見る
-page-do-evidence-trust = 点検用試料を挙げる
-page-do-evidence-certificate = 点検用標準試料の認証書を示す
-page-do-evidence-doubtful = 疑わしいものの別の測定を持ち込む
+page-do-evidence-trust = 点検用試料を指定する
+page-do-evidence-certificate = 点検用標準試料の認証書を入力する
+page-do-evidence-doubtful = 疑わしいものの別の測定を入れる
 page-do-evidence-claims = 適用除外の主張を補う
 page-do-evidence-cr6 = 面積当たりの結果を補う
 page-do-evidence-laboratory = 試験所の結果を補う
 page-do-evidence-books = どの規則集によるかを決める
 page-do-evidence-halogens = どのハロゲンの規則集によるかを決める
 page-do-evidence-holds = 保留を見る
-page-do-again-trust-failed = 測定し直して持ち込む
-page-do-again-trust-not-bracketed = 2つの点検の間で測定して持ち込む
-page-do-again-sampling-too-few = さらに個数を測定して持ち込む
-page-do-again-material-not-measured = 欠けている材料を測定して持ち込む
+page-do-again-trust-failed = 測定し直して結果を入れる
+page-do-again-trust-not-bracketed = 2つの点検の間で測定して結果を入れる
+page-do-again-sampling-too-few = 個体を追加で測定して結果を入れる
+page-do-again-material-not-measured = 未測定の材料を測定して結果を入れる
 page-do-lot-hold = { $named ->
-    [yes] ロット{ $lot }の保留を誰が終わらせるかを示す
-   *[no] 名前のないロットの保留を誰が終わらせるかを示す
+    [yes] ロット{ $lot }の保留を誰が解消するかを入力する
+   *[no] 名前のないロットの保留を誰が解消するかを入力する
   }
 page-do-lot-not-accept = { $named ->
-    [yes] ロット{ $lot }を誰が決めるかを示す
-   *[no] 名前のないロットを誰が決めるかを示す
+    [yes] ロット{ $lot }について決定する人を入力する
+   *[no] 名前のないロットについて決定する人を入力する
   }
-page-do-field-title = 報告書に題名を付ける
-page-do-field-inspector = 測定した人を書く
-page-do-field-place = 測定した場所を書く
-page-do-field-reviewed-at = 日付を書く
+page-do-field-title = 報告書に表題を付ける
+page-do-field-inspector = 測定した人を入力する
+page-do-field-place = 測定した場所を入力する
+page-do-field-reviewed-at = 日付を入力する
 page-do-field-why = 報告書の冒頭の、その欄が空いています。
-page-do-sheet = 自己点検シートを受け取る
+page-do-sheet = 自己点検シートを取り出す
 page-do-sheet-why = 顧客が何を保留とするか、出荷前に何をすべきかを示します。
-page-do-report = 報告書を受け取る
+page-do-report = 報告書を取り出す
 page-do-report-why = 今ほかにすることはありません。報告書はまだ保存していません。
 page-do-again = 次の納入品を始める
 page-do-again-why = すべて済み、保存されています。
-page-do-again-why-left = { $n }件が未決のままで、報告書にその旨が記されています。すべて保存されています。
-page-do-lesson = 次の課へ進む
+page-do-again-why-left = { $n }件が未解決のままで、報告書にその旨が記されています。すべて保存されています。
+page-do-lesson = 次のレッスンへ進む
 page-do-lesson-why = この納入品は、好きなだけ見ていて構いません。
 page-do-lesson-last = 次に何をするかを選ぶ
-page-do-lesson-last-why = これが最後の課でした。
-page-do-room = 課を続ける
-page-do-room-why = どこまで進んだかは、この部屋に示されています。
+page-do-lesson-last-why = これが最後のレッスンでした。
+page-do-room = レッスンを続ける
+page-do-room-why = どこまで進んだかは、練習室に示されています。

@@ -61,10 +61,10 @@ said-uncertainty_holds-everything = 校正、マトリックス、サンプリ�
 said-mark-check = 点検用標準試料
 said-mark-blank = ブランク
 said-mark-product = 品物（点検ではない）
-said-category-8 = 8（どちらの半分か記載なし）
+said-category-8 = 8（体外診断用かその他か記載なし）
 said-category-8ivd = 8（体外診断用医療機器）
 said-category-8o = 8（その他の医療機器）
-said-category-9 = 9（どちらの半分か記載なし）
+said-category-9 = 9（産業用かその他か記載なし）
 said-category-9i = 9（産業用監視・制御機器）
 said-category-9o = 9（その他の監視・制御機器）
 said-site_sigma = { $class }中の{ $element }、1シグマ { $s }、{ $seconds ->
@@ -100,7 +100,7 @@ report-relates = 結果は、試験した品目だけに関するものです。
 ## Items
 
 report-items = 品目、その状態、採取の仕方
-report-items_text = 操作に名前のある人が述べたとおりに示します。どのロットも供給者とロットで、その部品と材料は結果にある名前で識別します。
+report-items_text = 操作の記録に名前のある人の申告どおりです。どのロットも供給者とロットで、その部品と材料は結果にある名前で識別します。
 report-items_capped = { $total }ロットのうち、最初の{ $shown }ロットを印字しています。すべてはfindings.jsonにあります。
 report-description = 説明
 report-condition = 状態
@@ -138,28 +138,28 @@ report-and_more = { $list }、ほか{ $count }件
 
 report-inherent = 判定ルール：方法の判定域そのものがルールです。判定域はそれ自体にガードバンドを含むため（限度値から下は下端まで、上は上端まで、さらにその外側に{ $k } s）、ほかのガードバンドは加えません（ISO/IEC 17025:2017, 7.8.6.1; ILAC-G8:09/2019）。
 report-risk = 判定ルールのリスク：sが正しく、測定が真の値を中心に正規分布でばらつき、ほかに誤りがないとき、含有量が下端に等しい材料の測定が限度値未満とされる確率は{ $chance } %、含有量が上端に等しい材料の測定が限度値超過とされる確率も{ $chance } %です。したがって、限度値以上の含有量が限度値未満とされる確率、限度値以下の含有量が限度値超過とされる確率は、さらに小さくなります。少数の繰返しからsを求める場合は、より大きい倍数を用いてこの確率を保ちます。校正、マトリックス、均質性、サンプリングによる分は含みません。正規分布から計算したものです。判定域の両端は規格によります。
-report-foreign_book = このルールブックはプログラムに付属するものではなく、誰かがファイルから読み込んだものです。出典と値の確かさについての記載は、そのファイルが述べていることです。
-report-foreign_books = プログラムに付属しないルールブックによっても判定しています：{ $books }。その限度値は、読み込まれたファイルが述べていることです。
+report-foreign_book = この規則集はプログラムに付属するものではなく、誰かがファイルから読み込んだものです。出典と値の確かさについての記載は、そのファイルが述べていることです。
+report-foreign_books = プログラムに付属しない規則集によっても判定しています：{ $books }。その限度値は、読み込まれたファイルが述べていることです。
 report-day_sampled = 試料の採取
 report-day_amiss = 互いに合わない日付があります：「{ $later }」は{ $later_day }で、「{ $earlier }」の{ $earlier_day }より前です。どちらかが誤りです。
-report-opinions = 理由を終わらせるもの、次の手順、注意、ほかのルールとの比較、結果を対象としうる項目は、意見及び解釈であり、結果ではありません。
-report-standards = ISO/IEC 17025:2017 (7.8)、IEC 62321-1:2013 (4.8)、EN IEC 63000:2018 がスクリーニングの報告書に求めることを記載するように作られています。技術文書を構成する文書の1つであって、これだけで技術文書となるものではなく、認定を受けていると主張するものでもありません。
+report-opinions = 各理由の解消方法、次の手順、注意、ほかのルールとの比較、結果を対象としうる項目は、意見及び解釈であり、結果ではありません。
+report-standards = ISO/IEC 17025:2017 (7.8)、IEC 62321-1:2013 (4.8)、EN IEC 63000:2018がスクリーニングの報告書に求めることを記載するように作られています。技術文書を構成する文書の1つであって、これだけで技術文書となるものではなく、認定を受けていると主張するものでもありません。
 report-settled_by_laboratory = ここに残るものはありません。試験所の結果で決着しています。{ $text }
-report-sign_authorised = 承認した人（氏名、役職、日付、署名）
+report-sign_authorised = 承認者（氏名、役職、日付、署名）
 
 ## One page
 
 report-page_lots = ロット（悪い順）
 report-page_reasons = 主な理由
 report-page_next = 次に必要なこと
-report-page_by = 誰が
+report-page_by = 担当
 report-page_until = 期限
 report-page_more_reasons = ほか{ $count }件の理由
 report-page_nothing = 保留にするものはありません。
 report-page_more_lots = 報告書全文に、ほか{ $count }ロットがあります：受入れ可{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 report-page_inspected = 検査したもの
-report-page_decided = 決定した人（氏名、日付、署名）
-report-page_checked = 2人目（氏名、日付、署名）
+report-page_decided = 決定者（氏名、日付、署名）
+report-page_checked = 2人目の確認者（氏名、日付、署名）
 
 ## Command line
 
