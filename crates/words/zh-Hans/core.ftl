@@ -184,7 +184,7 @@ next-state_detection_limit = 导出{ $about }的检出限。
 next-state_class = 注明材料类别。
 next-measure_longer = 在此测点总共测量约{ $seconds } s（未注明光束），有一半的概率得出判定；约{ $surely } s有九成概率；此为估计。
 next-measure_longer_even_only = 在此测点总共测量约{ $seconds } s（未注明光束），有一半的概率得出判定；要达到九成概率须超过{ $cap } s；此为估计。
-next-another_spot = 测另一测点：可看出材料是否不均匀。它可能测得更多，但绝不能使本测点消除疑问。
+next-another_spot = 测另一测点：可看出材料是否不均匀。它可能测得更多，但绝不能消除本测点的疑问。
 next-repeat_again = 清洁测点，放平后重测：这些读数相互矛盾。
 next-find_shift = 查明使读数偏移的原因（校准、本底、单位），然后重测该测点。
 next-lower_detection_limit = 延长测量：时间增至四倍，检出限减半。
@@ -351,7 +351,7 @@ notice-unit_not_stated = 有{ $rows }行未注明单位（首个为“{ $found }
     .remedy = 注明文件的单位。
 notice-unit_not_known = “{ $found }”不是此处已知的质量分数单位。
     .remedy = 请用mg/kg、ppm、%、g/kg、ug/g或ppb。
-notice-multiple_not_stated = 未注明误差列代表几倍σ（{ $rows }行）。按一倍计，这会加宽未定区间，绝不会使任何结果过关。
+notice-multiple_not_stated = 未注明误差列代表几倍σ（{ $rows }行）。按一倍计，这会加宽未定区间，绝不会因此使任何结果变为低于限值。
     .remedy = 为此文件注明1σ、2σ或3σ。
 notice-limit_in_error_column = 有{ $rows }行写“未检出”，而误差列中有数（首个为“{ $found }”）：该数被读作{ $reading ->
         [one_error] 一倍打印误差，以其3σ作为检出限

@@ -2,8 +2,8 @@
 
 ## Trust: checks and the readings between them
 
-lot-reason-trust_failed = { $count }个读数旁的核查不合格：{ $about }。那里的测量结果不可依靠。
-    .remedy = 把分析仪调好，测量核查标准样品直到良好，然后在两次良好的核查之间重新测量这些读数。
+lot-reason-trust_failed = { $count }个读数旁的核查未通过：{ $about }。那里的测量结果不可依靠。
+    .remedy = 调整好分析仪，重复测量核查标准样品直到评判为“良好”，然后在两次良好的核查之间重新测量这些读数。
 lot-reason-trust_not_bracketed = { $count }个读数不在两次良好的核查之间：{ $about }。只有具备“读数可信的条件”所要求的良好核查，读数才可信。
     .remedy = 如果此后没有任何改动，现在就测量核查标准样品；或在两次良好的核查之间重新测量；或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
 lot-reason-trust_none = { $count ->
@@ -19,7 +19,7 @@ lot-reason-check_times_differ = 有{ $count }个读数的测量时间长于同�
     .remedy = 核查的测量时间应与产品相同。
 lot-reason-mark_not_taken = 有{ $count }个读数被命名或标记为核查，但仍作产品：命名或标记不能将读数移出批次或部件；样品没有证书时，也不能移出任何超出限值的读数。
     .remedy = 在文件中将核查读数的批次和部件留空，并给出核查标准样品的证书。
-evidence-short-trust_failed = 不合格核查旁读数的重新测量
+evidence-short-trust_failed = 核查未通过处读数的重新测量
 evidence-short-trust_not_bracketed = 两次良好核查之间的读数
 evidence-short-trust_none = 核查读数
 evidence-short-trust_not_judged = 经评判的核查读数
@@ -28,12 +28,12 @@ evidence-short-mark_not_taken = 未被采用的标记
 trust-ok = 在良好的核查之间
 trust-none = 没有核查涵盖
 trust-not_bracketed = 不在良好的核查之间
-trust-failed = 旁边有核查不合格
+trust-failed = 旁边有核查未通过
 check-kind-check = 核查标准样品
 check-kind-blank = 空白样品
 check-verdict-good = 良好
 check-verdict-warning = 良好，有警告（zeta大于2）
-check-verdict-failed = 不合格
+check-verdict-failed = 未通过
 check-verdict-no_uncertainty = 未评判：无不确定度
 check-verdict-not_measured = 未测量
 check-verdict-not_seen = 未评判：未检出，或不确定度太大，可能完全测不到认定值
@@ -44,12 +44,12 @@ check-verdict-no_certificate = 没有认定值
 report-trust = 可信性
 report-trust_text = 读数{ $bracket ->
         [before] 在一次良好的核查之后
-        [per_shift] 所在班次有良好的核查且没有不良的核查时
+        [per_shift] 所在班次有良好的核查且没有未通过的核查时
        *[before_and_after] 在两次良好的核查之间
     }可信，按核查的每种元素、仪器、模式和类别分别计。核查标准样品是否良好，按ISO 13528的{ $rule ->
         [en] E_n评判（不大于1）
        *[zeta] zeta评判（不大于3；大于2为警告）
-    }；无人注明倍数的误差，此处按3σ计。空白样品未测出任何东西即为良好：不大于3σ，或低于其检出限。不合格的标准样品只能由它自己重新合格来消除，空白样品则由洁净的空白来消除。可信性不合格总使批次暂扣；缺少可信性也使其暂扣，除非下面有设置将其改为仅提示。批量和抽样方案：见各批的理由。
+    }；无人注明倍数的误差，此处按3σ计。空白样品未测出任何东西即为良好：不大于3σ，或低于其检出限。核查未通过的标准样品，只能由它自己重新通过来解除；空白样品则由洁净的空白来解除。可信性核查未通过，一律使批次暂扣；缺少可信性也使其暂扣，除非下面有设置将其改为仅提示。批量和抽样方案：见各批的理由。
 report-trust_none = 没有收到核查读数。
 report-trust_by_rows = { $names }：并非每个读数都有可读出的日期和时间，因此以行的顺序代替时间顺序，且只限于此文件之内。
 report-trust_one_stream = 有些核查既未注明仪器也未注明模式：它们与同样未注明的读数一起，按同一仪器、同一模式计。
@@ -82,7 +82,7 @@ act-certificate = 核查标准样品{ $sample }：{ $element } { $value }，U { 
 act-blank_samples = 空白样品：{ $value }
 act-bracket = 读数可信的条件：{ $value ->
         [before] 在一次良好的核查之后
-        [per_shift] 所在班次有良好的核查且没有不良的核查
+        [per_shift] 所在班次有良好的核查且没有未通过的核查
        *[before_and_after] 在两次良好的核查之间
     }
 act-shift_starts = 班次开始于{ $value }
@@ -102,7 +102,7 @@ act-control_chart = 控制图：控制限来自{ $limits ->
        *[other] Western Electric规则
     }
 act-sampling_plan = 抽样方案：{ $rule ->
-        [zero_acceptance] 零接收，置信水平{ $confidence } %，检出{ $share } %的不合格品
+        [zero_acceptance] 接收数为零的方案，置信水平{ $confidence } %，检出{ $share } %的不合格品
        *[single] MIL-STD-105E一次抽样，检验水平{ $level ->
             [none] II
            *[other] { $level }
@@ -203,11 +203,11 @@ sampling-plan_single = MIL-STD-105E一次抽样，检验水平{ $level }，{ $se
         [yes] 取该批全部{ $size }件。
        *[no] 从{ $size }件中取{ $n }件。
     }
-sampling-plan_zero = 零接收：{ $whole ->
+sampling-plan_zero = 接收数为零：{ $whole ->
         [yes] 取该批全部{ $size }件：少于此数，对{ $share } %的不合格品（此批中为{ $bad }件）达不到{ $confidence } %的置信水平。
        *[no] 从{ $size }件中取{ $n }件。若其中没有一件不合格，则以{ $confidence } %的置信水平证明，该批中不合格的少于{ $bad }件（{ $share } %）。
     }
-sampling-table = 表中的数，仅用于其他特性：{ $ac }件及以下接收，{ $re }件及以上拒收。对限用物质，不论何种方案，接收数均为0。
+sampling-table = 表中的数，仅用于其他特性：接收数{ $ac }，拒收数{ $re }。对限用物质，不论何种方案，接收数均为0。
 sampling-units = 批量{ $size }件。每种材料要求：{ $take }件。测得最少的材料已测量：{ $measured }件。经筛选看过的{ $units }件不同单件中：{ $conforming }件符合，{ $undecided }件未定，{ $over }件超出。未定的单件绝不计为符合。
 sampling-list = 应取的单件，从1至{ $size }中随机抽取（SplitMix64，种子{ $seed }；{ $n }件；按单件摆放的顺序编号，任何人都能抽出同一份列表）：
 sampling-list_capped = 共应取{ $total }件，印出前{ $shown }件；findings.json含全部。
@@ -222,7 +222,7 @@ sampling-curve = 批量{ $size }、取{ $n }件时的接收概率
 sampling-curve_across = 批中的不合格品件数
 sampling-curve_up = 接收概率
 sampling-curve_zero = 无一超出（限用物质）
-sampling-curve_table = 按表，{ $ac }件及以下接收
+sampling-curve_table = 按表，接收数{ $ac }
 ## Control charts
 
 report-charts = 核查读数随时间的变化

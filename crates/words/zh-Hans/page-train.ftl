@@ -118,7 +118,7 @@ page-step-invented-delivery = 生成虚构到货
 
 # The lessons.
 page-train-band-title = 什么是区间
-page-train-band-1 = 读数从来不是完全准确的。限值周围有一个区间，快速XRF读数在其中分不清合格与不合格。
+page-train-band-1 = 读数从来不是完全准确的。限值周围有一个区间，快速XRF读数在其中分不出好坏。
 page-train-band-2 = 对聚合物中的铅，法律允许1000 mg/kg，区间为700至1300。明显低于区间是“低于限值”（BL），明显高于区间是“超出限值”（OL）。介于其间，读数为“未定”（X），由实验室确定。
 page-train-band-3 = 未定也是一个答案，不是失败：它说明下一步该做什么。
 page-train-band-source = 区间：IEC 62321-3-1:2013，筛选限值表。限值：指令2011/65/EU，附件II（均已核实）。
@@ -161,9 +161,9 @@ page-train-exemption-try = 黄铜中27 000 mg/kg的铅就是2.7 %。标尺显示
 
 page-train-trust-title = 今天的仪器可信吗
 page-train-trust-1 = 在读数之前和之后，各测一次含量已知的核查片。两次都正确，其间的读数才算数。
-page-train-trust-2 = 没有核查、核查不合格，或最后一个读数之后没有核查：数值仍在，但该批暂扣。超出限值的读数，无论核查如何，仍是超出。
+page-train-trust-2 = 没有核查、核查未通过，或最后一个读数之后没有核查：数值照样保留，但该批暂扣。超出限值的读数，无论核查如何，仍是超出。
 page-train-trust-3 = 时间也重要：时间增至四倍，σ减半。测得太短的读数可能过于粗略，什么也不能排除。
-page-train-trust-source = US EPA Method 6200，9.4（开始、中间和结束时的核查）和9.5（时间四倍，精密度两倍）（已核实）。只有两次合格核查之间的读数才算数，是我们自己的规则。
+page-train-trust-source = US EPA Method 6200，9.4（开始、中间和结束时的核查）和9.5（时间四倍，精密度两倍）（已核实）。只有两次良好的核查之间的读数才算数，是我们自己的规则。
 page-train-trust-try = 这里的σ是测5秒的结果。把它减半需要四倍时间。要测多久才能排除？
 
 page-train-sampling-title = 抽样，以及接收的含义
@@ -171,9 +171,9 @@ page-train-sampling-1 = 一批的判定依据所测的件。取多少件在测�
 page-train-sampling-2 = 一件超出限值：该批不接收。一件未定或未测全、件数太少，或批量不明：暂扣。
 page-train-sampling-3 = “接收”的意思是：就所筛选的物质而言，在这些件上没有发现不利于该批的情况。它不是符合性声明，而且XRF永远看不到邻苯二甲酸酯。
 page-train-sampling-source = IEC 62321-2:2021，4.6：任何部件中有一个结果超出限值，整体即不符合（已核实）。“暂扣”及其条件是我们自己的规则。
-page-train-sampling-try = 一件未定就使该批暂扣。找出能放行的数值，以及会使其不接收的数值。
+page-train-sampling-try = 一件未定就使该批暂扣。找出不致暂扣的数值，以及会使该批不接收的数值。
 
-page-train-sample = 样本全部合格时仍有的可能
+page-train-sample = 样本无一超出限值时，仍可能的情况
 page-train-sample-size = 该批件数
 page-train-sample-taken = 所测件数
 page-train-sample-told = { $n ->
@@ -181,10 +181,10 @@ page-train-sample-told = { $n ->
    *[other] 所测{ $taken }件中没有超出限值的：以95 %的置信水平，该批{ $size }件中仍可能有最多{ $n }件超出。
  }
 page-train-sample-none = 所测件数不能多于该批件数。
-page-step-clean-sample = 询问抽样仍有的可能
+page-step-clean-sample = 计算样本无一超出时仍可能的情况
 
 # The same in short, for the score sheet.
 page-train-clause-material = IEC 62321-2:2021，4.6；对层和薄件是我们自己的规则
 page-train-clause-exemption = 指令2011/65/EU，附件III，条目6(c)（由二手来源转述）
-page-train-clause-trust = US EPA Method 6200，9.4和9.5；两次合格核查是我们自己的规则
+page-train-clause-trust = US EPA Method 6200，9.4和9.5；两次良好的核查是我们自己的规则
 page-train-clause-sampling = IEC 62321-2:2021，4.6；导致暂扣的条件是我们自己的规则

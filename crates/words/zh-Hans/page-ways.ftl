@@ -31,9 +31,9 @@ page-take-self-check-none = 没有批次，因此无可说明。
 
 page-do = 下一步
 page-do-later = 稍后
-page-do-later-done = 已搁置：{ $what }。最后会再次出现。
-page-do-waiting = 已搁置{ $n }项。
-page-do-put-off = 处理已搁置的内容
+page-do-later-done = 已推迟：{ $what }。最后会再次出现。
+page-do-waiting = 已推迟{ $n }项。
+page-do-put-off = 处理已推迟的内容
 page-do-book = 加入客户的规则集
 page-do-book-why = 自查以客户自己的限值为准。没有其文件时，使用本程序自带的规则集。
 page-do-bring = 带入结果文件

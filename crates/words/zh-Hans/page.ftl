@@ -790,7 +790,7 @@ page-act-check-rule-value-en = E_n不大于1（更严）
 page-act-bracket-label = 读数可信的条件
 page-act-bracket-value-before-and-after = 在两次良好的核查之间（通常）
 page-act-bracket-value-before = 在一次良好的核查之后
-page-act-bracket-value-per-shift = 所在班次有良好的核查且没有不良的核查
+page-act-bracket-value-per-shift = 所在班次有良好的核查且没有未通过的核查
 page-act-shift-starts-label = 班次开始时间
 page-act-shift-starts-hint = 如06:00|14:00|22:00。留空：每天一班。
 
