@@ -98,8 +98,8 @@ act-control_chart = 控制图：控制限来自{ $limits ->
         [none] 20
        *[other] { $points }
     }个点，{ $rules ->
-        [nelson] Nelson规则
-       *[other] Western Electric规则
+        [nelson] Nelson判异准则
+       *[other] Western Electric判异准则
     }
 act-sampling_plan = 抽样方案：{ $rule ->
         [zero_acceptance] 接收数为零的方案，置信水平{ $confidence } %，检出{ $share } %的不合格品
@@ -226,12 +226,12 @@ sampling-curve_table = 按表，接收数{ $ac }
 ## Control charts
 
 report-charts = 核查读数随时间的变化
-report-charts_text = 每台仪器、每种模式、每个核查样品和每种元素各一张控制图。它不评判任何读数，在此不决定任何事：它在单次核查仍良好时显示偏移或漂移。实心圆是本次检查的读数，圆环是以前的；带数字的菱形是信号，按该数字在图下说明。
+report-charts_text = 每台仪器、每种模式、每个核查样品和每种元素各一张控制图。它不评判任何读数，在此不决定任何事：它在单次核查仍良好时显示偏移或漂移。实心圆是本次检验的读数，圆环是以前的；带数字的菱形是信号，按该数字在图下说明。
 report-charts_capped = 共{ $total }张图，印出前{ $shown }张，有情况的在前；全部在findings.json中。
-report-charts_others = 另有{ $count }张图只依据历史文件，因为本次检查没有测量其样品；见findings.json。
+report-charts_others = 另有{ $count }张图只依据历史文件，因为本次检验没有测量其样品；见findings.json。
 report-signals_capped = 共{ $total }个信号，列出前{ $shown }个；全部在findings.json中。
 report-history = 给出的历史文件：核查读数的数值{ $checks }个，批次记录{ $records }条。SHA-256：
-report-history_none = 未给出历史文件：各图只显示本次检查。
+report-history_none = 未给出历史文件：各图只显示本次检验。
 
 chart-name = { $sample }中的{ $element }（{ $class }），仪器{ $instrument }
 chart-values = 数值，mg/kg
@@ -245,15 +245,15 @@ chart-baseline = 基线：{ $points }个点
 chart-no_time = 未注明时间
 chart-limits-baseline = 中心线{ $centre } mg/kg，控制限{ $lower }至{ $upper } mg/kg（两侧各3σ，σ为{ $sigma }）：由最初{ $points }个点得出，取其平均值，并取平均移动极差除以1.128（ISO 7870-2）。
 chart-limits-certificate = 中心线{ $centre } mg/kg，控制限{ $lower }至{ $upper } mg/kg（两侧各3σ）：来自证书。σ为{ $sigma }，由证书的不确定度与读数的重复性合成，后者{ $from ->
-        [site_table] 取自本现场的表
+        [site_table] 取自现场重复性表
        *[stated] 按读数所注明
     }。
 chart-none-too_few_points = 没有控制限：有{ $points }个点，而基线需要{ $needed }个。不知道仪器是否受控。
 chart-none-no_spread = 没有控制限：基线的各点全部相同。不知道仪器是否受控。
 chart-none-no_certificate = 没有控制限：控制限应来自证书，而在最新一点的当天有效的证书中，没有一份写明此元素。不知道仪器是否受控。
-chart-none-no_repeatability = 没有控制限：控制限应来自证书，而本现场的表没有说明读数的重复性，也不是每个读数都有说明。不知道仪器是否受控。
-chart-rules-western_electric = Western Electric规则（NIST/SEMATECH e-Handbook of Statistical Methods, 6.3）
-chart-rules-nelson = Nelson规则（Journal of Quality Technology 16, 1984）
+chart-none-no_repeatability = 没有控制限：控制限应来自证书，而现场重复性表没有说明读数的重复性，也不是每个读数都有说明。不知道仪器是否受控。
+chart-rules-western_electric = Western Electric判异准则（NIST/SEMATECH e-Handbook of Statistical Methods, 6.3）
+chart-rules-nelson = Nelson判异准则（Journal of Quality Technology 16, 1984）
 chart-no_signal = 按{ $rules }，{ $points }个点中没有信号。
 chart-signals = 按{ $rules }，{ $points }个点中有{ $count }处信号：
 chart-signal_at = { $first }，{ $value } mg/kg：{ $codes }。
@@ -272,7 +272,7 @@ signal-eight_on_one_side = 连续八点在中心线同一侧
 signal-nine_on_one_side = 连续九点在中心线同一侧
 signal-six_rising_or_falling = 连续六点上升或下降
 signal-fourteen_alternating = 连续十四点上下交替
-signal-fifteen_within_1s = 连续十五点在1σ之内：就此控制限而言好得不真实
+signal-fifteen_within_1s = 连续十五点在1σ之内：对此控制限而言过于集中，不像是真的
 signal-eight_none_within_1s = 连续八点分布在两侧，没有一点在1σ之内
 signal-moving_range_beyond = 与前一点的跳变超过移动极差的控制限
 change-changed = 这不是您批准的材料，以{ $lots }个已接收批次衡量（比较了{ $elements }种元素）。
@@ -308,7 +308,7 @@ supplier-laboratory-open = { $class }：{ $count }个的实验室结果不能解
 supplier-open_holds = 暂扣中：{ $list }。
 supplier-without_day = { $count }个批次没有日期，未计入系列和趋势。
 report-suppliers = 供应商和部件
-report-suppliers_text = 本次检查的各部件，涵盖历史文件和此处的全部批次。两处都有的批次只计一次，以最近日期为准。这些都只供查看，不决定任何事：历史良好不会使任何批次变好。趋势是逐批取对数后的直线；就所查看的全部内容而言，偶然形成这样的直线的情形不到5 %。
+report-suppliers_text = 本次检验的各部件，涵盖历史文件和此处的全部批次。两处都有的批次只计一次，以最近日期为准。这些都只供查看，不决定任何事：历史良好不会使任何批次变好。趋势是逐批取对数后的直线；就所查看的全部内容而言，偶然形成这样的直线的情形不到5 %。
 report-suppliers_known = 所知
 report-suppliers_capped = 共{ $total }项，印出前{ $shown }项；findings.json含全部。
 ## What laboratories found

@@ -1,7 +1,7 @@
 # The trainer's room: lessons, exercises, the score sheet.
 page-train-enter = 进入练习室
 page-train-heading = 练习室
-page-train-invented = 此处的一切都是虚构的：公司、供应商、批次和数值。已打开的检查保持不变。
+page-train-invented = 此处的一切都是虚构的：公司、供应商、批次和数值。已打开的检验保持不变。
 page-train-lead = 八节短课，讲如何根据XRF读数作决定。先由您判断，然后工具显示它的推算过程。
 page-train-lessons = 课程
 page-train-titled = 第{ $n }课：{ $title }
@@ -17,7 +17,7 @@ page-train-source = 来源
 page-train-look = 可以看看的虚构到货
 page-train-open = 打开{ $title }
 page-train-deliveries = 供审查的到货
-page-train-deliveries-hint = 打开后，已打开的检查会被放到一边；用上方的“{ $back }”可以取回。
+page-train-deliveries-hint = 打开后，已打开的检验会被放到一边；用上方的“{ $back }”可以取回。
 page-train-fresh = 一份新的到货
 page-train-fresh-hint = 由上面的种子生成的一批。在看审查结果之前，请先自己判断这一批该如何处理。
 page-train-fresh-open = 打开此种子的到货
@@ -128,18 +128,18 @@ page-train-sigma-title = 为什么是3σ
 page-train-sigma-1 = 对同一处再测一次，数值会略有不同。1σ说明通常相差多少。
 page-train-sigma-2 = 须线长3σ。“低于限值”要求整条须线都在区间之下，“超出限值”要求整条须线都在区间之上。刚好碰到边界即可。
 page-train-sigma-3 = 如果仅3σ就已达到区间下界，那么任何数值都不能证明“低于限值”：请延长测量。没有不确定度的数值什么也不能决定。
-page-train-sigma-source = IEC 62321:2008：3σ表示分析仪在判定水平上的重复性，置信水平99.7 %（已核实）。
+page-train-sigma-source = IEC 62321:2008：3σ表示分析仪在行动水平处的重复性，置信水平99.7 %（已核实）。
 page-train-sigma-try = 铅锤不动，把须线拉长。答案会从低于限值变为未定，再变为能力不足。
 
 page-train-element-title = 为什么溴和铬从不“超出”
-page-train-element-1 = 法律限制的是含溴的PBB和PBDE，以及六价铬。XRF只看得到元素。
+page-train-element-1 = 法律限制的是含溴的PBB和PBDE，以及六价铬。XRF只能测出元素。
 page-train-element-2 = 溴少就意味着PBB和PBDE少：可以排除。溴多可能来自允许的物质：无论数值多大都是未定，由实验室检测物质本身。铬也一样。
 page-train-element-3 = PBB和PBDE不会出现在金属中，因此金属中的溴不适用。
 page-train-element-source = IEC 62321-3-1:2013，筛选限值表：Br和Cr没有上界。指令2011/65/EU，附件II：限值针对PBB、PBDE和Cr(VI)（均已核实）。
 page-train-element-try = 把铅锤尽量拖到最右。它从不显示“超出”。
 
 page-train-censored-title = 低于检出限的值
-page-train-censored-1 = “< 40”的意思是：没有看到，而如果有40，仪器是能看到的。它不等于零。
+page-train-censored-1 = “< 40”的意思是：没有测到，而如果有40，仪器是能测到的。它不等于零。
 page-train-censored-2 = 检出限D相当于3σ，因此真值仍可能达到D的两倍。只有两倍D仍在区间之下，读数才是低于限值；否则就是检出限过高。
 page-train-censored-3 = 没有检出限的“n.d.”什么也不能排除。短横线不是测量。在复合材料中，镉只有在注明的检出限最大50 mg/kg时才能排除。
 page-train-censored-source = 以3σ为检出限：IUPAC 1978（凭记忆）；US EPA Method 6200，9.6（已核实）。复合材料中的镉：IEC 62321-3-1:2013，筛选限值表（已核实）；50 mg/kg是我们自己的规则。
@@ -148,7 +148,7 @@ page-train-censored-try = 把检出限调高，直到不能再排除。然后选
 page-train-material-title = 一次一种材料
 page-train-material-1 = 限值适用于每一种均质材料：即不能再用拧开、切割、压碎或研磨等方法分开的东西。一根电缆有多种材料，每一层镀层也是一种。
 page-train-material-2 = 一种材料超出限值，整个部件就不接收。没有人测过的材料仍是未决：该批暂扣。
-page-train-material-3 = 对电镀件，光束把镀层和基体混在一起，因此不作判定。薄件返回的信号太少：数值小也是未定。薄件应叠放测量。
+page-train-material-3 = 对电镀件，射线束把镀层和基体混在一起，因此不作判定。薄件返回的信号太少：数值小也是未定。薄件应叠放测量。
 page-train-material-source = 指令2011/65/EU，第3条(20)（条号凭记忆）；IEC 62321-2:2021，4.6（已核实）。对层不作判定以及厚度修正，是我们自己的规则。
 page-train-material-try = 不动铅锤，把类别从金属改为电镀，再改回来。
 
@@ -169,7 +169,7 @@ page-train-trust-try = 这里的σ是测5秒的结果。把它减半需要四倍
 page-train-sampling-title = 抽样，以及接收的含义
 page-train-sampling-1 = 一批的判定依据所测的件。取多少件在测量之前确定，数的是件，不是读数：一件上测四处仍是一件。
 page-train-sampling-2 = 一件超出限值：该批不接收。一件未定或未测全、件数太少，或批量不明：暂扣。
-page-train-sampling-3 = “接收”的意思是：就所筛选的物质而言，在这些件上没有发现不利于该批的情况。它不是符合性声明，而且XRF永远看不到邻苯二甲酸酯。
+page-train-sampling-3 = “接收”的意思是：就所筛选的物质而言，在这些件上没有发现不利于该批的情况。它不是符合性声明，而且XRF根本测不出邻苯二甲酸酯。
 page-train-sampling-source = IEC 62321-2:2021，4.6：任何部件中有一个结果超出限值，整体即不符合（已核实）。“暂扣”及其条件是我们自己的规则。
 page-train-sampling-try = 一件未定就使该批暂扣。找出不致暂扣的数值，以及会使该批不接收的数值。
 

@@ -9,15 +9,15 @@ page-theme-dark = 深色
 ## Addresses
 
 page-address-nothing = 该地址所指的内容不在这里。它可能属于其他文件。
-page-address-no-data = 该地址属于此处未打开的检查。请重新带入其文件，或回到该检查。
+page-address-no-data = 该地址属于此处未打开的检验。请重新带入其文件，或回到该检验。
 page-address-typed-gone = 在筛选条件中键入的文字不保存在地址里，现已没有。其余部分已按地址显示。
 
 ## Doors
 
 page-door-change = 换入口
-page-door-inspect-go-on = 以已打开的文件作为检查继续
+page-door-inspect-go-on = 以已打开的文件作为检验继续
 page-door-ship-go-on = 以已打开的文件作为自查继续
-page-event-door-inspect = 现在是到货检查。没有丢失任何内容，仍可换回另一个入口。
+page-event-door-inspect = 现在是到货检验。没有丢失任何内容，仍可换回另一个入口。
 page-event-door-ship = 现在是供应商自查。没有丢失任何内容，仍可换回另一个入口。
 
 ## The self-check sheet

@@ -157,7 +157,7 @@ report-page_until = 最迟日期
 report-page_more_reasons = 另有{ $count }个理由
 report-page_nothing = 没有使其暂扣的理由。
 report-page_more_lots = 另有{ $count }个批次见完整报告：接收{ $accept }批，暂扣{ $hold }批，不接收{ $not_accept }批。
-report-page_inspected = 检查了什么
+report-page_inspected = 检验了什么
 report-page_decided = 决定人（姓名、日期、签名）
 report-page_checked = 第二人（姓名、日期、签名）
 
