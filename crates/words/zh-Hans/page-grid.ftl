@@ -38,5 +38,5 @@ page-grid-copy-refused = 浏览器不允许本页写入剪贴板。读数已准�
 page-grid-copy-again = 现在复制
 page-grid-copy-file = 存为文件
 page-grid-copy-saved = 读数已存为{ $file }。
-page-grid-keys = 空格键选择一行，Shift加方向键选择多行，Ctrl+A选择全部；Ctrl+C复制到电子表格，Escape取消选择。在分组行上，右、左方向键展开和折叠。按/键转到查找框。
-page-step-copied = 复制测量读数
+page-grid-keys = 空格键选择一行，Shift加方向键选择多行，Ctrl+A选择全部；Ctrl+C复制到电子表格，Escape取消选择。在分组行上，右、左方向键展开和折叠。按/键转到查找栏。
+page-step-copied = 复制读数

@@ -1,7 +1,7 @@
 # Simplified Chinese: the papers that go out beside a report: request to a laboratory, notice to a supplier, labels
 
 paper-end = { $number }到此结束
-paper-invented = 虚构数据，供培训之用。本文书不涉及任何真实事物：请勿发送，也不要据此行事。
+paper-invented = 虚构数据，供练习用。本文书不涉及任何真实事物：请勿发送，也不要据此行事。
 paper-determine_cr6 = Cr(VI)，六价铬（筛选测的是总铬）
 paper-determine_pbb_pbde = PBB和PBDE，分别测定（筛选测的是总溴）
 paper-contact = 联系人
@@ -31,7 +31,7 @@ paper-self_check-group-accept-is = 就所筛选的物质，这些读数中没有
 paper-self_check-group-hold = 会暂扣：发货前请做以下事项。{ $count }批
 paper-self_check-group-hold-is = 未决的内容既未得出在限值之内，也未得出在限值之外，或者尚缺作此结论所需的内容。每一项都写明如何了结，按有用的先后排列。
 paper-self_check-group-not_accept = 不会接收：请勿就此发货。{ $count }批
-paper-self_check-group-not_accept-is = 发现了超出限值的内容。在此处所列各项解决之前，请留存该批。
+paper-self_check-group-not_accept-is = 发现有超出限值之处。在此处所列各项解决之前，请留存该批。
 paper-self_check-noted = 仅作记录。按本次自查的设置不会致该批暂扣，按客户的设置则可能：
 paper-self_check-settles = 如何了结
 paper-self_check-sampling = 抽样：
@@ -103,16 +103,16 @@ paper-notice-is = 告知供应商筛选在其批次中发现了什么，以及�
 paper-to = 致
 paper-reply_by = 请最迟于此日答复
 paper-notice_facts = 下列批次已在来料检验时以X射线荧光筛选。本通知写明所测得的内容，不指责任何人，也不对责任作任何认定。
-paper-notice_undecided = 暂扣的内容未定：既未得出在限值之内，也未得出在限值之外，或者尚缺作此结论所需的内容。
+paper-notice_undecided = 暂扣的内容为未定：既未得出在限值之内，也未得出在限值之外，或者尚缺作此结论所需的内容。
 paper-lot_counts = { $readings }个读数；该批的材料：{ $materials }
-paper-found = 发现的内容
+paper-found = 发现的情况
 paper-substance = 物质
 paper-worst = 最差读数中的最高者，以及与之比较的数值
 paper-reasons = 该批尚未接收的理由
 paper-own_reasons = 另有一些理由须由检验方自行解决，不需要贵方为此做任何事。
 paper-asked = 请贵方办理
 paper-asked_nothing = 目前没有。本通知供贵方知悉。
-paper-ask-contain = 请留存贵方仍持有的本批货物，并告知还有哪些交货可能含有同一材料。
+paper-ask-contain = 请留存贵方仍持有的本批货物，并告知还有哪些已交付的货物可能含有同一材料。
 paper-ask-laboratory = 请提供上述物质按参考方法得出的实验室结果，附不确定度和实验室报告的编号；没有则请说明没有。
 paper-ask-materials = 请提供该部件的均质材料清单，写明每种材料的类别和厚度，包括涂镀层。
 paper-ask-exemption = 请说明依据哪一项豁免，写明其条目和条文，并提供其适用的证据。
