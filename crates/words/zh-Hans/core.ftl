@@ -553,7 +553,7 @@ caution-declaration = 筛选不是符合性声明，也不是实验室结果。
 caution-homogeneous = 一个结果只代表所测的测点。限值适用于每一种均质材料，各层也不例外。
 caution-radiation = X射线分析仪会发出电离辐射。请遵守当地法律、许可证和仪器的培训要求；绝不可用手拿着样品置于射线束中。
 caution-dust = 切割、打磨或刮削样品会释放有毒粉尘（铅、镉、铬）。请使用抽风、手套和口罩，并按当地规定处置残余物。
-caution-shipping = 不得仅凭此页面就发运暂扣或不接收的批次；由有权限的人决定。
+caution-shipping = 不得仅凭本页面就发运暂扣或不接收的批次；由有权限的人决定。
 caution-items = 结果只与所测物品有关。
 
 ## Report
