@@ -173,7 +173,7 @@ reason-advisory = （印出，不致暂扣）
 not-assessed-phthalates = 邻苯二甲酸酯（DEHP、BBP、DBP、DIBP）：XRF完全不能给出答案（IEC 62321-8）。
 not-assessed-pbb_pbde = PBB和PBDE：只能凭低溴排除，从未测量（IEC 62321-6）。此处的低溴不能证明满足法规(EU) 2019/1021对PBDE的10 mg/kg限值。
 not-assessed-cr6 = Cr(VI)：只能凭低总铬排除，从未测量（IEC 62321-7-1、-7-2）。在钝化或电镀表面，总铬说明不了任何问题。
-not-assessed-exemptions = 无人主张的豁免：除非有人指明该豁免提出主张，并附证据和第二人的姓名缩写，否则一概不适用。
+not-assessed-exemptions = 无人主张的豁免：除非有人针对该豁免提出主张，并附证据和第二人的姓名缩写，否则一概不适用。
 not-assessed-change = 未测量的材料、层和部件。
 
 ## Next steps
@@ -554,7 +554,7 @@ caution-homogeneous = 一个结果只代表所测的测点。限值适用于每�
 caution-radiation = X射线分析仪会发出电离辐射。请遵守当地法律、许可证和仪器的培训要求；绝不可用手拿着样品置于射线束中。
 caution-dust = 切割、打磨或刮削样品会释放有毒粉尘（铅、镉、铬）。请使用抽风、手套和口罩，并按当地规定处置残余物。
 caution-shipping = 不得仅凭本页面就发运暂扣或不接收的批次；由有权限的人决定。
-caution-items = 结果只与所测物品有关。
+caution-items = 结果仅与被检测的物品有关。
 
 ## Report
 
@@ -588,7 +588,7 @@ report-rows = 读入行 = 使用 + 核查 + 重复行 + 搁置 + 拒读
 report-digest = SHA-256
 report-method = 方法、规则与判定规则
 report-method_text = 以X射线荧光筛选；每个读数按下列规则集的区间判定。数值为质量分数，单位mg/kg；s为1σ。
-report-rule_text = 低于限值（BL）：x + { $k } s { $low_sign } 下界。超出限值（OL）：x − { $k } s { $high_sign } 上界。未定（X）：两者之间。Cr和Br没有“超出限值”。检出限为D而未检出：s = D / 3，若D + { $k } s { $low_sign } 下界则为BL。复合材料中的镉：只有等于或低于已注明的检出限，且该检出限在下列界限之内，才为BL。电镀、涂覆或钝化件：一律为X。类别未知：按每一类别判定，以最差者为准。各区间所留的误判风险不按批计算；单个数值落在法定限值之内的概率见该数值的说明。
+report-rule_text = 低于限值（BL）：x + { $k } s { $low_sign } 下界。超出限值（OL）：x − { $k } s { $high_sign } 上界。未定（X）：两者之间。Cr和Br没有“超出限值”。检出限为D而未检出：s = D / 3，若D + { $k } s { $low_sign } 下界则为BL。复合材料中的镉：只有等于或低于已注明的检出限，且该检出限不超过下表所列的最大值，才为BL。电镀、涂覆或钝化件：一律为X。类别未知：按每一类别判定，以最差者为准。各区间所留的误判风险不按批计算；单个数值落在法定限值之内的概率见该数值的说明。
 report-rule_halogens = 卤素：若x + { $k } s { $within_sign } 限值则为BL，若x − { $k } s { $over_sign } 限值则为OL；在复合材料或未知类别中，BL改为X（射线束中有铜或玻璃）；金属不适用；总量将两个σ的平方相加；其中一项低于检出限时，总量为一个区间。
 report-halogens_moved = 卤素按{ $book }影响处置。
 report-halogens_shown = 卤素仅供参考；未指定卤素规则集，因此不影响任何处置。

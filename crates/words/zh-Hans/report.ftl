@@ -95,7 +95,7 @@ report-customer = 客户
 report-issued_on = 发布日期
 report-authorised = 批准人
 report-authorised_second = 第二人
-report-relates = 结果只与所测物品有关。未经出具方书面同意，本报告只可连同其所有部分全文复制。
+report-relates = 结果仅与被检测的物品有关。未经出具方书面同意，本报告只可连同其所有部分全文复制。
 
 ## Items
 
