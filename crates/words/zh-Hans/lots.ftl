@@ -345,7 +345,7 @@ lot-reason-lab_open = 实验室：{ $analyte } { $value }，既不能证明在{ 
 lot-reason-lab_within = 实验室：{ $analyte } { $value }，在{ $limit } mg/kg限内（方法{ $method }；{ $laboratory }，报告{ $report }，{ $date }）；筛选结果为{ $screen }。
     .remedy = 将实验室报告与本报告一起保存。它只代表所测的样品：对有涂镀层或混合的样品，实验室报告必须说明测的是哪一层或哪种材料。
 lot-reason-lab_no_uncertainty = 实验室：{ $analyte } { $value }没有附不确定度，因此既不能证明在{ $limit } mg/kg限内，也不能证明超出；筛选结果为{ $screen }。
-    .remedy = 请实验室给出扩展不确定度及其k。
+    .remedy = 请实验室给出扩展不确定度及其包含因子k。
 lot-reason-lab_not_traceable = 实验室：{ $analyte } { $value }无从查证，因此不解除任何暂扣（方法：{ $method ->
         [none] 缺少
        *[other] { $method }

@@ -517,7 +517,7 @@ page-site-constant = 恒定部分，mg/kg
 page-site-add = 添加行
 page-books-heading = { $n }个规则集在用
 page-book-source = 来源
-page-book-confidence = 其数值从何得知
+page-book-confidence = 其数值的可信程度
 page-book-id = 标识
 
 page-books-named = 此处{ $of }个规则集中有{ $n }个有效
@@ -580,8 +580,8 @@ page-exemption-expires = { $day }到期。
 page-exemption-not-found = 未查到它是否仍然有效。
 page-exemption-from-memory = 凭记忆
 page-exemption-not-filed = 从未申请续期
-page-exemption-starred = 会问儿童能否将其放入口中
-page-exemption-asks = 它会问：
+page-exemption-starred = 须回答儿童能否将其放入口中
+page-exemption-asks = 主张时须回答：
 page-renewal-heading = { $entry }的续期
 page-renewal-state = 进展
 page-renewal-none = 无人说明
@@ -615,7 +615,7 @@ page-matrix-heading = 各判定结果出现的次数
 page-matrix-outcome = 判定结果
 page-matrix-show = 显示{ $n }个读数：{ $substance } { $outcome }
 page-to-readings = 转到读数
-page-readings-heading = 全部读数
+page-readings-heading = 各读数
 page-readings-label = 读数
 page-readings-keys = 方向键在表中移动，Page Up和Page Down翻一屏，Home和End到两端；Enter打开读数，Escape关闭。
 page-readings-none = 没有符合这些筛选条件的读数。
@@ -700,7 +700,7 @@ page-detail-seconds = 秒数
 page-detail-others = 文件中另有{ $n }种元素
 
 # What lies ahead of a lot
-page-ahead = 其他规则会怎么说，延长测量能解决什么？
+page-ahead = 其他规则会得出什么结论？延长测量能解决什么？
 page-ahead-longer = 延长测量
 page-ahead-rules = 其他判定规则
 page-ahead-rules-why = 每种规则会把多少读数判为哪种结果。仅供比较：此处由筛选区间决定。
@@ -741,7 +741,7 @@ page-next-lots-left = 另{ $n }个批次
 
 # Write it down
 page-write-identification = 谁审查了什么
-page-write-files = 带走
+page-write-files = 取走文件
 page-write-reviewed-today = 今天审查
 page-write-acts = { $n ->
     [0] 尚未记录任何操作
@@ -801,7 +801,7 @@ page-act-certificate-field-sample = 分析仪记录的样品编号
 page-act-certificate-field-element = 元素
 page-act-certificate-field-value = 认定值，mg/kg
 page-act-certificate-field-u = 扩展不确定度U，mg/kg
-page-act-certificate-field-k = U的k
+page-act-certificate-field-k = U的包含因子k
 page-act-certificate-field-id = 证书编号
 page-act-certificate-field-expires = 有效期至
 page-act-certificate-field-class = 其材料
@@ -861,7 +861,7 @@ page-act-laboratory-field-analyte-cl = 总氯
 page-act-laboratory-field-value = 结果，mg/kg
 page-act-laboratory-field-value-hint = 一个数；未检出则写<和检出限。
 page-act-laboratory-field-u = 扩展不确定度U，mg/kg
-page-act-laboratory-field-k = U的k
+page-act-laboratory-field-k = U的包含因子k
 page-act-laboratory-field-method = 方法
 page-act-laboratory-field-method-hint = 如IEC 62321-5:2013。
 page-act-laboratory-field-laboratory = 实验室
