@@ -111,7 +111,7 @@ page-train-sheet-trainer = 培训人
 page-train-sheet-signature = 日期和签名
 page-train-sheet-no-certificate = 所有读数和批次都是虚构的。本单记录一次练习，不是能力证明。
 page-train-where = 练习室
-page-step-what-if = 计算假设的读数会得出什么
+page-step-what-if = 推算假设的读数
 page-step-exercises = 生成练习题
 page-step-solved = 推算练习题
 page-step-invented-delivery = 生成虚构到货
@@ -181,7 +181,7 @@ page-train-sample-told = { $n ->
    *[other] 所测{ $taken }件中没有超出限值的：以95 %的置信水平，该批{ $size }件中仍可能有最多{ $n }件超出。
  }
 page-train-sample-none = 所测件数不能多于该批件数。
-page-step-clean-sample = 计算样本无一超出时仍可能的情况
+page-step-clean-sample = 推算样本之外仍有的可能
 
 # The same in short, for the score sheet.
 page-train-clause-material = IEC 62321-2:2021，4.6；对层和薄件是我们自己的规则
