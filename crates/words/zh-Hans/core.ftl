@@ -6,17 +6,19 @@
 #   plated, coated or passivated 电镀、涂覆或钝化 · layer 层 · coating 镀层 (plating, Cr(VI) tests), 涂镀层 (in general) · cable sheath 电缆护套
 #   below limit 低于限值 · over limit 超出限值 · undecided 未定 · open 未决 · not measured 未测量 · not detected 未检出
 #   not applicable 不适用 · not capable 能力不足 · within 限内 (laboratory results, limits)
-#   band 区间 · low edge 下界 · high edge 上界 · limit 限值 · decision rule 判定规则 · guard band 保护带 · outcome 判定结果
-#   lot 批 (label: 批次) · lot size 批量 · unit, piece 单件 (counted: 件) · unit of measure 单位 · part 部件 · bill of materials 物料清单
+#   band 区间 · low edge 下界 · high edge 上界 · either edge 边界 · limit 限值 · decision rule 判定规则 · guard band 保护带 · outcome 判定结果
+#   lot 批次 (with a number or 该/本/每/一: 批) · lot size 批量 · unit, piece 单件 (counted: 件) · unit of measure 单位 · part 部件 · bill of materials 物料清单
 #   disposition 处置 · accept 接收 · hold 暂扣 · not accept 不接收 · lift a hold 解除暂扣 · quarantine, keep apart 隔离
 #   sampling plan 抽样方案 · acceptance number 接收数 · reject number 拒收数 · nonconforming 不合格 · code letter 字码
 #   inspection level 检验水平 · severity 宽严程度 · normal/tightened/reduced inspection 正常/加严/放宽检验 · isolated lot 孤立批
 #   check standard 核查标准样品 · check reading 核查读数 · blank 空白样品 · certified value 认定值 · trust 可信性
 #   detection limit 检出限 · uncertainty 不确定度 · one sigma 1σ · repeatability 重复性 · in quadrature 以方和根合成
-#   printed error 打印误差 · multiple of sigma σ倍数 · chance 概率 · repeats 重复读数 · spot 测点 · beam 光束
+#   printed error 所列误差 · multiple of sigma σ倍数 · chance 概率 · repeats (of a spot) 重复测量 · duplicate (row) 重复行 · spot 测点 · beam 射线束
 #   exemption 豁免 · entry 条目 · claim 主张 · renewal 续期 · expire 到期 · placing on the market 投放市场
 #   declaration of conformity 符合性声明 · laboratory 实验室 · reference method 参考方法 · screen (result) 筛选结果
 #   analyser 分析仪 · instrument 仪器 · mode 测量模式 · line 谱线 · escape peak 逃逸峰 · sum peak 和峰 · drift 漂移
+#   inspection 检验 · inspector 检验员 · delivery 到货 · bring in 载入 · restricted 限用 · run rules 判异准则
+#   site repeatability 现场重复性 · action level 行动水平 · a check is good 良好, failed 未通过 (never 合格) · put off 推迟 · clear 查清, 排除
 #   rule book 规则集 · settings 设置 · mapping 列对应 · history 历史文件 · act 操作 · review 审查 · digest 摘要
 #   refused row 拒读行 · set aside 搁置 · notice 提示 · remedy 处理办法 · advisory 仅提示 · initials 姓名缩写 · stick U盘
 #   report issued by 出具方 · date of issue 发布日期 · authorise 批准 · customer 客户 · item 物品 · condition 状态 · taking samples 取样
@@ -39,7 +41,7 @@ outcome-no_uncertainty = 无不确定度
     .short = 无σ
 outcome-detection_too_high = 检出限过高
     .short = 检出限过高
-outcome-not_capable = 在此σ下能力不足
+outcome-not_capable = 此σ下测量能力不足
     .short = 能力不足
 outcome-not_applicable = 不适用
     .short = 不适用
@@ -56,14 +58,14 @@ reason-uncertainty_not_stated = 数值旁没有不确定度（空白或为零）
 reason-three_sigma_reaches_band = 仅3σ就已达到区间下界，因此这次测量不能证明“低于限值”。对此数值，σ最大为{ $enough } mg/kg即可。
 reason-three_sigma_reaches_band-inside = 仅3σ就已达到区间下界，而数值本身也等于或高于下界：测量多久都不能证明“低于限值”。
 reason-three_sigma_reaches_band-open = 仅3σ就已达到某个区间的下界，因此这次测量不能证明“低于限值”。
-reason-inside_band = 读数加减3σ触及未定区间。
-reason-element_only = 高于下界。XRF看到的是元素，不是物质，因此永远不能判为“超出限值”。
-reason-layer_not_resolved = 电镀、涂覆或钝化件：光束测到的是表层与其下材料的平均。
+reason-inside_band = 读数或其±3σ触及未定区间。
+reason-element_only = 高于下界。XRF测的是元素，不是物质，因此永远不能判为“超出限值”。
+reason-layer_not_resolved = 电镀、涂覆或钝化件：射线束测到的是表层与其下材料的平均值。
 reason-above_range = 高于分析仪量程的上端，而该上端低于区间上界。
-reason-negative_beyond_error = 比零低得太多，其误差无法解释：有什么使读数偏移了相当于限值的量，也就可能掩盖同样多的该物质。
-reason-composite_needs_detection_limit = 复合材料中的镉，只有等于或低于已注明的检出限（该检出限最大50 mg/kg，且3σ最大50 mg/kg），才是“低于限值”。
-reason-repeats_disagree = 此测点的重复读数之差超出其不确定度所允许的范围，因此不以其中任何一个作为该测点的数值。
-reason-thin_sample = 太薄：较厚的样品会多出的信号足以达到区间。
+reason-negative_beyond_error = 比零低得太多，无法用其误差解释：读数因某种原因偏移了相当于限值的量，也就可能掩盖同样多的该物质。
+reason-composite_needs_detection_limit = 复合材料中的镉，只有在注明的检出限不大于50 mg/kg、数值等于或低于该检出限、且3σ不大于50 mg/kg时，才是“低于限值”。
+reason-repeats_disagree = 此测点各次重复测量之差超出其不确定度所允许的范围，因此不取其中任何一个作为该测点的数值。
+reason-thin_sample = 太薄：若样品较厚，会多出的信号足以达到区间。
 reason-not_applicable_in_metal = 不适用于金属。
 reason-around_limit = 限值落在读数的3σ范围之内。
 reason-censored_part = 其中一项只知道低于其检出限；总量是一个跨越限值的区间。
@@ -71,15 +73,15 @@ reason-part_not_measured = 总量中有一项未测量。
 reason-part_without_uncertainty = 总量中有一项没有不确定度。
 reason-part_limit_not_stated = 总量中有一项未检出，且未注明其检出限。
 reason-one_part_alone = 仅其中一项就已超出总量的限值。
-reason-copper_or_glass_in_beam = 低于限值，但在复合材料中，光束里的铜或玻璃会稀释树脂。
+reason-copper_or_glass_in_beam = 低于限值，但在复合材料中，射线束里的铜或玻璃会稀释树脂。
 
 ## Where the sigma came from
 
-sigma-printed = 打印误差，文件注明了倍数
-sigma-printed_multiple_unknown = 打印误差，未注明倍数：按1σ计，这会加宽区间
-sigma-printed_multiple_set = 打印误差，倍数由检查员设定
-sigma-site_table = 本现场在行动水平处的重复性
-sigma-repeats = 该测点重复读数显示的σ，大于打印的σ
+sigma-printed = 所列误差，文件注明了倍数
+sigma-printed_multiple_unknown = 所列误差，未注明倍数：按1σ计，这会加宽区间
+sigma-printed_multiple_set = 所列误差，倍数由检验员设定
+sigma-site_table = 现场在行动水平处的重复性
+sigma-repeats = 该测点重复测量显示的σ，大于所列的σ
 sigma-detection_limit = 检出限除以三
 sigma-none = 无
 
@@ -91,7 +93,7 @@ class-composite = 复合材料/电子件
 class-plated = 电镀、涂覆或钝化
 class-unknown = 类别未知
 class-from-declared = 文件注明
-class-from-setting = 检查员设定
+class-from-setting = 检验员设定
 class-from-not_stated = 无人注明
 class-from-not_understood = 文件中的词不是此处已知的类别
 class-from-not_in_book = 规则集没有该类别的区间
@@ -108,13 +110,13 @@ substance-total = 氯+溴
 halogen-Cl = Cl
 halogen-Br = Br（作为卤素）
 halogen-total = Cl + Br
-stands-for-Cr = 代表XRF看不到的Cr(VI)
-stands-for-Br = 代表XRF看不到的PBB和PBDE
+stands-for-Cr = 代表XRF测不出的Cr(VI)
+stands-for-Br = 代表XRF测不出的PBB和PBDE
 
 ## Dispositions
 
-disposition-accept = 就所筛选的物质接收
-material-disposition-accept = 未发现不利之处
+disposition-accept = 仅就所筛选的物质接收
+material-disposition-accept = 未发现不利情况
 material-disposition-hold = 暂扣
 material-disposition-not_accept = 不接收
 disposition-hold = 暂扣
@@ -129,20 +131,20 @@ lot-reason-halogen_over_limit = { $of }个读数中有{ $count }个的{ $about }
 lot-reason-over_in_some_classes = { $of }个读数中有{ $count }个的{ $about }，在它可能所属的某些材料类别下超出限值。
     .remedy = 注明材料类别。
 lot-reason-not_measured = { $of }个读数中有{ $count }个未测量{ $about }。
-    .remedy = 测量它；数值没有单位时注明单位。
+    .remedy = 补测；数值没有单位时注明单位。
 lot-reason-no_uncertainty = { $of }个读数中有{ $count }个的{ $about }没有不确定度。
-    .remedy = 导出误差列，或给出本现场的重复性表。
+    .remedy = 导出误差列，或给出现场重复性表。
 lot-reason-detection_too_high = { $about }：{ $of }个读数中有{ $count }个的检出限过高或未注明。
-    .remedy = 延长测量以降低检出限，或将检出限一并导出。
+    .remedy = 延长测量以降低检出限，或将其一并导出。
 lot-reason-not_capable = { $about }：{ $of }个读数中有{ $count }个的σ过大，不能证明“低于限值”。
     .remedy = 延长测量，或使用参考方法。
 lot-reason-undecided = { $of }个读数中有{ $count }个的{ $about }未定。
     .remedy = 按各读数的下一步办理：延长测量、换测点，或用参考方法。
 lot-reason-halogen_open = { $of }个读数中有{ $count }个的{ $about }在卤素规则集下未决。
     .remedy = 按各读数的下一步办理。
-lot-reason-file_not_read = 文件“{ $about }”未读入，或其中没有一行读入；里面可能有测量结果。
-    .remedy = 在“收到了什么？”中查看该文件：换成能读取的格式，或将它移出本次检查。
-lot-reason-units_not_stated = { $of }个读数中有{ $count }个未注明测的是哪一单件，因此无法清点方案要求的件数。
+lot-reason-file_not_read = 文件“{ $about }”未读入，或没有读入其中任何一行；里面可能有测量结果。
+    .remedy = 在“收到了什么？”中查看该文件：换成能读取的格式，或将它移出本次检验。
+lot-reason-units_not_stated = { $of }个读数中有{ $count }个未注明测的是哪一单件，因此无法清点是否达到方案要求的件数。
     .remedy = 在Unit列（件号）中写明每个读数所测的单件。
 lot-reason-rows_refused = 来源中有{ $count }行拒读；这里可能缺少测量结果。
     .remedy = 查看拒读行，改正文件或重新测量。
@@ -151,7 +153,7 @@ lot-reason-class_unknown = { $of }个读数中有{ $count }个的材料类别未
 lot-reason-thickness_not_stated = 塑料或轻合金中的镉或铅低于限值，但未注明厚度（{ $of }个读数中有{ $count }个）；薄件显示的含量少于实际含量。
     .remedy = 以毫米注明厚度。
 lot-reason-material_not_measured = 物料清单列有“{ $about }”，但未测量。
-    .remedy = 测量它。
+    .remedy = 测量该材料。
 lot-reason-bill_of_materials_none = 有{ $count }个部件未给出物料清单，因此可能有材料未测量。
     .remedy = 列出该部件的均质材料。
 lot-reason-material_not_listed = 测量了“{ $about }”，但它不在该部件的物料清单上：这可能不是商定的材料。
@@ -160,18 +162,18 @@ lot-reason-sampling_none = 未给出批量，或未给出方案要求的件数�
     .remedy = 给出批量和方案要求的件数，或将抽样（sampling）设为仅提示（advisory）；报告会印出这一点。
 lot-reason-sampling_too_few = 测得最少的材料只测量了{ $count }件；方案要求{ $of }件。
     .remedy = 补测缺少的件数。
-lot-reason-multiple_not_stated = { $of }个读数中有{ $count }个未注明打印误差的倍数；按1σ计，这会加宽区间。
+lot-reason-multiple_not_stated = { $of }个读数中有{ $count }个未注明所列误差的倍数；按1σ计，这会加宽区间。
     .remedy = 注明误差列是1σ、2σ还是3σ。
-lot-reason-halogen_book_not_loaded = 本次检查指定了卤素规则集“{ $about }”，但它未载入。
+lot-reason-halogen_book_not_loaded = 本次检验指定了卤素规则集“{ $about }”，但它未载入。
     .remedy = 载入该规则集文件，或指定一个已载入的规则集。
 reason-advisory = （印出，不致暂扣）
 
 ## What screening does not answer
 
 not-assessed-phthalates = 邻苯二甲酸酯（DEHP、BBP、DBP、DIBP）：XRF完全不能给出答案（IEC 62321-8）。
-not-assessed-pbb_pbde = PBB和PBDE：只能凭低溴排除，从未直接测量（IEC 62321-6）。此处的低溴不能证明满足法规(EU) 2019/1021对PBDE的10 mg/kg限值。
-not-assessed-cr6 = Cr(VI)：只能凭低总铬排除，从未直接测量（IEC 62321-7-1、-7-2）。在钝化或电镀表面，总铬说明不了任何问题。
-not-assessed-exemptions = 无人主张的豁免：除非有主张指明该豁免，并附证据和第二人的姓名缩写，否则一概不适用。
+not-assessed-pbb_pbde = PBB和PBDE：只能凭低溴排除，从未测量（IEC 62321-6）。此处的低溴不能证明满足法规(EU) 2019/1021对PBDE的10 mg/kg限值。
+not-assessed-cr6 = Cr(VI)：只能凭低总铬排除，从未测量（IEC 62321-7-1、-7-2）。在钝化或电镀表面，总铬说明不了任何问题。
+not-assessed-exemptions = 无人主张的豁免：除非有人针对该豁免提出主张，并附证据和第二人的姓名缩写，否则一概不适用。
 not-assessed-change = 未测量的材料、层和部件。
 
 ## Next steps
@@ -179,13 +181,13 @@ not-assessed-change = 未测量的材料、层和部件。
 next-measure_element = 测量{ $about }。
 next-state_unit = 注明{ $about }列的单位。
 next-read_cell_again = 查看文件中的该单元格：改正它，或重新测量。
-next-state_uncertainty = 导出{ $about }的不确定度，或给出本现场的重复性表。
+next-state_uncertainty = 导出{ $about }的不确定度，或给出现场重复性表。
 next-state_detection_limit = 导出{ $about }的检出限。
 next-state_class = 注明材料类别。
-next-measure_longer = 在此测点总共测量约{ $seconds } s（未注明光束），有一半的概率得出判定；约{ $surely } s有九成概率；此为估计。
-next-measure_longer_even_only = 在此测点总共测量约{ $seconds } s（未注明光束），有一半的概率得出判定；要达到九成概率须超过{ $cap } s；此为估计。
-next-another_spot = 测另一测点：可看出材料是否不均匀。它可能测得更多，但绝不能使本测点消除疑问。
-next-repeat_again = 清洁测点，放平后重测：这些读数相互矛盾。
+next-measure_longer = 在此测点总共测量约{ $seconds } s（未注明射线束），有一半的概率得出判定；约{ $surely } s有九成概率；此为估计。
+next-measure_longer_even_only = 在此测点总共测量约{ $seconds } s（未注明射线束），有一半的概率得出判定；要达到九成概率须超过{ $cap } s；此为估计。
+next-another_spot = 测另一测点：可看出材料是否不均匀。它可能测得更多，但绝不能消除本测点的疑问。
+next-repeat_again = 清洁测点，放平后重测：各读数相互矛盾。
 next-find_shift = 查明使读数偏移的原因（校准、本底、单位），然后重测该测点。
 next-lower_detection_limit = 延长测量：时间增至四倍，检出限减半。
 next-thicker_piece = 叠放样品，或测量较厚的样品。
@@ -213,7 +215,7 @@ role-mode = 测量模式
 role-operator = 操作员
 role-thickness = 厚度
 role-note = 备注
-role-spectrum = 光谱或滤光片
+role-spectrum = 谱图或滤光片
 role-photo = 照片
 role-element = 元素名称
 role-below_mark = “低于检出限”的标记
@@ -221,7 +223,7 @@ role-error_multiple = 不确定度代表几倍σ
 role-time_of_day = 时刻
 role-unit_of_measure = 该行的计量单位
 role-unused = 未使用
-evidence-element_heading = 列标题写有元素，其余各词也都能理解
+evidence-element_heading = 列标题写有元素，其余各词也都能识别
 evidence-element_in_another_case = 列标题是大小写不同的元素符号，相邻的列标题也是
 evidence-oxide_heading = 列标题是氧化物；其数值按原子量换算为元素
 evidence-holds_elements = 其单元格写的是元素
@@ -232,16 +234,16 @@ evidence-known_heading = 列标题是已知的词
 evidence-class_words_only = 每个单元格都是表示材料类别的词
 evidence-holds_units = 单元格中是计量单位
 evidence-holds_seconds = 列标题为时间，单元格中是较小的数，没有日期
-evidence-unit_not_understood = 列标题写有元素，但其单位此处不认识，因此数值仍作文字
-evidence-words_not_understood = 列标题以元素开头，但含有不能理解的词
+evidence-unit_not_understood = 列标题写有元素，但无法识别其单位，因此数值仍作文字
+evidence-words_not_understood = 列标题以元素开头，但含有无法识别的词
 evidence-already_taken = 另一列已有此含义
-evidence-not_known = 此处不认识该列标题
+evidence-not_known = 无法识别该列标题
 confidence-sure = 确定
 confidence-likely = 很可能
 confidence-look = 请查看
 layout-wide = 每个读数一行，每种元素一列
 layout-long = 一个读数的每种元素一行
-layout-turned = 横放：每个读数一列，每种元素一行
+layout-turned = 行列互换：每个读数一列，每种元素一行
 layout-joined = 每个读数有几行，已在此合并
 encoding-by-byte_order_mark = 由文件开头的字节注明
 encoding-by-valid_utf8 = 每个字节都相符
@@ -250,7 +252,7 @@ encoding-by-words_found = 这样读时出现结果表中的词
 encoding-by-guess = 仅凭字节推测：请查看名称和符号是否正确
 encoding-by-told = 由人指定
 id-template-no_field = 尚未指定任何一段：请至少说明一段是什么。
-id-template-unknown_field = 有一个名称此处不认识。
+id-template-unknown_field = 有一个名称无法识别。
 id-template-field_twice = 有两段指定为同一名称。
 id-template-nothing_between = 有两段之间没有分隔，因此无法看出前一段到哪里为止。
 id-template-open_brace = 编号中含有花括号，模式无法表示。
@@ -279,7 +281,7 @@ notice-workbook_broken = { $found ->
        *[damaged] 工作簿不完整、已损坏，或根本不是工作簿。
     }
     .remedy = 用电子表格程序打开，重新保存为XLSX或CSV，再载入该文件。
-notice-workbook_not_read = 工作簿有密码锁定，或是此处不读取的旧格式。
+notice-workbook_not_read = 工作簿有密码保护，或是此处不支持的旧格式。
     .remedy = 去掉密码后保存为XLSX、ODS或CSV，再载入该文件。
 notice-workbook_too_large = 工作簿内容超过此处解包的上限：{ $found ->
         [ratio] 压缩程度远高于单元格应有的程度。
@@ -302,8 +304,8 @@ notice-archive_too_large = 压缩包内容超过解压的上限：{ $found ->
     }
     .remedy = 如果来源可靠，请解压后载入其中的文件。
 notice-entry_not_read = 无法解压压缩包中的该文件：{ $found ->
-        [password] 有密码锁定。
-        [method] 压缩方式此处不读取。
+        [password] 有密码保护。
+        [method] 此处不支持其压缩方式。
        *[damaged] 已损坏。
     }
     .remedy = 用密码解压该压缩包，再载入其中的文件。
@@ -317,7 +319,7 @@ notice-no_element_column = 未找到元素列，例如“Pb (mg/kg)”。全部{
     .remedy = 检查文件是否有一行含元素符号的标题，且其下有数据行。
 notice-column_twice = “{ $found }”：有两列都自称同一元素。两列都有内容处，该单元格按未测量计。
     .remedy = 删除其中一列或改名。
-notice-heading_not_understood = “{ $found }”以元素开头，但其余的词不能理解，因此未使用。
+notice-heading_not_understood = “{ $found }”以元素开头，但无法识别其余的词，因此未使用。
     .remedy = 如果它是质量分数，请把标题写成“Pb mg/kg”的样子。
 notice-quote_left_open = 此行有一个引号打开后始终没有关闭，或隔了若干行才关闭，而中间像是完整的行。被它吞掉的内容拒读；从其后继续读取。
     .remedy = 补上或删除该引号。
@@ -325,9 +327,9 @@ notice-line_too_long = 此行比任何表格行都长（超过1 MiB）。该行�
     .remedy = 查看文件中的该行；可能缺少换行。
 notice-row_too_long = 此行的单元格多于标题，多出的第一个是“{ $found }”，因此各单元格可能错列。该行拒读。
     .remedy = 查找未加引号的单元格中是否含有分隔符。
-notice-under_unknown_heading = 此行位于不能理解的标题之下，其数值的含义不明。该行拒读。
+notice-under_unknown_heading = 此行位于无法识别的标题之下，其数值的含义不明。该行拒读。
     .remedy = 查看其上方的标题：元素写成“Pb mg/kg”的样子，或将该表单独存为一个文件。
-notice-far_below_zero = “{ $found }”比零低三倍打印误差以上：可能是缺失值的代码，或校准有误。仍按数值保留。
+notice-far_below_zero = “{ $found }”比零低三倍所列误差以上：可能是缺失值的代码，或校准有误。仍按数值保留。
     .remedy = 查看该单元格；如果它表示缺失值，请留空。
 notice-row_short = 有{ $rows }行的单元格少于标题；缺少的单元格按空白计。
     .remedy = 检查这些行是否被截断。
@@ -351,10 +353,10 @@ notice-unit_not_stated = 有{ $rows }行未注明单位（首个为“{ $found }
     .remedy = 注明文件的单位。
 notice-unit_not_known = “{ $found }”不是此处已知的质量分数单位。
     .remedy = 请用mg/kg、ppm、%、g/kg、ug/g或ppb。
-notice-multiple_not_stated = 未注明误差列代表几倍σ（{ $rows }行）。按一倍计，这会加宽未定区间，绝不会使任何结果过关。
+notice-multiple_not_stated = 未注明误差列代表几倍σ（{ $rows }行）。按一倍计，这会加宽未定区间，绝不会因此使任何结果变为低于限值。
     .remedy = 为此文件注明1σ、2σ或3σ。
 notice-limit_in_error_column = 有{ $rows }行写“未检出”，而误差列中有数（首个为“{ $found }”）：该数被读作{ $reading ->
-        [one_error] 一倍打印误差，以其3σ作为检出限
+        [one_error] 一倍所列误差，以其3σ作为检出限
        *[limit] 检出限
     }。
     .remedy = 如果该列在那里表示另一种含义，请为此文件说明。
@@ -367,7 +369,7 @@ notice-too_many_columns = 有一行含{ $found }列，多于任何结果表。�
 notice-element_not_understood = “{ $found }”不是此处已知的元素。此行有测量内容，因此拒读。
     .remedy = 如果它是元素，请为其列说明，或改正名称。
 notice-element_twice = 同一元素在一个读数中出现两次（“{ $found }”），共{ $rows }行。无法看出指的是哪一个，因此按未测量计。
-    .remedy = 说明以哪一列或哪一光谱为准，或删除另一个。
+    .remedy = 说明以哪一列或哪一谱图为准，或删除另一个。
 notice-summary_row = “{ $found }”不是样品：它是其他样品的汇总或限值，共{ $rows }行或列。已搁置，不作读数。
     .remedy = 如果它是样品，请换一个名称。
 notice-two_readings_in_row = 此行在同名标题下还写有“{ $found }”：两张表并排放置。该行拒读，因为数值可能归到错误的样品。
@@ -384,10 +386,10 @@ notice-id_pattern_differs = “{ $found }”与组合编号的示例模式不符
     .remedy = 另举一例说明模式，或改正编号。
 notice-stated_above = 表格上方注明的“{ $found }”，用于其下所有自己未注明的读数。
     .remedy = 如果它不适用于全部读数，请手动设定该列。
-notice-table_turned = 表格横放：每列是一个读数，每行是一种元素。
+notice-table_turned = 表格行列互换：每列是一个读数，每行是一种元素。
     .remedy = 如果正确，无需处理。
-notice-rows_joined = 有{ $rows }行（每个光谱或滤光片一行）已按相同的样品和时间合并为读数。
-    .remedy = 如果它们各是独立的读数，请将光谱列标为未使用。
+notice-rows_joined = 有{ $rows }行（每个谱图或滤光片一行）已按相同的样品和时间合并为读数。
+    .remedy = 如果它们各是独立的读数，请将谱图列标为未使用。
 notice-mapped_by_hand = 已为这些标题手动设定{ $rows }列。
     .remedy = 撤回该操作，可查看不经设定时的识别结果。
 notice-mapping_differs = 有人设定的列对应提到列或行{ $found }，而此表没有。未使用该设定。
@@ -407,7 +409,7 @@ notice-skipped = 不是结果表；已跳过。
 
 problem-malformed = 无法读取此行：{ $found }
     .remedy = 改正该行；文字要放在引号中。
-problem-wrong_schema = “{ $found }”不是此处读取的文件种类。
+problem-wrong_schema = “{ $found }”不是此处可读取的文件种类。
     .remedy = 第一行必须是schema = "{ $expected }"。
 problem-unknown_key = 此处没有这个键：{ $found }
     .remedy = 改正拼写，或删去该行。此表中已知的键列在括号里。
@@ -439,11 +441,11 @@ problem-aql_not_in_table = “{ $found }”不是抽样表中的AQL。
 ## Acts in words
 
 act-class = 材料类别设为{ $value }
-act-sigma_multiple = 打印误差按{ $value }σ计
+act-sigma_multiple = 所列误差按{ $value }σ计
 act-unit_of_measure = 没有单位的数值，单位设为{ $value }
 act-decimal_mark = 小数点符号设为“{ $value }”
 act-detection_in_error_column = 未检出时误差列中的数：{ $value ->
-        [one_error] 一倍打印误差
+        [one_error] 一倍所列误差
        *[limit] 检出限
     }
 act-column_role = 手动设定列：{ $value }
@@ -471,16 +473,16 @@ act-bill_of_materials = 已列均质材料：{ $value }
 act-category = 产品类别{ $value }
 act-placing_date = 投放市场日期{ $value }
 act-reviewed_at = 审查日期{ $value }
-act-inspector = 检查员{ $value }
+act-inspector = 检验员{ $value }
 act-place = 地点{ $value }
 act-title = 标题{ $value }
 act-check_samples = 核查样品：{ $value }
-act-site_sigma = 本现场重复性{ $value }
-act-relative_sigma = 每个σ以方和根再加上数值的{ $value } %
-act-repeats = 算作同一测点重复的读数：{ $value }
+act-site_sigma = 现场重复性{ $value }
+act-relative_sigma = 每个σ再加上数值的{ $value } %（以方和根合成）
+act-repeats = 算作重复测量的读数：{ $value }
 act-uncertainty_holds = 不确定度包含：{ $value }
 act-undo = 撤回操作{ $value }
-target-inspection = 整个检查
+target-inspection = 整个检验
 target-source = 文件{ $name }
 target-header = 标题为{ $name }的表
 target-lot = { $supplier }的批次{ $lot }
@@ -490,7 +492,7 @@ target-material = 部件{ $part }的材料{ $material }
 ## Summary lines
 
 summary-no_readings = 尚无读数。
-summary-counts = { $lots }个批次，{ $readings }个读数：{ $accept }批接收（就所筛选的物质），{ $hold }批暂扣，{ $not_accept }批不接收。
+summary-counts = { $lots }个批次，{ $readings }个读数：{ $accept }批接收（仅就所筛选的物质），{ $hold }批暂扣，{ $not_accept }批不接收。
 summary-only_checks = 所有读数都标为核查：没有测量任何批次的产品。
 summary-readings_below = 读数所示：每种所筛选的物质都低于限值或不适用。
 summary-readings_say = 读数所示：{ $list }。
@@ -503,7 +505,7 @@ summary-detection_too_high = { $about }检出限过高{ $count }个
 summary-not_capable = { $about }能力不足{ $count }个
 summary-undecided = { $about }未定{ $count }个
 summary-halogen_open = { $about }在卤素规则集下未决{ $count }个
-summary-evidence_none = 证据：没有因缺少证据而暂扣的批次。
+summary-evidence_none = 证据：没有批次因缺少证据而暂扣。
 summary-evidence_advisory = 未给出，但不致暂扣：{ $list }。
 summary-evidence_missing = 接收尚缺的证据：{ $list }。
 evidence-short-file_not_read = 未读入的文件
@@ -515,7 +517,7 @@ evidence-short-material_not_measured = 未测量的材料
 evidence-short-bill_of_materials_none = 物料清单
 evidence-short-material_not_listed = 不在清单上的材料
 evidence-short-sampling_none = 批量和抽样方案
-evidence-short-sampling_too_few = 更多单件
+evidence-short-sampling_too_few = 补测的单件
 evidence-short-multiple_not_stated = σ倍数
 evidence-short-halogen_book_not_loaded = 卤素规则集
 not-stated = 未注明
@@ -540,19 +542,19 @@ working-over = { $x } − { $k } × { $sigma } = { $end } mg/kg，等于或高�
 working-between = { $x } ± { $k } × { $sigma } mg/kg的范围是{ $from }至{ $to }；未定区间是{ $low }至{ $high } mg/kg。
 working-between_open = { $x } ± { $k } × { $sigma } mg/kg的范围是{ $from }至{ $to }；“低于限值”到{ $low } mg/kg为止，没有“超出限值”。
 working-detection = 检出限{ $x } mg/kg，未检出，以其三分之一为σ：{ $x } + { $k } × { $sigma } = { $end } mg/kg，与下界{ $low } mg/kg比较。
-working-detection_composite = 检出限{ $x } mg/kg，未检出；只有等于或低于{ $low } mg/kg才算低于限值。
+working-detection_composite = 检出限{ $x } mg/kg，未检出；只有检出限等于或低于{ $low } mg/kg，才算低于限值。
 working-composite = { $x } ± { $k } × { $sigma } mg/kg的范围是{ $from }至{ $to }；“低于限值”要求注明的检出限最大为{ $low } mg/kg，且数值等于或低于该检出限；“超出限值”从{ $high } mg/kg开始。
-working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg。这样薄的塑料可能只给出全部信号的{ $share } %，因此此处“低于限值”到{ $scaled } mg/kg为止，而不是{ $low }。
+working-thin = { $x } + { $k } × { $sigma } = { $end } mg/kg。这样薄的塑料给出的信号可能只有全部信号的{ $share } %，因此此处“低于限值”到{ $scaled } mg/kg为止，而不是{ $low }。
 working-not_capable = { $k } × { $sigma } = { $end } mg/kg，等于或高于下界{ $low } mg/kg。
 
 ## Cautions
 
 caution-declaration = 筛选不是符合性声明，也不是实验室结果。
-caution-homogeneous = 一个结果只代表所测的测点。限值适用于每一种均质材料，包括各层。
-caution-radiation = X射线分析仪会发出电离辐射。请遵守当地法律、许可证和仪器的培训要求；绝不可用手将样品拿在光束中。
+caution-homogeneous = 一个结果只代表所测的测点。限值适用于每一种均质材料，各层也不例外。
+caution-radiation = X射线分析仪会发出电离辐射。请遵守当地法律、许可证和仪器的培训要求；绝不可用手拿着样品置于射线束中。
 caution-dust = 切割、打磨或刮削样品会释放有毒粉尘（铅、镉、铬）。请使用抽风、手套和口罩，并按当地规定处置残余物。
-caution-shipping = 不得凭此页面发运暂扣或不接收的批次；由有权限的人决定。
-caution-items = 结果只与所测物品有关。
+caution-shipping = 不得仅凭本页面就发运暂扣或不接收的批次；由有权限的人决定。
+caution-items = 结果仅与被检测的物品有关。
 
 ## Report
 
@@ -563,7 +565,7 @@ report-id = 标识
 report-program = 制作程序
 report-number = 报告编号
 report-reviewed = 审查日期
-report-inspector = 检查员
+report-inspector = 检验员
 report-place = 地点
 report-category = 产品类别（指令2011/65/EU）
 report-placing = 投放市场
@@ -582,18 +584,18 @@ report-material = 材料
 report-class = 类别
 report-sources = 来源
 report-file = 文件
-report-rows = 读入行 = 使用 + 核查 + 重复 + 搁置 + 拒读
+report-rows = 读入行 = 使用 + 核查 + 重复行 + 搁置 + 拒读
 report-digest = SHA-256
 report-method = 方法、规则与判定规则
 report-method_text = 以X射线荧光筛选；每个读数按下列规则集的区间判定。数值为质量分数，单位mg/kg；s为1σ。
-report-rule_text = 低于限值（BL）：x + { $k } s { $low_sign } 下界。超出限值（OL）：x − { $k } s { $high_sign } 上界。未定（X）：两者之间。Cr和Br没有“超出限值”。检出限为D而未检出：s = D / 3，若D + { $k } s { $low_sign } 下界则为BL。复合材料中的镉：只有等于或低于已注明的检出限，且该检出限在下列界限之内，才为BL。电镀、涂覆或钝化件：一律为X。类别未知：按每一类别判定，以最差者为准。各区间留下的错误判定风险不按批计算；单个数值落在法定限值之内的概率见该数值的说明。
-report-rule_halogens = 卤素：若x + { $k } s { $within_sign } 限值则为BL，若x − { $k } s { $over_sign } 限值则为OL；在复合材料或未知类别中，BL改为X（光束中有铜或玻璃）；金属不适用；总量将两个σ的平方相加；其中一项低于检出限时，总量为一个区间。
+report-rule_text = 低于限值（BL）：x + { $k } s { $low_sign } 下界。超出限值（OL）：x − { $k } s { $high_sign } 上界。未定（X）：两者之间。Cr和Br没有“超出限值”。检出限为D而未检出：s = D / 3，若D + { $k } s { $low_sign } 下界则为BL。复合材料中的镉：只有等于或低于已注明的检出限，且该检出限不超过下表所列的最大值，才为BL。电镀、涂覆或钝化件：一律为X。类别未知：按每一类别判定，以最差者为准。各区间所留的误判风险不按批计算；单个数值落在法定限值之内的概率见该数值的说明。
+report-rule_halogens = 卤素：若x + { $k } s { $within_sign } 限值则为BL，若x − { $k } s { $over_sign } 限值则为OL；在复合材料或未知类别中，BL改为X（射线束中有铜或玻璃）；金属不适用；总量将两个σ的平方相加；其中一项低于检出限时，总量为一个区间。
 report-halogens_moved = 卤素按{ $book }影响处置。
 report-halogens_shown = 卤素仅供参考；未指定卤素规则集，因此不影响任何处置。
-report-uncertainty = 不确定度：s为打印误差除以其所代表的倍数；若给出了本现场重复性表，则不小于其在行动水平处的重复性，也不小于该测点重复读数所显示的σ。无人注明的倍数按一计，这会加宽未定区间。所用的s及其倍数列在附录各结果旁。
-report-uncertainty_full = 检查员注明：所给的不确定度是完整的，包含校准、基体和抽样。
+report-uncertainty = 不确定度：s为所列误差除以其所代表的倍数；若给出了现场重复性表，则不小于其在行动水平处的重复性，也不小于该测点重复测量所显示的σ。无人注明的倍数按一计，这会加宽未定区间。所用的s及其倍数列在附录各结果旁。
+report-uncertainty_full = 检验员注明：所给的不确定度是完整的，包含校准、基体和抽样。
 report-probability = 真值落在限值之内的概率，按以数值为中心的正态分布计算（JCGM 106:2012），只用于Cd、Pb和Hg，且该材料中的限值针对元素本身。它在此不决定任何事。
-report-thickness = 厚度：注明了厚度时，塑料的BL，或已测得基体的金属的BL，只有计入缺少的信号之后仍成立才有效。塑料按最透明的聚乙烯计，若测得氯为主要元素则一并计入；因此对填充塑料偏于谨慎。
+report-thickness = 厚度：注明了厚度时，塑料的BL，或测得了基体的金属的BL，只有计入所缺的信号之后仍成立才有效。塑料按对X射线最透明的聚乙烯计，若测得氯为主要元素则一并计入；因此对填充塑料偏于谨慎。
 report-book = 规则集
 report-edition = 版次
 report-confidence = 其数值的可信程度
@@ -615,7 +617,7 @@ report-why = 原因
 report-next = 下一步
 report-material_head = 材料、部件、批次
 report-annex = 附录：全部读数
-report-annex_values = 数值以mg/kg ± 1σ表示；“<”为检出限；“–”为未测量；引号中的文字与文件中的原文相同。σ：p为打印误差，文件注明了倍数；m为打印误差，倍数由检查员设定（p或m后的数字即该倍数：p2为2σ的打印误差）；u为打印误差，倍数未知，按一计；t为本现场的表；r为该测点重复读数所显示的σ。“!”：有情况使判定结果存疑；见“结果旁的疑点”，或与未决的判定结果列在一起。
+report-annex_values = 数值以mg/kg ± 1σ表示；“<”为检出限；“–”为未测量；引号中的文字与文件中的原文相同。σ：p为所列误差，文件注明了倍数；m为所列误差，倍数由检验员设定（p或m后的数字即该倍数：p2为2σ的所列误差）；u为所列误差，倍数未知，按一计；t为现场重复性表；r为该测点重复测量所显示的σ。“!”：有情况使判定结果存疑；见“结果旁的疑点”，或与未决的判定结果列在一起。
 report-also = 同样适用于
 report-also_more = 另有{ $count }个
 report-annex_capped = 共{ $total }个读数，印出前{ $shown }个；findings.csv含全部读数。
@@ -630,7 +632,7 @@ report-stated_above = 第{ $line }行“{ $text }”适用于整个表
 report-notices = 提示
 report-notices_none = 无。
 report-check = 核查读数，不是产品
-report-rests_on = 所依据的数：批量{ $size }；方案要求{ $take }件；测得最少的材料测量了{ $units }件。
+report-rests_on = 依据：批量{ $size }；方案要求{ $take }件；测得最少的材料测量了{ $units }件。
 report-hold_ends = 除各理由的要求之外，暂扣如何结束
 report-refused = 拒读行
 report-refused_none = 没有拒读行。
@@ -647,7 +649,7 @@ report-note = 备注
 report-not_assessed = 未评估
 report-cautions = 注意事项
 report-signatures = 签名
-report-sign_inspector = 检查人（姓名、日期、签名）
+report-sign_inspector = 检验人（姓名、日期、签名）
 report-sign_second = 第二人复核（姓名、日期、签名）
 report-findings_digest = 审查结果的SHA-256
 report-total_rows = 全部文件
@@ -659,21 +661,21 @@ report-rule_not_applicable = 没有适用的限值规则（读数个数）
 report-composition = 成分
 report-caution = 注意
 report-doubts = 结果旁的疑点
-report-doubts_none = 所测内容没有使任何BL存疑，也没有成分与类别相矛盾。
+report-doubts_none = 测得的内容没有使任何BL存疑，也没有成分与类别相矛盾。
 report-doubts_below = 低于限值，但存疑
 report-doubts_capped = 共{ $total }项，印出前{ $shown }项；findings.json含全部。
 report-compositions = 需注意的成分
-report-compositions_text = 列出类别未知，或测得内容与类别相矛盾之处。成分所提示的内容绝不直接当作类别。
-report-repeats = 重复读数与测点
-report-repeats_text = 同一测点的重复读数，若彼此一致且没有一个单独超出限值，则一起判定；测点之间绝不取平均。偏离很远的读数会指明，但一个也不剔除。
-report-repeats_none = 没有测点测量过一次以上，也没有材料在两个注明的测点测量。
-report-repeats_capped = 共{ $total }组重复读数，印出前{ $shown }组；findings.json含全部。
+report-compositions_text = 列出类别未知，或测得内容与类别相矛盾之处。成分的提示绝不直接当作类别。
+report-repeats = 重复测量与测点
+report-repeats_text = 同一测点的重复测量，若彼此一致且没有一个单独超出限值，则一起判定；测点之间绝不取平均。偏离很远的读数会指明，但一个也不剔除。
+report-repeats_none = 没有测点测量过一次以上，也没有材料测量了两个注明的测点。
+report-repeats_capped = 共{ $total }组重复测量，印出前{ $shown }组；findings.json含全部。
 report-spot = 测点
 report-element = 元素
 report-lines = 行
 report-repeats_values = 读数（mg/kg）
 report-together = 合并值（± 1σ）
-report-how = 方式
+report-how = 判定方式
 report-each_alone = 各自判定
 report-one_is_over = 不计入：其中一个单独超出限值，该结果有效
 report-spots_of = { $about }（{ $n }个测点，概率{ $p }）
@@ -705,7 +707,7 @@ report-questions = 待回答
 report-expiries = 到期日（全部批次）
 report-cr6 = 按面积计的六价铬（IEC 62321-7-1）
 report-cr6_area = ug/cm2
-report-cr6_not_judged = 未判定：已载入的规则集没有规定，或材料不是金属
+report-cr6_not_judged = 未判定：已载入的规则集没有相应规定，或材料不是金属
 report-laboratory = 实验室、报告
 report-reached = 各判定结果如何得出
 report-reached_text = 每种物质和类别的规则各列一次，并列出按该规则低于限值、未定和超出限值的读数个数。各读数判定所用的σ及倍数见附录；未决和超出限值的判定结果在上文另有段落。
@@ -717,7 +719,7 @@ report-validity = 适用的产品
 report-in_use = 在用
 report-open_day = 不限
 report-jurisdiction = 适用地区
-report-legend = BL 低于限值 · X 未定 · OL 超出限值 · 不适用：不判定。其余各词说明为何得不出上述结果，都不表示低于限值。
+report-legend = BL 低于限值 · X 未定 · OL 超出限值 · 不适用 对该材料不判定。其余各词说明为何得不出上述结果，都不表示低于限值。
 
 ## Ruler
 
@@ -749,18 +751,18 @@ cli-help = Plumbline离线审查电子材料的X射线荧光筛选结果。
                  findings.csv    每个读数一行，供电子表格使用
                  report.html     报告，供人阅读；用浏览器打印
                  （其单页和附录见--length）
-                 history.txt     所给历史文件与本次检查的合并，供下次使用
+                 history.txt     所给历史文件与本次检验合并后的文件，供下次使用
     --out DIR        写入的位置；没有则新建
     --papers         另在需要时写出：findings.xlsx、laboratory-request.html、
                      supplier-notice-N-NAME.html（有暂扣或不接收批次的供应商各一份）、labels.html
-    --length LENGTH  报告的篇幅：one_page（report-one-page.html）、full（report.html，通常）、annex
+    --length LENGTH  报告的篇幅：one_page（report-one-page.html）、full（report.html，默认）、annex
                      （report-annex.html，全部读数）或all；可重复给出
     --settings FILE  类别、批量、厚度、证书、方案……（见contract.md）；
                      给出多个时，后面的优先于前面的
     --mapping FILE   已知标题下各列的含义，由页面保存
     --bill FILE      物料清单：含Part和Material列的表，也可有Class列
     --rules FILE     规则集：其区间或卤素限值代替内置的，其限值与内置的并列
-    --history FILE   以前检查的结果（各自的history.txt）；多个则合并
+    --history FILE   以前检验的结果（各自的history.txt）；多个则合并
     explain    对匹配的读数，打印发现的内容、规则及其条款，以及得出判定结果的每一步
     --reading ID     样品编号与此相同（按文件中的写法）的读数
     --line S:LINE    从来源S的此行开始的读数，来源名称与报告中相同
@@ -769,7 +771,7 @@ cli-help = Plumbline离线审查电子材料的X射线荧光筛选结果。
                “[[sampling_plan]]”相同
     rules      列出程序自带的规则集，或逐行说明其中一个或某个文件
 
-    退出状态：0 每批就所筛选的物质接收；1 有批次暂扣或不接收；
+    退出状态：0 每批均接收（仅就所筛选的物质）；1 有批次暂扣或不接收；
     2 有输入无法读取，或没有读数（其余仍写出），或没有可说明的读数；
     64 用法错误，或设置、列对应、规则集或历史文件有误（不写出任何内容）；74 无法写出结果。
 
@@ -780,14 +782,14 @@ cli-missing_reading = 请指明哪些读数：用一次--reading ID或--line SOU
 cli-no_line = “{ $found }”不是SOURCE:LINE的形式，如results.csv:12
 cli-no_outcome = “{ $found }”不是判定项目；已知的有Cd、Pb、Hg、Cr、Br、Cl和total
 cli-no_reading = 没有匹配的读数。读数以文件中所写的样品编号指明，或以文件名和其开始的行号指明。
-cli-unknown = 此处不认识“{ $found }”
+cli-unknown = 无法识别“{ $found }”
 cli-missing_out = 缺少--out DIR
 cli-missing_value = { $found }需要一个值
 cli-missing_path = 未指明文件或文件夹
 cli-bad_file = { $file }，第{ $line }行，第{ $column }列：{ $text }
 cli-unreadable = { $file }：{ $text }
 cli-cannot_write = 无法写出{ $file }：{ $text }
-cli-source = { $file }：读入行{ $rows_in } = 使用{ $used } + 核查{ $check } + 重复{ $duplicate } + 搁置{ $set_aside } + 拒读{ $refused }；读数{ $total }
+cli-source = { $file }：读入行{ $rows_in } = 使用{ $used } + 核查{ $check } + 重复行{ $duplicate } + 搁置{ $set_aside } + 拒读{ $refused }；读数{ $total }
 cli-source_problem = { $file }：{ $text }
 cli-refused = { $file }，第{ $line }行，第{ $column }列：{ $text }
 cli-refused_row = { $file }，第{ $line }行：{ $text }

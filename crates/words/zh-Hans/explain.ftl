@@ -14,17 +14,17 @@ explain-value_none = 文件对{ $about }没有写任何内容。
 explain-value_text = 文件对{ $about }写的是“{ $written }”，不是可用的测量值。
 explain-total = 氯与溴的总量：{ $value }。
 explain-sigma = 1σ为{ $sigma } mg/kg：{ $from }。
-explain-sigma_printed = 1σ为{ $sigma } mg/kg：{ $from }（打印误差代表{ $multiple }σ）。
-explain-relative = 按设定，以方和根加上数值的{ $percent } %。
+explain-sigma_printed = 1σ为{ $sigma } mg/kg：{ $from }（所列误差为{ $multiple }σ）。
+explain-relative = 按设定，以方和根再加上数值的{ $percent } %。
 explain-under_class = 按{ $class }：{ $outcome }。{ $working }
 explain-outcome = { $about }：{ $outcome }。
 explain-outcome_because = { $about }：{ $outcome }。{ $reason }
 explain-next = 下一步：{ $list }
-explain-not_the_cautions = 它也不计入各注意事项所说的影响：数值读得过低或过高，就会使它出错。
+explain-not_the_cautions = 它也不计入各注意事项所说的影响：若数值读得过低或过高，此概率就不正确。
 explain-rule_says = { $rule }：{ $statement }（错误的概率{ $risk }）
-explain-other_rules_agree = 其他判定规则（简单、带保护带、带条件的陈述）仅供比较，都会说：{ $statement }（错误的概率{ $risk }）。
-explain-other_rules = 其他判定规则仅供比较，会说：{ $list }。
-explain-repeats = 此测点{ $n }个读数之一。{ $said } { $counts }
+explain-other_rules_agree = 其他判定规则（简单、带保护带、带条件）仅供比较，结论均为：{ $statement }（错误的概率{ $risk }）。
+explain-other_rules = 其他判定规则仅供比较，结论为：{ $list }。
+explain-repeats = 此测点{ $n }个读数之一。{ $said }{ $counts }
 
 # Repeats of one spot.
 repeats-line = 第{ $line }行

@@ -6,12 +6,12 @@ page-term-source = 来源：
 page-term-guide = 在指南中查看全部用语
 
 page-term-screening = 筛选
-page-term-screening-is = 一种快速测试，把材料分为明显低于限值、明显超出限值和未定三类。未定的交实验室；它不声明任何事。
+page-term-screening-is = 一种快速测试，把材料分为明显低于限值、明显超出限值和未定三类。未定的送实验室；它不作任何声明。
 page-term-xrf = XRF（X射线荧光）
-page-term-xrf-is = 分析仪向测点发射X射线，每种元素以自己的谱线回应。它看到的是元素而不是化合物，而且只看到表面下的一薄层。
+page-term-xrf-is = 分析仪向测点发射X射线，每种元素以自己的谱线回应。它测的是元素而不是化合物，而且只测到表面下的一薄层。
 page-term-reading = 读数
 page-term-reading-is = 在一个测点上的一次测量：每种元素的数值和不确定度，以及所用时间。
-page-term-lot = 批
+page-term-lot = 批次
 page-term-lot-is = 一个供应商以一个名称一起交付的货物。整批接收、暂扣或不接收。
 page-term-limit = 限值
 page-term-limit-is = 规则允许材料中某物质的最大含量，例如铅1000 mg/kg。恰好等于限值是否允许，由各规则集写明。
@@ -20,41 +20,41 @@ page-term-band-is = 限值周围筛选不得作出判定的范围。它从下界
 page-term-action-level = 行动水平
 page-term-action-level-is = 接近限值、必须采取行动的含量。标准要求的是分析仪在该水平的重复性，而不是在零附近的重复性。
 page-term-sigma = 1σ
-page-term-sigma-is = 读数通常分散程度的大小：重复测量约三次中有两次落在1σ之内。分析仪打印1倍、2倍或3倍，因此必须知道倍数。
+page-term-sigma-is = 读数通常离散程度的大小：重复测量约三次中有两次落在1σ之内。分析仪给出1σ、2σ或3σ，因此必须知道倍数。
 page-term-repeatability = 重复性
-page-term-repeatability-is = 在不改变任何条件时，同一样品的读数有多分散。在区间中，它指接近限值处单次读数的分散。
+page-term-repeatability-is = 在不改变任何条件时，同一样品各次读数的离散程度。就区间而言，它指限值附近单次读数的离散程度。
 page-term-bl = BL，低于限值
 page-term-bl-is = 数值连同其3σ都在区间以下。只针对这种元素、这种材料、这个测点。
 page-term-x = X，未定
 page-term-x-is = 数值或其3σ触及区间。既不是通过，也不是不通过：须由别的方法来确定。
 page-term-ol = OL，超出限值
-page-term-ol-is = 数值减去3σ后仍在区间以上。溴和铬永远不会是OL：限值针对的是化合物，而XRF看不到化合物。
+page-term-ol-is = 数值减去3σ后仍在区间以上。溴和铬永远不会是OL：限值针对的是化合物，而XRF测不出化合物。
 page-term-not-measured = 未测量
 page-term-not-measured-is = 文件中没有该元素的数值，或没有单位已知的数值。这与未检出不同。
 page-term-no-uncertainty = 无不确定度
-page-term-no-uncertainty-is = 有数字但没有σ，无人能说它可信到什么程度。按未决处理。
+page-term-no-uncertainty-is = 有数值但没有σ，因此无人能说它可信到什么程度。按未决处理。
 page-term-detection-limit = 检出限
-page-term-detection-limit-is = 分析仪能与“没有”区分开的最小含量，通常是几乎不含该元素的样品上分散程度的3倍。
+page-term-detection-limit-is = 分析仪能与“没有”区分开的最小含量，通常是几乎不含该元素的样品读数离散程度的3倍。
 page-term-detection-too-high = 检出限过高
-page-term-detection-too-high-is = 没有测出什么，但分析仪看得不够细，不能证明“低于限值”。请延长测量时间或改用其他方法。
+page-term-detection-too-high-is = 未检出，但分析仪不够灵敏，不能证明“低于限值”。请延长测量，或改用其他方法。
 page-term-not-capable = 能力不足
-page-term-not-capable-is = 仅3σ就已达到区间下界，即使干净的样品也得不到BL。需要更小的σ。
+page-term-not-capable-is = 仅3σ就已达到区间下界，即使洁净的样品也得不到BL。需要更小的σ。
 page-term-not-applicable = 不适用
 page-term-not-applicable-is = 规则没有涉及这种材料中的这种元素，例如金属中的溴。
 page-term-class = 材料类别
-page-term-class-is = 聚合物、金属、复合材料或电镀件：它决定采用哪个区间。类别未知时逐类判定，取最差的结果。
+page-term-class-is = 聚合物、金属、复合材料或电镀件：它决定采用哪个区间。类别未知时按每一类别判定，以最差者为准。
 page-term-homogeneous = 均质材料
 page-term-homogeneous-is = 用拧开、切割、研磨、刮削都不能再分成不同材料的材料。限值适用于每一种均质材料，而不是整个部件。
 page-term-composite = 复合材料
-page-term-composite-is = 光束下有几种材料且无法分开测量，例如装有元件的电路板。其区间更宽。
-page-term-plated = 电镀、涂覆
-page-term-plated-is = 另一种材料上的一层。光束测到的是两者的平均，因此筛选对该层给出X。
+page-term-composite-is = 射线束下有几种材料且无法分开测量，例如装有元器件的电路板。其区间更宽。
+page-term-plated = 电镀或涂覆
+page-term-plated-is = 另一种材料上的一层。射线束测到的是两者的平均，因此筛选对该层给出X。
 page-term-halogens = 卤素总量
-page-term-halogens-is = 氯加溴，“无卤”规则所要求的量。只有在您指定了规则集时，它才会使批暂扣。
+page-term-halogens-is = 氯加溴，“无卤”规则所要求的量。只有在您指定了规则集时，才会因它使批次暂扣。
 page-term-accept = 接收
-page-term-accept-is = 所要求的都已测量且低于限值，证据也齐全。它只覆盖测量过的部分。
+page-term-accept-is = 所要求的都已测量且低于限值，证据也齐全。它只涵盖测量过的部分。
 page-term-hold = 暂扣
-page-term-hold-is = 有未定或缺少的内容，批须等待。这不是拒收，得到结果即结束。
+page-term-hold-is = 有未定或缺少的内容，该批须等待。这不是拒收；有了结果，暂扣即结束。
 page-term-not-accept = 不接收
 page-term-not-accept-is = 至少一种材料超出限值，且没有豁免涵盖它。
 page-term-evidence = 证据
@@ -64,27 +64,27 @@ page-term-trust-is = 核查是否表明测得某读数时分析仪是准确的�
 page-term-check = 核查标准样品
 page-term-check-is = 含量已知的样品，在测量货物之前和之后测量，以表明分析仪准确。
 page-term-blank = 空白样品
-page-term-blank-is = 一块干净的、应当什么也测不出的样品。若测出什么，说明污物或分析仪给每个读数都加了一份。
+page-term-blank-is = 洁净、必须测不出任何东西的样品。若测出什么，说明污物或分析仪给每个读数都加了一份。
 page-term-certified = 认定值
 page-term-certified-is = 证书上写明的核查标准样品含量，带有不确定度。
-page-term-bracketed = 在两次合格核查之间
-page-term-bracketed-is = 读数之前最近一次和之后第一次核查都合格时，该读数可信。
+page-term-bracketed = 在两次良好的核查之间
+page-term-bracketed-is = 读数之前最近一次和之后第一次核查都良好时，该读数可信。
 page-term-chart = 控制图
-page-term-chart-is = 按时间顺序排列的核查读数，带中心线和界限。它在核查不合格之前就能显示漂移。
+page-term-chart-is = 按时间顺序排列的核查读数，带中心线和控制限。它在核查未通过之前就能显示漂移。
 page-term-plan = 抽样方案
-page-term-plan-is = 规定一批中测量多少件以及由此能说明什么的规则。没看过的件仍然没看过。
+page-term-plan-is = 规定一批中测量多少件以及由此能说明什么的规则。没有测量的件仍然未知。
 page-term-acceptance-number = 接收数
-page-term-acceptance-number-is = 方案仍允许的不合格件数。对于受限物质，无论表中如何规定，这里都是0。
+page-term-acceptance-number-is = 方案仍允许的不合格品件数。对限用物质，无论表中如何规定，此处都是0。
 page-term-exemption = 豁免
 page-term-exemption-is = 法律中的一个条目，允许某物质在指明的用途中使用到某一日期。须有人主张，并附证据和第二人签名。
 page-term-placing = 投放市场
-page-term-placing-is = 产品首次在市场上提供。豁免和有日期的限值以这一天为准。
+page-term-placing-is = 产品首次在市场上提供。豁免和有时限的限值以这一天为准。
 page-term-category = 产品类别
-page-term-category-is = 法律所列十一类设备之一。不同类别的豁免在不同日期结束。
+page-term-category-is = 法律所列十一类设备之一。不同类别的豁免在不同日期到期。
 page-term-next-step = 下一步
-page-term-next-step-is = 可能解决未决问题的最省事的办法：测更久、换测点、分离后再测，或送实验室。
+page-term-next-step-is = 可能解决未决问题的最省事的办法：延长测量、换测点、分离后再测，或送实验室。
 page-term-reference = 参考方法
-page-term-reference-is = 把样品用化学方法分解并测量受限物质本身的实验室方法。
+page-term-reference-is = 用化学方法分解样品，并测定限用物质本身的实验室方法。
 page-term-declaration = 符合性声明
 page-term-declaration-is = 制造商以技术文件为依据对产品作出的法律声明。筛选至多是这些文件之一。
 page-term-decision-rule = 判定规则
@@ -94,15 +94,15 @@ page-term-guard-band-is = 与限值保持的一段距离，使错误的“限内
 page-term-probability = 在限内的概率
 page-term-probability-is = 若不确定度正确且完整，真值在限内的可能性有多大。它在这里不决定任何事。
 page-term-margin = 余量
-page-term-margin-is = 数值与区间较近的边界相距多少个自身的σ，两侧都算。越小，离另一种结果越近。
+page-term-margin-is = 数值与区间较近的边界相距多少个自身的σ，两侧都算。越小，离另一种判定结果越近。
 page-term-digest = 摘要（SHA-256）
-page-term-digest-is = 以64位数字表示的文件指纹。改动一个字母就成为另一个；它不透露任何内容。
+page-term-digest-is = 文件的指纹，由64位字符组成。改动一个字母，指纹就不同；它不透露任何内容。
 page-term-act = 操作
-page-term-act-is = 您在这里设置、回答或撤回的内容。所有操作都带您的姓名缩写写入报告；读数从不被改动。
+page-term-act-is = 您在这里设定、回答或撤回的内容。所有操作都带您的姓名缩写写入报告；读数从不被改动。
 page-term-book = 规则集
 page-term-book-is = 注明日期的限值、区间或豁免清单，每项都有来源和条款。报告写明用了哪些。
 page-term-caution = 注意
-page-term-caution-is = 使读数存疑的情况，例如其他元素的谱线。它不改变判定结果；严重的会使批暂扣。
+page-term-caution-is = 使读数存疑的情况，例如另一元素的谱线。它不改变判定结果；严重的会使批次暂扣。
 
 page-from-bands = IEC 62321-3-1:2013，筛选限值表
 page-from-scope = IEC 62321-3-1:2013，范围
@@ -120,8 +120,8 @@ page-from-bracket = 我们自己的规则，依据US EPA Method 6200，9.4
 page-from-score = ISO 13528
 page-from-chart = ISO 7870-2
 page-from-plan = MIL-STD-105E
-page-from-zero = 我们自己的规则：法律没有允许的不合格比例
-page-from-disposition = 用词出自ISO 2859-1；得出它的条件是我们自己的规则
+page-from-zero = 我们自己的规则：法律没有规定允许的不合格品比例
+page-from-disposition = 用词出自ISO 2859-1；得出各处置的条件是我们自己的规则
 page-from-decision = ISO/IEC 17025:2017，7.8.6.1；ILAC-G8:09/2019
 page-from-guard = ILAC-G8:09/2019，4.1；JCGM 106:2012
 page-from-probability = JCGM 106:2012，7
@@ -129,7 +129,7 @@ page-from-reference = IEC 62321-4至IEC 62321-8以及IEC 62321-12
 page-from-digest = FIPS 180-4（凭记忆）
 page-from-gum = JCGM 100:2008（凭记忆）
 page-from-own = 我们自己的用词
-page-from-habit = 惯常做法，无来源
+page-from-habit = 通行做法，无来源
 
 page-ruler-heading = 我看到的是什么？
 page-ruler-alt = 一条从左到右的横杆。限值周围是画有斜线的区间。读数所在处垂下一个铅锤，两侧各有一根须线。
@@ -139,7 +139,7 @@ page-ruler-band = 限值周围的区间
 page-ruler-left = 左：低于
 page-ruler-right = 右：超出
 page-ruler-rail = 横杆：mg/kg，从少到多
-page-ruler-why = 对筛选来说限值不是一条线：在它周围的斜线区间内不作判定。
+page-ruler-why = 对筛选来说，限值不是一条线：在限值周围的斜线区间内不作判定。
 page-ruler-below = 铅锤和须线都在区间左侧
 page-ruler-undecided = 有一部分触及区间
 page-ruler-over = 铅锤和须线都在区间右侧
@@ -156,64 +156,64 @@ page-guide-go = 前往该处
 page-guide-words = 用语
 page-guide-keys = 按键
 page-guide-tour = 带我看一遍
-page-guide-bring = 带入文件
+page-guide-bring = 载入文件
 page-guide-bring-text =
     选择结果文件，或把文件、文件夹拖放到页面任意处。可读取CSV、TSV或文本表格、工作簿（XLSX、ODS）以及它们的ZIP压缩包。
-    设置、列对应、规则集、历史文件和物料清单各有自己的输入栏。照片可以和结果一起带入。
+    设置、列对应、规则集、历史文件和物料清单各有自己的入口。照片可以和结果一起载入。
     供应商从“发货前自查”进入：同样的审查，按客户的规则集进行自查。
-    不向任何地方发送。文件只读取，从不更改。
+    不向任何地方发送任何内容。文件只读取，从不更改。
 page-guide-columns = 页面如何理解各列
 page-guide-columns-text =
-    每一行恰有一个去处：采用、核查、重复、搁置或拒读。行数相符，每个拒读行都写明原因。
-    每一列都列在为它找到的含义之下。不对时请另选，文件会立即重新读取。
-    文件没有说明的内容（单位、σ倍数、日期顺序、类别）在上方提问。回答之前按严格的一侧读取。不作猜测。
+    每一行恰有一个去处：使用、核查、重复行、搁置或拒读。行数相符，每个拒读行都写明原因。
+    每列都列在识别出的含义之下。有误处请改选，文件会立即重新读取。
+    文件没有说明的内容（单位、σ倍数、日期顺序、类别）在上方提问。回答之前，按严格的理解处理。不作猜测。
 page-guide-trust = 读数可信吗？
 page-guide-trust-text =
-    每张卡片是一种证据：有什么用、缺少什么、在哪里给出。“缺少”会使批暂扣。
-    核查读数需要认定值，否则不能证明什么。在两次合格核查之间的读数可信。
+    每张卡片是一种证据：有什么用、缺少什么、在哪里给出。“缺少”会使批次暂扣。
+    核查读数需要认定值，否则不能证明任何事。在两次良好的核查之间的读数可信。
     姓名缩写输入一次即可，每项操作都会带上。任何操作都可以撤回，撤回也会记录。
 page-guide-ruler = 读懂标尺
 page-guide-ruler-text =
     看铅锤垂在哪里：在区间左侧为低于，右侧为超出，触及区间即未定。
     每个图形旁都有文字；颜色只是辅助。打开一个读数，可逐步查看判定结果是如何得出的。
-    缺少数字时页面会写明是哪一种：未测量、无不确定度、检出限过高、能力不足、不适用。没有一种是通过。
-page-guide-materials = 材料、部件、批
+    缺少数值时，页面会写明是哪一种情况：未测量、无不确定度、检出限过高、能力不足、不适用。都不算通过。
+page-guide-materials = 材料、部件、批次
 page-guide-materials-text =
     限值适用于每一种均质材料。以材料中最差的测点为准，测点之间从不取平均。
-    部件的所有材料都没有问题，部件才没有问题：请手工列出材料，或提供物料清单。批以其最差的部件为准。
-    批量和抽样方案规定要测量多少件。测过的件一件也不能超出限值。
+    部件的全部材料都查清，部件才算查清：请手工列出材料，或提供物料清单。整批以其最差的部件为准。
+    批量和抽样方案规定要测量多少件。测量过的件，一件也不得超出限值。
 page-guide-exemptions = 豁免
 page-guide-exemptions-text =
-    豁免从不自动适用。请针对一种材料主张，写明证据，并由第二人签名。
+    豁免绝不会自行适用。请针对一种材料主张，写明证据，并由第二人签名。
     它只对其用途、其类别有效，并且只到其日期为止。请填写投放市场的日期和产品类别。
-    未找到的日期或仅凭记忆的日期都有标明。依赖它们之前请先查证。
+    未查到的日期或仅凭记忆的日期都有标明。使用前请先查证。
 page-guide-halogens = 卤素
 page-guide-halogens-text =
-    氯、溴及其总量总是计算。只有您在“卤素规则”中指定了规则，它们才会使批暂扣。
+    氯、溴及其总量总会计算。只有您在“卤素规则”中指定了规则集，才会因它们使批次暂扣。
     其中一项未检出时，总量是一个范围。只有其上端低于限值，才算低于。
     请先清洁表面：助焊剂、盐和标签都含氯。
 page-guide-next = 接下来做什么
 page-guide-next-text =
-    所有未决内容按解决办法归类，最差的在前。每一步都通向有关读数或缺少的输入栏。
-    延长测量只在区间边界之外有用；页面会写明需要多久，或者测多久都不行。
+    所有未决内容按解决办法归类，最差的在前。每一步都通向有关读数，或待填的空栏。
+    只有数值在区间边界之外时，延长测量才有用；页面会写明需要多久，或测多久都不行。
     实验室结果在“实验室结果”中输入。检测请求、通知和标签在“记录下来”中。
-page-guide-report = 撰写报告
+page-guide-report = 写报告
 page-guide-report-text =
     填写何人、何处、何时。程序不读时钟：只有您填写，才会有日期。
     单页给作决定的人，完整报告留作记录，数据可取CSV、工作簿或JSON。报告可以用与页面不同的语言。
-    请在打印页上签名：签名旁的摘要把纸面与数据联系在一起。
+    请在打印出的页上签名：签名旁的摘要把纸面与数据联系在一起。
 page-guide-prove = 验证报告
 page-guide-prove-text =
-    把报告拖回页面。程序用它所带的数据重新计算，并指出每一处差异。
-    只有报告时，只能说明它与自身一致。旁边有其文件时，说明数据出自这些文件；有已签名纸面上的摘要时，说明它就是所签的报告。
-page-guide-keep = 保存，以及不留下任何东西
+    把报告拖回页面。程序用它所带的数据重新计算，并指出每一处不同。
+    只有报告时，只能证明它自身前后一致。另有制作它所用的文件时，能证明数据出自这些文件；有签名纸件上的摘要时，能证明它就是所签的报告。
+page-guide-keep = 保存，以及不留下任何内容
 page-guide-keep-text =
-    页面顶部写明您的工作是否已保存。按那里可把检查保存成文件；得到该文件的人都能读。
-    本浏览器中有一份加密的恢复副本。崩溃之后只有给您看过的代码才能打开它，请把代码记下来。
-    “不在这台计算机上留下任何东西”不保留副本，也不记住任何内容。在借来的计算机上请选用它，并清空下载文件夹。
+    页面顶部写明您的工作是否已保存。按该处可将本次检验保存到文件；拿到该文件的人都能阅读其内容。
+    此浏览器中有一份加密的恢复副本。崩溃之后只有向您显示的恢复码才能打开它，请抄写下来。
+    按“不在此计算机上留下任何内容”就不保留副本，也不记住任何内容。在借来的计算机上请选用它，并清空下载文件夹。
 page-guide-wrong = 出问题时
 page-guide-wrong-text =
-    消息写明什么、在哪里、为什么以及怎么办，并保留到您关闭为止。您的文件从不改变。
+    消息写明出了什么问题、位置、原因和处理办法，并一直显示到您关闭为止。您的文件从不改变。
     程序若停止，会带着您的文件和操作重新启动，但不含使它停止的那个文件。
     诊断文件可帮助修复程序的人。其中没有测量数据，也没有名称；保存之前可以先看。
 page-guide-safety = 安全
@@ -229,19 +229,19 @@ page-guide-law-text =
 
 page-tour-offer = 第一次来？六站，一分钟，使用虚构数据。
 page-tour-start = 带我看一遍
-page-tour-not = 不用了
+page-tour-not = 不用，谢谢
 page-tour-at = 第{ $n }站，共{ $of }站
 page-tour-next = 下一站
 page-tour-back = 上一站
 page-tour-leave = 离开
 page-tour-end = 回到首屏
-page-tour-none = 这份页面没有可供展示的交货。
+page-tour-none = 这份页面没有可供展示的到货数据。
 page-tour-steps = 五个问题
-page-tour-steps-text = 每次交货都从左到右经过五个问题。数字表示哪里有事等您处理。这次交货是虚构的。
+page-tour-steps-text = 每次到货都从左到右经过五个问题。数字表示哪里有事等您处理。这次到货是虚构的。
 page-tour-came-in-text = 文件的每一行恰有一个去处，行数相符。文件没有说明的内容在下方提问。
-page-tour-trust-text = 每张卡片是一种证据。写着“缺少”的，在给出之前批一直暂扣。
-page-tour-says-text = 每批先列最差的原因。带点线的词自带解释：指向它或点按它。
-page-tour-next-stop-text = 所有未决内容，按解决办法归类。每个按钮通向相应的地方。
+page-tour-trust-text = 每张卡片是一种证据。写着“缺少”的，在给出之前，该批一直暂扣。
+page-tour-says-text = 每批先列最差的理由。带点线的词有解释：指向它或点按它即可。
+page-tour-next-stop-text = 所有未决内容，按解决办法归类。每个按钮通向相应的位置。
 page-tour-write-text = 写明由谁审查了什么，然后取走报告。“撤销”可撤回您记录的任何内容。到此结束。
 
 page-keys-heading = 本页面的按键
@@ -256,7 +256,7 @@ page-keys-single-hint = 若您用语音操作计算机，或常误按按键，�
 page-key-guide = 打开指南
 page-key-keys = 显示此列表
 page-key-place = 前往“{ $place }”
-page-key-filter = 转到表的搜索栏
+page-key-filter = 转到读数表的查找栏
 page-key-rows = 上移或下移一行
 page-key-cells = 左移或右移一格
 page-key-screens = 上移或下移一屏
@@ -276,7 +276,7 @@ page-key-spot-take = 记录标记
 
 page-diagnostic = 诊断文件
 page-diagnostic-save = 保存诊断文件
-page-diagnostic-look = 文件中只有这些内容。没有名称，没有表头，没有单元格，没有测得的数字，也没有您输入的任何内容。不会发送：请把文件交给为您维护Plumbline的人。
+page-diagnostic-look = 文件中只有这些内容。没有名称、列标题、单元格内容或测得的数值，也没有您输入的任何内容。不会发送：请把文件交给为您维护Plumbline的人。
 page-diagnostic-text = 诊断文件的内容
 page-diagnostic-write = 保存此文件
 
@@ -300,11 +300,11 @@ page-keycap-pgdn = Page Down
 page-keycap-home = Home
 page-keycap-end = End
 
-page-step-ahead = 查看批的后续情况
+page-step-ahead = 查看批次的后续情况
 page-step-checks = 查看核查读数
 page-step-shelf = 列出规则集
-page-step-explained = 解释规则集
-page-step-summary = 汇总结果
+page-step-explained = 说明规则集
+page-step-summary = 汇总审查结果
 page-step-teach = 载入语言
 page-step-speak = 切换语言
 page-step-history = 读取历史文件

@@ -20,8 +20,8 @@ photo-damaged_photo = 图片{ $file }不完整或已损坏。
     .remedy = 从相机或U盘重新复制一次该文件。
 photo-photo_too_large = 图片{ $file }大于报告所能采用的上限：1 MiB、1600万像素；能够读取的文件最大64 MiB。
     .remedy = 制作较小的副本（长边1024像素即可），再指明该副本。页面会自动这样做。
-photo-too_many_photos = 图片{ $file }超过一次检查所能采用的上限：200张照片，共24 MiB。
-    .remedy = 去掉没有更多内容的照片，或将此次到货分成两次检查。
+photo-too_many_photos = 图片{ $file }超过一次检验所能采用的上限：200张照片，共24 MiB。
+    .remedy = 去掉没有更多内容的照片，或将此次到货分成两次检验。
 
 photo-trouble = { $text }它属于：{ $of }。{ $remedy }
 

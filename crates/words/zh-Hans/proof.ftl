@@ -3,7 +3,7 @@
 # The verdict, in one line.
 proof-verdict-agrees = 报告与由其自身数据得出的内容逐字节相同。
 proof-verdict-line_ends = 报告与由其自身数据得出的内容相同。只有换行符不同，邮件和编辑器会改变它；看不出差别。
-proof-verdict-findings_agree = 只检验了报告中的数据：由它们可得出报告所带的审查结果。您在报告中读到的文字未经检验，可能另有所说。
+proof-verdict-findings_agree = 只验证了报告中的数据：由它们可得出报告所带的审查结果。您在报告中读到的文字未经验证，可能另有所说。
 proof-verdict-differs = 报告与由其自身数据得出的内容不同。
 proof-verdict-files_needed = 无法验证该报告：它所依据的文件太大，不能收入其中。请一并给出这些文件。
 proof-verdict-evidence_missing = 无法验证该报告：每份报告都应带有的数据，这一份没有。
@@ -63,7 +63,7 @@ proof-place-finding = 审查结果，{ $row }：报告所带的是“{ $says }�
 proof-place-text_changed = 报告的文字在写出之后被更改。更改在何处，只有写出它的那个版本能够指出。
 proof-place-digest_not_printed = 报告没有印出其所带审查结果的摘要{ $gives }。
 proof-more = 另有{ $count }处。
-proof-shows-digest_findings = 您给出的摘要就是这些审查结果的摘要。它不能说明本报告的文字，该文字未经检验。
+proof-shows-digest_findings = 您给出的摘要就是这些审查结果的摘要。它不能说明本报告的文字，该文字未经验证。
 proof-lot = 批次{ $lot }，供应商{ $supplier }：{ $disposition }
 proof-more_lots = 另有{ $count }个批次，均不比以上各批更差。
 proof-foreign_books = 判定所用的规则集并非都是本版本程序自带的：{ $books }。无论其名称如何，其限值都来自有人载入的文件，或来自另一版本。请将报告中的限值与法规或标准核对。

@@ -61,10 +61,10 @@ said-uncertainty_holds-everything = 全部，包括校准、基体和抽样
 said-mark-check = 核查标准样品
 said-mark-blank = 空白样品
 said-mark-product = 货物，不是核查
-said-category-8 = 8，未注明是哪一半
+said-category-8 = 8，未注明是其中哪一部分
 said-category-8ivd = 8，体外诊断医疗器械
 said-category-8o = 8，其他医疗器械
-said-category-9 = 9，未注明是哪一半
+said-category-9 = 9，未注明是其中哪一部分
 said-category-9i = 9，工业监视和控制仪器
 said-category-9o = 9，其他监视和控制仪器
 said-site_sigma = { $class }中的{ $element }：1σ为{ $s }，{ $seconds ->
@@ -95,7 +95,7 @@ report-customer = 客户
 report-issued_on = 发布日期
 report-authorised = 批准人
 report-authorised_second = 第二人
-report-relates = 结果只与所测物品有关。未经出具方书面同意，本报告只可连同其所有部分全文复制。
+report-relates = 结果仅与被检测的物品有关。未经出具方书面同意，本报告只可连同其所有部分全文复制。
 
 ## Items
 
@@ -124,7 +124,7 @@ report-seconds_range = { $from }至{ $until } s
 report-seconds_one = { $from } s
 report-environment = 环境条件
 report-deviations = 补充、偏离和删减
-report-deviations_aside = 有{ $count }个读数被人搁置，并附原因；见“被搁置的读数”一节。
+report-deviations_aside = 有{ $count }个读数由人搁置，并附原因；见“被搁置的读数”一节。
 report-deviations_refused = 有{ $count }行拒读，不计入任何结论；见“来源”一节。
 report-deviations_said = { $text }。
 report-external = 外部提供方的结果
@@ -136,8 +136,8 @@ report-and_more = { $list }，另有{ $count }个
 
 ## Decision rule and opinions
 
-report-inherent = 判定规则：方法的区间就是规则。区间自身含有保护带（从限值向下到下界，向上到上界，再向外{ $k } s），因此不再另加保护带（ISO/IEC 17025:2017, 7.8.6.1；ILAC-G8:09/2019）。
-report-risk = 规则的风险：若s正确，读数围绕真值正态分布，且别无差错，则含量为下界的材料，其读数判为低于限值的概率为{ $chance } %；含量为上界的材料，其读数判为超出限值的概率为{ $chance } %。因此，含量等于或高于限值而判为低于限值，或含量等于或低于限值而判为超出限值，其概率更小。s由少数重复读数得出时，以较大的倍数保持该概率。其中不含校准、基体、均匀性和抽样所带来的部分。这是按正态分布计算的；区间的上下界取自标准。
+report-inherent = 判定规则：方法的区间就是规则。区间自身已含保护带（从限值向下到下界，向上到上界，再向外{ $k } s），因此不再另加保护带（ISO/IEC 17025:2017, 7.8.6.1；ILAC-G8:09/2019）。
+report-risk = 规则的风险：若s正确，读数围绕真值正态分布，且没有其他差错，则含量为下界的材料，其读数判为低于限值的概率为{ $chance } %；含量为上界的材料，其读数判为超出限值的概率为{ $chance } %。因此，含量等于或高于限值而判为低于限值，或含量等于或低于限值而判为超出限值，其概率更小。s由少数重复读数得出时，以较大的倍数保持该概率。其中不含校准、基体、均匀性和抽样所带来的部分。这是按正态分布计算的；区间的上下界取自标准。
 report-foreign_book = 本规则集不是程序自带的：有人从文件载入了它。其中关于来源及其数值可信程度的说法，只是该文件自己的说法。
 report-foreign_books = 还依据了程序未自带的规则集来判定：{ $books }。其限值只是所载入文件的说法。
 report-day_sampled = 取样
@@ -157,7 +157,7 @@ report-page_until = 最迟日期
 report-page_more_reasons = 另有{ $count }个理由
 report-page_nothing = 没有使其暂扣的理由。
 report-page_more_lots = 另有{ $count }个批次见完整报告：接收{ $accept }批，暂扣{ $hold }批，不接收{ $not_accept }批。
-report-page_inspected = 检查了什么
+report-page_inspected = 检验的内容
 report-page_decided = 决定人（姓名、日期、签名）
 report-page_checked = 第二人（姓名、日期、签名）
 

@@ -5,10 +5,10 @@
 lot-reason-limit_over = { $of }个读数中有{ $count }个超出限值“{ $about }”。
     .remedy = 隔离该批。将最差的样品送实验室按参考方法检测；只有其结果才能改变此结论。
 lot-reason-limit_open = { $of }个读数中有{ $count }个在限值“{ $about }”下未决。
-    .remedy = 见该限值自身的说明：延长测量、分离材料、投放市场日期、实验室检测，或回答其问题。
-lot-reason-book_not_loaded = 本次检查指定了规则集“{ $about }”，但它不在此处，或有另一规则集代替了它的内容。
-    .remedy = 给出该规则集文件，指定一个在此处的规则集，或移出占其位置的那个。
-lot-reason-book_differs = 本次检查按摘要指定了规则集“{ $about }”，而此处以此为标识的规则集是另一个文件。
+    .remedy = 见该限值自身的说明：延长测量、分离材料、给出投放市场日期、送实验室检测，或回答其问题。
+lot-reason-book_not_loaded = 本次检验指定了规则集“{ $about }”，但它不在此处，或有另一规则集代替了它的内容。
+    .remedy = 给出该规则集文件，改为指定此处已有的规则集，或移出代替它的那个。
+lot-reason-book_differs = 本次检验按摘要指定了规则集“{ $about }”，而此处以此为标识的规则集是另一个文件。
     .remedy = 给出所指的文件，或在查看有何变化之后，指定此处的规则集。
 summary-limit_over = 超出限值“{ $about }”{ $count }个
 summary-limit_open = 在限值“{ $about }”下未决{ $count }个
@@ -42,12 +42,12 @@ rules-holds-areas = { $count }条按面积计的六价铬规则
 rules-holds-routes = { $count }种参考方法
 confidence-confirmed = 已在法律或标准的文本中核实。
 confidence-restated = 由二手来源转述；未见法律或标准本身的此条款。
-confidence-memory = 凭记忆；依据它之前，请在法律或标准中核对。
-confidence-derived = 由计算或由文字推得，如该行所述。
+confidence-memory = 凭记忆；使用前请在法律或标准中核对。
+confidence-derived = 由计算或由文字推导得出，如该行所述。
 confidence-own = 规则集自己的说法：{ $words }。
 rules-screening = 筛选区间；s为1σ。
 rules-halogens = 卤素限值；s为1σ。
-rules-cited = { $text } 来源：{ $source }，{ $clause }。{ $confidence }
+rules-cited = { $text }来源：{ $source }，{ $clause }。{ $confidence }
 rules-band = { $about }，{ $class }：{ $low }；{ $high }；两者之间为未定。
 rules-band-none = { $about }，{ $class }：不适用。
 rules-low = 数值 + { $k } s{ $equal ->
@@ -59,7 +59,7 @@ rules-high = 数值 - { $k } s{ $equal ->
         [yes] 等于或高于
        *[no] 高于
     }{ $limit } mg/kg时，超出限值
-rules-high-none = 永远不判超出限值，因为该元素不能证明存在该物质
+rules-high-none = 永远不判为超出限值，因为该元素不能证明存在该物质
 rules-within = 数值 + { $k } s{ $equal ->
         [yes] 等于或低于
        *[no] 低于
@@ -72,11 +72,11 @@ rules-over-without = 仅{ $about } - { $k } s{ $equal ->
         [yes] 高于
        *[no] 等于或高于
     }{ $limit } mg/kg时，超出
-rules-over-never = 永远不凭读数判超出
+rules-over-never = 永远不凭读数判为超出
 rules-halogen = { $about }：{ $rule }。
-rules-limit = { $id }：{ $about }，占{ $basis }的份额：{ $rule }。适用于：{ $classes }。
+rules-limit = { $id }：{ $about }，以在{ $basis }中所占的份额计：{ $rule }。适用于：{ $classes }。
 rules-species = { $about }只是代表{ $species }：在限值之内，可排除后者含量过多；高于限值，不能说明后者有无。
-rules-source_unknown = 该元素只计特定来源的部分，而X射线看不出来源：等于或高于限值为未定。
+rules-source_unknown = 该元素只计来自特定来源的部分，而X射线看不出来源：等于或高于限值为未定。
 rules-mixed = 几种材料合在一起在限值之内为未定，因为其中一种可能高于限值。
 rules-scope = 所涉范围：{ $scope }。
 rules-question = 须由人回答：{ $question } 在此之前，超出也只判为未定。
@@ -92,8 +92,8 @@ rules-exemption = { $entry }：{ $scope }；{ $bound ->
         [none] 未注明
        *[other] { $until }
     }。
-rules-exemption-starred = 不适用于面向公众、儿童可能放入口中的部件，除非有试验证明其释放的铅足够少。
-rules-exemption-not_found = 未查到它是否仍然有效，或适用于哪些产品类别：主张它则暂扣。
+rules-exemption-starred = 不适用于面向公众、儿童可能放入口中的部件，除非有试验证明其铅释放量足够低。
+rules-exemption-not_found = 未查到它是否仍然有效，或适用于哪些产品类别：若主张它，则暂扣。
 rules-area = 金属上的六价铬，按面积计：低于{ $below } ug/cm2为阴性，高于{ $above } ug/cm2为阳性，从前者到后者之间不能判定。
 rules-route = 未定的{ $about }送检：{ $method }，{ $technique }。适用于：{ $classes }。来源：{ $source }。{ $confidence }
 rules-route-halogens = 氯或溴
