@@ -3,11 +3,15 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, VariantKey};
 use fluent_syntax::parser;
 
 /// The arguments of every text, under `room: id` or `room: id.attribute`.
 pub(crate) type Texts = BTreeMap<String, BTreeSet<String>>;
+
+/// Languages in which a count has one form for all numbers (Unicode CLDR, Language Plural Rules, the group "other"), as far as they are
+/// likely here: in them a form for `one` is never chosen, and what it says in place of the number never seen.
+const ONE_FORM: [&str; 8] = ["id", "ja", "ko", "ms", "th", "vi", "yue", "zh"];
 
 /// The texts of one file of a language.
 pub(crate) fn add_texts(texts: &mut Texts, tag: &str, room: &str, text: &str, problems: &mut Vec<String>) {
@@ -25,6 +29,12 @@ pub(crate) fn add_texts(texts: &mut Texts, tag: &str, room: &str, text: &str, pr
         let mut add = |id: String, pattern: &Pattern<&str>| {
             let mut arguments = BTreeSet::new();
             of_pattern(pattern, &mut arguments);
+            let language = tag.split('-').next().unwrap_or(tag);
+            if ONE_FORM.contains(&language) && names_one(pattern) {
+                problems.push(format!(
+                    "{place}: {id} has a form for [one], which {language} never chooses; write [1]"
+                ));
+            }
             if texts.insert(id.clone(), arguments).is_some() {
                 problems.push(format!("{tag}: {id} stands twice"));
             }
@@ -56,6 +66,18 @@ fn of_expression(expression: &Expression<&str>, found: &mut BTreeSet<String>) {
             }
         }
     }
+}
+
+/// Whether a pattern has a form for the plural category `one`.
+fn names_one(pattern: &Pattern<&str>) -> bool {
+    pattern.elements.iter().any(|element| {
+        let PatternElement::Placeable { expression: Expression::Select { variants, .. } } = element else {
+            return false;
+        };
+        variants.iter().any(|variant| {
+            matches!(variant.key, VariantKey::Identifier { name: "one" }) || names_one(&variant.value)
+        })
+    })
 }
 
 fn of_inline(inline: &InlineExpression<&str>, found: &mut BTreeSet<String>) {

@@ -74,6 +74,28 @@ mod tests {
     }
 
     #[test]
+    fn a_form_for_one_that_a_language_never_chooses_fails_the_build() {
+        for (tag, text, bad) in [
+            ("ja", "a = { $n ->\n    [one] x\n   *[other] { $n }\n }\n", true),
+            (
+                "zh-Hans",
+                "a = { $of ->\n    [x] y\n   *[other] { $n ->\n    [one] x\n   *[other] z\n }\n }\n",
+                true,
+            ),
+            ("ja", "a = { $n ->\n    [1] x\n   *[other] { $n }\n }\n", false),
+            ("de", "a = { $n ->\n    [one] x\n   *[other] { $n }\n }\n", false),
+        ] {
+            let mut problems = Vec::new();
+            add_texts(&mut Texts::new(), tag, "core", text, &mut problems);
+            assert_eq!(
+                problems.iter().any(|problem| problem.contains("write [1]")),
+                bad,
+                "{tag}: {problems:?}"
+            );
+        }
+    }
+
+    #[test]
     fn each_language_says_its_own_name() {
         assert_eq!(language("en").map(|english| english.name), Some("English"));
         assert!(LANGUAGES.iter().all(|language| !language.name.is_empty()));

@@ -10,7 +10,7 @@ page-keep-state-none = 未保存
 ## Steps, as they are named when they are taken back
 
 page-keep-step-files = { $n ->
-    [one] 载入{ $name }
+    [1] 载入{ $name }
    *[other] 载入{ $n }个文件
   }
 page-keep-step-out = 移出{ $name }
@@ -55,7 +55,7 @@ page-keep-close-hint = 关闭会从此计算机删除此检验的恢复副本。
 page-keep-event-closed = 已关闭。其恢复副本已从此计算机删除。
 page-keep-others = 此浏览器中还有{ $n }个其他恢复副本。
 page-keep-remove-others = { $n ->
-    [one] 删除
+    [1] 删除
    *[other] 删除全部{ $n }个
   }
 
@@ -98,13 +98,13 @@ page-keep-not-back-todo = 副本保持原样。请再试一次；如果仍然如
 page-keep-not-removed-what = 无法删除此浏览器保留的内容。
 page-keep-not-removed-todo = 请再试一次，或在浏览器设置中清除其数据。
 page-keep-event-recovered = { $n ->
-    [one] 已恢复检验及其文件和操作。
+    [1] 已恢复检验及其文件和操作。
    *[other] 已恢复{ $n }次检验。这里是最新的一次；按“回到上一次检验”可到其他检验。
   }
 page-keep-lost-what = 恢复副本被更改或已损坏。
 page-keep-lost-where = 保存于{ $when }的恢复副本
 page-keep-lost-why = { $n ->
-    [one] 有一条记录与写入时不同，或已缺失。在它之前的都已恢复。
+    [1] 有一条记录与写入时不同，或已缺失。在它之前的都已恢复。
    *[other] 有一条记录与写入时不同，或已缺失。它和其后的共{ $n }条无法使用。在它之前的都已恢复。
   }
 page-keep-lost-todo = 请查看最后记录的内容，补做缺少的部分。损坏的副本保持原样，可在首屏上删除；已用同一恢复码开始新的副本。
