@@ -51,53 +51,18 @@ impl MaterialClass {
     /// layer on top. `Some(Unknown)` is a word that is understood but has no bands (glass, ceramic).
     pub fn from_word(word: &str) -> Option<MaterialClass> {
         let folded = word.trim().to_lowercase();
-        CLASS_WORDS.iter().find(|(known, _)| *known == folded).map(|(_, class)| *class)
+        class_words()
+            .find(|(_, known)| *known == folded)
+            .and_then(|(class, _)| MaterialClass::from_code(class))
     }
 }
 
-/// Words of the screening table's headings and their everyday synonyms (common practice, no source).
-const CLASS_WORDS: [(&str, MaterialClass); 40] = [
-    ("polymer", MaterialClass::Polymer),
-    ("polymers", MaterialClass::Polymer),
-    ("plastic", MaterialClass::Polymer),
-    ("plastics", MaterialClass::Polymer),
-    ("rubber", MaterialClass::Polymer),
-    ("elastomer", MaterialClass::Polymer),
-    ("metal", MaterialClass::Metal),
-    ("metals", MaterialClass::Metal),
-    ("alloy", MaterialClass::Metal),
-    ("alloys", MaterialClass::Metal),
-    ("metal alloy", MaterialClass::Metal),
-    ("composite", MaterialClass::Composite),
-    ("composites", MaterialClass::Composite),
-    ("composite material", MaterialClass::Composite),
-    ("electronics", MaterialClass::Composite),
-    ("electronic", MaterialClass::Composite),
-    ("electronic component", MaterialClass::Composite),
-    ("electronic components", MaterialClass::Composite),
-    ("composite/electronics", MaterialClass::Composite),
-    ("composite / electronics", MaterialClass::Composite),
-    ("electronic assembly", MaterialClass::Composite),
-    ("pcb", MaterialClass::Composite),
-    ("pcba", MaterialClass::Composite),
-    ("printed circuit board", MaterialClass::Composite),
-    ("plated", MaterialClass::Plated),
-    ("plating", MaterialClass::Plated),
-    ("coated", MaterialClass::Plated),
-    ("coating", MaterialClass::Plated),
-    ("passivated", MaterialClass::Plated),
-    ("plated metal", MaterialClass::Plated),
-    ("plated/coated", MaterialClass::Plated),
-    ("plated or coated", MaterialClass::Plated),
-    ("coated metal", MaterialClass::Plated),
-    ("painted", MaterialClass::Plated),
-    ("metal plating", MaterialClass::Plated),
-    ("glass", MaterialClass::Unknown),
-    ("ceramic", MaterialClass::Unknown),
-    ("ceramics", MaterialClass::Unknown),
-    ("glass/ceramic", MaterialClass::Unknown),
-    ("unknown", MaterialClass::Unknown),
-];
+/// One line a word: its class, and the word (its head says what is in it).
+const CLASS_WORDS: &str = include_str!("../data/class_words.tsv");
+
+fn class_words() -> impl Iterator<Item = (&'static str, &'static str)> {
+    CLASS_WORDS.lines().filter(|line| !line.starts_with('#')).filter_map(|line| line.split_once('\t'))
+}
 
 /// Where the class of a reading came from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -138,4 +103,44 @@ impl ClassFrom {
         ClassFrom::NotInBook,
         ClassFrom::Contested,
     ];
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{MaterialClass, class_words};
+    use MaterialClass::{Composite, Metal, Plated, Polymer, Unknown};
+
+    #[test]
+    fn a_class_is_understood_in_eight_languages_and_a_material_is_none() {
+        for (class, words) in [
+            (Polymer, "Plastic|KUNSTSTOFF|plastique|plástico|plastica|塑料|樹脂|플라스틱"),
+            (Metal, "metal alloy|Legierung|alliage|aleación|lega|合金|금속"),
+            (
+                Composite,
+                "Electronics|Leiterplatte|circuit imprimé|componente electrónico|电子元件|電子部品|전자부품",
+            ),
+            (Plated, " plated |verzinkt|revêtu|galvanizado|zincato|镀层|めっき|도금"),
+            (Unknown, "glass|Keramik|verre|vidrio|vetro|陶瓷|ガラス|유리"),
+        ] {
+            for word in words.split('|') {
+                assert_eq!(MaterialClass::from_word(word), Some(class), "{word}");
+            }
+        }
+        // A name says nothing of a layer on top; two classes at once are none.
+        for other in ["", "brass", "Messing", "ABS", "黄铜", "metal/plastic", "Metall, verzinkt", "# English"]
+        {
+            assert_eq!(MaterialClass::from_word(other), None, "{other}");
+        }
+    }
+
+    #[test]
+    fn every_word_stands_once_in_small_letters_with_a_class_that_there_is() {
+        let all: Vec<_> = class_words().collect();
+        for (at, (class, word)) in all.iter().enumerate() {
+            assert!(MaterialClass::from_code(class).is_some(), "{class} {word}");
+            assert_eq!(word.trim().to_lowercase(), *word);
+            assert!(all.iter().take(at).all(|(_, before)| before != word), "{word} stands twice");
+        }
+        assert!(all.len() > 200);
+    }
 }

@@ -580,47 +580,56 @@ fn a_cell_names_an_element_in_any_case_and_with_its_unit() {
 }
 
 #[test]
-fn identities_are_known_in_six_languages() {
+fn identities_are_known_in_seven_languages() {
     for (role, headings) in [
         (
             "id",
-            "Sample ID|Sample #|Probe|Proben-Nr.|Probenbezeichnung|Prüfling|échantillon|N° d'échantillon|muestra|Nº de muestra|样品编号|試料名|サンプルNo.|시료번호|样品名称",
+            "Sample ID|Sample #|Probe|Proben-Nr.|Probenbezeichnung|Prüfling|échantillon|N° d'échantillon|muestra|Nº de muestra|样品编号|試料名|サンプルNo.|시료번호|样品名称|Campione|Codice campione|N. campione|provino",
         ),
-        ("unit", "piece|Stück|Stück-Nr.|exemplaire|ejemplar|件号|個体番号"),
-        ("spot", "Spot|Messpunkt|Messstelle|point de mesure|punto de medida|测试点|測定位置|측정위치"),
+        ("unit", "piece|Stück|Stück-Nr.|exemplaire|ejemplar|件号|個体番号|pezzo"),
+        (
+            "spot",
+            "Spot|Messpunkt|Messstelle|point de mesure|punto de medida|测试点|測定位置|측정위치|punto di misura",
+        ),
         (
             "part",
-            "Part No.|Teilenummer|Teil-Nr.|Bauteil|Artikelnummer|Materialnummer|artículo|料号|物料编号|部品番号|品番|부품번호",
+            "Part No.|Teilenummer|Teil-Nr.|Bauteil|Artikelnummer|Materialnummer|artículo|料号|物料编号|部品番号|品番|부품번호|Codice articolo|particolare",
         ),
-        ("material", "Material|Werkstoff|Materialbezeichnung|matériau|matière|材质|材料名称|재질"),
+        ("material", "Material|Werkstoff|Materialbezeichnung|matériau|matière|材质|材料名称|재질|Materiale"),
         (
             "lot",
-            "Lot|Lot-Nr.|Batch No|Charge|Chargennummer|Chargen-Nr.|N° de lot|numéro de lot|lote|Nº de lote|批号|批次号|ロット番号|로트번호",
+            "Lot|Lot-Nr.|Batch No|Charge|Chargennummer|Chargen-Nr.|N° de lot|numéro de lot|lote|Nº de lote|批号|批次号|ロット番号|로트번호|Lotto|Numero lotto|N. lotto|partita",
         ),
         (
             "supplier",
-            "Supplier|Lieferant|Lieferantenname|fournisseur|proveedor|供应商|供应商名称|仕入先|공급업체",
+            "Supplier|Lieferant|Lieferantenname|fournisseur|proveedor|供应商|供应商名称|仕入先|공급업체|Fornitore|Nome fornitore",
         ),
-        ("class", "Class|Materialklasse|classe|clase|材料类别|材料分類|재질분류"),
+        ("class", "Class|Materialklasse|classe|clase|材料类别|材料分類|재질분류|Classe materiale"),
         (
             "time",
-            "Date|Datum|Messdatum|date de mesure|fecha|日期|测试日期|测试时间|測定日|測定日時|날짜|Time|Uhrzeit|heure|时间|時刻",
+            "Date|Datum|Messdatum|date de mesure|fecha|日期|测试日期|测试时间|測定日|測定日時|날짜|Time|Uhrzeit|heure|时间|時刻|Data misura|data e ora",
         ),
         (
             "seconds",
-            "Messzeit [s]|Messdauer|temps de mesure (s)|tiempo de medida|测量时间(s)|测试时间（秒）|測定時間|측정시간|Time (s)|Duration|Livetime (s)",
+            "Messzeit [s]|Messdauer|temps de mesure (s)|tiempo de medida|测量时间(s)|测试时间（秒）|測定時間|측정시간|Time (s)|Duration|Livetime (s)|Tempo di misura (s)|durata",
         ),
         (
             "instrument",
-            "Instrument|Gerät|Gerätenummer|appareil|equipo|instrumento|仪器编号|装置|장비|Instrument serial no",
+            "Instrument|Gerät|Gerätenummer|appareil|equipo|instrumento|仪器编号|装置|장비|Instrument serial no|strumento",
         ),
-        ("mode", "Mode|Messmodus|mode de mesure|modo|测试模式|測定モード|모드"),
-        ("operator", "Operator|Bediener|Prüfer|opérateur|operador|操作员|測定者|담당자"),
-        ("thickness", "Thickness|Thickness (mm)|Dicke [mm]|épaisseur|espesor|厚度(mm)|厚さ|두께"),
-        ("note", "Note|Bemerkung|remarque|observaciones|备注|備考|비고"),
-        ("spectrum", "Filter|Beam|Spectrum|Spektrum|filtre|filtro|滤光片|フィルター|필터|Condition|Phase"),
-        ("photo", "Photo|Picture|Bild|Foto|imagen|照片|写真|사진"),
-        ("unit_of_measure", "Units|Einheit|unité|unidades|单位|単位|단위|UoM"),
+        ("mode", "Mode|Messmodus|mode de mesure|modo|测试模式|測定モード|모드|modalità"),
+        ("operator", "Operator|Bediener|Prüfer|opérateur|operador|操作员|測定者|담당자|operatore"),
+        (
+            "thickness",
+            "Thickness|Thickness (mm)|Dicke [mm]|épaisseur|espesor|厚度(mm)|厚さ|두께|spessore (mm)",
+        ),
+        ("note", "Note|Bemerkung|remarque|observaciones|备注|備考|비고|osservazioni"),
+        (
+            "spectrum",
+            "Filter|Beam|Spectrum|Spektrum|filtre|filtro|滤光片|フィルター|필터|Condition|Phase|spettro",
+        ),
+        ("photo", "Photo|Picture|Bild|Foto|imagen|照片|写真|사진|immagine"),
+        ("unit_of_measure", "Units|Einheit|unité|unidades|单位|単位|단위|UoM|unità di misura"),
     ] {
         for heading in headings.split('|') {
             assert_eq!(words(&[heading, "Pb"]), [role, "value Pb"], "{heading}");
