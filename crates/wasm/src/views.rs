@@ -8,7 +8,7 @@ use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::{Judgement, Outcome, Reason};
 use plumbline_core::reading::{Identity, Notice, NoticeCode, Notices, SetAside, Source};
-use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases};
+use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases, rulers};
 use plumbline_core::ruler::{self, Picture};
 use plumbline_core::rules::{self, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
@@ -16,7 +16,6 @@ use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
 
 use crate::mapping::{self, BlockView, ContainerView, SheetView, StatedView};
-use crate::near;
 
 /// Parts and materials that the summary carries; the page says how many more there are.
 const LISTED: usize = 2000;
@@ -228,6 +227,7 @@ pub(crate) struct CellView {
 pub(crate) struct StripView {
     mark: &'static str,
     at: u16,
+    until: u16,
     from: u16,
     to: u16,
     low: u16,
@@ -243,6 +243,7 @@ impl StripView {
         StripView {
             mark: strip.mark,
             at: strip.at,
+            until: strip.until,
             from: strip.from,
             to: strip.to,
             low: strip.low,
@@ -785,7 +786,7 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
             .iter()
             .zip(&assessed.substances)
             .map(|(substance, judged)| {
-                let picture = near::of_substance(inspection, source, &assessed, *substance, row);
+                let picture = rulers::of_substance(inspection, source, &assessed, *substance, row);
                 cell_view(substance.symbol(), judged, value_of(substance.element(), judged), picture)
             })
             .collect(),
@@ -797,7 +798,7 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
                     Some(element) => value_of(element, &judged),
                     None => phrases::total(words, &assessed.total),
                 };
-                let picture = near::of_halogen(inspection, source, &assessed, *halogen, row);
+                let picture = rulers::of_halogen(inspection, source, &assessed, *halogen, row);
                 cell_view(halogen.name(), &judged, value, picture)
             })
             .collect(),
