@@ -11,8 +11,10 @@ use plumbline_core::judging::SourceReview;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::reading::Identity;
 use plumbline_core::report::evidence::OPENS;
-use plumbline_core::report::{Length, phrases};
+use plumbline_core::report::{Length, phrases, rulers};
+use plumbline_core::ruler::Mark;
 use plumbline_core::substance::{Halogen, Substance};
+use plumbline_tests::delivery::delivery;
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::{inspect, report_html, report_in, with_words};
@@ -36,6 +38,45 @@ fn the_report_of_the_clean_housing_is_the_snapshot_byte_for_byte_in_every_length
         let whole = report_in(&inspection, &review(&inspection), *length);
         is_the_snapshot(whole.split_once(OPENS).expect("what it carries").0, length.file());
     }
+}
+
+#[test]
+fn every_value_of_the_annex_that_can_be_read_off_a_ruler_has_one_that_names_its_edges() {
+    let inspection = delivery("05-pvc-hose").inspection();
+    let findings = review(&inspection);
+    let settings = inspection.settings();
+    let (mut wanted, mut between) = (0, 0);
+    for source in &inspection.sources {
+        let reviewer = SourceReview::new(source, &inspection.books, &settings);
+        for row in 0..source.readings.len() {
+            let assessed = reviewer.assess(row);
+            let substances = Substance::ALL
+                .into_iter()
+                .filter_map(|of| rulers::of_substance(&inspection, source, &assessed, of, row));
+            let halogens = [Halogen::Cl, Halogen::Total]
+                .into_iter()
+                .filter_map(|of| rulers::of_halogen(&inspection, source, &assessed, of, row));
+            for picture in substances.chain(halogens) {
+                wanted += 1;
+                between += usize::from(matches!(picture.mark, Mark::Between { .. }));
+            }
+        }
+    }
+    assert!(wanted > 80 && between > 3, "{wanted} {between}");
+    let report = report_in(&inspection, &findings, Length::Annex);
+    let strips: Vec<&str> = report.split("<svg class=\"s\"").skip(1).collect();
+    let said = |one: &&str| one.contains("><title>Undecided from ") || one.contains("><title>Limit ");
+    assert_eq!(
+        strips.iter().copied().filter(|one| one.contains("role=\"img\"")).filter(said).count(),
+        wanted
+    );
+    // The legend stands once, and what its strips show stands beside them in words.
+    assert_eq!(report.matches("<ul class=\"rulers\">").count(), 1);
+    assert_eq!(strips.len(), wanted + 6);
+    let full = report_in(&inspection, &findings, Length::Full);
+    assert_eq!(full.matches("<ul class=\"rulers\">").count(), 1);
+    assert!(full.contains("<title>EC-003: 832 to 1236 mg/kg. Limit 1500</title>"));
+    assert!(!report_in(&inspection, &findings, Length::OnePage).contains("<svg class=\"s\""));
 }
 
 fn is_the_snapshot(report: &str, file: &str) {

@@ -468,6 +468,12 @@ mod tests {
                 Mark::Bob { value: MassFraction::from_units(value), half: MassFraction::from_units(1) },
                 Mark::Below(MassFraction::from_units(value)),
                 Mark::Above(MassFraction::from_units(value)),
+                Mark::Between {
+                    low: MassFraction::ZERO,
+                    low_half: MassFraction::from_units(1),
+                    high: MassFraction::from_units(value),
+                    high_half: MassFraction::from_units(1),
+                },
             ] {
                 let drawn = ruler(mark, None);
                 assert!(!drawn.contains("NaN") && !drawn.contains("inf"), "{drawn}");
@@ -523,6 +529,34 @@ mod tests {
         assert_eq!((below.mark, below.from, below.to), ("below", 0, below.at));
         let above = of(Mark::Above(mg(2000)));
         assert_eq!((above.mark, above.from, above.to), ("above", above.at, 1000));
+    }
+
+    #[test]
+    fn a_limit_without_a_band_is_a_post_and_nothing_is_hatched() {
+        let mg = MassFraction::from_mg_per_kg;
+        let bob = Mark::Bob { value: mg(640), half: mg(60) };
+        let (limit, band) = (ruler(bob, Some(700)), ruler(bob, Some(1300)));
+        assert!(limit.contains("ruler-post") && !limit.contains("ruler-hatch"));
+        assert!(limit.contains(">700 undecided<"), "one number, not from 700 to 700: {limit}");
+        assert!(band.contains("ruler-hatch") && !band.contains("ruler-post"));
+    }
+
+    #[test]
+    fn a_sum_between_two_ends_has_its_whiskers_beyond_them_and_no_bob() {
+        let mg = MassFraction::from_mg_per_kg;
+        let mark = Mark::Between { low: mg(800), low_half: mg(40), high: mg(1200), high_half: mg(400) };
+        let drawn = ruler(mark, Some(700));
+        assert!(!drawn.contains("ruler-bob") && drawn.contains("stroke-dasharray"), "{drawn}");
+        let strip = strip(&picture(mark, Some(700)));
+        assert_eq!(strip.mark, "between");
+        assert!(strip.from < strip.at && strip.at < strip.until && strip.until < strip.to, "{strip:?}");
+        assert!(!strip.cut_left && !strip.cut_right);
+        let from_nothing = Mark::Between { low: mg(0), low_half: mg(0), high: mg(1200), high_half: mg(400) };
+        let open_below = super::strip(&picture(from_nothing, Some(700)));
+        assert!(open_below.cut_left && open_below.at == 0);
+        // It is no number that a little more or less would have judged otherwise.
+        let sigma = Sigma::from_one_sigma(mg(100));
+        assert!(!picture(mark, Some(1200)).is_near_an_edge(Coverage::THREE, sigma));
     }
 
     #[test]

@@ -368,7 +368,7 @@ mod tests {
     use super::*;
     use plumbline_core::inspection::review;
     use plumbline_core::outcome::Reason;
-    use plumbline_core::report::phrases;
+    use plumbline_core::report::rulers;
     use plumbline_intake::SourceReader;
     use std::fmt::Write;
 

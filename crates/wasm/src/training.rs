@@ -6,7 +6,7 @@ use plumbline_core::judging::SourceReview;
 use plumbline_core::material::MaterialClass;
 use plumbline_core::quantity::MassFraction;
 use plumbline_core::report::explain::{Explainer, StepKind};
-use plumbline_core::report::phrases;
+use plumbline_core::report::{phrases, rulers};
 use plumbline_core::ruler::{Mark, Picture, Scale};
 use plumbline_core::rules::LowEdge;
 use plumbline_core::settings_file;

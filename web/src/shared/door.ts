@@ -659,7 +659,16 @@ export interface MaterialAhead {
   candidates: CandidateView[];
 }
 
-/** What lies ahead of one lot, worked out when asked. */
+/** The reading that shows the worst of a material for a substance, with its ruler. */
+export interface WorstView {
+  /** MaterialView.index. */
+  material: number;
+  substance: string;
+  /** Value and name of the reading. */
+  value: string;
+  strip: StripView;
+}
+
 /** What the sampling plan of a lot asks for and proves. */
 export interface SamplingView {
   text: string[];
@@ -669,6 +678,7 @@ export interface SamplingView {
   svg: string;
 }
 
+/** What lies ahead of one lot, worked out when asked. */
 export interface AheadView {
   sampling: SamplingView | null;
   /** What measuring longer would settle. */
@@ -1024,6 +1034,7 @@ export interface Session {
   copied(indices: Uint32Array, columns: string[], heads: boolean, sink: (bytes: Uint8Array) => void): void;
   detail(index: number): DetailView;
   ahead(lot: number): AheadView;
+  worst(lot: number): WorstView[];
   checks(): ChecksView;
   shelf(): ShelfBook[];
   papers(): PapersView;

@@ -1,7 +1,7 @@
 //! Rulers of outcomes: what each draws, and the figure with its words.
 
 use crate::halogen::Total;
-use crate::inspection::Inspection;
+use crate::inspection::{Findings, Inspection, MaterialFinding};
 use crate::interval::Interval;
 use crate::judging::Assessed;
 use crate::limit::Judged;
@@ -9,10 +9,11 @@ use crate::material::MaterialClass;
 use crate::outcome::{Judgement, Outcome, Reason};
 use crate::quantity::{Coverage, MassFraction, Sigma};
 use crate::reading::{Cell, CellState, Source};
+use crate::report::explain::About;
 use crate::report::phrases;
 use crate::ruler::{self, Mark, Picture, Ruler};
 use crate::rules::{Halogens, Limit, LowEdge, Screening};
-use crate::substance::{Halogen, Substance};
+use crate::substance::{Element, Halogen, Substance};
 use crate::words::Words;
 
 /// What the ruler of a substance of a reading draws; `None` where there is none.
@@ -45,6 +46,52 @@ pub fn of_halogen(
         }
         None => pictured_total(rule, &assessed.total),
     }
+}
+
+/// The element that is read off; `None` for the total of the halogens.
+pub const fn element_of(about: About) -> Option<Element> {
+    match about {
+        About::Substance(of) => Some(of.element()),
+        About::Halogen(of) => phrases::element_of(of),
+    }
+}
+
+/// The reading that shows the worst outcome of a material, of several such the highest, and the first of those; `None` where
+/// none shows it in the material's own class.
+pub fn worst_reading(
+    inspection: &Inspection,
+    findings: &Findings,
+    material: &MaterialFinding,
+    about: About,
+) -> Option<u32> {
+    let worst = match about {
+        About::Substance(of) => material.tally.worst(of),
+        About::Halogen(of) => material.tally.worst_halogen(of),
+    };
+    if matches!(worst, Outcome::NotApplicable | Outcome::NotMeasured)
+        || material.class == MaterialClass::Unknown
+    {
+        return None;
+    }
+    let shows = |reading: &&u32| {
+        findings.verdicts.get(**reading as usize).is_some_and(|verdicts| {
+            let outcome = match about {
+                About::Substance(of) => verdicts.substances.get(of as usize),
+                About::Halogen(of) => verdicts.halogens.get(of as usize),
+            };
+            outcome == Some(&worst) && verdicts.class == material.class
+        })
+    };
+    // Of a total its parts together: which is highest needs no judging.
+    let height = |reading: u32| {
+        let place = findings.place(reading as usize);
+        let place = place.and_then(|(at, row)| Some((inspection.sources.get(at)?, row)));
+        place.map_or(MassFraction::ZERO, |(source, row)| {
+            let value = |element| source.readings.cell(element, row).value;
+            element_of(about).map_or_else(|| value(Element::CL).plus(value(Element::BR)), value)
+        })
+    };
+    material.readings.iter().rev().filter(shows).copied().max_by_key(|reading| height(*reading))
 }
 
 /// What the ruler of one substance of one reading draws; `None` where the class has no band, or there is no number.
@@ -241,4 +288,56 @@ fn drawn(words: &Words, about: &str, value: &str, said: Outcome, picture: Pictur
         outcome: said.code(),
         decimal: words.decimal(),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::outcome::UsedSigma;
+
+    fn mg(value: i64) -> MassFraction {
+        MassFraction::from_mg_per_kg(value)
+    }
+
+    fn total(low: Option<i64>, high: Option<i64>, sigmas: Option<(i64, i64)>) -> Total {
+        let sigma = |value| Sigma::from_one_sigma(mg(value)).unwrap();
+        Total {
+            judgement: Judgement::new(Outcome::Undecided, None, UsedSigma::NONE),
+            low: low.map(mg),
+            high: high.map(mg),
+            low_sigma: sigmas.map(|(low, _)| sigma(low)),
+            sigma: sigmas.map(|(_, high)| sigma(high)),
+        }
+    }
+
+    fn drawn(total: &Total) -> Option<Mark> {
+        let books = crate::rules::RuleBooks::built_in().unwrap();
+        pictured_total(books.halogens().unwrap().1, total).map(|picture| picture.mark)
+    }
+
+    #[test]
+    fn a_total_is_a_bob_an_interval_or_a_bound_as_it_is_known() {
+        let whole = drawn(&total(Some(800), Some(800), Some((20, 20))));
+        assert!(matches!(whole, Some(Mark::Bob { value, half }) if (value, half) == (mg(800), mg(60))));
+        // Chlorine not detected at 400: at least the bromine, at most both.
+        let interval = drawn(&total(Some(800), Some(1200), Some((20, 140))));
+        let Some(Mark::Between { low, low_half, high, high_half }) = interval else { panic!("{interval:?}") };
+        assert_eq!((low, low_half, high, high_half), (mg(800), mg(60), mg(1200), mg(420)));
+        let nothing_detected = drawn(&total(Some(0), Some(500), Some((0, 140))));
+        assert!(matches!(nothing_detected, Some(Mark::Below(limit)) if limit == mg(500)));
+        let above_range = drawn(&total(Some(800), None, Some((20, 20))));
+        assert!(matches!(above_range, Some(Mark::Above(limit)) if limit == mg(800)));
+        assert!(drawn(&total(None, None, None)).is_none(), "without a sum there is nothing to draw");
+    }
+
+    #[test]
+    fn the_words_beside_a_ruler_name_what_it_is_drawn_against() {
+        let words = Words::english();
+        let of = |low, high: Option<i64>| {
+            edges(&words, &Picture { low: mg(low), high: high.map(mg), mark: Mark::Below(mg(5)) })
+        };
+        assert_eq!(of(700, Some(1300)), "Undecided from 700 to 1300");
+        assert_eq!(of(700, None), "Undecided from 700 upwards");
+        assert_eq!(of(900, Some(900)), "Limit 900");
+    }
 }

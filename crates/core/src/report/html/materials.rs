@@ -62,7 +62,7 @@ impl Report<'_> {
     }
 
     fn worst_of(&self, material: &MaterialFinding, about: About, worst: Outcome) -> Markup {
-        html! { td { (self.outcome(worst)) (self.strip_of_worst(material, about, worst)) } }
+        html! { td { (self.outcome(worst)) (self.strip_of_worst(material, about)) } }
     }
 
     fn material(&self, material: &MaterialFinding) -> Markup {

@@ -10,14 +10,11 @@ use maud::{Markup, PreEscaped, html};
 
 use super::Report;
 use crate::inspection::MaterialFinding;
-use crate::material::MaterialClass;
-use crate::outcome::Outcome;
 use crate::quantity::MassFraction;
 use crate::reading::Identity;
 use crate::report::explain::About;
 use crate::report::{phrases, rulers};
 use crate::ruler::{self, Mark, Picture, Strip};
-use crate::substance::{Element, Halogen};
 
 /// Room beside the scale for a bob that hangs on its end, and for an arrowhead.
 const SIDE: u32 = 8;
@@ -51,48 +48,20 @@ impl Report<'_> {
         }
     }
 
-    /// The strip of the reading that shows the worst outcome of a material, of several such the highest. Readings that were
-    /// judged in another class than the material show nothing of it.
-    pub(super) fn strip_of_worst(&self, material: &MaterialFinding, about: About, worst: Outcome) -> Markup {
-        if matches!(worst, Outcome::NotApplicable | Outcome::NotMeasured)
-            || material.class == MaterialClass::Unknown
-        {
-            return html! {};
-        }
-        let shows = |reading: &u32| {
-            self.findings.verdicts.get(*reading as usize).is_some_and(|verdicts| {
-                let outcome = match about {
-                    About::Substance(of) => verdicts.substances.get(of as usize),
-                    About::Halogen(of) => verdicts.halogens.get(of as usize),
-                };
-                outcome == Some(&worst) && verdicts.class == material.class
-            })
-        };
-        // The first of the highest, as everywhere.
-        let highest = material.readings.iter().rev().filter(|reading| shows(reading));
-        let Some(reading) = highest.copied().max_by_key(|reading| self.height(about, *reading)) else {
-            return html! {};
-        };
-        self.pictured(about, reading).map_or_else(Markup::default, |picture| {
+    /// The strip of the reading that shows the worst outcome of a material.
+    pub(super) fn strip_of_worst(&self, material: &MaterialFinding, about: About) -> Markup {
+        let found = rulers::worst_reading(self.inspection, self.findings, material, about);
+        let picture = found.and_then(|reading| Some((reading, self.pictured(about, reading)?)));
+        picture.map_or_else(Markup::default, |(reading, picture)| {
             self.strip_valued(&picture, &self.named_value(about, reading))
         })
-    }
-
-    /// How high a value lies, to find the worst by; of a total its parts together.
-    fn height(&self, about: About, reading: u32) -> MassFraction {
-        let Some((source, _, row)) = self.place(reading as usize) else { return MassFraction::ZERO };
-        let value = |element| source.readings.cell(element, row).value;
-        match element_of(about) {
-            Some(element) => value(element),
-            None => value(Element::CL).plus(value(Element::BR)),
-        }
     }
 
     /// A value with the name of its reading.
     fn named_value(&self, about: About, reading: u32) -> String {
         let Some((source, reviewer, row)) = self.place(reading as usize) else { return String::new() };
         let assessed = reviewer.assess(row);
-        let value = match (element_of(about), about) {
+        let value = match (rulers::element_of(about), about) {
             (Some(element), About::Substance(of)) => {
                 let sigma = assessed.substances.get(of as usize).and_then(|judged| judged.used.sigma);
                 phrases::value(self.words, &source.readings.cell(element, row), sigma, "")
@@ -134,14 +103,6 @@ impl Report<'_> {
                 }
             }
         }
-    }
-}
-
-const fn element_of(about: About) -> Option<Element> {
-    match about {
-        About::Substance(of) => Some(of.element()),
-        About::Halogen(Halogen::Total) => None,
-        About::Halogen(of) => phrases::element_of(of),
     }
 }
 
