@@ -125,13 +125,13 @@ for (const { name, visit: open } of browsers) {
       await visit.choose("Result files", writtenFiles({ "halogens.csv": `${[head, ...rows].join("\r\n")}\r\n` }));
       await visit.reviewed();
       await visit.goTo("says");
-      await visit.click("[id^=lot-parts] > summary");
+      await visit.click("[id^=act-lot-parts] > summary");
       await visit.until("the rulers of the worst", () => document.querySelectorAll(".material-outcome svg.strip").length === 2);
       const worst = await visit.evaluate(() => [...document.querySelectorAll(".material-outcome")].filter((one) => one.querySelector("svg.strip") !== null).map((one) => [one.querySelector(".symbol").textContent, one.title]));
       assert.deepEqual(worst.map(([symbol]) => symbol), ["Pb", "Br"]);
       assert.match(worst[0][1], /^640 mg\/kg ± 60 \(1s\) · S-1/, "the reading that shows it highest");
-      await visit.click("[id^=legend-parts] > summary");
-      await visit.until("the legend of the lots", () => document.querySelector("[id^=legend-parts] .legend-ruler") !== null);
+      await visit.click("[id^=legend-act-parts] > summary");
+      await visit.until("the legend of the lots", () => document.querySelector("[id^=legend-act-parts] .legend-ruler") !== null);
 
       await settled(visit);
       await visit.click('.grid-body [role=row][aria-rowindex="2"] [role=gridcell]');
