@@ -351,7 +351,8 @@ fn mark(svg: &mut String, mark: Mark, scale: &Scale) {
         Mark::Between { low, high, .. } => {
             svg.push_str("<g class=\"ruler-mark\">");
             whiskers(svg, mark, scale);
-            between(svg, scale.x(low), scale.x(high));
+            // A log scale has no place for nothing: what may be as little as that goes on beyond the left end.
+            between(svg, (low.units() > 0).then(|| scale.x(low)), scale.x(high));
             svg.push_str("</g>");
         }
     }
@@ -362,16 +363,19 @@ fn whiskers(svg: &mut String, mark: Mark, scale: &Scale) {
     let (from, to) = (scale.x(from), scale.x(to));
     // What lies between two ends is no whisker: it is dashed.
     let lines = match mark {
-        Mark::Between { low, high, .. } => [Some((from, scale.x(low))), Some((scale.x(high), to))],
+        Mark::Between { low, high, .. } => {
+            [(low.units() > 0).then(|| (from, scale.x(low))), Some((scale.x(high), to))]
+        }
         _ => [Some((from, to)), None],
     };
+    let has_left = lines[0].is_some();
     for (from, to) in lines.into_iter().flatten() {
         let _ = write!(
             svg,
             "<line x1=\"{from:.1}\" y1=\"28\" x2=\"{to:.1}\" y2=\"28\" stroke=\"currentColor\" stroke-width=\"2\"/>"
         );
     }
-    for end in [from, to] {
+    for end in [Some(from).filter(|_| has_left), Some(to)].into_iter().flatten() {
         let _ = write!(
             svg,
             "<line x1=\"{end:.1}\" y1=\"23\" x2=\"{end:.1}\" y2=\"33\" stroke=\"currentColor\" stroke-width=\"2\"/>"
@@ -380,16 +384,20 @@ fn whiskers(svg: &mut String, mark: Mark, scale: &Scale) {
 }
 
 /// Two uprights that stand on the axis and a dashed line from one to the other: "somewhere in between".
-fn between(svg: &mut String, low: f64, high: f64) {
-    for x in [low, high] {
+fn between(svg: &mut String, low: Option<f64>, high: f64) {
+    for x in [low, Some(high)].into_iter().flatten() {
         let _ = write!(
             svg,
             "<line x1=\"{x:.1}\" y1=\"18\" x2=\"{x:.1}\" y2=\"{AXIS:.1}\" stroke=\"currentColor\" stroke-width=\"2\"/>"
         );
     }
+    let left = low.unwrap_or(LEFT);
+    if low.is_none() {
+        let _ = write!(svg, "<path d=\"M{LEFT:.1} 28 l8 -5 v10 z\" fill=\"currentColor\"/>");
+    }
     let _ = write!(
         svg,
-        "<line x1=\"{low:.1}\" y1=\"28\" x2=\"{high:.1}\" y2=\"28\" stroke=\"currentColor\" stroke-width=\"2\" \
+        "<line x1=\"{left:.1}\" y1=\"28\" x2=\"{high:.1}\" y2=\"28\" stroke=\"currentColor\" stroke-width=\"2\" \
          stroke-dasharray=\"4 3\"/>"
     );
 }
@@ -554,6 +562,12 @@ mod tests {
         let from_nothing = Mark::Between { low: mg(0), low_half: mg(0), high: mg(1200), high_half: mg(400) };
         let open_below = super::strip(&picture(from_nothing, Some(700)));
         assert!(open_below.cut_left && open_below.at == 0);
+        let drawn = ruler(from_nothing, Some(700));
+        assert_eq!(
+            drawn.matches("y1=\"18\"").count(),
+            1,
+            "one upright, and an arrowhead for the other end: {drawn}"
+        );
         // It is no number that a little more or less would have judged otherwise.
         let sigma = Sigma::from_one_sigma(mg(100));
         assert!(!picture(mark, Some(1200)).is_near_an_edge(Coverage::THREE, sigma));

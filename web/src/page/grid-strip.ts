@@ -80,10 +80,12 @@ function dashes(from: number, to: number): string {
 }
 
 function between(strip: StripView, x: Place, left: number, right: number): string {
-  const low = x(strip.at);
+  // A log scale has no place for nothing: what may be as little as that goes on beyond the left end.
+  const open = strip.cut_left && strip.at === 0;
+  const low = open ? left - 2 : x(strip.at);
   const high = x(strip.until);
-  const uprights = `M${low} 1V${RAIL}M${high} 1V${RAIL}`;
-  return `M${x(strip.from)} ${WHISKER}H${low}M${high} ${WHISKER}H${x(strip.to)}${ends(strip, x, left, right)}${uprights}${dashes(low, high)}`;
+  const below = open ? "" : `M${x(strip.from)} ${WHISKER}H${low}M${low} 1V${RAIL}`;
+  return `${below}M${high} ${WHISKER}H${x(strip.to)}M${high} 1V${RAIL}${ends(strip, x, left, right)}${dashes(low, high)}`;
 }
 
 function bound(strip: StripView, x: Place, left: number, right: number): string {

@@ -148,6 +148,11 @@ fn svg(strip: &Strip, name: &str) -> String {
             let _ = write!(lines, "M{at} 1V{HEIGHT}{arrow}");
             Some((at, end))
         }
+        // A log scale has no place for nothing: what may be as little as that goes on beyond the left end.
+        "between" if strip.cut_left && strip.at == 0 => {
+            let _ = write!(lines, "{left_end}{right_end}M{until} 6H{right}M{until} 1V{HEIGHT}");
+            Some((left, until))
+        }
         "between" => {
             let _ = write!(lines, "{left_end}{right_end}M{left} 6H{at}M{until} 6H{right}");
             let _ = write!(lines, "M{at} 1V{HEIGHT}M{until} 1V{HEIGHT}");
