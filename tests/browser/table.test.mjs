@@ -117,6 +117,41 @@ for (const { name, visit: open } of browsers) {
     }
   });
 
+  test(`in ${name} halogens, their total and the worst of each material have rulers, and what a ruler is is one press away`, async () => {
+    const visit = await open();
+    try {
+      const head = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s),Br mg/kg,Br u (1s),Cl mg/kg,Cl u (1s)";
+      const rows = ["S-1,Clip,shell,L-1,Elm Works,polymer,640,60,803,14,< 394,", "S-2,Clip,shell,L-1,Elm Works,polymer,20,5,10,2,30,9"];
+      await visit.choose("Result files", writtenFiles({ "halogens.csv": `${[head, ...rows].join("\r\n")}\r\n` }));
+      await visit.reviewed();
+      await visit.goTo("says");
+      await visit.click("[id^=act-lot-parts] > summary");
+      await visit.until("the rulers of the worst", () => document.querySelectorAll(".material-outcome svg.strip").length === 2);
+      const worst = await visit.evaluate(() => [...document.querySelectorAll(".material-outcome")].filter((one) => one.querySelector("svg.strip") !== null).map((one) => [one.querySelector(".symbol").textContent, one.title]));
+      assert.deepEqual(worst.map(([symbol]) => symbol), ["Pb", "Br"]);
+      assert.match(worst[0][1], /^640 mg\/kg ± 60 \(1s\) · S-1/, "the reading that shows it highest");
+      await visit.click("[id^=legend-act-parts] > summary");
+      await visit.until("the legend of the lots", () => document.querySelector("[id^=legend-act-parts] .legend-ruler") !== null);
+
+      await settled(visit);
+      await visit.click('.grid-body [role=row][aria-rowindex="2"] [role=gridcell]');
+      await visit.until("the detail", () => document.querySelectorAll("#detail svg.ruler").length === 5);
+      const said = await visit.evaluate(() => [...document.querySelectorAll("#detail svg.ruler")].map((one) => one.getAttribute("aria-label")));
+      for (const wanted of [/< 394 mg\/kg\. Limit 900/, /803 mg\/kg ± 14 \(1s\)\. Limit 900/, /803 to 1197 mg\/kg\. Limit 1500/]) assert.ok(said.some((label) => wanted.test(label)), `${wanted}: ${said.join("\n")}`);
+      const marks = await visit.evaluate(() => [...document.querySelectorAll("#detail svg.ruler")].map((one) => [one.querySelector(".ruler-bob") !== null, one.querySelector(".ruler-post") !== null]));
+      assert.equal(marks.filter(([bob]) => !bob).length, 2, "what was not detected, and the sum with it, have no bob");
+      assert.equal(marks.filter(([, post]) => post).length, 3, "the three limits");
+      await visit.click("#legend-detail > summary");
+      await visit.until("the legend of the detail", () => document.querySelector("#legend-detail .legend-ruler") !== null);
+      await visit.evaluate(axe);
+      const found = await visit.evaluate(() => window.axe.run(document.getElementById("detail")).then(({ violations }) => violations.map((one) => one.id)));
+      assert.deepEqual(found, []);
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+
   test(`in ${name} readings stand in groups that are folded and unfolded by key, and say so`, async () => {
     const { visit } = await atTheTable(open);
     try {

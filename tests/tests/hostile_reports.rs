@@ -74,7 +74,7 @@ fn a_report_that_was_cut_off_anywhere_is_never_taken_for_whole() {
     for _ in 0..400 {
         let cut = &whole[..chance.below(whole.len())];
         let proof = alone(cut);
-        assert!(!proof.holds(), "{} of {}", cut.len(), whole.len());
+        assert!(!proof.nothing_differs(), "{} of {}", cut.len(), whole.len());
         assert!(
             matches!(proof.verdict, Verdict::Differs | Verdict::EvidenceMissing | Verdict::NotAReport),
             "{} bytes: {}",
@@ -130,7 +130,7 @@ fn long_data_and_bytes_that_are_no_text_are_named() {
         let bytes: Vec<u8> = (0..=chance.below(40)).map(|_| 0x80 + chance.below(128) as u8).collect();
         let altered = [&whole[..at], &bytes, &whole[at..]].concat();
         let proof = alone(&altered);
-        assert!(!proof.holds() && (!proof.places.is_empty() || !proof.could_be_proved()), "{at}");
+        assert!(!proof.nothing_differs() && (!proof.places.is_empty() || !proof.could_be_proved()), "{at}");
     }
 }
 
@@ -200,5 +200,5 @@ fn a_report_inside_a_report_is_text() {
     let own = inspection.sources.iter().find(|source| source.name == "report.html").expect("it is listed");
     assert_eq!(own.problem.map(plumbline_core::reading::NoticeCode::code), Some("skipped"));
     // Two of them behind each other are not one.
-    assert!(!alone(&[report.as_slice(), &report].concat()).holds());
+    assert!(!alone(&[report.as_slice(), &report].concat()).nothing_differs());
 }

@@ -11,8 +11,10 @@ use plumbline_core::judging::SourceReview;
 use plumbline_core::outcome::Outcome;
 use plumbline_core::reading::Identity;
 use plumbline_core::report::evidence::OPENS;
-use plumbline_core::report::{Length, phrases};
+use plumbline_core::report::{Length, phrases, rulers};
+use plumbline_core::ruler::Mark;
 use plumbline_core::substance::{Halogen, Substance};
+use plumbline_tests::delivery::delivery;
 use plumbline_tests::golden::{cases, run};
 use plumbline_tests::places::{in_project, in_tests};
 use plumbline_tests::program::{inspect, report_html, report_in, with_words};
@@ -36,6 +38,45 @@ fn the_report_of_the_clean_housing_is_the_snapshot_byte_for_byte_in_every_length
         let whole = report_in(&inspection, &review(&inspection), *length);
         is_the_snapshot(whole.split_once(OPENS).expect("what it carries").0, length.file());
     }
+}
+
+#[test]
+fn every_value_of_the_annex_that_can_be_read_off_a_ruler_has_one_that_names_its_edges() {
+    let inspection = delivery("05-pvc-hose").inspection();
+    let findings = review(&inspection);
+    let settings = inspection.settings();
+    let (mut wanted, mut between) = (0, 0);
+    for source in &inspection.sources {
+        let reviewer = SourceReview::new(source, &inspection.books, &settings);
+        for row in 0..source.readings.len() {
+            let assessed = reviewer.assess(row);
+            let substances = Substance::ALL
+                .into_iter()
+                .filter_map(|of| rulers::of_substance(&inspection, source, &assessed, of, row));
+            let halogens = [Halogen::Cl, Halogen::Total]
+                .into_iter()
+                .filter_map(|of| rulers::of_halogen(&inspection, source, &assessed, of, row));
+            for picture in substances.chain(halogens) {
+                wanted += 1;
+                between += usize::from(matches!(picture.mark, Mark::Between { .. }));
+            }
+        }
+    }
+    assert!(wanted > 80 && between > 3, "{wanted} {between}");
+    let report = report_in(&inspection, &findings, Length::Annex);
+    let strips: Vec<&str> = report.split("<svg class=\"s\"").skip(1).collect();
+    let said = |one: &&str| one.contains("><title>Undecided from ") || one.contains("><title>Limit ");
+    assert_eq!(
+        strips.iter().copied().filter(|one| one.contains("role=\"img\"")).filter(said).count(),
+        wanted
+    );
+    // The legend stands once, and what its strips show stands beside them in words.
+    assert_eq!(report.matches("<ul class=\"rulers\">").count(), 1);
+    assert_eq!(strips.len(), wanted + 6);
+    let full = report_in(&inspection, &findings, Length::Full);
+    assert_eq!(full.matches("<ul class=\"rulers\">").count(), 1);
+    assert!(full.contains("<title>EC-003: 832 to 1236 mg/kg. Limit 1500</title>"));
+    assert!(!report_in(&inspection, &findings, Length::OnePage).contains("<svg class=\"s\""));
 }
 
 fn is_the_snapshot(report: &str, file: &str) {
@@ -302,6 +343,13 @@ fn everything() -> (Inspection, Findings, String) {
 }
 
 /// The text of markup, with tags out of the way.
+/// A part of a report without the strips in its cells, whose titles stand in no line of text.
+fn without_strips(html: &str) -> String {
+    let mut rest = html.split("<svg class=\"s\"");
+    let first = rest.next().unwrap_or("").to_owned();
+    rest.fold(first, |text, strip| text + strip.split_once("</svg>").map_or("", |(_, behind)| behind))
+}
+
 fn plain(html: &str) -> String {
     let mut text = String::new();
     for (at, part) in html.split('<').enumerate() {
@@ -479,6 +527,11 @@ fn exemptions_stand_with_claim_evidence_renewal_and_days() {
 fn limits_of_named_books_show_the_worst_of_each_material() {
     let (_, _, report) = everything();
     let text = plain(section(&report, "report-limits"));
+    assert!(
+        text.contains("OL 30005 to 30025 mg/kg. Limit 100 2 B1"),
+        "the strip says the sum and its limit: {text}"
+    );
+    let text = plain(&without_strips(section(&report, "report-limits")));
     assert!(text.contains("body · Part valve · Lot D-7"), "{text}");
     assert!(text.contains("OL 2 B1") || text.contains("OL 2 B2"), "{text}");
     for (name, inspection, _, report) in reports() {
@@ -896,7 +949,7 @@ fn what_is_over_a_halogen_limit_is_said_to_move_nothing_or_has_its_own_column() 
         let settings = format!("schema = \"plumbline.settings/1\"\n{settings}");
         let inspection = inspect(&settings, &[("a.csv", table.as_slice())]);
         let report = report_html(&inspection, &review(&inspection));
-        plain(section(&report, "report-results"))
+        plain(&without_strips(section(&report, "report-results")))
     };
     let shown = say("report-halogens_shown");
     let free = told("");

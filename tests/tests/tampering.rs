@@ -5,11 +5,15 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use plumbline_core::report::Length;
+use plumbline_core::acts::{Act, ActKind, Target};
+use plumbline_core::photo::{Photo, Picture};
+use plumbline_core::reading::sha256_hexadecimal;
+use plumbline_core::report::evidence::{CLOSES, OPENS, check_of};
+use plumbline_core::report::{Length, PROGRAM, Program};
 use plumbline_proof::{Part, PartKind, Place, PlaceKind, Proof, Prover, Verdict, said};
 use plumbline_tests::chance::Chance;
-use plumbline_tests::delivery::{delivery, english};
-use plumbline_tests::program::with_words;
+use plumbline_tests::delivery::{delivery, english, report_of};
+use plumbline_tests::program::{inspect, with_words};
 
 /// Deliveries with much in them: lots held and not accepted, checks, charts, exemptions, plans, a history.
 const DELIVERIES: [&str; 6] = [
@@ -439,4 +443,150 @@ fn every_change_of_a_report_is_seen_and_named_where_it_was_made() {
     assert_eq!(made.len(), KINDS, "every kind of change was made");
     assert!(made.values().sum::<usize>() >= 3000, "{made:?}");
     assert!(exact.get(&true).is_some_and(|cells| *cells > 100), "cells of tables were changed: {exact:?}");
+}
+
+// ---- pictures ----
+
+/// A PNG by its parts; what it shows does not matter here.
+fn png(shade: u8) -> Vec<u8> {
+    let chunk = |name: &[u8], body: &[u8]| {
+        [&u32::try_from(body.len()).expect("short").to_be_bytes()[..], name, body, b"sum."].concat()
+    };
+    let head = [&400_u32.to_be_bytes()[..], &300_u32.to_be_bytes(), &[8, 0, 0, 0, 0]].concat();
+    let parts = [chunk(b"IHDR", &head), chunk(b"IDAT", &[shade; 7]), chunk(b"IEND", b"")].concat();
+    [b"\x89PNG\r\n\x1A\n", &parts[..]].concat()
+}
+
+/// A report with two photographs of these shades.
+fn with_photos(shades: [u8; 2]) -> String {
+    let table = "Sample,Lot,Part,Material,Class,Pb mg/kg,Pb u (1s)\nA-1,L-1,P-1,sheath,polymer,5400,40\nA-2,L-1,P-1,core,metal,20,4\n";
+    let mut inspection = inspect("", &[("results.csv", table.as_bytes())]);
+    for (at, (name, shade)) in ["A-1.png", "A-2.png"].into_iter().zip(shades).enumerate() {
+        inspection.add_photo(Photo::of_file(name, &png(shade)));
+        inspection.acts.push(Act {
+            kind: ActKind::Photo,
+            target: Target::Reading("results.csv".into(), at as u32 + 2),
+            value: format!("file={name};x=250;y=500"),
+            by: "AB".into(),
+            at: String::new(),
+            note: String::new(),
+        });
+    }
+    String::from_utf8(report_of(&inspection, Length::Full)).expect("UTF-8")
+}
+
+/// The addresses of the pictures that stand in it.
+fn addresses(report: &str) -> Vec<&str> {
+    report.split("<img src=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect()
+}
+
+/// The digest of the copy that is printed of a picture.
+fn digest_of_copy(picture: &[u8]) -> String {
+    let Ok(Picture { print, .. }) = Photo::of_file("x.png", picture).picture else { panic!("a picture") };
+    print.sha256
+}
+
+/// What is carried made to fit an altered text: its digest, and every check that rests on it.
+fn sealed(report: &str) -> String {
+    let (above, rest) = report.split_once(OPENS).expect("what it carries");
+    let (lines, below) = rest.split_once(CLOSES).expect("its end");
+    let mut out = String::new();
+    for line in lines.lines() {
+        let fields = line.rsplit_once('\t').map_or("", |(fields, _)| fields);
+        let fields = match line.split('\t').next() {
+            Some("report") => {
+                let kept = fields.rsplit_once('\t').expect("the digest of the text").0;
+                format!("{kept}\t{}", sha256_hexadecimal(above.as_bytes()))
+            }
+            Some("end") => {
+                let kept = fields.rsplit_once('\t').expect("the digest of the lines").0;
+                format!("{kept}\t{}", sha256_hexadecimal(out.as_bytes()))
+            }
+            _ => {
+                out.push_str(line);
+                out.push('\n');
+                continue;
+            }
+        };
+        out.push_str(&format!("{fields}\t{}\n", check_of(&fields, "")));
+    }
+    format!("{above}{OPENS}{out}{CLOSES}{below}")
+}
+
+/// Where another picture stands, what it is, and what belongs there.
+fn pictures_named(proof: &Proof) -> Vec<(&str, &str, &str)> {
+    let of_kind = proof.places.list.iter().filter(|place| place.kind == PlaceKind::Picture);
+    of_kind.map(|place| (place.row.as_str(), place.says.as_str(), place.gives.as_str())).collect()
+}
+
+const LATER: Program = Program { name: PROGRAM.name, version: "999.0.0" };
+
+#[test]
+fn a_picture_exchanged_beside_its_true_digest_is_named_by_what_it_is() {
+    let report = with_photos([0, 1]);
+    let [first, second] = addresses(&report)[..] else { panic!("two pictures") };
+    let of_first = digest_of_copy(&png(0));
+    assert!(report.contains(&of_first), "its digest stands beside it");
+    let of_other = digest_of_copy(&png(9));
+    let foreign = report.replacen(first, addresses(&with_photos([9, 1]))[0], 1);
+    let swapped =
+        report.replacen(first, "<first>", 1).replacen(second, first, 1).replacen("<first>", second, 1);
+    assert_ne!(swapped, report);
+
+    for (version, names_itself) in [(PROGRAM, true), (LATER, false)] {
+        let mut prover = Prover::new(&english).as_program(version);
+        let agrees = prover.prove(report.as_bytes(), &[], None);
+        assert!(agrees.nothing_differs() && agrees.holds() == names_itself);
+        assert!(prover.prove(sealed(&report).as_bytes(), &[], None).nothing_differs(), "sealed as it was");
+        // Even where whoever exchanged it made everything fit that rests on the text.
+        for altered in [foreign.clone(), sealed(&foreign)] {
+            let proof = prover.prove(altered.as_bytes(), &[], None);
+            assert_eq!(proof.verdict, Verdict::Differs);
+            let named = pictures_named(&proof);
+            let [(row, says, gives)] = named[..] else { panic!("{named:?}") };
+            assert!(row.starts_with("A-1"), "{row}");
+            assert_eq!((says, gives), (of_other.as_str(), of_first.as_str()));
+            let said = with_words(|words| said::places(words, &proof));
+            assert!(said.iter().any(|line| line.contains(&of_other) && line.contains(&of_first)), "{said:?}");
+            assert!(proof.places.list.iter().any(|place| place.section == "Photographs"), "{said:?}");
+        }
+        // Both belong to the report, each in the place of the other.
+        let proof = prover.prove(sealed(&swapped).as_bytes(), &[], None);
+        let named = pictures_named(&proof);
+        assert_eq!(named.len(), 2, "{named:?}");
+        assert_eq!(named[0].1, named[1].2);
+        assert_eq!(named[0].2, named[1].1);
+    }
+}
+
+#[test]
+fn a_picture_that_would_be_fetched_is_named_as_active() {
+    let report = with_photos([0, 1]);
+    let [first, _] = addresses(&report)[..] else { panic!("two pictures") };
+    let altered = sealed(&report.replacen(first, "https://example.invalid/x.png", 1));
+    for version in [PROGRAM, LATER] {
+        let proof = Prover::new(&english).as_program(version).prove(altered.as_bytes(), &[], None);
+        let active: Vec<&Place> =
+            proof.places.list.iter().filter(|place| place.kind == PlaceKind::Active).collect();
+        assert_eq!(active.len(), 1, "{:?}", proof.places.list);
+        assert!(active[0].says.contains("example.invalid"));
+    }
+}
+
+#[test]
+fn a_strip_that_is_moved_or_says_other_edges_is_named_in_its_cell() {
+    let report = String::from_utf8(delivery("05-pvc-hose").report(Length::Annex)).expect("UTF-8");
+    let strip = report.find("<svg class=\"s\" viewBox=\"0 0 166 30\" role").expect("a strip");
+    let inside = |wanted: &str| strip + report[strip..].find(wanted).expect("a part of it") + wanted.len();
+    for (at, kind) in
+        [(inside("<title>Undecided from "), PlaceKind::Text), (inside("<path d=\"M"), PlaceKind::Markup)]
+    {
+        let mut altered = report.clone().into_bytes();
+        altered[at] = if altered[at] == b'9' { b'8' } else { b'9' };
+        let proof = Prover::new(&english).prove(&altered, &[], None);
+        assert_eq!(proof.verdict, Verdict::Differs);
+        let [place] = &proof.places.list[..] else { panic!("{:?}", proof.places.list) };
+        assert_eq!((place.kind, place.column.as_str()), (kind, "Cd"), "{place:?}");
+        assert!(place.bytes.contains(&at), "{place:?}");
+    }
 }

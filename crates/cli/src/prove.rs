@@ -51,7 +51,7 @@ pub(crate) fn run(words: &Words, asked: &Prove) -> u8 {
     for line in lists.iter().flatten() {
         say(&format!("  {line}"));
     }
-    match (proof.could_be_proved(), proof.holds()) {
+    match (proof.could_be_proved(), proof.nothing_differs()) {
         (false, _) => NOT_PROVED,
         (true, false) => DIFFERS,
         (true, true) if !proof.text_was_proved() => ONLY_FINDINGS,

@@ -23,6 +23,8 @@ pub struct Total {
     pub high: Option<MassFraction>,
     /// One sigma of the upper end (correlation taken as zero).
     pub sigma: Option<Sigma>,
+    /// The same of the lower end, where a part that was not detected counts as nothing.
+    pub low_sigma: Option<Sigma>,
 }
 
 impl Total {
@@ -32,6 +34,7 @@ impl Total {
             low: None,
             high: None,
             sigma: None,
+            low_sigma: None,
         }
     }
 }
@@ -160,6 +163,7 @@ fn sum(threshold: &Threshold, terms: &[Term]) -> Total {
         low: Some(sum.low),
         high: sum.high,
         sigma: Some(sum.high_sigma),
+        low_sigma: Some(sum.low_sigma),
     }
 }
 

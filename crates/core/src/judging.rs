@@ -875,7 +875,7 @@ impl<'a> SourceReview<'a> {
             (alone, total)
         } else {
             let none = Judgement::new(Outcome::NotMeasured, None, UsedSigma::NONE);
-            ([none; 2], Total { judgement: none, low: None, high: None, sigma: None })
+            ([none; 2], Total { judgement: none, low: None, high: None, sigma: None, low_sigma: None })
         };
         let clear = |substance: Substance| {
             substances.get(substance as usize).is_some_and(|judged| judged.outcome == Outcome::Below)

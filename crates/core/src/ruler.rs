@@ -17,7 +17,7 @@ pub struct Ruler<'a> {
     pub title: &'a str,
     /// Description for those who don't see it.
     pub description: &'a str,
-    /// Word inside the band.
+    /// Word beside the edges of the band, or beside the limit.
     pub band_word: &'a str,
     /// What is drawn of the numbers.
     pub picture: Picture,
@@ -39,6 +39,11 @@ pub struct Picture {
 }
 
 impl Picture {
+    /// True for a limit without a band.
+    pub fn is_line(&self) -> bool {
+        self.high == Some(self.low)
+    }
+
     /// True for a value that lies within `k` times the sigma that judged it of an edge of the band, on either side. What is no
     /// number, or has no sigma, is near nothing.
     ///
@@ -74,6 +79,33 @@ pub enum Mark {
     Below(MassFraction),
     /// Somewhere above an upper end.
     Above(MassFraction),
+    /// Somewhere between two ends: a sum of which a part was not detected.
+    Between {
+        /// Lower end.
+        low: MassFraction,
+        /// Half width of the whisker below it.
+        low_half: MassFraction,
+        /// Upper end.
+        high: MassFraction,
+        /// Half width of the whisker above it.
+        high_half: MassFraction,
+    },
+}
+
+impl Mark {
+    /// The ends of the whiskers, where there are any.
+    fn whiskers(&self) -> Option<(MassFraction, MassFraction)> {
+        let (low, low_half, high, high_half) = match *self {
+            Mark::Bob { value, half } => (value, half, value, half),
+            Mark::Between { low, low_half, high, high_half } => (low, low_half, high, high_half),
+            Mark::Below(_) | Mark::Above(_) => return None,
+        };
+        let end = MassFraction::from_units;
+        Some((
+            end(low.units().saturating_sub(low_half.units())),
+            end(high.units().saturating_add(high_half.units())),
+        ))
+    }
 }
 
 const WIDTH: f64 = 360.0;
@@ -109,6 +141,10 @@ impl Scale {
         };
         match picture.mark {
             Mark::Bob { value, .. } | Mark::Below(value) | Mark::Above(value) => include(value),
+            Mark::Between { low, high, .. } => {
+                include(low);
+                include(high);
+            }
         }
         Scale {
             from: libm::floor(libm::log10(smallest.max(0.01))),
@@ -137,10 +173,12 @@ impl Scale {
 /// Per mille of the way from the left end of the scale to the right one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Strip {
-    /// `bob`, `below` or `above`.
+    /// `bob`, `below`, `above` or `between`.
     pub mark: &'static str,
-    /// The value, or the bound that it lies below or above.
+    /// The value, or the bound that it lies below or above; of `between` the lower end.
     pub at: u16,
+    /// The upper end of `between`; of all others the same as `at`.
+    pub until: u16,
     /// Left end of the whiskers; where there are none, the value itself. Of a bound: the end that it points to.
     pub from: u16,
     /// Right end of the whiskers, in the same way.
@@ -161,17 +199,22 @@ pub struct Strip {
 pub fn strip(picture: &Picture) -> Strip {
     let scale = Scale::around(picture);
     let place = |share: f64| libm::round(share.clamp(0.0, 1.0) * 1000.0) as u16;
-    let (at, from, to, mark) = match picture.mark {
-        Mark::Bob { value, half } => {
-            let (from, to) = whiskers(value, half);
-            (scale.share(value), scale.share(from), scale.share(to), "bob")
-        }
-        Mark::Below(limit) => (scale.share(limit), 0.0, scale.share(limit), "below"),
-        Mark::Above(limit) => (scale.share(limit), scale.share(limit), 1.0, "above"),
+    let (at, until, mark) = match picture.mark {
+        Mark::Bob { value, .. } => (value, value, "bob"),
+        Mark::Below(limit) => (limit, limit, "below"),
+        Mark::Above(limit) => (limit, limit, "above"),
+        Mark::Between { low, high, .. } => (low, high, "between"),
+    };
+    let (at, until) = (scale.share(at), scale.share(until));
+    let (from, to) = match (picture.mark.whiskers(), picture.mark) {
+        (Some((from, to)), _) => (scale.share(from), scale.share(to)),
+        (None, Mark::Below(_)) => (0.0, at),
+        (None, _) => (at, 1.0),
     };
     Strip {
         mark,
         at: place(at),
+        until: place(until),
         from: place(from),
         to: place(to),
         low: place(scale.share(picture.low)),
@@ -180,11 +223,6 @@ pub fn strip(picture: &Picture) -> Strip {
         cut_left: from < 0.0,
         cut_right: to > 1.0,
     }
-}
-
-fn whiskers(value: MassFraction, half: MassFraction) -> (MassFraction, MassFraction) {
-    let end = |units| MassFraction::from_units(units);
-    (end(value.units().saturating_sub(half.units())), end(value.units().saturating_add(half.units())))
 }
 
 /// Draws the ruler as SVG text.
@@ -205,14 +243,24 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
         escape(ruler.description)
     );
     let (band_from, band_to) = (scale.x(picture.low), picture.high.map_or(RIGHT, |high| scale.x(high)));
+    // A limit without a band is a post with a crossbar.
+    let is_line = picture.is_line();
     let _ = write!(
         svg,
         "<rect class=\"ruler-band\" x=\"{band_from:.1}\" y=\"34\" width=\"{:.1}\" height=\"28\" fill=\"none\" \
          stroke=\"currentColor\" stroke-width=\"1\"/>",
         (band_to - band_from).max(0.5)
     );
+    if is_line {
+        let (left, right) = (band_from - 6.0, band_from + 6.5);
+        let _ = write!(
+            svg,
+            "<line class=\"ruler-post\" x1=\"{left:.1}\" y1=\"34\" x2=\"{right:.1}\" y2=\"34\" stroke=\"currentColor\" \
+             stroke-width=\"2\"/>"
+        );
+    }
     let mut hatch = band_from + 6.0;
-    while hatch < band_to + 28.0 {
+    while !is_line && hatch < band_to + 28.0 {
         let (x1, y1) = (hatch.min(band_to), if hatch > band_to { 34.0 + (hatch - band_to) } else { 34.0 });
         let (x2, y2) = (
             (hatch - 28.0).max(band_from),
@@ -271,6 +319,7 @@ fn decades(svg: &mut String, scale: &Scale, decimal: &str) {
 
 fn edge_labels(svg: &mut String, ruler: &Ruler<'_>, band_from: f64, band_to: f64) {
     let edges = match ruler.picture.high {
+        Some(_) if ruler.picture.is_line() => ruler.picture.low.to_string(),
         Some(high) => format!("{} – {}", ruler.picture.low, high),
         None => format!("{} –", ruler.picture.low),
     };
@@ -286,24 +335,71 @@ fn edge_labels(svg: &mut String, ruler: &Ruler<'_>, band_from: f64, band_to: f64
 
 fn mark(svg: &mut String, mark: Mark, scale: &Scale) {
     match mark {
-        Mark::Bob { value, half } => {
+        Mark::Bob { value, .. } => {
             let x = scale.x(value);
-            let (from, to) = whiskers(value, half);
-            let (from, to) = (scale.x(from), scale.x(to));
             let _ = write!(
                 svg,
                 "<g class=\"ruler-mark\"><line x1=\"{x:.1}\" y1=\"2\" x2=\"{x:.1}\" y2=\"{TOP:.1}\" \
-                 stroke=\"currentColor\" stroke-width=\"1\"/>\
-                 <line x1=\"{from:.1}\" y1=\"28\" x2=\"{to:.1}\" y2=\"28\" stroke=\"currentColor\" stroke-width=\"2\"/>\
-                 <line x1=\"{from:.1}\" y1=\"23\" x2=\"{from:.1}\" y2=\"33\" stroke=\"currentColor\" stroke-width=\"2\"/>\
-                 <line x1=\"{to:.1}\" y1=\"23\" x2=\"{to:.1}\" y2=\"33\" stroke=\"currentColor\" stroke-width=\"2\"/>"
+                 stroke=\"currentColor\" stroke-width=\"1\"/>"
             );
+            whiskers(svg, mark, scale);
             bob(svg, x);
             svg.push_str("</g>");
         }
         Mark::Below(limit) => arrow(svg, scale.x(limit), LEFT, 8.0),
         Mark::Above(limit) => arrow(svg, scale.x(limit), RIGHT, -8.0),
+        Mark::Between { low, high, .. } => {
+            svg.push_str("<g class=\"ruler-mark\">");
+            whiskers(svg, mark, scale);
+            // A log scale has no place for nothing: what may be as little as that goes on beyond the left end.
+            between(svg, (low.units() > 0).then(|| scale.x(low)), scale.x(high));
+            svg.push_str("</g>");
+        }
     }
+}
+
+fn whiskers(svg: &mut String, mark: Mark, scale: &Scale) {
+    let Some((from, to)) = mark.whiskers() else { return };
+    let (from, to) = (scale.x(from), scale.x(to));
+    // What lies between two ends is no whisker: it is dashed.
+    let lines = match mark {
+        Mark::Between { low, high, .. } => {
+            [(low.units() > 0).then(|| (from, scale.x(low))), Some((scale.x(high), to))]
+        }
+        _ => [Some((from, to)), None],
+    };
+    let has_left = lines[0].is_some();
+    for (from, to) in lines.into_iter().flatten() {
+        let _ = write!(
+            svg,
+            "<line x1=\"{from:.1}\" y1=\"28\" x2=\"{to:.1}\" y2=\"28\" stroke=\"currentColor\" stroke-width=\"2\"/>"
+        );
+    }
+    for end in [Some(from).filter(|_| has_left), Some(to)].into_iter().flatten() {
+        let _ = write!(
+            svg,
+            "<line x1=\"{end:.1}\" y1=\"23\" x2=\"{end:.1}\" y2=\"33\" stroke=\"currentColor\" stroke-width=\"2\"/>"
+        );
+    }
+}
+
+/// Two uprights that stand on the axis and a dashed line from one to the other: "somewhere in between".
+fn between(svg: &mut String, low: Option<f64>, high: f64) {
+    for x in [low, Some(high)].into_iter().flatten() {
+        let _ = write!(
+            svg,
+            "<line x1=\"{x:.1}\" y1=\"18\" x2=\"{x:.1}\" y2=\"{AXIS:.1}\" stroke=\"currentColor\" stroke-width=\"2\"/>"
+        );
+    }
+    let left = low.unwrap_or(LEFT);
+    if low.is_none() {
+        let _ = write!(svg, "<path d=\"M{LEFT:.1} 28 l8 -5 v10 z\" fill=\"currentColor\"/>");
+    }
+    let _ = write!(
+        svg,
+        "<line x1=\"{left:.1}\" y1=\"28\" x2=\"{high:.1}\" y2=\"28\" stroke=\"currentColor\" stroke-width=\"2\" \
+         stroke-dasharray=\"4 3\"/>"
+    );
 }
 
 /// A plumb bob: a round shoulder that ends in a point on the axis.
@@ -380,6 +476,12 @@ mod tests {
                 Mark::Bob { value: MassFraction::from_units(value), half: MassFraction::from_units(1) },
                 Mark::Below(MassFraction::from_units(value)),
                 Mark::Above(MassFraction::from_units(value)),
+                Mark::Between {
+                    low: MassFraction::ZERO,
+                    low_half: MassFraction::from_units(1),
+                    high: MassFraction::from_units(value),
+                    high_half: MassFraction::from_units(1),
+                },
             ] {
                 let drawn = ruler(mark, None);
                 assert!(!drawn.contains("NaN") && !drawn.contains("inf"), "{drawn}");
@@ -435,6 +537,40 @@ mod tests {
         assert_eq!((below.mark, below.from, below.to), ("below", 0, below.at));
         let above = of(Mark::Above(mg(2000)));
         assert_eq!((above.mark, above.from, above.to), ("above", above.at, 1000));
+    }
+
+    #[test]
+    fn a_limit_without_a_band_is_a_post_and_nothing_is_hatched() {
+        let mg = MassFraction::from_mg_per_kg;
+        let bob = Mark::Bob { value: mg(640), half: mg(60) };
+        let (limit, band) = (ruler(bob, Some(700)), ruler(bob, Some(1300)));
+        assert!(limit.contains("ruler-post") && !limit.contains("ruler-hatch"));
+        assert!(limit.contains(">700 undecided<"), "one number, not from 700 to 700: {limit}");
+        assert!(band.contains("ruler-hatch") && !band.contains("ruler-post"));
+    }
+
+    #[test]
+    fn a_sum_between_two_ends_has_its_whiskers_beyond_them_and_no_bob() {
+        let mg = MassFraction::from_mg_per_kg;
+        let mark = Mark::Between { low: mg(800), low_half: mg(40), high: mg(1200), high_half: mg(400) };
+        let drawn = ruler(mark, Some(700));
+        assert!(!drawn.contains("ruler-bob") && drawn.contains("stroke-dasharray"), "{drawn}");
+        let strip = strip(&picture(mark, Some(700)));
+        assert_eq!(strip.mark, "between");
+        assert!(strip.from < strip.at && strip.at < strip.until && strip.until < strip.to, "{strip:?}");
+        assert!(!strip.cut_left && !strip.cut_right);
+        let from_nothing = Mark::Between { low: mg(0), low_half: mg(0), high: mg(1200), high_half: mg(400) };
+        let open_below = super::strip(&picture(from_nothing, Some(700)));
+        assert!(open_below.cut_left && open_below.at == 0);
+        let drawn = ruler(from_nothing, Some(700));
+        assert_eq!(
+            drawn.matches("y1=\"18\"").count(),
+            1,
+            "one upright, and an arrowhead for the other end: {drawn}"
+        );
+        // It is no number that a little more or less would have judged otherwise.
+        let sigma = Sigma::from_one_sigma(mg(100));
+        assert!(!picture(mark, Some(1200)).is_near_an_edge(Coverage::THREE, sigma));
     }
 
     #[test]

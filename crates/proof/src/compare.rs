@@ -8,6 +8,7 @@ use plumbline_core::visible_text::sign;
 use similar::{Algorithm, DiffOp, capture_diff_slices};
 
 use crate::html::{Cut, Kind, Piece, cells, cut, visible};
+use crate::pictures;
 use crate::place::{Part, PartKind, Place, PlaceKind, Places};
 
 /// Most pieces between the first and the last difference that are matched with each other; more are paired one by one. Matching
@@ -263,8 +264,30 @@ impl<'a> Both<'a> {
             }
             Kind::Script => self.script(given, piece),
             Kind::Row if self.by_cells(given, piece) => {}
+            Kind::Text if self.pictures(given, piece) => {}
             _ => self.text_or_markup(one, old, new, piece, String::new()),
         }
+    }
+
+    /// The pictures of a figure, by the digests of their bytes. True where nothing else in it is another.
+    fn pictures(&mut self, given: &Range<usize>, piece: &Piece) -> bool {
+        let (old, new) = (self.bytes(given).0, self.wanted_of(piece));
+        let (was, is) = (pictures::embedded(old), pictures::embedded(new));
+        if was.len() != is.len() {
+            return false;
+        }
+        let others: Vec<_> =
+            was.iter().zip(&is).filter(|(one, other)| one.sha256 != other.sha256 || one.elsewhere).collect();
+        for (one, other) in &others {
+            let at = given.start + one.at.start..given.start + one.at.end;
+            let wanted = piece.bytes.start + other.at.start..piece.bytes.start + other.at.end;
+            let (at, _) = self.trimmed(&at, &wanted);
+            let kind = if one.elsewhere { PlaceKind::Active } else { PlaceKind::Picture };
+            let place = self.placed(Place::new(kind, at), piece);
+            let (row, gives) = (pictures::name(new), other.sha256.clone());
+            self.places.add(Place { row, says: one.says(old), gives, ..place });
+        }
+        !others.is_empty() && pictures::without(old, &was) == pictures::without(new, &is)
     }
 
     /// Cell by cell, where there are as many.

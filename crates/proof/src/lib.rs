@@ -8,6 +8,7 @@ mod compare;
 mod evidence;
 mod html;
 mod locate;
+mod pictures;
 mod place;
 mod records;
 mod remake;

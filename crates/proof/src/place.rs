@@ -22,6 +22,8 @@ codes! {
         Style => "style",
         /// Something a browser may run or fetch.
         Active => "active",
+        /// A picture is another than the one that belongs there.
+        Picture => "picture",
         /// An embedded part was changed: it is not what its own check says.
         Changed => "changed",
         /// An embedded part is missing.

@@ -106,7 +106,7 @@ pub fn place(words: &Words, place: &Place) -> String {
     let seen = |text: &str| on_one_line(text).into_owned();
     let or_nothing = |text: &str| if text.is_empty() { words.say("proof-nothing") } else { seen(text) };
     let (says, gives) = match place.kind {
-        PlaceKind::Text | PlaceKind::Markup | PlaceKind::Finding => {
+        PlaceKind::Text | PlaceKind::Markup | PlaceKind::Finding | PlaceKind::Picture => {
             (or_nothing(&place.says), or_nothing(&place.gives))
         }
         _ => (seen(&place.says), seen(&place.gives)),

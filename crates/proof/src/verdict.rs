@@ -11,6 +11,7 @@ use plumbline_core::rules::comes_with_the_program;
 use crate::compare;
 use crate::evidence::Evidence;
 use crate::locate::{self, Located};
+use crate::pictures;
 use crate::place::{Place, PlaceKind, Places};
 use crate::remake::Remade;
 
@@ -143,8 +144,15 @@ impl Proof {
         Proof { program, language, foreign_books, ..Proof::without_evidence(Verdict::Differs) }
     }
 
-    /// True where the report is what its data give, and nothing that was given beside it says otherwise.
+    /// True where the report, with what a person reads in it, is what its data give, and nothing that was given beside it says
+    /// otherwise.
     pub fn holds(&self) -> bool {
+        self.nothing_differs() && self.text_was_proved()
+    }
+
+    /// True where nothing that was compared is another, and nothing that was given beside the report says otherwise. Where only
+    /// findings were compared, what a person reads in it may still say anything: see [`Proof::text_was_proved`].
+    pub fn nothing_differs(&self) -> bool {
         let agrees = matches!(self.verdict, Verdict::Agrees | Verdict::LineEnds | Verdict::FindingsAgree);
         let other = self.files.iter().any(|file| file.state == FileState::OtherBytes);
         agrees && !other && self.given_digest != Some(false)
@@ -235,6 +243,9 @@ impl Proof {
         let unchanged = above.is_some_and(|above| sha256_hexadecimal(above) == evidence.text);
         if !unchanged || below != [evidence::CLOSES.as_bytes(), html::CLOSES.as_bytes()].concat() {
             self.places.add(Place::new(PlaceKind::TextChanged, 0..located.evidence_at()));
+        }
+        for place in above.map(|above| pictures::strangers(above, &evidence.photos)).unwrap_or_default() {
+            self.places.add(place);
         }
         let printed = |text: &[u8]| locate::find(text, evidence.digest.as_bytes()).is_some();
         if !located.outside().into_iter().any(printed) {

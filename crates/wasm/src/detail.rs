@@ -10,7 +10,7 @@ use plumbline_core::next_step::NextStep;
 use plumbline_core::quantity::Sigma;
 use plumbline_core::reading::{Cell, CellState, Identity, Source};
 use plumbline_core::report::explain::{Chances, Explainer, Explanation, StepKind};
-use plumbline_core::report::{books, phrases};
+use plumbline_core::report::{books, phrases, rulers};
 use plumbline_core::rules::LowEdge;
 use plumbline_core::substance::{Element, Halogen, Substance};
 use plumbline_core::words::Words;
@@ -226,7 +226,7 @@ impl Detail<'_> {
             reason_text: phrases::reason(words, &judged, substance.symbol(), edge),
             next_step: self.steps_text(&next, substance.symbol()),
             ruler: rule
-                .map(|rule| phrases::ruler(words, rule, substance, class, &cell, &judged))
+                .map(|rule| rulers::substance(words, rule, substance, class, &cell, &judged))
                 .unwrap_or_default(),
             cautions: Detail::cautions(&told, said),
             steps: Detail::steps(&told),
@@ -236,7 +236,8 @@ impl Detail<'_> {
 
     fn halogen(&self, of: Halogen, said: &str) -> FindingView {
         let (words, row, reviewer) = (self.words, self.row, self.reviewer());
-        let judged = reviewer.assess(row).halogen(of);
+        let assessed = reviewer.assess(row);
+        let judged = assessed.halogen(of);
         let name = words.say(&format!("substance-{}", of.name()));
         let told = self.explainer.halogen(of, row);
         let next = phrases::next_of_halogen(self.explainer.inspection, reviewer, of, &judged, row);
@@ -252,7 +253,13 @@ impl Detail<'_> {
             text: phrases::outcome(words, judged.outcome),
             reason_text: phrases::reason(words, &judged, &name, None),
             next_step: self.steps_text(&next, &name),
-            ruler: String::new(),
+            ruler: self
+                .explainer
+                .inspection
+                .books
+                .halogens()
+                .map(|(_, rule)| rulers::halogen(words, rule, of, self.source(), &assessed, row))
+                .unwrap_or_default(),
             cautions: Detail::cautions(&told, said),
             steps: Detail::steps(&told),
             chances: None,
@@ -292,7 +299,7 @@ impl Detail<'_> {
             text: phrases::outcome(words, judged.outcome),
             reason_text: phrases::reason(words, &judged, &limit.row.id, None),
             next_step: limit.row.question.clone(),
-            ruler: String::new(),
+            ruler: rulers::limit(words, limit.row, &limit.judged),
             cautions: Vec::new(),
             steps,
             chances: None,

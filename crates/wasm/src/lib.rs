@@ -17,6 +17,7 @@ mod shelf;
 mod sink;
 mod training;
 mod views;
+mod worst;
 
 use std::cell::RefCell;
 
@@ -473,6 +474,15 @@ impl Session {
         let state = self.state.borrow();
         let ahead = ahead::ahead(&state.inspection, &state.findings, &state.words, lot);
         to_js(&ahead.ok_or_else(|| JsError::new("no such lot"))?)
+    }
+
+    /// The readings that show the worst of each material of a lot, with their rulers; empty where there is no such lot.
+    ///
+    /// # Errors
+    /// None that a caller could cause.
+    pub fn worst(&self, lot: usize) -> Result<JsValue, JsError> {
+        let state = self.state.borrow();
+        to_js(&worst::worst(&state.inspection, &state.findings, &state.words, lot))
     }
 
     /// Check readings, control charts, and what is known of the suppliers.

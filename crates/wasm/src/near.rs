@@ -1,45 +1,13 @@
-//! Readings that a little more or less would have judged otherwise, and what the ruler of an outcome draws.
+//! Readings that a little more or less would have judged otherwise.
 
 use plumbline_core::inspection::Inspection;
-use plumbline_core::judging::{Assessed, SourceReview};
+use plumbline_core::judging::SourceReview;
 use plumbline_core::material::MaterialClass;
 use plumbline_core::quantity::{Coverage, Sigma};
 use plumbline_core::reading::{CellState, Source};
-use plumbline_core::report::phrases;
+use plumbline_core::report::rulers;
 use plumbline_core::ruler::Picture;
 use plumbline_core::substance::{Element, Halogen, Substance};
-
-/// What the ruler of a substance draws.
-pub(crate) fn of_substance(
-    inspection: &Inspection,
-    source: &Source,
-    assessed: &Assessed,
-    substance: Substance,
-    row: usize,
-) -> Option<Picture> {
-    let (_, rule) = inspection.books.screening()?;
-    let judged = assessed.substances.get(substance as usize)?;
-    let cell = source.readings.cell(substance.element(), row);
-    phrases::pictured(rule, substance, assessed.class, &cell, judged)
-}
-
-/// What the ruler of a halogen or the total draws.
-pub(crate) fn of_halogen(
-    inspection: &Inspection,
-    source: &Source,
-    assessed: &Assessed,
-    of: Halogen,
-    row: usize,
-) -> Option<Picture> {
-    let (_, rule) = inspection.books.halogens()?;
-    match phrases::element_of(of) {
-        Some(element) => {
-            let cell = source.readings.cell(element, row);
-            phrases::pictured_halogen(rule, of, &cell, &assessed.halogen(of))
-        }
-        None => phrases::pictured_total(rule, &assessed.total),
-    }
-}
 
 /// The question whether a reading lies near an edge.
 pub(crate) struct Near<'a> {
@@ -68,7 +36,7 @@ impl Near<'_> {
             }
             let Some((_, rule)) = self.inspection.books.screening() else { return false };
             let judged = reviewer.judge_as(*substance, class, row);
-            near(phrases::pictured(rule, *substance, class, &cell, &judged), judged.used.sigma)
+            near(rulers::pictured(rule, *substance, class, &cell, &judged), judged.used.sigma)
         };
         let asked = |substance: &&Substance| any || substance.symbol() == self.substance;
         if Substance::ALL.iter().filter(asked).any(by_band) {
@@ -90,7 +58,7 @@ impl Near<'_> {
                 Halogen::Total => assessed.total.sigma,
                 _ => assessed.halogen(*of).used.sigma,
             };
-            near(of_halogen(self.inspection, source, &assessed, *of, row), sigma)
+            near(rulers::of_halogen(self.inspection, source, &assessed, *of, row), sigma)
         })
     }
 }

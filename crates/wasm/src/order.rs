@@ -368,7 +368,7 @@ mod tests {
     use super::*;
     use plumbline_core::inspection::review;
     use plumbline_core::outcome::Reason;
-    use plumbline_core::report::phrases;
+    use plumbline_core::report::rulers;
     use plumbline_intake::SourceReader;
     use std::fmt::Write;
 
@@ -508,7 +508,7 @@ mod tests {
         fn near_total(&self, assessed: &plumbline_core::judging::Assessed, tenths: i128) -> bool {
             let rule = self.inspection.books.halogens().unwrap().1;
             let within = Coverage::from_tenths(u8::try_from(tenths).unwrap()).unwrap();
-            phrases::pictured_total(rule, &assessed.total)
+            rulers::pictured_total(rule, &assessed.total)
                 .is_some_and(|picture| picture.is_near_an_edge(within, assessed.total.sigma))
         }
 

@@ -63,6 +63,7 @@ fn view(words: &Words, proof: &Proof) -> ProofView {
             .as_ref()
             .map(|(name, version)| format!("{name} {version}"))
             .unwrap_or_default(),
+        nothing_differs: proof.nothing_differs(),
         holds: proof.holds(),
         could_be_proved: proof.could_be_proved(),
         text: said::verdict(words, proof),
@@ -83,6 +84,7 @@ pub(crate) struct ProofView {
     verdict: &'static str,
     only_findings: Option<&'static str>,
     program: String,
+    nothing_differs: bool,
     holds: bool,
     could_be_proved: bool,
     text: String,

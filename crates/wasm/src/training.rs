@@ -6,7 +6,7 @@ use plumbline_core::judging::SourceReview;
 use plumbline_core::material::MaterialClass;
 use plumbline_core::quantity::MassFraction;
 use plumbline_core::report::explain::{Explainer, StepKind};
-use plumbline_core::report::phrases;
+use plumbline_core::report::{phrases, rulers};
 use plumbline_core::ruler::{Mark, Picture, Scale};
 use plumbline_core::rules::LowEdge;
 use plumbline_core::settings_file;
@@ -143,7 +143,7 @@ fn told(inspection: &mut Inspection, words: &Words, asked: &WhatIf) -> Option<(W
     let assessed = reviewer.assess(0);
     let cell = source.readings.cell(asked.substance.element(), 0);
     let judged = assessed.substances[asked.substance as usize];
-    let drawn = phrases::pictured(rule, asked.substance, assessed.class, &cell, &judged);
+    let drawn = rulers::pictured(rule, asked.substance, assessed.class, &cell, &judged);
     let scale = drawn.map(|picture| scale_view(Scale::around(&picture)));
     let band = rule.band(asked.substance, assessed.class);
     let edges = band.and_then(|band| band.edges);

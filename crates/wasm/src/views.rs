@@ -8,7 +8,7 @@ use plumbline_core::lot::{Disposition, LotReason};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outcome::{Judgement, Outcome, Reason};
 use plumbline_core::reading::{Identity, Notice, NoticeCode, Notices, SetAside, Source};
-use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases};
+use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases, rulers};
 use plumbline_core::ruler::{self, Picture};
 use plumbline_core::rules::{self, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
@@ -16,7 +16,6 @@ use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
 
 use crate::mapping::{self, BlockView, ContainerView, SheetView, StatedView};
-use crate::near;
 
 /// Parts and materials that the summary carries; the page says how many more there are.
 const LISTED: usize = 2000;
@@ -228,6 +227,7 @@ pub(crate) struct CellView {
 pub(crate) struct StripView {
     mark: &'static str,
     at: u16,
+    until: u16,
     from: u16,
     to: u16,
     low: u16,
@@ -238,11 +238,12 @@ pub(crate) struct StripView {
 }
 
 impl StripView {
-    fn of(picture: &Picture) -> StripView {
+    pub(crate) fn of(picture: &Picture) -> StripView {
         let strip = ruler::strip(picture);
         StripView {
             mark: strip.mark,
             at: strip.at,
+            until: strip.until,
             from: strip.from,
             to: strip.to,
             low: strip.low,
@@ -785,7 +786,7 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
             .iter()
             .zip(&assessed.substances)
             .map(|(substance, judged)| {
-                let picture = near::of_substance(inspection, source, &assessed, *substance, row);
+                let picture = rulers::of_substance(inspection, source, &assessed, *substance, row);
                 cell_view(substance.symbol(), judged, value_of(substance.element(), judged), picture)
             })
             .collect(),
@@ -797,7 +798,7 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
                     Some(element) => value_of(element, &judged),
                     None => phrases::total(words, &assessed.total),
                 };
-                let picture = near::of_halogen(inspection, source, &assessed, *halogen, row);
+                let picture = rulers::of_halogen(inspection, source, &assessed, *halogen, row);
                 cell_view(halogen.name(), &judged, value, picture)
             })
             .collect(),
@@ -963,6 +964,14 @@ mod tests {
         let limit = detail["limits"].as_array().unwrap().iter().find(|one| one["substance"] == "Pb").unwrap();
         same_keys("FindingView", limit);
         assert_eq!(limit["outcome"], "OL");
+        let drawn = |one: &serde_json::Value| one["ruler"].as_str().unwrap().starts_with("<svg");
+        assert!(drawn(limit) && drawn(lead));
+        let worst = serde_json::to_value(crate::worst::worst(&inspection, &findings, &words, 0)).unwrap();
+        assert!(worst.as_array().unwrap().iter().all(|one| one["substance"] == "Pb"), "{worst}");
+        same_keys("WorstView", &worst[0]);
+        same_keys("StripView", &worst[0]["strip"]);
+        assert!(worst[0]["value"].as_str().unwrap().starts_with("30000 mg/kg"), "the highest: {worst}");
+        assert!(crate::worst::worst(&inspection, &findings, &words, 9).is_empty());
         let view = crate::ahead::ahead(&inspection, &findings, &words, 0).unwrap();
         let ahead = serde_json::to_value(view).unwrap();
         same_keys("AheadView", &ahead);
@@ -973,6 +982,32 @@ mod tests {
         assert_eq!(ahead["materials"][0]["spots"][0]["differ"], true);
         same_keys("CandidateView", &ahead["materials"][0]["candidates"][0]);
         assert!(crate::ahead::ahead(&inspection, &findings, &words, 9).is_none());
+    }
+
+    #[test]
+    fn the_detail_draws_a_ruler_for_each_halogen_and_the_total_as_an_interval() {
+        let mut inspection = Inspection::new().unwrap();
+        let mut reader = SourceReader::new("four.csv", &inspection.settings());
+        reader.push(b"Sample,Class,Br ppm,Br err (1s),Cl ppm,Cl err (1s)\nS1,polymer,803,14,<394,\nS2,metal,5,1,5,1\n");
+        inspection.add_sources(reader.finish());
+        let findings = inspection::review(&inspection);
+        let words = Words::english();
+        let of = |index| {
+            let view = crate::detail::detail(&inspection, &findings, &words, index, 0).unwrap();
+            let found = serde_json::to_value(view).unwrap();
+            found["findings"].as_array().unwrap()[5..]
+                .iter()
+                .map(|one| one["ruler"].as_str().unwrap().to_owned())
+                .collect::<Vec<_>>()
+        };
+        let drawn = of(0);
+        for (ruler, said) in
+            drawn.iter().zip(["&lt; 394 mg/kg. Limit 900.", "803 mg/kg", "803 to 1197 mg/kg. Limit 1500."])
+        {
+            assert!(ruler.contains(said), "{said}: {ruler}");
+        }
+        assert!(!drawn[2].contains("ruler-bob"));
+        assert_eq!(of(1), ["", "", ""], "no halogen limit applies to metal");
     }
 
     #[test]

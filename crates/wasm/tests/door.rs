@@ -61,6 +61,8 @@ fn a_review_gives_outcomes_and_an_order_as_a_typed_array() {
     let detail = session.detail(1).ok().unwrap();
     let lead = at(&get(&detail, "findings"), 1);
     assert!(get(&lead, "ruler").as_string().unwrap().starts_with("<svg"));
+    let worst = session.worst(0).ok().unwrap();
+    assert_eq!(get(&at(&worst, 0), "material").as_f64(), Some(0.0));
 }
 
 #[wasm_bindgen_test]

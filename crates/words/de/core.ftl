@@ -728,7 +728,7 @@ report-detection_edge = Nachweisgrenze der Messung, höchstens { $limit }
 report-limit = Grenzwert
 report-clause = Abschnitt
 report-results = Ergebnisse
-report-results_text = Das schlechteste Ergebnis jedes Werkstoffs; die Messungen selbst stehen im Anhang.
+report-results_text = Das schlechteste Ergebnis jedes Werkstoffs, mit der Messlatte der Messung, die es am höchsten zeigt; die Messungen selbst stehen im Anhang.
 report-open = Offene Ergebnisse und nächste Schritte
 report-open_none = Kein Ergebnis ist offen; was ein Los sperrt, steht beim Los.
 report-reading = Messung
@@ -844,9 +844,21 @@ report-legend = BL unter dem Grenzwert · X unentschieden · OL über dem Grenzw
 ## Ruler
 
 ruler-title = { $about }: { $outcome }
-ruler-description = Logarithmische Skala in mg/kg. { $value }. Band „unentschieden“ von { $low } bis { $high }.
-ruler-description_open = Logarithmische Skala in mg/kg. { $value }. Unentschieden ab { $low } aufwärts.
+ruler-description = Logarithmische Skala in mg/kg. { $value }. { $edges }.
+# Wogegen ein Lineal gezeichnet ist: das Band, in dem nichts entschieden ist, oder eine Grenze ohne Band.
+ruler-edges = Unentschieden von { $low } bis { $high }
+ruler-edges_open = Unentschieden ab { $low } aufwärts
+ruler-edges_limit = Grenzwert { $limit }
 ruler-band = unentschieden
+ruler-limit = Grenzwert
+ruler-strip = { $value }. { $edges }
+report-rulers = Unter einem Ergebnis steht seine Messlatte: eine logarithmische Skala in mg/kg, die Messung als Senklot mit Fühlern von k Sigma (k = { $k } für die Bänder) und schraffiert das Band um den Grenzwert. Eine Pfeilspitze, wo es über die Skala hinausgeht.
+report-rulers_below = mit beiden Fühlern links vom Band: unter dem Grenzwert
+report-rulers_undecided = etwas berührt das Band: unentschieden
+report-rulers_over = mit beiden Fühlern rechts vom Band: über dem Grenzwert
+report-rulers_limit = ein Grenzwert ohne Band: ein Pfosten mit Querbalken
+report-rulers_bound = nicht nachgewiesen: irgendwo auf der gestrichelten Seite
+report-rulers_between = Summe mit einem nicht nachgewiesenen Teil: irgendwo zwischen den beiden Strichen
 join-list = {", "}
 join-series = {"; "}
 join-sentences = {" "}

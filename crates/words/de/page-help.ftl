@@ -143,7 +143,7 @@ page-ruler-why = Ein Grenzwert ist für ein Screening keine Linie: Im schraffier
 page-ruler-below = Senklot und Fehlerbalken links vom Band
 page-ruler-undecided = Etwas berührt das Band
 page-ruler-over = Senklot und Fehlerbalken rechts vom Band
-page-ruler-others = Gestrichelte Schiene ohne Senklot: nicht gemessen. Nur eine kurze Schiene: Die Regel gilt nicht.
+page-ruler-others = Gestrichelte Schiene ohne Senklot: nicht gemessen. Nur eine kurze Schiene: Die Regel gilt nicht. Ein Pfosten mit Querbalken: ein Grenzwert ohne Band. Striche: irgendwo auf dieser Seite oder zwischen zwei Pfosten ohne Querbalken.
 
 page-guide = Leitfaden
 page-guide-close = Schließen

@@ -1288,6 +1288,7 @@ page-prove-crash-todo = Die Prüfung wurde nicht berührt. Den Bericht noch einm
 page-prove-unreadable-todo = Den Bericht und seine Dateien erneut wählen. Nur die Dateien nehmen, die der Bericht nennt.
 page-prove-too-much = { $size } sind mehr als die { $most }, die ein Browser dafür halten kann.
 page-prove-not-yet = Noch nicht nachgeprüft.
+page-prove-word-findings = Nur seine Befunde stimmen überein
 page-prove-word-self = Stimmt mit sich selbst überein
 page-prove-word-files = Stimmt mit seinen Dateien überein
 page-prove-word-digest = Stimmt mit der Prüfsumme überein

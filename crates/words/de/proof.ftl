@@ -55,6 +55,7 @@ proof-place-extra = { $where }: Der Bericht sagt „{ $says }“, und seine Date
 proof-place-markup = { $where }: Der Bericht ist anders aufgebaut. Er hat { $says }; das Programm schreibt { $gives }.
 proof-place-style = { $where }: Die Formatvorlage ist eine andere. Sie kann verbergen oder ändern, was zu sehen ist.
 proof-place-active = { $where }: Der Bericht enthält etwas, was ein Browser ausführen oder abrufen kann: { $says }
+proof-place-picture = { $where }: Das Bild ist nicht das, das dorthin gehört. Seine SHA-256 ist { $says } und müsste { $gives } sein.
 proof-place-changed = { $where }: nach dem Schreiben geändert.
 proof-place-part_missing = { $where }: fehlt.
 proof-place-not_usable = { $where }: nicht brauchbar.

@@ -689,7 +689,7 @@ report-detection_edge = detection limit of the reading, at most { $limit }
 report-limit = Limit
 report-clause = Clause
 report-results = Results
-report-results_text = The worst outcome of each material; the readings themselves stand in the annex.
+report-results_text = The worst outcome of each material, with the ruler of the reading that shows it highest; the readings themselves stand in the annex.
 report-open = Open outcomes and next steps
 report-open_none = No outcome is open; what holds a lot stands with the lot.
 report-reading = Reading
@@ -805,9 +805,21 @@ report-legend = BL below limit · X undecided · OL over limit · n/a not applic
 ## Ruler
 
 ruler-title = { $about }: { $outcome }
-ruler-description = Logarithmic scale in mg/kg. { $value }. Undecided band from { $low } to { $high }.
-ruler-description_open = Logarithmic scale in mg/kg. { $value }. Undecided from { $low } upwards.
+ruler-description = Logarithmic scale in mg/kg. { $value }. { $edges }.
+# Against what a ruler is drawn: the band in which nothing is decided, or a limit without a band.
+ruler-edges = Undecided from { $low } to { $high }
+ruler-edges_open = Undecided from { $low } upwards
+ruler-edges_limit = Limit { $limit }
 ruler-band = undecided
+ruler-limit = limit
+ruler-strip = { $value }. { $edges }
+report-rulers = Under an outcome stands its ruler: a logarithmic scale in mg/kg, the reading as a plumb bob with whiskers of k sigma (k = { $k } for the bands), and the band round the limit, hatched. An arrowhead where it goes on beyond the scale.
+report-rulers_below = left of the band, whiskers and all: below limit
+report-rulers_undecided = something touches the band: undecided
+report-rulers_over = right of the band, whiskers and all: over limit
+report-rulers_limit = a limit without a band: a post with a crossbar
+report-rulers_bound = not detected: somewhere on the dashed side of the upright
+report-rulers_between = a sum with a part not detected: somewhere between the two uprights
 
 ## Command line
 

@@ -148,7 +148,7 @@ page-ruler-why = A limit is no line for a screen: in the hatched band round it n
 page-ruler-below = Bob and whiskers left of the band
 page-ruler-undecided = Something touches the band
 page-ruler-over = Bob and whiskers right of the band
-page-ruler-others = A broken rail without a bob: not measured. A short rail alone: the rule does not apply.
+page-ruler-others = A broken rail without a bob: not measured. A short rail alone: the rule does not apply. A post with a crossbar: a limit without a band. Dashes: somewhere on that side, or between two uprights.
 
 ## The guide
 

@@ -1297,6 +1297,7 @@ page-prove-crash-todo = The inspection was not touched. Check the report once mo
 page-prove-unreadable-todo = Choose the report and its files again. Take only the files that the report names.
 page-prove-too-much = { $size } is more than the { $most } a browser can hold for this.
 page-prove-not-yet = Not checked yet.
+page-prove-word-findings = Only its findings agree
 page-prove-word-self = Agrees with itself
 page-prove-word-files = Agrees with its files
 page-prove-word-digest = Agrees with the digest

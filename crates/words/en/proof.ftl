@@ -63,6 +63,7 @@ proof-place-extra = { $where }: the report says “{ $says }”, and its data gi
 proof-place-markup = { $where }: the report is built in another way. It has { $says }; the program writes { $gives }.
 proof-place-style = { $where }: the style is another. It may hide or change what is seen.
 proof-place-active = { $where }: the report has something a browser may run or fetch: { $says }
+proof-place-picture = { $where }: the picture is not the one that belongs there. Its SHA-256 is { $says }, and it should be { $gives }.
 proof-place-changed = { $where }: changed after it was written.
 proof-place-part_missing = { $where }: missing.
 proof-place-not_usable = { $where }: can't be used.

@@ -653,7 +653,7 @@ report-detection_edge = その測定の検出下限、{ $limit }以下
 report-limit = 限度値
 report-clause = 箇条
 report-results = 結果
-report-results_text = 各材料の最も悪い結果です。個々の測定は附属書にあります。
+report-results_text = 各材料の最も悪い結果と、それを最も高い値で示す測定の目盛り図です。個々の測定は附属書にあります。
 report-open = 未解決の結果と次の手順
 report-open_none = 未解決の結果はありません。ロットを保留にするものは、そのロットの欄にあります。
 report-reading = 測定
@@ -769,9 +769,21 @@ report-legend = BL 限度値未満 · X 未確定 · OL 限度値超過 · 対�
 ## Ruler
 
 ruler-title = { $about }：{ $outcome }
-ruler-description = mg/kgの対数目盛。{ $value }。未確定域は{ $low }から{ $high }まで。
-ruler-description_open = mg/kgの対数目盛。{ $value }。{ $low }から上は未確定。
+ruler-description = mg/kgの対数目盛。{ $value }。{ $edges }。
+# 目盛りが何に対して描かれているか：何も判定されない帯、または帯のない限度値。
+ruler-edges = { $low }から{ $high }までは未確定
+ruler-edges_open = { $low }から上は未確定
+ruler-edges_limit = 限度値{ $limit }
 ruler-band = 未確定
+ruler-limit = 限度値
+ruler-strip = { $value }。{ $edges }
+report-rulers = 結果の下にあるのはその目盛り図です。mg/kgの対数目盛の上に、測定値がkシグマのひげの付いた下げ振りで（判定域ではk = { $k }）、限度値の周りの判定域が斜線で描かれます。矢じりは、目盛りの外へ続くことを示します。
+report-rulers_below = ひげまで含めて判定域の左：限度値未満
+report-rulers_undecided = どこかが判定域にかかる：未確定
+report-rulers_over = ひげまで含めて判定域の右：限度値超過
+report-rulers_limit = 判定域のない限度値：横木のある柱
+report-rulers_bound = 不検出：縦線から破線の側のどこか
+report-rulers_between = 不検出の成分を含む合計：2本の縦線の間のどこか
 
 join-list = {"、"}
 join-series = {"；"}

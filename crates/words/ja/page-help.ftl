@@ -143,7 +143,7 @@ page-ruler-why = スクリーニングにとって限度値は線ではありま
 page-ruler-below = 下げ振りもひげも判定域の左
 page-ruler-undecided = どこかが判定域にかかる
 page-ruler-over = 下げ振りもひげも判定域の右
-page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の対象外。
+page-ruler-others = 破線のレールで下げ振りなし：未測定。短いレールだけ：規則の対象外。横木のある柱：判定域のない限度値。破線：その側のどこか、または2本の縦線の間のどこか。
 
 page-guide = 手引き
 page-guide-close = 閉じる

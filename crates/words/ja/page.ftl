@@ -1033,6 +1033,7 @@ page-prove-crash-todo = 検査には影響していません。報告書と、�
 page-prove-unreadable-todo = 報告書とそのファイルを選び直してください。報告書に記載されたファイルだけを選びます。
 page-prove-too-much = { $size }あり、ブラウザーがこのために扱える{ $most }を超えています。
 page-prove-not-yet = まだ検証していません。
+page-prove-word-findings = 所見だけが一致
 page-prove-word-self = 報告書自身と一致
 page-prove-word-files = ファイルと一致
 page-prove-word-digest = ダイジェストと一致

@@ -55,6 +55,7 @@ proof-place-extra = { $where }：報告書には「{ $says }」とあります�
 proof-place-markup = { $where }：報告書の作りが異なります。報告書にあるもの：{ $says }。プログラムが書くもの：{ $gives }。
 proof-place-style = { $where }：表示スタイルが異なります。見えるものが隠されたり、変えられたりしているおそれがあります。
 proof-place-active = { $where }：ブラウザーが実行または取得するおそれのあるものが報告書にあります：{ $says }
+proof-place-picture = { $where }：画像が、そこにあるべきものと異なります。画像のSHA-256は{ $says }ですが、{ $gives }でなければなりません。
 proof-place-changed = { $where }：書き出された後に変更されています。
 proof-place-part_missing = { $where }：ありません。
 proof-place-not_usable = { $where }：使えません。

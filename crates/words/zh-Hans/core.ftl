@@ -608,7 +608,7 @@ report-detection_edge = 读数的检出限，最大{ $limit }
 report-limit = 限值
 report-clause = 条款
 report-results = 结果
-report-results_text = 列出每种材料的最差判定结果；各读数见附录。
+report-results_text = 列出每种材料的最差判定结果，并附显示该结果的最高读数的标尺；各读数见附录。
 report-open = 未决的判定结果与下一步
 report-open_none = 没有未决的判定结果；使批次暂扣的原因列在该批次下。
 report-reading = 读数
@@ -724,9 +724,21 @@ report-legend = BL 低于限值 · X 未定 · OL 超出限值 · 不适用 对�
 ## Ruler
 
 ruler-title = { $about }：{ $outcome }
-ruler-description = 对数刻度，单位mg/kg。{ $value }。未定区间从{ $low }至{ $high }。
-ruler-description_open = 对数刻度，单位mg/kg。{ $value }。从{ $low }起向上为未定。
+ruler-description = 对数刻度，单位mg/kg。{ $value }。{ $edges }。
+# 标尺所对照的：不作判定的区间，或没有区间的限值。
+ruler-edges = { $low }至{ $high }为未定
+ruler-edges_open = 从{ $low }起向上为未定
+ruler-edges_limit = 限值{ $limit }
 ruler-band = 未定
+ruler-limit = 限值
+ruler-strip = { $value }。{ $edges }
+report-rulers = 判定结果下方是它的标尺：mg/kg的对数刻度，读数为铅锤，两侧须线为k倍σ（区间取k = { $k }），限值周围的区间画有斜线。箭头表示延伸到刻度之外。
+report-rulers_below = 连同须线都在区间左侧：低于限值
+report-rulers_undecided = 有任何部分触及区间：未定
+report-rulers_over = 连同须线都在区间右侧：超出限值
+report-rulers_limit = 没有区间的限值：顶部有横杆的立柱
+report-rulers_bound = 未检出：在竖线的虚线一侧某处
+report-rulers_between = 含未检出部分的总和：在两条竖线之间某处
 
 ## Command line
 

@@ -143,7 +143,7 @@ page-ruler-why = 对筛选来说，限值不是一条线：在限值周围的斜
 page-ruler-below = 铅锤和须线都在区间左侧
 page-ruler-undecided = 有一部分触及区间
 page-ruler-over = 铅锤和须线都在区间右侧
-page-ruler-others = 虚线横杆、没有铅锤：未测量。只有一小段横杆：规则不适用。
+page-ruler-others = 虚线横杆、没有铅锤：未测量。只有一小段横杆：规则不适用。顶部有横杆的立柱：没有区间的限值。虚线：在该侧某处，或在两条竖线之间某处。
 
 page-guide = 指南
 page-guide-close = 关闭

@@ -1026,6 +1026,7 @@ page-prove-crash-todo = 检验未受影响。请只带上报告所指明的文�
 page-prove-unreadable-todo = 请重新选择报告及其文件。只取报告所指明的文件。
 page-prove-too-much = { $size }超过浏览器为此能处理的上限{ $most }。
 page-prove-not-yet = 尚未核对。
+page-prove-word-findings = 仅审查结果一致
 page-prove-word-self = 自身一致
 page-prove-word-files = 与其文件一致
 page-prove-word-digest = 与摘要一致

@@ -55,6 +55,7 @@ proof-place-extra = { $where }：报告写有“{ $says }”，而由其数据�
 proof-place-markup = { $where }：报告的结构不同。报告中是{ $says }；程序写出的是{ $gives }。
 proof-place-style = { $where }：样式不同。它可能隐藏或改变所看到的内容。
 proof-place-active = { $where }：报告中有浏览器可能运行或获取的内容：{ $says }
+proof-place-picture = { $where }：图片不是应在此处的那一张。它的SHA-256为{ $says }，而应为{ $gives }。
 proof-place-changed = { $where }：写出之后被更改。
 proof-place-part_missing = { $where }：缺少。
 proof-place-not_usable = { $where }：不能使用。

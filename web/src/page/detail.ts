@@ -7,6 +7,7 @@ import { refusalLine, record, takeBackButton } from "./acts-given";
 import { standing, targetName } from "./acts-in-force";
 import { byId, el, type Child } from "./elements";
 import { figure } from "./figures";
+import { legendNear } from "./help/legend";
 import { term } from "./help/term";
 import { termOfCode } from "./help/terms";
 import { outcomeTone } from "./marks";
@@ -223,6 +224,7 @@ export function detailContent(detail: DetailView, open: (index: number) => void)
       fact(say("page-detail-seconds"), detail.seconds),
     ),
     photosOf(detail),
+    detail.findings.some((one) => one.ruler !== "") ? legendNear("detail") : null,
     made !== null && asks ? composition(made, detail) : null,
     ...openFirst(detail.findings).map((one) => finding(one, one.substance, told)),
     limits(detail.limits, told),

@@ -1,7 +1,7 @@
 // The ruler of one outcome as a strip: where everything stands comes from the core, here it is only drawn.
 //
 // Above a rail hangs the reading as a plumb bob on its string, with whiskers; the undecided band stands hatched on the rail. A bound
-// is a dashed line towards the end that it leaves open. What goes on beyond an end is cut off with a chevron there. Nothing is told
+// is a dashed line towards the end that it leaves open, a sum of which a part was not detected one between two uprights. What goes on beyond an end is cut off with a chevron there. Nothing is told
 // by colour alone.
 
 import type { StripView } from "../shared/door";
@@ -36,17 +36,17 @@ export function stripMark(strip: StripView, outcome: string, width: number): SVG
   node.setAttribute("aria-hidden", "true");
   node.setAttribute("focusable", "false");
   // Few elements: a screenful holds hundreds of strips.
-  const lines = strip.mark === "bob" ? whiskers(strip, x, left, right) : bound(strip, x, left, right);
+  const lines = strip.mark === "bob" ? whiskers(strip, x, left, right) : strip.mark === "between" ? between(strip, x, left, right) : bound(strip, x, left, right);
   node.append(path("strip-band", band(x(strip.low), x(strip.high), strip.open)), path("strip-lines", `${lines}M${left - 3} ${RAIL}H${right + 3}`));
   if (strip.mark === "bob") node.append(bob(x(strip.at)));
   return node;
 }
 
-// A limit without a band is a band without width: one upright line.
+// A limit without a band is a post with a crossbar.
 function band(from: number, to: number, open: boolean): string {
   const top = 8;
   let d = `M${from} ${RAIL}V${top}`;
-  if (to - from < 1) return `${d}V${top - 2}`;
+  if (to - from < 1) return `${d}m-3 0h6`;
   d += `H${to}${open ? "" : `V${RAIL}`}`;
   const tall = RAIL - top;
   for (let at = from + HATCH; at < to + tall; at += HATCH) {
@@ -62,25 +62,37 @@ type Place = (perMille: number) => number;
 const chevron = (at: number, y: number, by: number): string => `M${at} ${y - 3}L${at + by} ${y}L${at} ${y + 3}`;
 
 function whiskers(strip: StripView, x: Place, left: number, right: number): string {
+  return `M${x(strip.from)} ${WHISKER}H${x(strip.to)}${ends(strip, x, left, right)}`;
+}
+
+function ends(strip: StripView, x: Place, left: number, right: number): string {
   const from = x(strip.from);
   const to = x(strip.to);
-  let d = `M${from} ${WHISKER}H${to}`;
-  d += strip.cut_left ? chevron(left - 2, WHISKER, -4) : `M${from} ${WHISKER - 3}V${WHISKER + 3}`;
+  let d = strip.cut_left ? chevron(left - 2, WHISKER, -4) : `M${from} ${WHISKER - 3}V${WHISKER + 3}`;
   d += strip.cut_right ? chevron(right + 2, WHISKER, 4) : `M${to} ${WHISKER - 3}V${WHISKER + 3}`;
   return d;
+}
+
+function dashes(from: number, to: number): string {
+  let d = "";
+  for (let dash = from; dash < to; dash += 6) d += `M${dash} ${WHISKER}H${Math.min(to, dash + 3)}`;
+  return d;
+}
+
+function between(strip: StripView, x: Place, left: number, right: number): string {
+  // A log scale has no place for nothing: what may be as little as that goes on beyond the left end.
+  const open = strip.cut_left && strip.at === 0;
+  const low = open ? left - 2 : x(strip.at);
+  const high = x(strip.until);
+  const below = open ? "" : `M${x(strip.from)} ${WHISKER}H${low}M${low} 1V${RAIL}`;
+  return `${below}M${high} ${WHISKER}H${x(strip.to)}M${high} 1V${RAIL}${ends(strip, x, left, right)}${dashes(low, high)}`;
 }
 
 function bound(strip: StripView, x: Place, left: number, right: number): string {
   const at = x(strip.at);
   const below = strip.mark === "below";
   const end = below ? left - 2 : right + 2;
-  let d = `M${at} 1V${RAIL}${chevron(end, WHISKER, below ? -4 : 4)}`;
-  const step = below ? -6 : 6;
-  for (let dash = at; below ? dash > end : dash < end; dash += step) {
-    const to = below ? Math.max(end, dash + step / 2) : Math.min(end, dash + step / 2);
-    d += `M${dash} ${WHISKER}H${to}`;
-  }
-  return d;
+  return `M${at} 1V${RAIL}${chevron(end, WHISKER, below ? -4 : 4)}${dashes(Math.min(at, end), Math.max(at, end))}`;
 }
 
 function bob(at: number): SVGElement {

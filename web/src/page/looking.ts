@@ -1,6 +1,6 @@
 // Asking the worker for what is shown or taken away: questions that change nothing.
 
-import type { AheadView, ChecksView, DetailView, IdTemplateView, PaperFile, PapersView, PreviewView, Query, RowView, ShelfBook, WrittenFile } from "../shared/door";
+import type { AheadView, ChecksView, DetailView, IdTemplateView, PaperFile, PapersView, PreviewView, Query, RowView, ShelfBook, WorstView, WrittenFile } from "../shared/door";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { putAside, standAgain } from "./inspection";
 import { inTurn, running, working } from "./instance";
@@ -78,6 +78,12 @@ export async function fetchDetail(index: number): Promise<DetailView | null> {
 export async function fetchAhead(lot: number): Promise<AheadView | null> {
   const answer = await look(say("page-where-ahead"), (machine) => machine.ask("ahead", { lot }));
   return answer?.ahead ?? null;
+}
+
+/** The readings that show the worst of each material of a lot, with their rulers. */
+export async function fetchWorst(lot: number): Promise<WorstView[] | null> {
+  const answer = await look(say("page-where-table"), (machine) => machine.ask("worst", { lot }));
+  return answer?.worst ?? null;
 }
 
 /** Check readings, control charts and suppliers; only asked for when a person wants to see them. */

@@ -78,7 +78,9 @@ export function proveAnother(): void {
 export function standing(proof: ProofView): { wall: "accept" | "hold" | "not_accept"; word: string } {
   if (!proof.could_be_proved) return { wall: "hold", word: "open" };
   if (proof.verdict === "differs") return { wall: "not_accept", word: "differs" };
-  if (!proof.holds) return { wall: "not_accept", word: "contradicted" };
+  if (!proof.nothing_differs) return { wall: "not_accept", word: "contradicted" };
+  // What a person reads in it was held against nothing, whatever was given beside it.
+  if (!proof.holds) return { wall: "hold", word: "findings" };
   const digest = proof.given_digest === true;
   const word = proof.data_are_those_files ? (digest ? "both" : "files") : digest ? "digest" : "self";
   // A report that agrees with itself alone was not held against anything of the world yet.

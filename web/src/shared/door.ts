@@ -480,9 +480,11 @@ export interface OrderView {
 
 /** The ruler of an outcome as positions, per mille along the strip from left to right. */
 export interface StripView {
-  /** "bob" for a value, "below" or "above" for a bound. */
+  /** "bob" for a value, "below" or "above" for a bound, "between" for a sum that is known from end to end. */
   mark: string;
   at: number;
+  /** The upper end of "between"; else the same as `at`. */
+  until: number;
   /** The ends of the whiskers of three sigma; of a bound, how far it points. */
   from: number;
   to: number;
@@ -657,7 +659,16 @@ export interface MaterialAhead {
   candidates: CandidateView[];
 }
 
-/** What lies ahead of one lot, worked out when asked. */
+/** The reading that shows the worst of a material for a substance, with its ruler. */
+export interface WorstView {
+  /** MaterialView.index. */
+  material: number;
+  substance: string;
+  /** Value and name of the reading. */
+  value: string;
+  strip: StripView;
+}
+
 /** What the sampling plan of a lot asks for and proves. */
 export interface SamplingView {
   text: string[];
@@ -667,6 +678,7 @@ export interface SamplingView {
   svg: string;
 }
 
+/** What lies ahead of one lot, worked out when asked. */
 export interface AheadView {
   sampling: SamplingView | null;
   /** What measuring longer would settle. */
@@ -846,7 +858,7 @@ export type PaperFile = "findings.xlsx" | "self-check.html" | "laboratory-reques
 
 /** A place where a report is not what its data give. */
 export interface ProofPlace {
-  kind: "text" | "missing" | "extra" | "markup" | "style" | "active" | "changed" | "part_missing" | "not_usable" | "written_otherwise" | "finding" | "text_changed" | "digest_not_printed";
+  kind: "text" | "missing" | "extra" | "markup" | "style" | "active" | "picture" | "changed" | "part_missing" | "not_usable" | "written_otherwise" | "finding" | "text_changed" | "digest_not_printed";
   /** Section, row and column, or the part of what the report carries; the name of the line of a `finding`. */
   place: string;
   /** What stands in the report, and what its data give; empty for nothing. */
@@ -872,7 +884,9 @@ export interface ProofView {
   language: string | null;
   /** Name and version of the program that made it; empty where nothing says so. */
   program: string;
-  /** It agrees, and nothing that was given beside it says otherwise. */
+  /** Nothing that was compared is another, and nothing that was given beside it says otherwise. */
+  nothing_differs: boolean;
+  /** The same, and what a person reads in it was compared too, not only its findings. */
   holds: boolean;
   could_be_proved: boolean;
   /** The verdict in one line. */
@@ -1020,6 +1034,7 @@ export interface Session {
   copied(indices: Uint32Array, columns: string[], heads: boolean, sink: (bytes: Uint8Array) => void): void;
   detail(index: number): DetailView;
   ahead(lot: number): AheadView;
+  worst(lot: number): WorstView[];
   checks(): ChecksView;
   shelf(): ShelfBook[];
   papers(): PapersView;

@@ -30,6 +30,7 @@ import type {
   WhatIf,
   WhatIfView,
   WrittenFile,
+  WorstView,
 } from "./door";
 
 /** Every question the page can put, with what it carries. */
@@ -66,6 +67,7 @@ export interface Questions {
   copied: { indices: Uint32Array; columns: string[]; heads: boolean };
   detail: { index: number };
   ahead: { lot: number };
+  worst: { lot: number };
   checks: object;
   shelf: object;
   papers: object;
@@ -122,6 +124,7 @@ export interface Answers {
   copied: { kind: "copied"; bytes: Uint8Array[] };
   detail: { kind: "detail"; detail: DetailView };
   ahead: { kind: "ahead"; ahead: AheadView };
+  worst: { kind: "worst"; worst: WorstView[] };
   checks: { kind: "checks"; checks: ChecksView };
   shelf: { kind: "shelf"; books: ShelfBook[] };
   papers: { kind: "papers"; papers: PapersView };

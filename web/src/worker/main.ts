@@ -129,6 +129,8 @@ function answer(asked: ToWorker, send: (reply: Reply, transfer?: Transferable[])
     }
     case "detail":
       return send({ kind: "detail", detail: session.detail(asked.index) });
+    case "worst":
+      return send({ kind: "worst", worst: session.worst(asked.lot) });
     case "ahead":
       return send({ kind: "ahead", ahead: session.ahead(asked.lot) });
     case "checks":

@@ -17,6 +17,7 @@ pub mod json;
 pub mod photos;
 pub mod phrases;
 pub mod repeats;
+pub mod rulers;
 pub mod sampling;
 pub mod settled;
 pub mod suppliers;

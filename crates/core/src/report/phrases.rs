@@ -12,8 +12,7 @@ use crate::next_step::{self, NextStep};
 use crate::outcome::{Judgement, Outcome, Reason, SigmaFrom};
 use crate::quantity::{Coverage, MassFraction, Sigma, SigmaMultiple};
 use crate::reading::{Cell, CellState, ElementColumn, Identity, Notice, NoticeCode, Source, Written};
-use crate::ruler::{self, Mark, Picture, Ruler};
-use crate::rules::{Halogens, LowEdge, Problem, Screening};
+use crate::rules::{LowEdge, Problem, Screening};
 use crate::stoichiometry::{self, Family};
 use crate::substance::{Element, Halogen, Substance};
 use crate::words::Words;
@@ -691,93 +690,8 @@ pub fn working(
 }
 
 /// `k` times a sigma, for people and pictures.
-fn times(sigma: MassFraction, k: f64) -> MassFraction {
+pub(super) fn times(sigma: MassFraction, k: f64) -> MassFraction {
     MassFraction::from_units(libm::round(sigma.units() as f64 * k) as i64)
-}
-
-/// What the ruler of one substance of one reading draws; `None` where the class has no band, or there is no number.
-pub fn pictured(
-    rule: &Screening,
-    substance: Substance,
-    class: MaterialClass,
-    cell: &Cell,
-    judged: &Judgement,
-) -> Option<Picture> {
-    if class == MaterialClass::Unknown || class == MaterialClass::Plated {
-        // No band of its own: the polymer's is drawn nowhere, so that nobody reads a verdict off it.
-        return None;
-    }
-    let edges = rule.band(substance, class).and_then(|band| band.edges)?;
-    let low = match edges.low {
-        LowEdge::Fixed(low) => low,
-        // Without a stated limit there is no low edge to draw.
-        LowEdge::DetectionLimit { .. } => cell.detection_limit?,
-    };
-    let mark = drawn_mark(cell, judged, rule.sigma_factor)?;
-    Some(Picture { low, high: edges.high, mark })
-}
-
-/// The same of a halogen: its limit is a band without width.
-pub fn pictured_halogen(rule: &Halogens, of: Halogen, cell: &Cell, judged: &Judgement) -> Option<Picture> {
-    // A limit that doesn't apply, or an answer that no number gave, has nothing to be read off.
-    if matches!(judged.outcome, Outcome::NotApplicable | Outcome::NotMeasured)
-        || judged.reason == Some(Reason::LayerNotResolved)
-    {
-        return None;
-    }
-    let limit = rule.limit(of);
-    Some(Picture { low: limit, high: Some(limit), mark: drawn_mark(cell, judged, rule.sigma_factor)? })
-}
-
-/// The same of the total of the halogens, where it is a number; an interval has no one place.
-pub fn pictured_total(rule: &Halogens, total: &crate::halogen::Total) -> Option<Picture> {
-    let (Some(low), Some(high), Some(sigma)) = (total.low, total.high, total.sigma) else { return None };
-    let limit = rule.limit(Halogen::Total);
-    let half = times(sigma.to_mass_fraction(), rule.sigma_factor.to_f64());
-    (low == high).then_some(Picture { low: limit, high: Some(limit), mark: Mark::Bob { value: low, half } })
-}
-
-fn drawn_mark(cell: &Cell, judged: &Judgement, k: Coverage) -> Option<Mark> {
-    Some(match cell.state {
-        CellState::Number => Mark::Bob {
-            value: cell.value,
-            half: judged
-                .used
-                .sigma
-                .map_or(MassFraction::ZERO, |sigma| times(sigma.to_mass_fraction(), k.to_f64())),
-        },
-        CellState::BelowDetection => Mark::Below(cell.value),
-        CellState::AboveRange => Mark::Above(cell.value),
-        // An empty scale says nothing that the words beside it don't.
-        _ => return None,
-    })
-}
-
-/// The ruler of one substance of one reading; empty where there is nothing to draw.
-pub fn ruler(
-    words: &Words,
-    rule: &Screening,
-    substance: Substance,
-    class: MaterialClass,
-    cell: &Cell,
-    judged: &Judgement,
-) -> String {
-    let Some(picture) = pictured(rule, substance, class, cell, judged) else { return String::new() };
-    let value = value(words, cell, judged.used.sigma, "");
-    let (low_text, high_text) =
-        (picture.low.to_string(), picture.high.map(|high| high.to_string()).unwrap_or_default());
-    let description = if picture.high.is_some() { "ruler-description" } else { "ruler-description_open" };
-    ruler::draw(&Ruler {
-        title: &words.with(
-            "ruler-title",
-            &[("about", substance.symbol()), ("outcome", &outcome(words, judged.outcome))],
-        ),
-        description: &words.with(description, &[("value", &value), ("low", &low_text), ("high", &high_text)]),
-        band_word: &words.say("ruler-band"),
-        picture,
-        outcome: judged.outcome.code(),
-        decimal: words.decimal(),
-    })
 }
 
 /// The total's value in words.

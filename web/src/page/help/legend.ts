@@ -3,6 +3,7 @@
 
 import { el, type Child } from "../elements";
 import { outcomeMark } from "../marks";
+import { lazyFold } from "../places/lazy-fold";
 import { say } from "../words";
 import { recall, remember } from "./kept";
 import { wordsHere } from "./term";
@@ -73,6 +74,11 @@ export function legend(): Child[] {
       el("p", { class: "quiet" }, say("page-ruler-why"), " ", say("page-ruler-others")),
     ),
   ];
+}
+
+/** The same picture, folded away where rulers stand and the table is not at hand. */
+export function legendNear(where: string): HTMLElement {
+  return lazyFold(`legend-${where}`, "fold fold-inner", false, [say("page-ruler-heading")], legend);
 }
 
 /** The picture above the table of readings: open until it was closed once. */

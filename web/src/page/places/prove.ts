@@ -125,7 +125,7 @@ function next(proof: ProofView): string[] {
   if (inState("other_bytes") > 0) steps.push(say("page-prove-next-other-bytes"));
   if (proof.given_digest === false) steps.push(say("page-prove-next-digest-other"));
   if (proof.only_findings !== null) steps.push(say(`page-prove-next-${proof.only_findings.replaceAll("_", "-")}`, { program: proof.program }));
-  if (proof.holds) {
+  if (proof.nothing_differs) {
     if (inState("not_given") > 0) steps.push(say("page-prove-next-files", { n: inState("not_given") }));
     if (proof.given_digest === null) steps.push(say("page-prove-next-digest"));
     if (steps.length === 0) steps.push(say("page-prove-next-nothing"));

@@ -3,9 +3,11 @@
 import type { LotView, OutcomeCount, PartView, ReasonView, Summary } from "../../shared/door";
 import { controlId } from "../acts-given";
 import { el, redraw, type Child } from "../elements";
+import { stripMark } from "../grid-strip";
+import { legendNear } from "../help/legend";
 import { term } from "../help/term";
 import { termOfCode } from "../help/terms";
-import { showOrder } from "../looking";
+import { fetchWorst, showOrder } from "../looking";
 import { outcomeTone } from "../marks";
 import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes";
 import { goTo } from "../place";
@@ -21,6 +23,7 @@ const LOTS_AT_ONCE = 4;
 const MOST_LOTS = 60;
 const MOST_PARTS = 100;
 const REASONS_AT_ONCE = 3;
+const STRIP_WIDTH = 84;
 
 export function saysNeeds(summary: Summary): string {
   const among = (disposition: string): number => summary.lots.filter((lot) => lot.disposition === disposition).length;
@@ -121,7 +124,8 @@ function lotCard(lot: LotView, summary: Summary): HTMLElement {
     parts.length === 0
       ? null
       : lazyFold(controlId("lot-parts", lotKey(lot)), "fold fold-inner", false, [say("page-lot-parts", { parts: parts.length, materials: lot.materials })], () => [
-          ...parts.slice(0, MOST_PARTS).map((part) => partBlock(part, summary)),
+          legendNear(controlId("parts", lotKey(lot))),
+          rulersOf(lot.index, parts.slice(0, MOST_PARTS).map((part) => partBlock(part, summary))),
           parts.length > MOST_PARTS ? el("p", { class: "quiet" }, say("page-parts-in-report", { n: parts.length - MOST_PARTS })) : null,
         ]),
     lazyFold(controlId("lot-ahead", lotKey(lot)), "fold fold-inner", false, [el("span", {}, say("page-ahead"), el("span", { class: "heard" }, ` ${lotName(lot)}`))], () => [lotAhead(lot.index)]),
@@ -146,6 +150,22 @@ function partBlock(part: PartView, summary: Summary): HTMLElement {
   );
 }
 
+/** The ruler of the reading that shows the worst takes the place of the mark that only says which way; it is asked for. */
+function rulersOf(lot: number, blocks: HTMLElement[]): HTMLElement {
+  const host = el("div", {}, ...blocks);
+  void fetchWorst(lot).then((found) => {
+    const outcomes = new Map([...host.querySelectorAll<HTMLElement>("[data-of]")].map((one) => [one.dataset["of"], one]));
+    for (const one of found ?? []) {
+      const outcome = outcomes.get(`${one.material} ${one.substance}`);
+      if (outcome === undefined) continue;
+      outcome.title = one.value;
+      outcome.querySelector("svg")?.replaceWith(stripMark(one.strip, outcome.dataset["says"] ?? "", STRIP_WIDTH));
+      outcome.append(el("span", { class: "heard" }, ` ${one.value}`));
+    }
+  });
+  return host;
+}
+
 function reasonList(reasons: ReasonView[]): Child {
   return reasons.length === 0 ? null : el("ul", { class: "reasons" }, ...reasons.map((reason) => el("li", { class: `reason reason-${reason.kind}` }, reason.text)));
 }
@@ -160,7 +180,7 @@ function materialLine(material: Summary["materials"][number]): HTMLElement {
       el("span", {}, el("strong", {}, material.material ?? material.class_text), " ", el("span", { class: "quiet" }, say("page-material-size", { class: material.class_text, n: material.readings }))),
       dispositionTag(material.disposition, material.disposition_text),
     ),
-    el("div", { class: "material-outcomes" }, ...material.outcomes.map((outcome) => el("span", { class: "material-outcome" }, el("span", { class: "symbol" }, outcome.substance), outcomeTag(outcome)))),
+    el("div", { class: "material-outcomes" }, ...material.outcomes.map((outcome) => el("span", { class: "material-outcome", "data-of": `${material.index} ${outcome.substance}`, "data-says": outcome.outcome }, el("span", { class: "symbol" }, outcome.substance), outcomeTag(outcome)))),
     reasonList(material.reasons),
   );
 }

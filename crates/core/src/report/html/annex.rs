@@ -9,8 +9,9 @@ use crate::caution::Cautions;
 use crate::judging::SourceReview;
 use crate::outcome::Judgement;
 use crate::reading::{Identity, Source};
-use crate::report::phrases;
-use crate::substance::{Element, Substance};
+use crate::report::{phrases, rulers};
+use crate::ruler::Picture;
+use crate::substance::{Element, Halogen, Substance};
 
 impl Report<'_> {
     pub(super) fn annex(&self, sink: &mut dyn Write) -> io::Result<()> {
@@ -24,6 +25,7 @@ impl Report<'_> {
                 ])) }
             }
             p class="sub keep" data-element="62321-1-4.8-limit" { (self.say("report-annex_values")) }
+            (self.rulers_legend())
             (PreEscaped("<div class=\"scroll\"><table class=\"tight\">"))
             thead { tr {
                 th { (self.say("report-class")) }
@@ -74,12 +76,21 @@ impl Report<'_> {
                 tr {
                     td { (self.say(&format!("class-{}", assessed.class.code()))) }
                     @for (at, (substance, judged)) in Substance::ALL.iter().zip(&assessed.substances).enumerate() {
-                        (self.value(source, reviewer, row, at, substance.element(), judged, &assessed.cautions[at]))
+                        (self.value(
+                            source, reviewer, row, at, substance.element(), judged, &assessed.cautions[at],
+                            rulers::of_substance(self.inspection, source, &assessed, *substance, row),
+                        ))
                     }
-                    (self.value(source, reviewer, row, CHLORINE, Element::CL, &assessed.halogens[0], &assessed.halogen_cautions[0]))
+                    (self.value(
+                        source, reviewer, row, CHLORINE, Element::CL, &assessed.halogens[0], &assessed.halogen_cautions[0],
+                        rulers::of_halogen(self.inspection, source, &assessed, Halogen::Cl, row),
+                    ))
                     td {
                         (self.outcome(assessed.total.judgement.outcome)) (doubted(&assessed.halogen_cautions[2])) br;
                         (phrases::total_short(self.words, &assessed.total).replace("\u{a0}±", " ±"))
+                        @if let Some(picture) = rulers::of_halogen(
+                            self.inspection, source, &assessed, Halogen::Total, row
+                        ) { (self.strip(&picture)) }
                     }
                 }
                 (PreEscaped("</tbody>"))
@@ -89,7 +100,7 @@ impl Report<'_> {
         sink.write_all(b"</table></div></section>")
     }
 
-    /// Outcome, value and sigma of one element, with the sigma's letter and multiple.
+    /// Outcome, value and sigma of one element, with the sigma's letter and multiple, and the ruler they are read off.
     #[allow(clippy::too_many_arguments)]
     fn value(
         &self,
@@ -100,6 +111,7 @@ impl Report<'_> {
         element: Element,
         judged: &Judgement,
         cautions: &Cautions,
+        picture: Option<Picture>,
     ) -> Markup {
         let cell = source.readings.cell(element, row);
         let written = phrases::written_of(source, element, row);
@@ -109,6 +121,7 @@ impl Report<'_> {
             td {
                 (self.outcome(judged.outcome)) (doubted(cautions)) br;
                 (phrases::value_short(self.words, &cell, judged, printed, multiple, &written).replace("\u{a0}±", " ±"))
+                @if let Some(picture) = picture { (self.strip(&picture)) }
             }
         }
     }

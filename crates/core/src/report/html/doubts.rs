@@ -80,6 +80,7 @@ impl Report<'_> {
         html! {
             div class="case" {
                 p { b { (symbol) ", " (name) ": " } (self.outcome_twice(Outcome::Below)) ". " (self.material_name(material)) }
+                (self.strip_of(one.about, one.reading))
                 (self.of_readings(one.reading, one.readings))
                 @for text in said { p class="doubt" { b { (self.say("report-caution")) ": " } (text) } }
             }

@@ -5,6 +5,7 @@ use maud::{Markup, html};
 use super::Report;
 use crate::inspection::LotFinding;
 use crate::lot::Disposition;
+use crate::report::explain::About;
 use crate::report::settled;
 use crate::settling::{LabFinding, value_text};
 use crate::substance::Substance;
@@ -100,7 +101,9 @@ impl Report<'_> {
                                 (self.place(*reading as usize), self.findings.verdicts.get(*reading as usize)) {
                                 tr {
                                     td class="id" { (source.name) ":" (source.readings.line(row)) " " (self.reading_name(source, row)) }
-                                    @for outcome in verdicts.substances { td { (self.outcome(outcome)) } }
+                                    @for (substance, outcome) in Substance::ALL.into_iter().zip(verdicts.substances) {
+                                        td { (self.outcome(outcome)) (self.strip_of(About::Substance(substance), *reading)) }
+                                    }
                                     td { (why) }
                                 }
                             }

@@ -6,7 +6,7 @@ use super::{MATERIAL_ROWS, Report};
 use crate::inspection::MaterialFinding;
 use crate::judging::LimitAssessed;
 use crate::outcome::Outcome;
-use crate::report::phrases;
+use crate::report::{phrases, rulers};
 
 /// The worst reading of a material under one limit.
 struct Worst<'a> {
@@ -52,7 +52,12 @@ impl Report<'_> {
             tr {
                 td class="id" { (self.material_name(material)) }
                 td { b { (one.assessed.row.id) } br; (one.assessed.book.title) }
-                td { (self.outcome(judged.outcome)) }
+                td {
+                    (self.outcome(judged.outcome))
+                    @if let Some((picture, value)) = rulers::of_limit(self.words, one.assessed.row, &one.assessed.judged) {
+                        (self.strip_valued(&picture, &value))
+                    }
+                }
                 td class="n" { (one.readings) }
                 td { @if let Some((source, _, row)) = self.place(one.reading as usize) { (self.reading_name(source, row)) } }
                 td { (why) }

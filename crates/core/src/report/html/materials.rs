@@ -5,6 +5,7 @@ use maud::{Markup, html};
 use super::{MATERIAL_ROWS, Report, halogen_head};
 use crate::inspection::MaterialFinding;
 use crate::outcome::Outcome;
+use crate::report::explain::About;
 use crate::substance::{Halogen, Substance};
 
 impl Report<'_> {
@@ -25,7 +26,8 @@ impl Report<'_> {
                 @if !self.halogens_count() && all.iter().any(|one| self.halogens_open(one)) {
                     p { (self.say("report-halogens_shown")) }
                 }
-                table class="tight" data-element="7.8.2.1-m 63000-relation" {
+                @if !all.is_empty() { (self.rulers_legend()) }
+                table class="tight materials" data-element="7.8.2.1-m 63000-relation" {
                     thead { tr {
                         th { (self.say("report-material_head")) }
                         th { (self.say("report-class")) }
@@ -59,6 +61,10 @@ impl Report<'_> {
         })
     }
 
+    fn worst_of(&self, material: &MaterialFinding, about: About, worst: Outcome) -> Markup {
+        html! { td { (self.outcome(worst)) (self.strip_of_worst(material, about)) } }
+    }
+
     fn material(&self, material: &MaterialFinding) -> Markup {
         html! {
             tr {
@@ -69,8 +75,12 @@ impl Report<'_> {
                 }
                 td { (self.say(&format!("class-{}", material.class.code()))) }
                 td class="n" { (material.readings.len()) }
-                @for substance in Substance::ALL { td { (self.outcome(material.tally.worst(substance))) } }
-                @for halogen in self.halogen_columns() { td { (self.outcome(material.tally.worst_halogen(*halogen))) } }
+                @for substance in Substance::ALL {
+                    (self.worst_of(material, About::Substance(substance), material.tally.worst(substance)))
+                }
+                @for halogen in self.halogen_columns() {
+                    (self.worst_of(material, About::Halogen(*halogen), material.tally.worst_halogen(*halogen)))
+                }
                 td { (self.material_disposition(material.disposition)) }
             }
         }

@@ -23,6 +23,7 @@ mod reached;
 mod repeats;
 mod sampling;
 mod sources;
+mod strips;
 mod suppliers;
 mod trust;
 

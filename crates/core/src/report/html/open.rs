@@ -12,7 +12,7 @@ use crate::next_step::NextStep;
 use crate::outcome::{Outcome, Reason};
 use crate::reading::{Identity, Source};
 use crate::report::explain::{About, Explainer, StepKind};
-use crate::report::{phrases, settled};
+use crate::report::{phrases, rulers, settled};
 use crate::substance::{Halogen, Substance};
 
 /// Most other readings of a case that are named.
@@ -208,7 +208,7 @@ impl Report<'_> {
                     judged.outcome,
                     phrases::value(self.words, &cell, judged.used.sigma.or(printed), &written),
                     rule.map_or_else(String::new, |(_, rule)| {
-                        phrases::ruler(self.words, rule, substance, assessed.class, &cell, judged)
+                        rulers::substance(self.words, rule, substance, assessed.class, &cell, judged)
                     }),
                 )
             }
@@ -222,7 +222,10 @@ impl Report<'_> {
                     }
                     None => phrases::total(self.words, &assessed.total),
                 };
-                (self.say(&format!("substance-{}", halogen.name())), judged.outcome, value, String::new())
+                let ruler = self.inspection.books.halogens().map_or_else(String::new, |(_, rule)| {
+                    rulers::halogen(self.words, rule, halogen, source, assessed, row)
+                });
+                (self.say(&format!("substance-{}", halogen.name())), judged.outcome, value, ruler)
             }
         };
         let composition = phrases::composition(self.words, reviewer, row);

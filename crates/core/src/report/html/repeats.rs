@@ -7,11 +7,13 @@ use maud::{Markup, html};
 use super::Report;
 use crate::inspection::MaterialFinding;
 use crate::judging::{GroupAssessed, JUDGED, PooledElement};
+use crate::material::MaterialClass;
 use crate::outcome::Judgement;
 use crate::pool::Spots;
 use crate::reading::{CellState, Identity};
-use crate::report::{phrases, repeats};
-use crate::substance::Element;
+use crate::report::{phrases, repeats, rulers};
+use crate::ruler::Picture;
+use crate::substance::{Element, Halogen, Substance};
 
 /// Most groups of repeats that are printed.
 const GROUPS: usize = 200;
@@ -161,7 +163,7 @@ impl Report<'_> {
                                 }
                                 @if rows.len() > VALUES { "; …" }
                             }
-                            td { (self.together(&assessed, at, one)) }
+                            td { (self.together(&assessed, at, one, class)) }
                             td { (repeats::told(self.words, &self.inspection.books, one, rows.len(), &name)) }
                         }
                     }
@@ -170,8 +172,30 @@ impl Report<'_> {
         }
     }
 
+    /// What the ruler of repeats that are judged together draws.
+    fn pooled(
+        &self,
+        at: usize,
+        one: &PooledElement,
+        class: MaterialClass,
+        judged: &Judgement,
+    ) -> Option<Picture> {
+        let books = &self.inspection.books;
+        let (cell, _) = one.judged?;
+        match Substance::ALL.get(at) {
+            Some(substance) => rulers::pictured(books.screening()?.1, *substance, class, &cell, judged),
+            None => rulers::pictured_halogen(books.halogens()?.1, Halogen::Cl, &cell, judged),
+        }
+    }
+
     /// What the repeats are judged as together: value and outcome, or that each stands for itself.
-    fn together(&self, assessed: &GroupAssessed, at: usize, one: &PooledElement) -> Markup {
+    fn together(
+        &self,
+        assessed: &GroupAssessed,
+        at: usize,
+        one: &PooledElement,
+        class: MaterialClass,
+    ) -> Markup {
         let counted: Option<&Judgement> = match assessed.substances.get(at) {
             Some(true) => assessed.together.substances.get(at),
             None if assessed.halogens[0] => assessed.together.halogens.first(),
@@ -189,7 +213,10 @@ impl Report<'_> {
         });
         html! {
             @match (counted, value) {
-                (Some(judged), Some(value)) => { (self.outcome(judged.outcome)) br; (value) }
+                (Some(judged), Some(value)) => {
+                    (self.outcome(judged.outcome)) br; (value)
+                    @if let Some(picture) = self.pooled(at, one, class, judged) { (self.strip(&picture)) }
+                }
                 (None, Some(value)) => { (value) br; (self.say("report-one_is_over")) }
                 _ => (self.say("report-each_alone")),
             }
