@@ -201,7 +201,7 @@ test("in Chromium every state is clean, light, dark and in forced colours, on a 
 test("in Firefox the fullest states are clean, light and dark", async () => {
   const visit = await browsers.find((one) => one.name === "Firefox").visit();
   const { found, adding } = collector();
-  const looked = new Set(["start", "came-in-open", "says-detail", "write-open", "prove-contradicted"]);
+  const looked = new Set(["start", "came-in-open", "says-detail", "write-open", "prove-contradicted", "found-refused", "tour", "train-decided"]);
   try {
     for (const [state, come] of STATES) {
       const add = adding(state);

@@ -269,6 +269,7 @@ const AFTER = {
   undo: () => document.activeElement.id === "undo" && document.getElementById("redo").getAttribute("aria-disabled") === "false",
   redo: () => document.activeElement.id === "redo" && document.getElementById("redo").getAttribute("aria-disabled") === "true",
   says: () => document.activeElement.id === "heading-says",
+  heads: () => document.activeElement.dataset.sort === "Cd" && document.querySelectorAll('.grid-head [tabindex="0"]').length === 1,
   table: () => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") === "2",
   along: () => document.querySelectorAll('[role=grid] [tabindex="0"]').length <= 2 && document.activeElement.getAttribute("aria-colindex") !== "1",
   detail: () => document.activeElement.id === "detail-heading",
