@@ -204,7 +204,7 @@ export const STATES = [
   }],
   ["ship-write", async (visit) => {
     await visit.goTo("write");
-    await visit.until("the papers", () => document.querySelector('[data-file="self-check.html"]') !== null);
+    await visit.until("the sheet first", () => document.querySelector(".takes > li")?.dataset.file === "self-check.html");
   }],
   ["keep", async (visit) => {
     await visit.click("#door-change");
