@@ -33,6 +33,7 @@ const NEW = {
   "found-refused": "#found",
   "not-kept": "#keep",
   tour: "#tour",
+  "tour-trust": "#tour",
   "tour-end": "#tour",
   "train-refused": "#exercise-1",
 };
@@ -45,11 +46,11 @@ async function faults(visit, runOnly, within = null) {
   }, [runOnly, within]);
 }
 
-// A card of a term closes where the window changes its width: what stands beside it is looked at then.
-const beside = (state) => (state === "term" ? null : (NEW[state] ?? null));
+// The card of a term closes where the window changes its width, and what keys come to must not lie under the card of the tour.
+const beside = (state) => (["term", "tour-trust"].includes(state) ? null : (NEW[state] ?? null));
 
 // With its folds open a place shows all that it shows with them shut; what is measured is measured in both.
-const SHUT = new Set(["guide-shut", "came-in", "trust", "says", "next", "write", "prove-agrees", "ship-write", "restored", "train-begun", "train-delivery"]);
+const SHUT = new Set(["guide-shut", "came-in", "trust", "says", "next", "write", "prove-agrees", "ship-write", "taken-back", "restored", "train-begun", "train-delivery"]);
 // Between them they show every kind of thing that has a colour. That every pair of colours has its contrast, looks.test.mjs computes.
 const COLOURFUL = new Set(["start", "guide", "keys", "came-in-open", "trouble", "says-detail", "term", "write-open", "prove-differs", "keep-code", "found-refused", "not-kept", "tour", "train-decided", "train-lots"]);
 

@@ -165,6 +165,11 @@ export const STATES = [
     await visit.until("the undoing", (was) => document.querySelector("#summary-event").textContent !== was && document.querySelector("#work").hidden, before);
     await quiet(visit);
   }],
+  // An act taken back is struck through, and the taking back stands below it.
+  ["taken-back", async (visit) => {
+    await told(visit, () => visit.click("#write .act button"));
+    await visit.until("the act", () => document.querySelector(".act-undone") !== null);
+  }],
   ["prove", async (visit) => {
     await visit.evaluate(() => {
       location.hash = "#prove";

@@ -140,7 +140,7 @@ export class Grid {
       { role: "columnheader", class: "grid-cell", "data-term": column.term, "aria-sort": here ? (descending ? "descending" : "ascending") : "none" },
       el(
         "button",
-        { type: "button", class: "grid-sort", "data-sort": column.id, "data-head": column.id, title: this.wishes.sortLabel(column), on: { click: () => this.wishes.sort(by) } },
+        { type: "button", class: "grid-sort", "data-sort": column.id, "data-head": column.id, [column.term === undefined ? "title" : "aria-description"]: this.wishes.sortLabel(column), on: { click: () => this.wishes.sort(by) } },
         named,
         el("span", { class: "grid-arrow", "aria-hidden": "true" }, here ? (descending ? "▼" : "▲") : ""),
       ),
