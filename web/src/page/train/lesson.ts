@@ -18,7 +18,7 @@ const TERMS_OF: Record<LessonName, TermId[]> = {
   sigma: ["sigma", "band", "bl", "ol", "not-capable", "no-uncertainty"],
   element: ["xrf", "x", "not-applicable"],
   censored: ["detection-limit", "sigma", "bl", "detection-too-high", "composite"],
-  material: ["limit", "homogeneous", "not-accept", "hold", "plated"],
+  material: ["limit", "homogeneous", "not-accept", "plated"],
   exemption: ["exemption", "ol", "category", "placing", "not-accept"],
   trust: ["check", "bracketed", "hold", "sigma"],
   sampling: ["lot", "plan", "not-accept", "hold", "accept", "declaration"],
