@@ -440,6 +440,28 @@ const WORKS = {
     await visit.press("Escape");
     await visit.until("nothing open", () => document.querySelector("dialog") === null);
   },
+  heads: async (visit) => {
+    await visit.goTo("says");
+    await visit.until("the headings", () => document.querySelector(".grid-sort") !== null);
+    await visit.page.focus(".grid-sort");
+    await visit.press("ArrowRight");
+    assert.equal(await visit.evaluate(() => document.activeElement.dataset.sort), "Cd");
+    await visit.press("ArrowLeft");
+    assert.equal(await visit.evaluate(() => document.activeElement.dataset.sort), "id");
+  },
+  "head-sort": async (visit) => {
+    const sorted = () => document.activeElement.closest("[role=columnheader]")?.getAttribute("aria-sort");
+    assert.equal(await visit.evaluate(sorted), "none");
+    await visit.press("Enter");
+    await visit.until("the order", () => document.activeElement.closest("[role=columnheader]")?.getAttribute("aria-sort") === "ascending");
+  },
+  "head-term": async (visit) => {
+    await visit.press("ArrowRight");
+    await visit.press("F2");
+    await visit.until("the card", () => document.activeElement.id === "term-card");
+    await visit.press("Escape");
+    await visit.until("the focus back on the heading", () => document.getElementById("term-card") === null && document.activeElement.dataset.sort === "Cd");
+  },
   rows: async (visit) => {
     await visit.goTo("says");
     await visit.click('.grid-body [role=row][aria-rowindex="2"] [role=gridcell]');

@@ -48,7 +48,8 @@ for (const language of languages) {
           const clip = tall === 0 ? undefined : { x: 0, y: Math.min(from, high - 1), width: Number(width), height: Math.min(tall, high - Math.min(from, high - 1)) };
           await visit.page.screenshot({ path: join(values.out, `${name}-${width}-${theme}-${language}${from === 0 ? "" : `-${from}`}.png`), fullPage: true, animations: "disabled", ...(clip === undefined ? {} : { clip }) });
         }
-        await visit.page.emulateMedia(MEDIA[themes[0]]);
+        // On paper nothing can be pressed.
+        await visit.page.emulateMedia(MEDIA[themes[0] === "print" ? "light" : themes[0]]);
       }
       console.log(`${language} ${name}`);
     }

@@ -39,6 +39,43 @@ async function shutFolds(visit) {
 const proved = (visit, word) => visit.until(word, (wanted) => document.querySelector(`.proved[data-word="${wanted}"]`) !== null && document.querySelector("#work").hidden, word);
 
 let report = "";
+let code = "";
+
+const event = (visit) => visit.text("#summary-event");
+
+/** Does it, and waits until the page has said that it is done. */
+async function told(visit, doing) {
+  const before = await event(visit);
+  await doing();
+  await visit.until("word of it", (was) => document.querySelector("#summary-event").textContent !== was && document.querySelector("#work").hidden, before);
+}
+
+/** The same exercises on every visit. */
+const SEED = "4711";
+
+async function inRoom(visit, view) {
+  await visit.evaluate((hash) => {
+    location.hash = hash;
+  }, `#train/${view}/${SEED}`);
+  await visit.until(view, (wanted) => document.getElementById("train").dataset.view === wanted && document.querySelector("#train [aria-busy]") === null, view);
+  // Made one after another, all of them with an answer of the program.
+  await visit.until("what is made", () => document.querySelector(".train-exercises") === null || (!document.getElementById("exercise-more").hidden && document.querySelector(".movable .outcome") !== null && document.querySelector(".train-look h2") !== null));
+}
+
+/** Answers what stands open, the first choice first, and waits for each to be checked. */
+async function answerAll(visit) {
+  for (const id of await visit.evaluate(() => [...document.querySelectorAll(".train-exercise")].map((one) => one.id))) {
+    await visit.evaluate((of) => document.querySelector(`#${of} input[type=radio]`).click(), id);
+    await visit.click(`#${id}-check`);
+    await visit.until(`${id} to be checked`, (of) => !document.getElementById(`${of}-result`).hidden, id);
+  }
+}
+
+/** Loads the page anew, as after a crash: no question whether to leave stands in the way. */
+async function loadAgain(visit) {
+  visit.page.on("dialog", (dialog) => void dialog.accept());
+  await visit.reload();
+}
 
 /** Each state by its name, and how a person comes to it from the one before. */
 export const STATES = [
@@ -57,13 +94,17 @@ export const STATES = [
   ["says-empty", (visit) => visit.goTo("says")],
   ["next-empty", (visit) => visit.goTo("next")],
   ["write-empty", (visit) => visit.goTo("write")],
-  ["came-in", async (visit) => {
+  ["keep-code", async (visit) => {
     await visit.goTo("came-in");
     await give(visit, "settings-file", [checked.settings]);
     await visit.until("the settings", () => document.querySelector("#summary-event").textContent !== "" && document.querySelector("#work").hidden);
     await give(visit, "result-files", [...open.results.slice(-1), ...checked.results, ...writtenFiles({ "odd.csv": ODD, "headless.csv": HEADLESS, "BR-001.png": PICTURE })]);
     await visit.until("the readings", () => /\d/.test(document.querySelector("#summary-counts").textContent) && document.querySelector("#work").hidden);
+    await visit.until("the code", () => document.getElementById("keep-noted") !== null);
+    code = await visit.text("#keep-code");
   }],
+  // Not by the mouse: it would rest on what comes into its place.
+  ["came-in", (visit) => visit.evaluate(() => document.getElementById("keep-noted").click())],
   ["came-in-open", async (visit) => {
     await openFolds(visit);
     await visit.until("the rows of every table", () => [...document.querySelectorAll(".mapping tbody, [id^=act-pointed] tbody")].every((body) => body.rows.length > 0));
@@ -124,6 +165,11 @@ export const STATES = [
     await visit.until("the undoing", (was) => document.querySelector("#summary-event").textContent !== was && document.querySelector("#work").hidden, before);
     await quiet(visit);
   }],
+  // An act taken back is struck through, and the taking back stands below it.
+  ["taken-back", async (visit) => {
+    await told(visit, () => visit.click("#write .act button"));
+    await visit.until("the act", () => document.querySelector(".act-undone") !== null);
+  }],
   ["prove", async (visit) => {
     await visit.evaluate(() => {
       location.hash = "#prove";
@@ -150,5 +196,102 @@ export const STATES = [
     await give(visit, "prove-report", writtenFiles({ "changed.html": oneDigitOther(report, '<td class="n">') }));
     await proved(visit, "differs");
     await openFolds(visit);
+  }],
+  ["door-change", async (visit) => {
+    await visit.goTo("came-in");
+    await visit.click("#door-change");
+    await visit.until("the doors", () => !document.getElementById("go-on-ship").hidden);
+  }],
+  ["ship", async (visit) => {
+    await told(visit, () => visit.click("#go-on-ship"));
+    await visit.until("the place", () => !document.getElementById("place-came-in").hidden && !document.getElementById("self-check").hidden);
+    await shutFolds(visit);
+  }],
+  ["ship-write", async (visit) => {
+    await visit.goTo("write");
+    await visit.until("the sheet first", () => document.querySelector(".takes > li")?.dataset.file === "self-check.html");
+  }],
+  ["keep", async (visit) => {
+    await visit.click("#door-change");
+    await told(visit, () => visit.click("#go-on-inspect"));
+    await visit.click("#keep-open");
+    await openFolds(visit);
+  }],
+  ["keep-nothing", async (visit) => {
+    await told(visit, () => visit.click("#keep-nothing"));
+  }],
+  ["found", async (visit) => {
+    await told(visit, () => visit.click("#keep-nothing"));
+    await visit.until("a copy", () => document.getElementById("keep-code") !== null);
+    code = await visit.text("#keep-code");
+    await loadAgain(visit);
+    await visit.until("the offer", () => document.getElementById("found-code") !== null);
+  }],
+  ["found-refused", async (visit) => {
+    await visit.type("#found-code", "A2CD-EFGH-JKMN");
+    await visit.click("#found-bring-back");
+    await visit.until("the refusal", () => !document.getElementById("found-refusal").hidden);
+  }],
+  ["restored", async (visit) => {
+    await visit.type("#found-code", code);
+    await told(visit, () => visit.click("#found-bring-back"));
+    await visit.until("a place of the inspection", () => document.getElementById("place-start").hidden);
+    await shutFolds(visit);
+  }],
+  ["not-kept", async (visit) => {
+    await visit.evaluate(() => {
+      IDBObjectStore.prototype.add = () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+    });
+    await told(visit, () => visit.click("#undo"));
+    await visit.until("what is not kept", () => document.getElementById("keep-unsaved") !== null);
+  }],
+  ["tour", async (visit) => {
+    await visit.click("#keep-open");
+    await visit.click("#open-guide");
+    await visit.click("#guide-tour");
+    await visit.until("the first stop", () => document.getElementById("tour-next") !== null && document.querySelector("#work").hidden);
+  }],
+  ["tour-trust", async (visit) => {
+    await visit.click("#tour-next");
+    await visit.click("#tour-next");
+    await visit.until("the third stop", () => !document.getElementById("place-trust").hidden && document.querySelector(".tour-target") !== null);
+  }],
+  ["tour-end", async (visit) => {
+    while ((await visit.count("#tour-end")) === 0) {
+      const before = await visit.text("#tour");
+      await visit.click("#tour-next");
+      await visit.until("the next stop", (was) => (document.getElementById("tour")?.innerText ?? was) !== was, before);
+    }
+  }],
+  ["train", async (visit) => {
+    await visit.click("#tour-end");
+    await visit.until("the first screen", () => !document.getElementById("place-start").hidden && document.querySelector("#work").hidden);
+    await inRoom(visit, "home");
+  }],
+  ["train-lesson", async (visit) => {
+    await inRoom(visit, "sigma");
+    await openFolds(visit);
+  }],
+  ["train-refused", async (visit) => {
+    await visit.click("#exercise-1-check");
+    await visit.until("the refusal", () => !document.getElementById("exercise-1-refusal").hidden);
+  }],
+  ["train-decided", answerAll],
+  ["train-lots", async (visit) => {
+    await inRoom(visit, "sampling");
+    await answerAll(visit);
+  }],
+  ["train-ruler", (visit) => inRoom(visit, "ruler")],
+  ["train-sheet", async (visit) => {
+    await inRoom(visit, "sheet");
+    await visit.until("the sheet", () => document.querySelector(".score-sheet") !== null);
+    await visit.type("#sheet-name", "T. Trainee");
+  }],
+  ["train-begun", (visit) => inRoom(visit, "home")],
+  ["train-delivery", async (visit) => {
+    await visit.click("#train-fresh-open");
+    await visit.until("the delivery", () => !document.getElementById("place-says").hidden && document.querySelector("#summary-says").textContent !== "" && document.querySelector("#work").hidden);
   }],
 ];

@@ -380,6 +380,43 @@ function same(copied, files, rows) {
   }
 }
 
+test("the headings are one stop of Tab, and each that stands for a term tells it to a pointer that rests on it", async () => {
+  const { visit } = await atTheTable(visitChromium);
+  try {
+    const stops = () => [...document.querySelectorAll('.grid-head [tabindex="0"], .grid-head button:not([tabindex])')].map((one) => one.dataset.head);
+    assert.deepEqual(await visit.evaluate(stops), ["id"]);
+    await visit.page.focus(".grid-sort");
+    await visit.press("End");
+    const last = await visit.evaluate(() => document.activeElement.dataset.head);
+    assert.notEqual(last, "id");
+    assert.deepEqual(await visit.evaluate(stops), [last]);
+    assert.ok(await visit.evaluate(() => {
+      const [head, sight] = [document.activeElement, document.querySelector(".grid-scroll")].map((one) => one.getBoundingClientRect());
+      return head.left >= sight.left && head.right <= sight.right + 1;
+    }), "the heading with the focus is in sight");
+    await visit.press("Tab");
+    assert.equal(await visit.evaluate(() => document.activeElement.getAttribute("role")), "gridcell", "one Tab leaves the headings");
+    await visit.page.keyboard.press("Shift+Tab");
+    assert.equal(await visit.evaluate(() => document.activeElement.dataset.head), last, "and comes back to where it was");
+    await visit.press("Home");
+    await visit.press("Enter");
+    await visit.until("the order", () => document.activeElement.dataset.sort === "id" && document.activeElement.closest("[aria-sort=ascending]") !== null);
+    assert.deepEqual(await visit.evaluate(stops), ["id"], "drawn anew, the stop is where it was");
+
+    const spot = await visit.page.locator(".grid-sort[data-sort=lot]").boundingBox();
+    await visit.page.mouse.move(spot.x + 20, spot.y + 20);
+    await visit.until("the card", () => document.getElementById("term-card-name")?.textContent === "Lot");
+    await visit.page.mouse.move(5, 5);
+    await visit.until("no card", () => document.getElementById("term-card") === null);
+    await visit.click("#columns > summary");
+    await visit.click("#term-columns-halogens");
+    await visit.until("the card, for a finger", () => document.getElementById("term-card-name")?.textContent === "Halogen total");
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
 for (const scheme of ["light", "dark"]) {
   for (const width of [1280, 360]) {
     test(`groups, chosen columns and a selection are clean for axe-core and fit: ${scheme}, ${width} px wide`, async () => {

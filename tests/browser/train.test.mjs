@@ -305,6 +305,66 @@ const tooSmall = () =>
     .filter(({ box }) => box.height < 43.5 || box.width < 43.5)
     .map(({ box, name }) => `${name} is ${Math.round(box.width)} by ${Math.round(box.height)}`);
 
+test("the terms of a lesson are linked where its text first names them, or stand below it, in every language", async () => {
+  const visit = await visitChromium({ start: at(`#train/home/${SEED}`) });
+  try {
+    for (const language of ["en", "de", "ja", "zh-Hans"]) {
+      if (language !== "en") {
+        await visit.pick("#language", language);
+        await visit.until(language, (wanted) => document.documentElement.lang === wanted, language);
+      }
+      let within = 0;
+      for (const lesson of ["band", "sigma", "element", "censored", "material", "exemption", "trust", "sampling"]) {
+        await visit.evaluate((hash) => {
+          location.hash = hash;
+        }, `#train/${lesson}/${SEED}`);
+        await visit.until(lesson, (wanted) => document.getElementById("train").dataset.view === wanted && document.querySelector(".train-text") !== null, lesson);
+        const told = await visit.evaluate(() => {
+          const words = [...document.querySelectorAll(".train-text .term-word")];
+          const first = document.querySelector(".train-text .term-word");
+          first.click();
+          const card = document.getElementById("term-card-is")?.textContent ?? "";
+          document.getElementById("term-card-close").click();
+          return { within: words.filter((one) => one.closest(".words-here") === null).length, ids: words.map((one) => one.dataset.term), text: document.querySelector(".train-text > p").textContent, card };
+        });
+        assert.ok(told.ids.length >= 3 && new Set(told.ids).size === told.ids.length, `${language}, ${lesson}: ${told.ids}`);
+        assert.ok(told.card.length > 10, `${language}, ${lesson}`);
+        within += told.within;
+      }
+      assert.ok(within >= 20, `${language}: only ${within} in the texts themselves`);
+    }
+    // Joined again, a text is what the catalogue says.
+    await visit.pick("#language", "en");
+    await visit.until("en", () => document.documentElement.lang === "en");
+    await visit.evaluate((hash) => {
+      location.hash = hash;
+    }, `#train/band/${SEED}`);
+    await visit.until("the lesson", () => document.getElementById("train").dataset.view === "band" && document.documentElement.lang === "en");
+    assert.equal(await visit.evaluate(() => document.querySelector(".train-text > p").textContent), "A reading is never exact. Around a limit lies a band in which a quick XRF reading cannot tell good from bad.");
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
+test("the next action of the room leads on from every view of it", async () => {
+  const visit = await visitChromium({ start: at(`#train/home/${SEED}`) });
+  try {
+    for (const view of ["home", "sigma", "sampling", "ruler", "sheet"]) {
+      await visit.evaluate((hash) => {
+        location.hash = hash;
+      }, `#train/${view}/${SEED}`);
+      await visit.until(view, (wanted) => document.getElementById("train").dataset.view === wanted && document.getElementById("train-next") !== null, view);
+      await visit.page.focus("#next-go");
+      await visit.press("Enter");
+      await visit.until(`the way on from ${view}`, () => document.activeElement.id === "train-next");
+    }
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
 for (const scheme of ["light", "dark"]) {
   for (const width of [1280, 360]) {
     test(`every view of the room is clean for axe-core, fits and can be pressed: ${scheme}, ${width} px wide`, async () => {

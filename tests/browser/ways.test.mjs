@@ -343,6 +343,28 @@ test("behind the trainer's door the next action is the next lesson", async () =>
   }
 });
 
+test("what happened last is told as news, and then quietly as what was", async () => {
+  const visit = await visitChromium();
+  const old = () => document.getElementById("summary-event").classList.contains("summary-event-old");
+  try {
+    await visit.choose("Result files", writtenFiles({ "a.csv": SECRET }));
+    await visit.event(/1 of 1 file read/);
+    assert.equal(await visit.evaluate(old), false, "the place that opens by itself is a part of it");
+    await visit.page.waitForTimeout(3100);
+    const said = await visit.text("#summary-event");
+    await visit.goTo("says");
+    assert.equal(await visit.evaluate(old), true);
+    assert.equal(await visit.text("#summary-event"), said, "nothing is told again");
+    assert.match(await visit.evaluate(() => getComputedStyle(document.getElementById("summary-event"), "::before").content), /Last:/);
+    await visit.click("#undo");
+    await visit.event(/^Undone/);
+    assert.equal(await visit.evaluate(old), false);
+    assert.deepEqual(visit.complaints, []);
+  } finally {
+    await visit.close();
+  }
+});
+
 test("what is put off moves on, is counted, and can be taken up again", async () => {
   const visit = await visitChromium();
   try {
@@ -408,5 +430,12 @@ test("the next action is a pure function that comes to an end, whatever is put o
   assert.equal(next({ ...sized, summary: { ...sized.summary, acts: [{ ...sized.summary.acts[0], undone: true }] } }).action.focus, "lot_size/lot:Alder Works|L-0", "taken back, it is asked again");
   assert.equal(next({ ...full, lesson: "more" }).action.focus, "lesson-next");
   assert.equal(next({ ...full, lesson: "last" }).action.place, "start");
+  assert.deepEqual([next({ ...full, lesson: "fresh" }).action.place, next({ ...full, lesson: "fresh" }).action.focus], ["train", "train-next"], "a delivery that was drawn leads back to the room");
+
+  // After a crash; somebody else's copy on a borrowed computer is put off.
+  const found = { ...empty, found: 2 };
+  assert.deepEqual([next(found).action.id, next(found).action.focus], ["found", "found-code"]);
+  assert.equal(next(found, new Map([["found", 1]])).action.id, "bring");
+  assert.equal(next({ ...full, found: 2 }).action.id, next(full).action.id, "with an inspection open, other copies wait");
   assert.deepEqual([next({ ...full, inRoom: true }).action.place, next({ ...full, inRoom: true }).action.focus], ["train", "train-next"]);
 });

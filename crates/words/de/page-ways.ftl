@@ -40,6 +40,7 @@ page-do-waiting = { $n ->
    *[other] { $n } Dinge wurden zurückgestellt.
   }
 page-do-put-off = Zurückgestelltes aufnehmen
+page-event-last = Zuletzt:
 page-do-book = Regelwerk des Kunden hinzufügen
 page-do-book-why = Die Prüfung richtet sich nach den eigenen Grenzwerten Ihres Kunden. Ohne dessen Datei wird das mitgelieferte Regelwerk verwendet.
 page-do-bring = Ergebnisdateien laden
@@ -112,9 +113,9 @@ page-do-again-why-left = { $n ->
     [one] Eines blieb offen; der Bericht sagt es. Alles ist gespeichert.
    *[other] { $n } Dinge blieben offen; der Bericht sagt es. Alles ist gespeichert.
   }
-page-do-lesson = Zur nächsten Lektion gehen
+page-do-lesson = Zur nächsten Lieferung gehen
 page-do-lesson-why = Sehen Sie sich diese Lieferung an, solange Sie möchten.
 page-do-lesson-last = Wählen, was jetzt zu tun ist
-page-do-lesson-last-why = Dies war die letzte Lektion.
+page-do-lesson-last-why = Dies war die letzte Lieferung.
 page-do-room = Mit den Lektionen weitermachen
 page-do-room-why = Der Raum zeigt, wo Sie aufgehört haben.

@@ -40,6 +40,7 @@ page-do-waiting = { $n ->
    *[other] { $n } things were put off.
   }
 page-do-put-off = Take up what was put off
+page-event-last = Last:
 page-do-book = Add the customer's rule book
 page-do-book-why = The check goes by your customer's own limits. Without its file, the book that comes with this program is used.
 page-do-bring = Bring result files
@@ -112,9 +113,9 @@ page-do-again-why-left = { $n ->
     [one] One thing was left open; the report says so. Everything is saved.
    *[other] { $n } things were left open; the report says so. Everything is saved.
   }
-page-do-lesson = Go on to the next lesson
+page-do-lesson = Go on to the next delivery
 page-do-lesson-why = Look at this delivery as long as you like.
 page-do-lesson-last = Choose what to do now
-page-do-lesson-last-why = This was the last lesson.
+page-do-lesson-last-why = This was the last delivery.
 page-do-room = Go on with the lessons
 page-do-room-why = The room shows where you stopped.

@@ -20,6 +20,8 @@ function two(upper: string | null, lower: (string | null)[]): Child {
 
 // Nine columns fit a 1280 px window.
 const OUTCOME_WIDTH = 132;
+// A sum has more digits.
+const TOTAL_WIDTH = 156;
 const STRIP_WIDTH = OUTCOME_WIDTH - 2 * 8;
 // A word in place of a code leaves no room for the number beside it, so the strip makes it below.
 const CODE_LENGTH = 3;
@@ -50,7 +52,8 @@ function outcome(id: string, heading: string, sort: string | null, pick: (row: R
     heading,
     sort,
     unit: "mg/kg \u00b1 1s",
-    width: OUTCOME_WIDTH,
+    term: id.startsWith("halogen-") ? "halogens" : "sigma",
+    width: id === "halogen-total" ? TOTAL_WIDTH : OUTCOME_WIDTH,
     cell: (row) => {
       const cell = pick(row);
       return cell === undefined ? null : outcomeCell(cell);
@@ -94,11 +97,11 @@ export function readingColumns(others: string[], asked: string[], narrow: boolea
     ...HALOGENS.map((symbol, at) =>
       outcome(`halogen-${symbol}`, symbol === "total" ? substanceName(symbol) : say("page-column-halogen", { symbol }), symbol, (row) => row.halogens[at]),
     ),
-    { id: "part", heading: say("page-column-part"), sort: "part", width: 160, cell: (row) => two(row.part, [row.material]) },
-    { id: "lot", heading: say("page-column-lot"), sort: "lot", width: 150, cell: (row) => two(row.lot, [row.supplier]) },
-    { id: "class", heading: say("page-column-class"), sort: "class", width: 132, cell: (row) => two(row.class_text, [hasFrom(row.class_from)]) },
+    { id: "part", heading: say("page-column-part"), term: "homogeneous", sort: "part", width: 160, cell: (row) => two(row.part, [row.material]) },
+    { id: "lot", heading: say("page-column-lot"), term: "lot", sort: "lot", width: 150, cell: (row) => two(row.lot, [row.supplier]) },
+    { id: "class", heading: say("page-column-class"), term: "class", sort: "class", width: 132, cell: (row) => two(row.class_text, [hasFrom(row.class_from)]) },
     { id: "file", heading: say("page-column-file"), sort: "file", width: 170, cell: (row) => two(row.source, [say("page-at-line", { line: count(row.line) })]) },
-    { id: "trust", heading: say("page-column-trust"), sort: null, width: 130, cell: (row) => two(row.trust_text, []) },
+    { id: "trust", heading: say("page-column-trust"), term: "trust", sort: null, width: 130, cell: (row) => two(row.trust_text, []) },
     ...others.map((symbol) => ({
       id: OTHER + symbol,
       heading: symbol,

@@ -3,11 +3,15 @@
 import { FIXED_COLUMN, otherElement } from "./columns";
 import { el } from "./elements";
 import type { Column } from "./grid";
+import { wordsHere } from "./help/term";
+import { isTerm } from "./help/terms";
 import { say } from "./words";
 
 export class ColumnChoice {
   readonly root: HTMLDetailsElement;
   private readonly list = el("div", { class: "column-list" });
+  /** What the headings mean: in the table itself they sort when they are pressed. */
+  private readonly words = el("div", {});
   private readonly asAtFirst = el("button", { type: "button", id: "columns-as-at-first", class: "tool", on: { click: () => this.reset() }, "data-say": "page-grid-columns-first" });
   /** What a person said of columns; the others stand as at first. */
   private readonly said = new Map<string, boolean>();
@@ -19,6 +23,7 @@ export class ColumnChoice {
       { id: "columns", class: "columns" },
       el("summary", { "data-say": "page-grid-columns" }),
       el("fieldset", {}, el("legend", { "data-say": "page-grid-columns-which" }), this.list),
+      this.words,
       this.asAtFirst,
     );
     this.root.addEventListener("keydown", (event) => {
@@ -43,6 +48,7 @@ export class ColumnChoice {
 
   /** Draws the boxes anew, in the language of now. */
   draw(all: Column[]): void {
+    this.words.replaceChildren(wordsHere("columns", [...new Set(all.map((column) => column.term))].filter(isTerm)));
     this.list.replaceChildren(
       ...all
         .filter((column) => column.id !== FIXED_COLUMN)

@@ -10,8 +10,10 @@
 
 import type { OrderView, RowView } from "../shared/door";
 import { append, el, type Child } from "./elements";
+import { beginHeadings, settleHeadings } from "./grid-headings";
 import { Lines, type Line } from "./grid-lines";
 import { Selection } from "./grid-selection";
+import type { TermId } from "./help/terms";
 
 export const ROW_HEIGHT = 44;
 const SPACER_CAP = 8_000_000;
@@ -32,6 +34,8 @@ export interface Column {
   heading: string;
   /** The unit of what stands below. */
   unit?: string;
+  /** The term it stands for. */
+  term?: TermId;
   /** What the heading sorts by; null where it can't. */
   sort: string | null;
   width: number;
@@ -89,6 +93,7 @@ export class Grid {
     this.root = el("div", { role: "grid", class: "grid", "aria-multiselectable": "true", "data-say-label": wishes.label }, this.scroller);
     this.scroller.addEventListener("scroll", () => this.scrolled(), { passive: true });
     this.scroller.addEventListener("wheel", (event) => this.wheeled(event), { passive: false });
+    beginHeadings(this.headRow);
     this.body.addEventListener("keydown", (event) => this.pressed(event));
     // With Shift held, a press would mark text instead of rows.
     this.body.addEventListener("mousedown", (event) => {
@@ -113,10 +118,11 @@ export class Grid {
     this.root.style.setProperty("--grid-columns", template);
     this.root.style.setProperty("--grid-width", `${width}px`);
     this.root.setAttribute("aria-colcount", String(columns.length));
-    const focused = document.activeElement instanceof HTMLElement ? document.activeElement.dataset["sort"] : undefined;
+    const focused = document.activeElement instanceof HTMLElement ? document.activeElement.dataset["head"] : undefined;
     const within = this.headRow.contains(document.activeElement);
     this.headRow.replaceChildren(...columns.map((column) => this.heading(column, sort, descending)));
-    if (within && focused !== undefined) this.headRow.querySelector<HTMLElement>(`[data-sort="${CSS.escape(focused)}"]`)?.focus();
+    if (within && focused !== undefined) this.headRow.querySelector<HTMLElement>(`[data-head="${CSS.escape(focused)}"]`)?.focus();
+    settleHeadings(this.headRow);
     this.active.column = Math.max(0, Math.min(this.active.column, columns.length - 1));
     this.spare.length = 0;
     this.forgetElements(false);
@@ -126,16 +132,16 @@ export class Grid {
   private heading(column: Column, sort: string, descending: boolean): HTMLElement {
     const by = column.sort;
     const unit = column.unit === undefined ? null : el("span", { class: "grid-unit" }, column.unit);
-    if (by === null) return el("div", { role: "columnheader", class: "grid-cell grid-unsorted" }, column.heading, unit);
+    const named = el("span", { class: "grid-named" }, el("span", { class: "grid-name" }, column.heading), unit);
+    if (by === null) return el("div", { role: "columnheader", class: "grid-cell grid-unsorted", "data-head": column.id, "data-term": column.term }, named);
     const here = by === sort;
     return el(
       "div",
-      { role: "columnheader", class: "grid-cell", "aria-sort": here ? (descending ? "descending" : "ascending") : "none" },
+      { role: "columnheader", class: "grid-cell", "data-term": column.term, "aria-sort": here ? (descending ? "descending" : "ascending") : "none" },
       el(
         "button",
-        { type: "button", class: "grid-sort", "data-sort": column.id, title: this.wishes.sortLabel(column), on: { click: () => this.wishes.sort(by) } },
-        column.heading,
-        unit,
+        { type: "button", class: "grid-sort", "data-sort": column.id, "data-head": column.id, [column.term === undefined ? "title" : "aria-description"]: this.wishes.sortLabel(column), on: { click: () => this.wishes.sort(by) } },
+        named,
         el("span", { class: "grid-arrow", "aria-hidden": "true" }, here ? (descending ? "▼" : "▲") : ""),
       ),
     );

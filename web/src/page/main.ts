@@ -120,7 +120,7 @@ function start(): void {
   keepDrawn("says", byId("says-lots"), drawSaysLots);
   keepDrawn("next", byId("next"), drawNext);
   keepDrawn("prove", byId("prove-results"), drawProve, ["proving"]);
-  keepDrawn("write", byId("write"), drawWrite, ["papers"]);
+  keepDrawn("write", byId("write"), drawWrite, ["papers", "door"]);
 }
 
 function startInItsLanguage(): void {

@@ -3,6 +3,7 @@
 //
 // The order (our own choice): what comes in, before what is asked of it; what only has to be said, before what has to be measured;
 // who ends a hold, once nothing about the lot can be given any more; who measured; and then what is taken away.
+//   0 what can be brought back after a crash
 //   1 bring results (a supplier: the customer's rule book first)
 //   2 files that were not read            3 what files leave open        4 columns nobody is sure of      5 rows refused
 //   6 evidence: which samples are checks (until that is said, they pass for product), class, sigma, thickness, materials, sampling, checks, doubtful readings, claims, chromium by area, laboratory,
@@ -38,8 +39,10 @@ export interface Situation {
   /** Everything shown was written to a file. */
   written: boolean;
   sheetTaken: boolean;
-  /** Whether a lesson is open, and another comes after it. */
-  lesson: "none" | "more" | "last";
+  /** Whether a training delivery is open, and another comes after it; fresh: one that was drawn from a seed, which has no place among them. */
+  lesson: "none" | "more" | "last" | "fresh";
+  /** Recovery copies that are not of this visit. */
+  found: number;
   /** The person stands in the trainer's room. */
   inRoom: boolean;
 }
@@ -94,8 +97,9 @@ function action(id: string, key: string, why: Said | string, place: PlaceName | 
 function cameIn(of: Situation): NextAction[] {
   const nothing = of.summary === null || of.summary.sources.length === 0;
   const place = nothing ? "start" : "came-in";
+  const found: NextAction[] = of.summary === null && of.found > 0 ? [{ ...action("found", "bring", said("page-keep-found-what", { n: of.found }), "start", "found-code"), text: said("page-keep-bring-back") }] : [];
   const book = of.door === "ship" && !of.bookGiven ? [action("book", "book", said("page-do-book-why"), place, "rule-book-file")] : [];
-  if (nothing) return [...book, action("bring", "bring", said(of.door === "ship" ? "page-do-bring-why-ship" : "page-do-bring-why"), place, "result-files", { mayWait: false })];
+  if (nothing) return [...found, ...book, action("bring", "bring", said(of.door === "ship" ? "page-do-bring-why-ship" : "page-do-bring-why"), place, "result-files", { mayWait: false })];
   return [
     ...book,
     ...of.unread.map((file) => action(`unread:${file.name}`, "unread", said("page-do-unread-why", { name: file.name }), "came-in", file.focus, { folds: [file.fold], with: { name: file.name } })),
@@ -212,7 +216,7 @@ function take(of: Situation): NextAction[] {
  * `idOf` names the control of an act as the page does.
  */
 export function nextAction(of: Situation, putOff: PutOff, idOf: (kind: string, target: string) => string): Next {
-  if (of.inRoom) return { action: action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false }), waiting: 0 };
+  if (of.inRoom || of.lesson === "fresh") return { action: action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false }), waiting: 0 };
   if (of.lesson !== "none") {
     const more = of.lesson === "more";
     return { action: action("lesson", more ? "lesson" : "lesson-last", said(more ? "page-do-lesson-why" : "page-do-lesson-last-why"), more ? null : "start", more ? "lesson-next" : "doors", { mayWait: false }), waiting: 0 };

@@ -15,7 +15,7 @@ import type { SourceView, Summary } from "../shared/door";
 import { say } from "./words";
 
 let putOff = new Map<string, number>();
-let lessonAfter: { of: unknown; more: boolean } = { of: null, more: false };
+let lessonAfter: { of: unknown; more: Situation["lesson"] } = { of: null, more: "more" };
 
 function fileAsked(source: SourceView, focus: string): FileAsked {
   return { name: source.name, rows: source.rows_refused, fold: controlId("source", source.name, String(source.index)), focus };
@@ -53,7 +53,8 @@ export function situation(): Situation {
     fields: summary === null ? [] : emptyFields(),
     written: state.written,
     sheetTaken: summary !== null && state.sheetOf === summary,
-    lesson: state.lesson === null ? "none" : lessonAfter.of === state.lesson && !lessonAfter.more ? "last" : "more",
+    lesson: state.lesson === null ? "none" : lessonAfter.of === state.lesson ? lessonAfter.more : "more",
+    found: state.leftovers.length,
     inRoom: state.place === "train",
   };
 }
@@ -118,9 +119,9 @@ function later(): void {
 function learnLesson(): void {
   const { lesson } = state;
   if (lesson === null) return;
-  void lessonFrom(1).then((after) => {
+  void Promise.all([lessonFrom(0), lessonFrom(1)]).then(([itself, after]) => {
     if (state.lesson !== lesson) return;
-    lessonAfter = { of: lesson, more: after !== null };
+    lessonAfter = { of: lesson, more: itself === null ? "fresh" : after === null ? "last" : "more" };
     draw();
   });
 }
@@ -138,6 +139,6 @@ export function beginNextBar(): void {
     if (state.summary === null) putOff = new Map();
   });
   watch(["lesson"], learnLesson);
-  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "language"], draw);
+  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "leftovers", "language"], draw);
   draw();
 }

@@ -33,9 +33,17 @@ const STEPS: {
 // Work shorter than this shows no bar: a flash tells nobody anything.
 const PATIENCE_MS = 350;
 
+// How long what happened last is news, and how soon after it going elsewhere is a part of it (our choice).
+const NEWS_MS = 20_000;
+const WITH_IT_MS = 3000;
+
 export function beginShell(): void {
   watch(["place", "summary"], drawSteps);
   watch(["summary", "event", "files"], drawSummary);
+  watch(["event"], eventIsNews);
+  watch(["place"], () => {
+    if (performance.now() - toldAt > WITH_IT_MS) eventIsOld();
+  });
   watch(["work"], drawWork);
   watch(["troubles"], drawTroubles);
   watch(["summary", "files", "steps", "undone", "putBy"], drawTools);
@@ -101,6 +109,23 @@ function drawSummary(): void {
   put("summary-evidence", nothing === null ? (summary?.line_evidence ?? "") : "");
   put("summary-event", event);
   byId("summary").classList.toggle("summary-full", summary !== null || event !== "");
+}
+
+let toldAt = 0;
+let ageing = 0;
+
+function eventIsNews(): void {
+  toldAt = performance.now();
+  clearTimeout(ageing);
+  ageing = window.setTimeout(eventIsOld, NEWS_MS);
+  const node = byId("summary-event");
+  node.classList.remove("summary-event-old");
+  node.dataset["last"] = say("page-event-last");
+}
+
+/** Told again it would be heard again: only how it looks changes, and the word before it is no part of what is read out. */
+function eventIsOld(): void {
+  byId("summary-event").classList.add("summary-event-old");
 }
 
 let patience = 0;
@@ -222,7 +247,12 @@ function drawLesson(): void {
       };
     });
   };
-  if (lesson !== null) for (const steps of [-1, 1]) go(steps);
+  if (lesson === null) return;
+  for (const steps of [-1, 1]) go(steps);
+  // One that was drawn from a seed has none before it and none after it.
+  void lessonFrom(0).then((itself) => {
+    byId("lesson-steps").hidden = itself === null;
+  });
 }
 
 function drawCautions(): void {

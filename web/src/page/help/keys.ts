@@ -107,7 +107,10 @@ export function beginKeys(openGuide: () => void): void {
       run: () => void redo(),
     },
     heard("close", "anywhere", "page-key-close", ["escape"]),
-    // grid.ts hears these.
+    // grid-headings.ts hears these, and grid.ts those after them.
+    heard("heads", "table", "page-key-heads", ["←"], ["→"]),
+    heard("head-sort", "table", "page-key-head-sort", ["enter"]),
+    heard("head-term", "table", "page-key-head-term", ["F2"]),
     heard("rows", "table", "page-key-rows", ["↑"], ["↓"]),
     heard("cells", "table", "page-key-cells", ["←"], ["→"]),
     heard("screens", "table", "page-key-screens", ["pgup"], ["pgdn"]),

@@ -45,11 +45,34 @@ function wordAt(target: EventTarget | null): HTMLElement | null {
   return target instanceof Element ? target.closest<HTMLElement>(".term-word") : null;
 }
 
+/** What shows a card to a pointer that rests on it: a word, or the head of a column, which does something else when pressed. */
+function restedOn(target: EventTarget | null): HTMLElement | null {
+  return target instanceof Element ? target.closest<HTMLElement>(".term-word, [role=columnheader][data-term]") : null;
+}
+
+/** What has the focus where a card belongs. */
+function holder(word: HTMLElement): HTMLElement {
+  return word.querySelector("button") ?? word;
+}
+
+function told(word: HTMLElement, expanded: boolean): void {
+  if (word.classList.contains("term-word")) word.setAttribute("aria-expanded", String(expanded));
+}
+
+let guide: (id: TermId) => void = () => undefined;
+
+/** Shows the card of the term that an element stands for, and goes into it. */
+export function termCard(word: HTMLElement | null): boolean {
+  if (word === null || !isTerm(word.dataset["term"])) return false;
+  show(word, true);
+  return true;
+}
+
 function inCard(target: EventTarget | null): boolean {
   return open !== null && target instanceof Node && open.card.contains(target);
 }
 
-function show(word: HTMLElement, kept: boolean, toGuide: (id: TermId) => void): void {
+function show(word: HTMLElement, kept: boolean): void {
   clearTimeout(timer);
   const id = word.dataset["term"];
   if (!isTerm(id)) return;
@@ -73,7 +96,7 @@ function show(word: HTMLElement, kept: boolean, toGuide: (id: TermId) => void): 
                 on: {
                   click: () => {
                     hide(true);
-                    toGuide(id);
+                    guide(id);
                   },
                 },
               },
@@ -84,7 +107,7 @@ function show(word: HTMLElement, kept: boolean, toGuide: (id: TermId) => void): 
       ),
     );
     (word.closest("dialog") ?? document.body).append(card);
-    word.setAttribute("aria-expanded", "true");
+    told(word, true);
     open = { card, word, kept };
     put();
   }
@@ -100,9 +123,11 @@ function hide(back: boolean): void {
   const { card, word } = open;
   const had = card.contains(document.activeElement);
   open = null;
-  word.setAttribute("aria-expanded", "false");
+  told(word, false);
   card.remove();
-  if (back && had) (word.isConnected ? word : document.getElementById(word.id))?.focus({ preventScroll: true });
+  if (!back || !had) return;
+  const again = word.isConnected ? word : document.getElementById(word.id);
+  if (again !== null) holder(again).focus({ preventScroll: true });
 }
 
 /** Beside the word, wholly within the window. Where the word is gone or out of sight, so is the card. */
@@ -111,7 +136,7 @@ function put(): void {
   if (!open.word.isConnected) {
     const again = document.getElementById(open.word.id);
     if (again === null) return hide(false);
-    again.setAttribute("aria-expanded", "true");
+    told(again, true);
     open.word = again;
   }
   const { card, word } = open;
@@ -128,6 +153,7 @@ function put(): void {
 }
 
 export function beginTerms(toGuide: (id: TermId) => void): void {
+  guide = toGuide;
   document.addEventListener("click", (event) => {
     const word = wordAt(event.target);
     if (word === null) {
@@ -137,17 +163,17 @@ export function beginTerms(toGuide: (id: TermId) => void): void {
     // In a form the word must send nothing, and in the head of a fold it must not fold.
     event.preventDefault();
     if (open?.word === word && open.kept) hide(true);
-    else show(word, true, toGuide);
+    else show(word, true);
   });
   document.addEventListener("pointerover", (event) => {
     if (event.pointerType !== "mouse") return;
-    const word = wordAt(event.target);
+    const word = restedOn(event.target);
     if (word === null && !inCard(event.target)) return;
     clearTimeout(timer);
-    if (word !== null && open?.kept !== true) timer = window.setTimeout(() => show(word, false, toGuide), SHOW_MS);
+    if (word !== null && open?.kept !== true) timer = window.setTimeout(() => show(word, false), SHOW_MS);
   });
   document.addEventListener("pointerout", (event) => {
-    if (event.pointerType !== "mouse" || (wordAt(event.target) === null && !inCard(event.target))) return;
+    if (event.pointerType !== "mouse" || (restedOn(event.target) === null && !inCard(event.target))) return;
     clearTimeout(timer);
     if (open !== null && !open.kept) timer = window.setTimeout(() => hide(false), HIDE_MS);
   });
@@ -172,7 +198,7 @@ export function beginTerms(toGuide: (id: TermId) => void): void {
         const { word } = open;
         hide(false);
         // From here the browser goes on to what follows or precedes the word.
-        word.focus({ preventScroll: true });
+        holder(word).focus({ preventScroll: true });
         if (event.shiftKey) event.preventDefault();
       }
     },

@@ -2,12 +2,27 @@
 
 import { demoDeliveries } from "../demo";
 import { el, redraw } from "../elements";
+import { withTerms } from "../help/in-text";
+import { wordsHere } from "../help/term";
+import type { TermId } from "../help/terms";
 import { openDelivery } from "../places/start";
 import { say } from "../words";
 import { exercisesBox } from "./exercises";
 import { movableRuler } from "./ruler";
 import { movableSample } from "./sample";
 import { LESSONS, SHOWN_BY, addressOf, nextLesson, progressOf, training, type LessonName } from "./training";
+
+/** The terms each lesson is about: linked where its text names them first, and listed below it where it does not. */
+const TERMS_OF: Record<LessonName, TermId[]> = {
+  band: ["reading", "xrf", "limit", "band", "bl", "ol", "x"],
+  sigma: ["sigma", "band", "bl", "ol", "not-capable", "no-uncertainty"],
+  element: ["xrf", "x", "not-applicable"],
+  censored: ["detection-limit", "sigma", "bl", "detection-too-high", "composite"],
+  material: ["limit", "homogeneous", "not-accept", "plated"],
+  exemption: ["exemption", "ol", "category", "placing", "not-accept"],
+  trust: ["check", "bracketed", "hold", "sigma"],
+  sampling: ["lot", "plan", "not-accept", "hold", "accept", "declaration"],
+};
 
 export function lessonTitle(lesson: LessonName): string {
   return say("page-train-titled", { n: LESSONS.indexOf(lesson) + 1, title: say(`page-train-${lesson}-title`) });
@@ -22,13 +37,13 @@ function onwards(lesson: LessonName): HTMLElement {
   const at = LESSONS.indexOf(lesson);
   const before = LESSONS[at - 1];
   const after = LESSONS[at + 1];
-  const link = (to: string, look: string, text: string): HTMLElement => el("a", { class: look, href: to }, text);
+  const link = (to: string, look: string, text: string, id?: string): HTMLElement => el("a", { id, class: look, href: to }, text);
   return el(
     "nav",
     { class: "train-onwards", "aria-label": say("page-train-lessons") },
     before === undefined ? null : link(addressOf(before), "tool", say("page-train-before")),
     link(addressOf("home"), "tool", say("page-train-home")),
-    after === undefined ? link(addressOf("sheet"), "primary", say("page-train-to-sheet")) : link(addressOf(after), "primary", say("page-train-after", { title: say(`page-train-${after}-title`) })),
+    after === undefined ? link(addressOf("sheet"), "primary", say("page-train-to-sheet"), "train-next") : link(addressOf(after), "primary", say("page-train-after", { title: say(`page-train-${after}-title`) }), "train-next"),
   );
 }
 
@@ -44,6 +59,7 @@ export function drawLesson(host: HTMLElement, lesson: LessonName): void {
       el("p", { class: "hint" }, say("page-train-deliveries-hint", { back: say("page-bring-back") })),
     );
   });
+  const told = withTerms([1, 2, 3].map((n) => say(`page-train-${lesson}-${n}`)), `lesson-${lesson}`, TERMS_OF[lesson]);
   redraw(
     host,
     el("header", { class: "train-head" }, el("a", { class: "tool", href: addressOf("home") }, say("page-train-home")), progress, el("p", { class: "hint" }, say("page-train-seed-now", { seed: training.seed }))),
@@ -51,7 +67,7 @@ export function drawLesson(host: HTMLElement, lesson: LessonName): void {
     el(
       "div",
       { class: "train-top" },
-      el("div", { class: "train-text" }, ...[1, 2, 3].map((n) => el("p", {}, say(`page-train-${lesson}-${n}`))), el("p", { class: "hint" }, el("strong", {}, `${say("page-train-source")}: `), say(`page-train-${lesson}-source`))),
+      el("div", { class: "train-text" }, ...told.texts.map((parts) => el("p", {}, parts)), told.left.length === 0 ? null : wordsHere(`lesson-${lesson}`, told.left), el("p", { class: "hint" }, el("strong", {}, `${say("page-train-source")}: `), say(`page-train-${lesson}-source`))),
       el("section", { class: "card", "aria-labelledby": "lesson-ruler-heading" }, el("h2", { id: "lesson-ruler-heading" }, say("page-train-ruler")), el("p", {}, say(`page-train-${lesson}-try`)), movableRuler(lesson)),
     ),
     lesson === "sampling" ? movableSample() : null,

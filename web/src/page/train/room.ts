@@ -15,7 +15,7 @@ let drawn = false;
 
 function drawRuler(host: HTMLElement): void {
   host.replaceChildren(
-    el("header", { class: "train-head" }, el("a", { class: "tool", href: addressOf("home") }, say("page-train-home"))),
+    el("header", { class: "train-head" }, el("a", { id: "train-next", class: "tool", href: addressOf("home") }, say("page-train-home"))),
     el("h2", { id: "train-view", class: "train-title", tabindex: -1 }, say("page-train-ruler")),
     el("p", {}, say("page-train-ruler-lead")),
     el("div", { class: "card" }, movableRuler("ruler")),
