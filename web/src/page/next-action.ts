@@ -6,7 +6,8 @@
 //   1 bring results (a supplier: the customer's rule book first)
 //   2 files that were not read            3 what files leave open        4 columns nobody is sure of      5 rows refused
 //   6 evidence: which samples are checks (until that is said, they pass for product), class, sigma, thickness, materials, sampling, checks, doubtful readings, claims, chromium by area, laboratory,
-//     books, halogens, holds              7 lots that stay held or not accepted: who ends it, by when
+//     books, halogens, holds; a supplier's own claim where an entry may fit; then what only other readings settle
+//   7 lots that stay held or not accepted: who ends it, by when
 //   8 the head of the report              9 the self-check sheet (a supplier's), the report
 //  10 what was put off, in the same order 11 the next delivery
 // A training delivery leads on to the next one instead, and the trainer's room to its next lesson.
@@ -15,7 +16,7 @@
 // twice while nothing changes, and there is no going round.
 
 import type { OffersView, ReasonView, Summary } from "../shared/door";
-import { EVIDENCE, lotTarget, type Evidence } from "./act-kinds";
+import { EVIDENCE, lotTarget, materialTarget, type Evidence } from "./act-kinds";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./places/reasons";
 import type { Door, PlaceName } from "./state";
 
@@ -38,10 +39,10 @@ export interface Situation {
   /** Everything shown was written to a file. */
   written: boolean;
   sheetTaken: boolean;
-  /** Whether a lesson is open, and another comes after it. */
-  lesson: "none" | "more" | "last";
-  /** The person stands in the trainer's room. */
-  inRoom: boolean;
+  /** Whether a lesson is open, and another comes after it; a delivery drawn from a seed is none of them. */
+  lesson: "none" | "more" | "last" | "fresh";
+  /** Where the person stands in the trainer's room, if there; `exercise` is the first that is open, 0 for none. */
+  room: { view: "home" | "lesson" | "other"; exercise: number } | null;
 }
 
 export interface FileAsked {
@@ -80,6 +81,9 @@ export interface Next {
   waiting: number;
 }
 
+/** Names the control of an act as the page does. */
+export type IdOf = (kind: string, target: string, more?: string) => string;
+
 /** What was put off, by id: once, or twice and left. */
 export type PutOff = ReadonlyMap<string, number>;
 
@@ -110,6 +114,7 @@ function cameIn(of: Situation): NextAction[] {
 const IN_ORDER: Evidence["id"][] = ["class", "sigma", "thickness", "materials", "sampling", "trust", "doubtful", "claims", "cr6", "laboratory", "books", "halogens", "holds"];
 
 const CHECK_SAMPLES = "act-check_samples--";
+const RESULTS = "result-files";
 
 /** What only other readings settle: they are brought where results are. */
 const MEASURED_AGAIN = ["trust_failed", "trust_not_bracketed", "sampling_too_few", "material_not_measured"];
@@ -127,7 +132,7 @@ function given(summary: Summary, kind: string, target: string): boolean {
   return summary.acts.some((act) => act.kind === kind && !act.undone && act.value !== "" && (act.target === target || act.target === ""));
 }
 
-function sampling(name: string, reason: GatheredReason, summary: Summary, idOf: (kind: string, target: string) => string): NextAction | null {
+function sampling(name: string, reason: GatheredReason, summary: Summary, idOf: IdOf): NextAction | null {
   for (const lot of worstFirst(reason.lots)) {
     const kind = ["lot_size", "units_to_take"].find((one) => !given(summary, one, lotTarget(lot)));
     if (kind === undefined) continue;
@@ -139,7 +144,7 @@ function sampling(name: string, reason: GatheredReason, summary: Summary, idOf: 
   return null;
 }
 
-function evidence(of: Situation, idOf: (kind: string, target: string) => string): NextAction[] {
+function evidence(of: Situation, idOf: IdOf): NextAction[] {
   const { summary } = of;
   if (summary === null) return [];
   const open = gatherReasons(summary, "evidence").filter(isOpen);
@@ -147,13 +152,27 @@ function evidence(of: Situation, idOf: (kind: string, target: string) => string)
     const card = EVIDENCE.find((one) => one.id === id);
     return open.filter((reason) => card?.reasons.includes(reason.code) === true).map((reason) => (LOT_BY_LOT.includes(reason.code) ? sampling(`evidence:${reason.code}`, reason, summary, idOf) : null) ?? missing(id, reason, of, summary));
   });
-  return [...all.filter((one) => one.focus === CHECK_SAMPLES), ...all.filter((one) => one.focus !== CHECK_SAMPLES)];
+  const rank = (one: NextAction): number => (one.focus === CHECK_SAMPLES ? 0 : one.focus === RESULTS ? 3 : 1);
+  return [...all.map((one) => ({ one, at: rank(one) })), ...claims(of, idOf).map((one) => ({ one, at: 2 }))].sort((a, b) => a.at - b.at).map(({ one }) => one);
+}
+
+/** Over its limit, and an entry may fit that nobody claimed: a supplier finds that out before shipping. */
+function claims({ door, offers }: Situation, idOf: IdOf): NextAction[] {
+  if (door !== "ship" || offers === null) return [];
+  return offers.materials.flatMap((of) =>
+    of.substances
+      .filter((one) => one.over && one.entries.some((entry) => !entry.exceeded) && !of.claims.some((claim) => claim.substance === one.substance))
+      .map((one) => {
+        const id = idOf("claim", materialTarget(of), one.substance);
+        return action(`claim:${id}`, "claim", said("page-do-claim-why", { substance: one.substance, material: of.material ?? "" }), "trust", `${id}-form-entry`, { folds: ["claims-materials", `${id}-fold`], otherwise: "evidence-claims" });
+      }),
+  );
 }
 
 function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situation, summary: Summary): NextAction {
   const why = reason.said[0]?.text ?? reason.remedy;
   const name = `evidence:${reason.code}`;
-  if (MEASURED_AGAIN.includes(reason.code)) return action(name, `again-${reason.code.replaceAll("_", "-")}`, why, "came-in", "result-files");
+  if (MEASURED_AGAIN.includes(reason.code)) return action(name, `again-${reason.code.replaceAll("_", "-")}`, why, "came-in", RESULTS);
   // With no check named, the first thing is to name one; with some, it is their certificates that cover too little.
   if (reason.code === "trust_none" && summary.totals.rows_check === 0) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });
   if (["trust_none", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
@@ -177,7 +196,7 @@ function stays(reasons: ReadonlyArray<ReasonView>): string {
   return reasons.find((reason) => reason.effect !== "accept")?.text ?? "";
 }
 
-function lots(of: Situation, idOf: (kind: string, target: string) => string): NextAction[] {
+function lots(of: Situation, idOf: IdOf): NextAction[] {
   const { summary } = of;
   if (summary === null || of.door === "ship") return [];
   const targets = new Set<string>();
@@ -197,8 +216,12 @@ function lots(of: Situation, idOf: (kind: string, target: string) => string): Ne
 
 // ---- what is taken away ----
 
-function fields(of: Situation, idOf: (kind: string, target: string) => string): NextAction[] {
-  return of.fields.map((kind) => action(`field:${kind}`, `field-${kind.replaceAll("_", "-")}`, said("page-do-field-why"), "write", idOf(kind, "")));
+function fields(of: Situation, idOf: IdOf): NextAction[] {
+  const given = (kind: string): Partial<NextAction> & { focus: string } => {
+    const form = `${idOf("stated", "", kind)}-form`;
+    return kind === "customer" ? { focus: form, folds: [form] } : { focus: idOf(kind, "") };
+  };
+  return of.fields.map((kind) => action(`field:${kind}`, `field-${kind.replaceAll("_", "-")}`, said("page-do-field-why"), "write", given(kind).focus, { folds: given(kind).folds ?? [] }));
 }
 
 function take(of: Situation): NextAction[] {
@@ -206,13 +229,20 @@ function take(of: Situation): NextAction[] {
   return of.written ? sheet : [...sheet, action("report", "report", said("page-do-report-why"), "write", "save-report-html", { mayWait: false })];
 }
 
+function inRoom({ view, exercise }: NonNullable<Situation["room"]>): NextAction {
+  if (view === "home") return action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false });
+  if (view === "lesson" && exercise > 0) return action(`exercise:${exercise}`, "exercise", said("page-do-exercise-why"), "train", `exercise-${exercise}`, { mayWait: false, with: { n: exercise } });
+  return view === "lesson" ? action("after", "after", said("page-do-after-why"), "train", "train-after", { mayWait: false }) : action("lessons", "lessons", said("page-do-room-why"), "train", "train-all", { mayWait: false });
+}
+
 /**
  * The next action, and how many are put off.
  *
  * `idOf` names the control of an act as the page does.
  */
-export function nextAction(of: Situation, putOff: PutOff, idOf: (kind: string, target: string) => string): Next {
-  if (of.inRoom) return { action: action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false }), waiting: 0 };
+export function nextAction(of: Situation, putOff: PutOff, idOf: IdOf): Next {
+  if (of.room !== null) return { action: inRoom(of.room), waiting: 0 };
+  if (of.lesson === "fresh") return { action: action("fresh", "fresh", said("page-do-fresh-why"), "train", "train-fresh-open", { mayWait: false }), waiting: 0 };
   if (of.lesson !== "none") {
     const more = of.lesson === "more";
     return { action: action("lesson", more ? "lesson" : "lesson-last", said(more ? "page-do-lesson-why" : "page-do-lesson-last-why"), more ? null : "start", more ? "lesson-next" : "doors", { mayWait: false }), waiting: 0 };

@@ -53,8 +53,8 @@ export function situation(): Situation {
     fields: summary === null ? [] : emptyFields(),
     written: state.written,
     sheetTaken: summary !== null && state.sheetOf === summary,
-    lesson: state.lesson === null ? "none" : lessonAfter.of === state.lesson && !lessonAfter.more ? "last" : "more",
-    inRoom: state.place === "train",
+    lesson: state.lesson === null ? "none" : state.lesson.fresh === true ? "fresh" : lessonAfter.of === state.lesson && !lessonAfter.more ? "last" : "more",
+    room: state.place === "train" ? state.room : null,
   };
 }
 
@@ -138,6 +138,6 @@ export function beginNextBar(): void {
     if (state.summary === null) putOff = new Map();
   });
   watch(["lesson"], learnLesson);
-  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "language"], draw);
+  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "offers", "room", "language"], draw);
   draw();
 }

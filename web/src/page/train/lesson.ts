@@ -22,7 +22,7 @@ function onwards(lesson: LessonName): HTMLElement {
   const at = LESSONS.indexOf(lesson);
   const before = LESSONS[at - 1];
   const after = LESSONS[at + 1];
-  const link = (to: string, look: string, text: string): HTMLElement => el("a", { class: look, href: to }, text);
+  const link = (to: string, look: string, text: string): HTMLElement => el("a", { id: look === "primary" ? "train-after" : undefined, class: look, href: to }, text);
   return el(
     "nav",
     { class: "train-onwards", "aria-label": say("page-train-lessons") },
@@ -32,7 +32,7 @@ function onwards(lesson: LessonName): HTMLElement {
   );
 }
 
-export function drawLesson(host: HTMLElement, lesson: LessonName): void {
+export function drawLesson(host: HTMLElement, lesson: LessonName, answered: () => void): void {
   const progress = el("p", { class: "hint", id: "lesson-progress" });
   const look = el("div", { class: "train-look" });
   void demoDeliveries().then((all) => {
@@ -58,6 +58,7 @@ export function drawLesson(host: HTMLElement, lesson: LessonName): void {
     exercisesBox(lesson, {
       progress: () => {
         progress.textContent = progressText(lesson);
+        answered();
       },
     }),
     look,
