@@ -1,15 +1,10 @@
-// Whole days, as a person has them, each one story from the first look to the last paper. Everything is invented.
+// The inspector's whole day, as a person has it: one story from the first look to the last paper. Everything is invented.
 
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import { test } from "node:test";
 import { deflateSync, crc32 } from "node:zlib";
-import { Person } from "./days/person.mjs";
-import { whyNoWebKit, visitWebKit } from "./drive-webkit.mjs";
-import { browsers, top, writtenFiles } from "./drive.mjs";
-
-const onTheStick = (name) => readFileSync(join(top, "tests/browser/days/stick", name));
+import { Person, everywhere, onTheStick } from "./days/person.mjs";
+import { writtenFiles } from "./drive.mjs";
 
 /** A picture of one colour, as small as a picture can be made by hand. */
 function picture(width, height) {
@@ -28,9 +23,6 @@ function picture(width, height) {
   head.set([8, 2], 8);
   return Buffer.concat([Buffer.from("\x89PNG\r\n\x1a\n", "latin1"), chunk("IHDR", head), chunk("IDAT", deflateSync(rows)), chunk("IEND", Buffer.alloc(0))]);
 }
-
-/** Where a day can be had; each browser says by itself why not. */
-const everywhere = [...browsers, { name: "WebKit", visit: visitWebKit, why: whyNoWebKit() }];
 
 for (const { name, visit: open, why = null } of everywhere) {
   test(`in ${name} an inspector's day: a stick comes, is settled, questioned, signed and filed, and the report is proved the next morning`, { skip: why ?? false }, async () => {

@@ -103,10 +103,16 @@ function cameIn(of: Situation): NextAction[] {
   return [
     ...book,
     ...of.unread.map((file) => action(`unread:${file.name}`, "unread", said("page-do-unread-why", { name: file.name }), "came-in", file.focus, { folds: [file.fold], with: { name: file.name } })),
-    ...of.questions.map((one) => action(`question:${one.code}`, `question-${one.code.replaceAll("_", "-")}`, one.text === "" ? said("page-do-question-why") : one.text, "came-in", `question-${one.code}`)),
+    ...of.questions.map((one) => classBegun(one.code, of.summary) ?? action(`question:${one.code}`, `question-${one.code.replaceAll("_", "-")}`, one.text === "" ? said("page-do-question-why") : one.text, "came-in", `question-${one.code}`)),
     ...of.columns.map((file) => action(`columns:${file.name}`, "columns", said("page-do-columns-why", { name: file.name }), "came-in", file.focus, { folds: file.folds, with: { n: file.columns } })),
     ...of.refused.map((file) => action(`refused:${file.name}`, "refused", said("page-do-refused-why", { name: file.name }), "came-in", file.focus, { folds: [file.fold], with: { n: file.rows, name: file.name } })),
   ];
+}
+
+/** Once one material has a class of its own, the others are asked beside it. */
+function classBegun(code: string, summary: Summary | null): NextAction | null {
+  const begun = code === "class_not_stated" && summary?.acts.some((act) => act.kind === "class" && !act.undone && act.target.startsWith("material:")) === true;
+  return begun ? action(`question:${code}`, "evidence-class", said("page-do-question-why"), "trust", "evidence-class") : null;
 }
 
 // ---- what is missing ----
