@@ -228,6 +228,14 @@ class ChromiumVisit extends Visit {
     return this.page.selectOption(selector, value);
   }
 
+  /** What `work` finds in the page as it goes to paper. */
+  async printed(work) {
+    await this.page.emulateMedia({ media: "print" });
+    const found = await this.evaluate(work);
+    await this.page.emulateMedia({ media: null });
+    return found;
+  }
+
   async downloaded(name, doing) {
     await this.pace(1);
     const [download] = await Promise.all([this.page.waitForEvent("download"), doing()]);

@@ -150,6 +150,9 @@ export class Person {
       const box = one.getBoundingClientRect();
       const there = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height, innerHeight) / 2);
       return there !== null && (one.contains(there) || there.contains(one)) ? { id: one.id, text: one.textContent } : null;
+    }).catch(async (error) => {
+      const at = await this.visit.evaluate(() => `${document.activeElement.outerHTML.slice(0, 200)} at ${JSON.stringify(document.activeElement.getBoundingClientRect())}`);
+      throw new Error(`${error.message}; the focus is on ${at}`);
     });
     return at;
   }

@@ -86,7 +86,8 @@ const LEADING_MS = 1500;
 
 /** Leads to the control: goes to its place, opens what it stands in, and gives it the focus. */
 async function lead(action: NextAction): Promise<void> {
-  if (action.place !== null) goTo(action.place);
+  // Gone to anew, a place is drawn anew: what one was led to would move away.
+  if (action.place !== null && action.place !== state.place) goTo(action.place);
   const end = Date.now() + LEADING_MS;
   for (const fold of action.folds) openFold(fold);
   // Nothing has the focus before it is there to stay: it would be read out on the way.
