@@ -167,6 +167,13 @@ class Visit extends AnyVisit {
     return this.page.keyboard.press(key);
   }
 
+  /** What the page puts on A4 paper, page by page, as text. */
+  async paper() {
+    const path = join(ownFolder(), "paper.pdf");
+    writeFileSync(path, await this.page.pdf({ format: "A4" }));
+    return execFileSync("pdftotext", ["-layout", path, "-"], { encoding: "utf8" }).split("\f").slice(0, -1);
+  }
+
   /** Types where the focus is. */
   keys(text) {
     return this.page.keyboard.type(text);
@@ -226,14 +233,6 @@ class ChromiumVisit extends Visit {
 
   pick(selector, value) {
     return this.page.selectOption(selector, value);
-  }
-
-  /** What `work` finds in the page as it goes to paper. */
-  async printed(work) {
-    await this.page.emulateMedia({ media: "print" });
-    const found = await this.evaluate(work);
-    await this.page.emulateMedia({ media: null });
-    return found;
   }
 
   async downloaded(name, doing) {

@@ -260,12 +260,34 @@ export class Person {
     return this.visit.evaluate(() => Object.fromEntries([...document.querySelectorAll("#says-lots .lot")].map((lot) => [lot.querySelector("h3").innerText.split(" ")[0], { is: lot.querySelector(".disposition").innerText, text: lot.innerText }])));
   }
 
+  /** The certificate of a check standard, element by element, in the open form: what is the same for all is typed once. */
+  async givesCertificate(sample, number, elements) {
+    const form = await this.visit.until("the form", () => document.querySelector("#certificates-new form")?.id);
+    for (const [at, [element, [value, u]]] of Object.entries(elements).entries()) {
+      assert.equal(await this.visit.evaluate((id) => document.getElementById(`${id}-sample`).value, form), sample, "which sample it is stands there already");
+      await this.picksByKey(`#${form}-element`, element);
+      for (const [field, text] of [["value", value], ["u", u], ...(at === 0 ? [["id", number]] : [])]) {
+        await this.focuses(`#${form}-${field}`);
+        await this.visit.keys(text);
+      }
+      await this.visit.press("Enter");
+      await this.hears(new RegExp(`^Taken: check standard ${sample}: ${element} ${value} mg/kg, U ${u} mg/kg \\(k = 2\\), certificate ${number}`));
+      await this.visit.until("the form for the next element", (id) => document.activeElement.id === `${id}-element` && document.activeElement.value === "", form);
+    }
+  }
+
   /** Opens one reading in the table by its id. */
   async opensReading(id) {
     await this.goesTo("says");
     await this.visit.until(`the row ${id}`, (wanted) => [...document.querySelectorAll(".grid-body [role=row]")].some((row) => row.innerText.includes(wanted)), id);
     const row = await this.visit.evaluate((wanted) => [...document.querySelectorAll(".grid-body [role=row]")].find((one) => one.innerText.includes(wanted)).getAttribute("aria-rowindex"), id);
-    await this.visit.click(`.grid-body [role=row][aria-rowindex="${row}"] [role=gridcell]`);
+    await this.focuses('.grid-body [role=gridcell][tabindex="0"]');
+    for (let presses = 0; presses < 60; presses += 1) {
+      const now = await this.visit.evaluate(() => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") ?? null);
+      if (now === row) break;
+      await this.visit.press(Number(now ?? 0) < Number(row) ? "ArrowDown" : "ArrowUp");
+    }
+    await this.visit.press("Enter");
     await this.visit.until("the detail", (wanted) => !document.getElementById("detail").hidden && document.getElementById("detail-heading").textContent.includes(wanted), id);
   }
 
