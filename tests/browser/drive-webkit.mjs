@@ -115,6 +115,9 @@ const WRAPPED = `
   }`;
 
 class WebKitVisit extends AnyVisit {
+  /** A list takes the arrow keys in a window of its own, which its driver has no hold of. */
+  opensLists = true;
+
   constructor(session) {
     super();
     this.session = session;

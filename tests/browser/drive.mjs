@@ -167,6 +167,18 @@ class Visit extends AnyVisit {
     return this.page.keyboard.press(key);
   }
 
+  /** What the page puts on A4 paper, page by page, as text. */
+  async paper() {
+    const path = join(ownFolder(), "paper.pdf");
+    writeFileSync(path, await this.page.pdf({ format: "A4" }));
+    return execFileSync("pdftotext", ["-layout", path, "-"], { encoding: "utf8" }).split("\f").slice(0, -1);
+  }
+
+  /** Types where the focus is. */
+  keys(text) {
+    return this.page.keyboard.type(text);
+  }
+
   async type(selector, text) {
     await this.page.focus(selector);
     await this.page.evaluate((wanted) => document.querySelector(wanted).select?.(), selector);
@@ -250,6 +262,15 @@ class ChromiumVisit extends Visit {
 }
 
 class FirefoxVisit extends Visit {
+  /** Its driver knows no "Shift+Tab": the keys go down one after the other, and up again. */
+  async press(chord) {
+    const names = chord.length > 1 ? chord.split("+") : [chord];
+    const last = names.pop();
+    for (const name of names) await this.page.keyboard.down(name);
+    await this.page.keyboard.press(last);
+    for (const name of names.reverse()) await this.page.keyboard.up(name);
+  }
+
   /** What was drawn anew between being found and being pressed is found again: its driver, unlike the other, gives up there. */
   async click(selector) {
     await until(selector, () =>

@@ -429,6 +429,19 @@ const WORKS = {
       },
     ]),
   ),
+  // It types nothing and is heard in fields too: after something was typed one goes on.
+  next: async (visit) => {
+    await visit.goTo("write");
+    await visit.page.focus("#act-place--");
+    const typed = await visit.evaluate(() => document.activeElement.value);
+    await visit.page.keyboard.down("Alt");
+    await visit.page.keyboard.down("Shift");
+    await visit.press("Digit0");
+    await visit.page.keyboard.up("Shift");
+    await visit.page.keyboard.up("Alt");
+    await visit.until("the next thing to do", () => document.activeElement.id === "next-go");
+    assert.equal(await visit.evaluate(() => document.getElementById("act-place--").value), typed);
+  },
   filter: async (visit) => {
     await visit.goTo("says");
     await visit.press("/");

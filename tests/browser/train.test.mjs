@@ -350,14 +350,16 @@ test("the terms of a lesson are linked where its text first names them, or stand
 test("the next action of the room leads on from every view of it", async () => {
   const visit = await visitChromium({ start: at(`#train/home/${SEED}`) });
   try {
-    for (const view of ["home", "sigma", "sampling", "ruler", "sheet"]) {
+    // In a lesson the next thing is its first exercise that is open.
+    for (const [view, wayOn] of [["home", "train-next"], ["sigma", "exercise-1"], ["sampling", "exercise-1"], ["ruler", "train-all"], ["sheet", "train-all"]]) {
       await visit.evaluate((hash) => {
         location.hash = hash;
       }, `#train/${view}/${SEED}`);
-      await visit.until(view, (wanted) => document.getElementById("train").dataset.view === wanted && document.getElementById("train-next") !== null, view);
+      await visit.until(view, (wanted) => document.getElementById("train").dataset.view === wanted && document.querySelector("#next-go").checkVisibility(), view);
+      await visit.until(`what leads on from ${view}`, (wanted) => document.getElementById(wanted) !== null, wayOn);
       await visit.page.focus("#next-go");
       await visit.press("Enter");
-      await visit.until(`the way on from ${view}`, () => document.activeElement.id === "train-next");
+      await visit.until(`the way on from ${view}`, (wanted) => document.activeElement.closest(`[id="${wanted}"]`) !== null, wayOn);
     }
     assert.deepEqual(visit.complaints, []);
   } finally {

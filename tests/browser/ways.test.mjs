@@ -72,9 +72,8 @@ async function settle(visit, id, at) {
     await keys.type("CHK");
     await changes(visit, `${id} at ${JSON.stringify(at)}`, () => visit.press("Enter"));
   } else if (["evidence:trust_not_judged", "evidence:trust_none"].includes(id)) {
-    // A row of the certificate for each element, in the order of the list.
-    await keys.type("CHK");
-    await visit.press("Tab");
+    // A row of the certificate for each element, in the order of the list. Which sample it is stands there: it was just named.
+    assert.match(at.id, /-element$/);
     visit.certified = (visit.certified ?? 0) + 1;
     for (let down = 0; down < visit.certified; down += 1) await visit.press("ArrowDown");
     for (const text of [visit.certified === 2 ? "300" : "100", "10", "2", "C-1"]) {
@@ -395,7 +394,7 @@ test("the next action is a pure function that comes to an end, whatever is put o
   const lot = (index, disposition, ...reasons) => ({ index, lot: `L-${index}`, supplier: "Alder Works", source: null, disposition, disposition_text: "", readings: 1, materials: 1, reasons, not_assessed: [] });
   const lots = [lot(0, "hold", reason("class_unknown", "evidence"), reason("sampling_none", "evidence"), reason("trust_none", "evidence"), reason("trust_failed", "evidence")), lot(1, "not_accept", reason("over_limit", "outcome", "not_accept"))];
   const summary = { readings: 3, sources: [{}], lots, materials: [], acts: [], totals: { rows_check: 0 } };
-  const empty = { door: "inspect", summary: null, offers: null, bookGiven: false, unread: [], refused: [], questions: [], columns: [], fields: [], written: false, sheetTaken: false, lesson: "none", inRoom: false };
+  const empty = { door: "inspect", summary: null, offers: null, bookGiven: false, unread: [], refused: [], questions: [], columns: [], fields: [], written: false, sheetTaken: false, lesson: "none", room: null };
   const full = { ...empty, summary, questions: [{ code: "unit_not_stated", files: 1, text: "" }], columns: [{ name: "a.csv", columns: 2, folds: ["f"], focus: "c" }], unread: [{ name: "b.csv", rows: 0, fold: "g", focus: "h" }], refused: [{ name: "a.csv", rows: 3, fold: "f", focus: "r" }], fields: ["inspector"] };
   const next = (of, off = new Map()) => nextAction(of, off, idOf);
 
@@ -430,12 +429,28 @@ test("the next action is a pure function that comes to an end, whatever is put o
   assert.equal(next({ ...sized, summary: { ...sized.summary, acts: [{ ...sized.summary.acts[0], undone: true }] } }).action.focus, "lot_size/lot:Alder Works|L-0", "taken back, it is asked again");
   assert.equal(next({ ...full, lesson: "more" }).action.focus, "lesson-next");
   assert.equal(next({ ...full, lesson: "last" }).action.place, "start");
-  assert.deepEqual([next({ ...full, lesson: "fresh" }).action.place, next({ ...full, lesson: "fresh" }).action.focus], ["train", "train-next"], "a delivery that was drawn leads back to the room");
 
   // After a crash; somebody else's copy on a borrowed computer is put off.
   const found = { ...empty, found: 2 };
   assert.deepEqual([next(found).action.id, next(found).action.focus], ["found", "found-code"]);
   assert.equal(next(found, new Map([["found", 1]])).action.id, "bring");
   assert.equal(next({ ...full, found: 2 }).action.id, next(full).action.id, "with an inspection open, other copies wait");
-  assert.deepEqual([next({ ...full, inRoom: true }).action.place, next({ ...full, inRoom: true }).action.focus], ["train", "train-next"]);
+  // In the trainer's room: the lesson, its exercises one after the other, and what comes after it.
+  const inRoom = (view, exercise = 0) => next({ ...full, room: { view, exercise } }).action;
+  assert.deepEqual([inRoom("home").place, inRoom("home").focus], ["train", "train-next"]);
+  assert.deepEqual([inRoom("lesson", 2).focus, inRoom("lesson").focus, inRoom("other").focus], ["exercise-2", "train-after", "train-all"]);
+  const fresh = next({ ...full, lesson: "fresh" }).action;
+  assert.deepEqual([fresh.id, fresh.place], ["fresh", "train"], "a delivery of a seed is no lesson that another one follows");
+
+  // What can be said comes before what has to be measured again, in whatever order the reasons stand.
+  const short = lot(0, "hold", reason("sampling_too_few", "evidence"), reason("sampling_none", "evidence"), reason("trust_failed", "evidence"));
+  const mixed = { ...full, unread: [], questions: [], columns: [], refused: [], summary: { ...summary, lots: [short] } };
+  assert.equal(next(mixed).action.id, "evidence:sampling_none");
+  assert.match(next({ ...mixed, summary: { ...mixed.summary, acts: ["lot_size", "units_to_take"].map((kind) => ({ kind, target: "lot:Alder Works|L-0", value: "5", undone: false })) } }).action.id, /sampling_none|trust_failed|sampling_too_few/);
+
+  // Over its limit, and an entry may fit: before shipping that is looked into; at goods-in it is the supplier's to claim.
+  const offers = { materials: [{ part: "P-1", material: "brass", substances: [{ substance: "Pb", over: true, entries: [{ row: 0, exceeded: false }] }, { substance: "Cd", over: true, entries: [{ row: 1, exceeded: true }] }], claims: [] }] };
+  const claim = (of) => next({ ...of, summary: { ...summary, lots: [lots[1]] }, offers, unread: [], questions: [], columns: [], refused: [] }).action;
+  assert.deepEqual([claim({ ...full, door: "ship", bookGiven: true }).id, claim({ ...full, door: "ship", bookGiven: true }).focus], ["claim:claim/material:P-1|brass", "claim/material:P-1|brass-form-entry"]);
+  assert.match(claim(full).id, /^lot:/);
 });

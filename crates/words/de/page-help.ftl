@@ -257,6 +257,7 @@ page-keys-single-hint = Schalten Sie sie ab, wenn Sie den Rechner per Sprache st
 page-key-guide = Den Leitfaden öffnen
 page-key-keys = Diese Liste zeigen
 page-key-place = Zu „{ $place }“ gehen
+page-key-next = Zum nächsten Schritt
 page-key-filter = Zum Suchfeld der Tabelle gehen
 page-key-rows = Eine Zeile nach oben oder unten
 page-key-cells = Eine Zelle zur Seite

@@ -62,7 +62,7 @@ page-demo-none = Dieses Exemplar der Seite enthält keine Übungslieferungen.
 # Bringing files in
 page-bring-heading = Dateien laden
 page-bring-drop = Oder Dateien und Ordner irgendwo auf dieser Seite ablegen.
-page-bring-kinds = Tabellen als CSV, TSV oder Text, Arbeitsmappen (XLSX, ODS) oder ZIP-Archive davon.
+page-bring-kinds = Tabellen als CSV, TSV oder Text, Arbeitsmappen (XLSX, ODS) oder ZIP-Archive davon; auch eine gespeicherte Prüfung.
 page-bring-files = Ergebnisdateien
 page-bring-folder = Ergebnisordner
 page-bring-settings = Einstellungsdatei
@@ -222,6 +222,8 @@ page-need-class-of-all = { $count ->
     [one] Eine Messung nennt
    *[other] { $count } Messungen nennen
     } keine hier bekannte Werkstoffklasse. Welche Klasse ist es?
+page-class-several = { $n } Werkstoffe wurden gemessen: { $names }. Setzen Sie hier nur dann eine Klasse, wenn sie für alle stimmt.
+page-class-each = Für jeden Werkstoff angeben
 page-questions-each = Datei für Datei
 page-questions-left = { $n ->
     [one] { $n } weitere Datei fragt das: für alle beantworten oder in einer Einstellungsdatei.

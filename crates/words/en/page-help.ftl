@@ -268,6 +268,7 @@ page-keys-single-hint = Switch them off if you speak to your computer or press k
 page-key-guide = Open the guide
 page-key-keys = Show this list
 page-key-place = Go to { $place }
+page-key-next = To the next thing to do
 page-key-filter = Go to the search field of the table
 page-key-rows = One row up or down
 page-key-cells = One cell to the side

@@ -62,7 +62,7 @@ page-demo-none = This copy of the page carries no training deliveries.
 # Bringing files in
 page-bring-heading = Bring files in
 page-bring-drop = Or drop files and folders anywhere on this page.
-page-bring-kinds = Tables as CSV, TSV or text, workbooks (XLSX, ODS), or ZIP archives of them.
+page-bring-kinds = Tables as CSV, TSV or text, workbooks (XLSX, ODS), or ZIP archives of them; also an inspection that was saved.
 page-bring-files = Result files
 page-bring-folder = Result folder
 page-bring-settings = Settings file
@@ -222,6 +222,8 @@ page-need-class-of-all = { $count ->
     [one] One reading states
    *[other] { $count } readings state
     } no material class known here. Which class is it?
+page-class-several = { $n } materials were measured: { $names }. Set one class here only if it is right for all of them.
+page-class-each = Say it for each material
 page-questions-each = File by file
 page-questions-left = { $n ->
     [one] { $n } more file asks this: answer it for all, or in a settings file.

@@ -256,6 +256,7 @@ page-keys-single-hint = 音声で操作する場合や、誤って押してし�
 page-key-guide = 手引きを開く
 page-key-keys = この一覧を表示
 page-key-place = 「{ $place }」へ移動
+page-key-next = 次にすることへ移動
 page-key-filter = 表の検索欄へ移動
 page-key-rows = 1行上または下へ
 page-key-cells = 1セル横へ

@@ -59,7 +59,7 @@ page-demo-none = このページには練習用の納入品が入っていませ
 # Bringing files in
 page-bring-heading = ファイルを入れる
 page-bring-drop = または、ファイルやフォルダーをこのページのどこかにドロップしてください。
-page-bring-kinds = CSV、TSVまたはテキストの表、ブック（XLSX、ODS）、それらのZIPアーカイブ。
+page-bring-kinds = CSV、TSVまたはテキストの表、ブック（XLSX、ODS）、それらのZIPアーカイブ。保存した検査も開けます。
 page-bring-files = 結果ファイル
 page-bring-folder = 結果フォルダー
 page-bring-settings = 設定ファイル
@@ -182,6 +182,8 @@ page-readings-made = 測定は{ $n }件になります。
 page-questions-heading = ファイルだけでは分からない問い{ $n }件
 page-questions-all = 全{ $n }ファイルについて
 page-need-class-of-all = { $count }件の測定に、ここで扱う材料区分の記載がありません。どの区分ですか。
+page-class-several = { $n }種類の材料を測定しました：{ $names }。ここで分類を設定するのは、すべての材料に当てはまる場合だけにしてください。
+page-class-each = 材料ごとに指定する
 page-questions-each = ファイルごと
 page-questions-left = ほかに{ $n }個のファイルにも同じ問いがあります。全部についてまとめて答えるか、設定ファイルで答えてください。
 page-questions-lead = 答えがあるまでは、厳しい方の読み方を用います。答えを選んで「設定」を押してください。効果はすぐに表れ、取り消すこともできます。

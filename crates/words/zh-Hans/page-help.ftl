@@ -256,6 +256,7 @@ page-keys-single-hint = 若您用语音操作计算机，或常误按按键，�
 page-key-guide = 打开指南
 page-key-keys = 显示此列表
 page-key-place = 前往“{ $place }”
+page-key-next = 前往下一步
 page-key-filter = 转到读数表的查找栏
 page-key-rows = 上移或下移一行
 page-key-cells = 左移或右移一格

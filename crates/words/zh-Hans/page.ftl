@@ -59,7 +59,7 @@ page-demo-none = 这份页面不含练习用的到货数据。
 # Bringing files in
 page-bring-heading = 载入文件
 page-bring-drop = 也可将文件和文件夹拖到本页面任意位置。
-page-bring-kinds = CSV、TSV或文本表格，工作簿（XLSX、ODS），或它们的ZIP压缩包。
+page-bring-kinds = CSV、TSV或文本表格，工作簿（XLSX、ODS），或它们的ZIP压缩包；也可以是保存过的检验。
 page-bring-files = 结果文件
 page-bring-folder = 结果文件夹
 page-bring-settings = 设置文件
@@ -182,6 +182,8 @@ page-readings-made = 共得出{ $n }个读数。
 page-questions-heading = 文件留下{ $n }个问题
 page-questions-all = 对全部{ $n }个文件
 page-need-class-of-all = 有{ $count }个读数未注明此处已知的材料类别。是哪个类别？
+page-class-several = 测量了{ $n }种材料：{ $names }。只有当某一类别适用于所有材料时，才在此设定。
+page-class-each = 逐种材料说明
 page-questions-each = 逐个文件
 page-questions-left = 另有{ $n }个文件有此问题：请一次性回答全部，或写在设置文件中。
 page-questions-lead = 回答之前，按严格的理解处理。选定答案后按“设定”；效果立即显示，也可撤回。

@@ -1,7 +1,15 @@
 // Somebody in front of the page: brings files, sees, presses, types, takes things away. Half of it goes by keys alone.
 
 import assert from "node:assert/strict";
-import { fillDay, until } from "../drive.mjs";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { visitWebKit, whyNoWebKit } from "../drive-webkit.mjs";
+import { browsers, fillDay, top, until } from "../drive.mjs";
+
+/** Where a day can be had; each browser says by itself why not. */
+export const everywhere = [...browsers, { name: "WebKit", visit: visitWebKit, why: whyNoWebKit() }];
+
+export const onTheStick = (name) => readFileSync(join(top, "tests/browser/days/stick", name));
 
 export class Person {
   constructor(visit) {
@@ -112,6 +120,80 @@ export class Person {
     await this.writes(selector, text);
   }
 
+  // ---- by keys alone ----
+
+  /** Goes through a door. The chooser it opens is the system's; without a screen it closes at once, as if nothing had been chosen. */
+  async entersBy(door) {
+    await this.visit.evaluate(() => document.addEventListener("click", (event) => event.target.matches("input[type=file]") && event.preventDefault(), true));
+    await this.walksTo(door);
+    await this.visit.press("Enter");
+  }
+
+  /** What the page would have done next. */
+  wanted() {
+    return this.visit.evaluate(() => document.getElementById("next-action").dataset.action);
+  }
+
+  /** Goes to the next thing to do by its key, wherever one is, presses it, and says which control has the focus then. */
+  async goesOn(wanted) {
+    let now = "";
+    await until(`${wanted} to be the next thing to do`, async () => wanted.test((now = await this.wanted()))).catch((error) => {
+      throw new Error(`${error.message}; it is ${now}`);
+    });
+    await this.visit.press("Alt+Shift+0");
+    await this.visit.until("the next thing to do", () => document.activeElement.id === "next-go");
+    await this.visit.press("Enter");
+    // It says where the focus has gone, and the focus is to be seen.
+    const at = await this.visit.until(`what ${now} leads to`, () => {
+      const one = document.activeElement;
+      if (one.id === "next-go" || one === document.body || /^heading-/.test(one.id)) return null;
+      const box = one.getBoundingClientRect();
+      const there = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height, innerHeight) / 2);
+      return there !== null && (one.contains(there) || there.contains(one)) ? { id: one.id, text: one.textContent } : null;
+    }).catch(async (error) => {
+      const at = await this.visit.evaluate(() => `${document.activeElement.outerHTML.slice(0, 200)} at ${JSON.stringify(document.activeElement.getBoundingClientRect())}`);
+      throw new Error(`${error.message}; the focus is on ${at}`);
+    });
+    return at;
+  }
+
+  async putsOff(wanted) {
+    await until(`${wanted} to be the next thing to do`, async () => wanted.test(await this.wanted()));
+    await this.focuses("#next-later");
+    await this.visit.press("Enter");
+    await this.hears(/^Put off/);
+  }
+
+  /** Types into the field that has the focus, and Enter. */
+  async types(text) {
+    await this.visit.keys(text);
+    await this.visit.press("Enter");
+  }
+
+  /** One of a few: the arrow keys pass over them, Enter takes the one they stand on. */
+  async chooses(within, value) {
+    await this.focuses(`${within} input[type=radio]`);
+    await this.visit.press(" ");
+    for (let presses = 0; presses < 12; presses += 1) {
+      if (await this.visit.evaluate((wanted) => document.activeElement.value === wanted && document.activeElement.checked, value)) break;
+      await this.visit.press("ArrowDown");
+    }
+    assert.equal(await this.visit.evaluate(() => document.activeElement.value), value);
+    await this.visit.press("Enter");
+  }
+
+  /** One of a list, by the arrow keys where the list has the keys to itself; some systems open it over the page instead. */
+  async picksByKey(selector, value) {
+    await this.focuses(selector);
+    const stands = () => this.visit.evaluate((wanted) => document.querySelector(wanted).value, selector);
+    for (let presses = 0; presses < 40 && (await stands()) !== value; presses += 1) {
+      const before = await stands();
+      if (this.visit.opensLists !== true) await this.visit.press("ArrowDown");
+      if ((await stands()) === before) return this.visit.pick(selector, value);
+    }
+    assert.equal(await stands(), value);
+  }
+
   async opensColumnsOf(file) {
     await this.visit.until(`the columns of ${file}`, (wanted) => {
       const card = [...document.querySelectorAll("details.source")].find((one) => one.textContent.includes(wanted));
@@ -150,7 +232,8 @@ export class Person {
   }
 
   async takesAway(file) {
-    return this.visit.downloaded(file, () => this.visit.click(`#save-${file.replace(".", "-")}`));
+    await this.focuses(`#save-${file.replace(".", "-")}`);
+    return this.visit.downloaded(file, () => this.visit.press("Enter"));
   }
 
   async findings() {
@@ -177,12 +260,34 @@ export class Person {
     return this.visit.evaluate(() => Object.fromEntries([...document.querySelectorAll("#says-lots .lot")].map((lot) => [lot.querySelector("h3").innerText.split(" ")[0], { is: lot.querySelector(".disposition").innerText, text: lot.innerText }])));
   }
 
+  /** The certificate of a check standard, element by element, in the open form: what is the same for all is typed once. */
+  async givesCertificate(sample, number, elements) {
+    const form = await this.visit.until("the form", () => document.querySelector("#certificates-new form")?.id);
+    for (const [at, [element, [value, u]]] of Object.entries(elements).entries()) {
+      assert.equal(await this.visit.evaluate((id) => document.getElementById(`${id}-sample`).value, form), sample, "which sample it is stands there already");
+      await this.picksByKey(`#${form}-element`, element);
+      for (const [field, text] of [["value", value], ["u", u], ...(at === 0 ? [["id", number]] : [])]) {
+        await this.focuses(`#${form}-${field}`);
+        await this.visit.keys(text);
+      }
+      await this.visit.press("Enter");
+      await this.hears(new RegExp(`^Taken: check standard ${sample}: ${element} ${value} mg/kg, U ${u} mg/kg \\(k = 2\\), certificate ${number}`));
+      await this.visit.until("the form for the next element", (id) => document.activeElement.id === `${id}-element` && document.activeElement.value === "", form);
+    }
+  }
+
   /** Opens one reading in the table by its id. */
   async opensReading(id) {
     await this.goesTo("says");
     await this.visit.until(`the row ${id}`, (wanted) => [...document.querySelectorAll(".grid-body [role=row]")].some((row) => row.innerText.includes(wanted)), id);
     const row = await this.visit.evaluate((wanted) => [...document.querySelectorAll(".grid-body [role=row]")].find((one) => one.innerText.includes(wanted)).getAttribute("aria-rowindex"), id);
-    await this.visit.click(`.grid-body [role=row][aria-rowindex="${row}"] [role=gridcell]`);
+    await this.focuses('.grid-body [role=gridcell][tabindex="0"]');
+    for (let presses = 0; presses < 60; presses += 1) {
+      const now = await this.visit.evaluate(() => document.activeElement.closest("[role=row]")?.getAttribute("aria-rowindex") ?? null);
+      if (now === row) break;
+      await this.visit.press(Number(now ?? 0) < Number(row) ? "ArrowDown" : "ArrowUp");
+    }
+    await this.visit.press("Enter");
     await this.visit.until("the detail", (wanted) => !document.getElementById("detail").hidden && document.getElementById("detail-heading").textContent.includes(wanted), id);
   }
 

@@ -116,8 +116,11 @@ async function inspect(all: Found[]): Promise<void> {
   for (const { kind, file } of texts) await takeTextFile(kind, file);
   if (results.length > 0) {
     const reading = addFiles(results);
+    const more = state.place === "came-in";
     if (state.place === "start" || state.place === "prove") goTo("came-in");
     await reading;
+    // The chooser stands below everything; what came of it stands at the head.
+    if (more && state.place === "came-in") goTo("came-in", "heading-came-in");
   }
   const listed = await takePhotos(photos);
   if (results.length + listed > 0) await recordDoor();

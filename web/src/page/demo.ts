@@ -15,6 +15,8 @@ export interface Delivery {
   settings: TextFile | null;
   history: TextFile | null;
   results: TextFile[];
+  /** Drawn from a seed, and none of those that follow each other. */
+  fresh?: boolean;
 }
 
 let deliveries: Promise<Delivery[]> | null = null;

@@ -82,7 +82,9 @@ export function focusIn(id: string): boolean {
   for (let fold = field.parentElement?.closest("details"); fold != null; fold = fold.parentElement?.closest("details")) fold.open = true;
   field.focus({ preventScroll: true });
   const box = field.getBoundingClientRect();
-  if (box.top < 0 || box.bottom > innerHeight) field.scrollIntoView({ block: "center" });
+  // What stays at the head of the window covers what lies beneath it.
+  const covered = parseFloat(getComputedStyle(document.documentElement).scrollPaddingTop) || 0;
+  if (box.top < covered || box.bottom > innerHeight) field.scrollIntoView({ block: "center" });
   return document.activeElement === field;
 }
 

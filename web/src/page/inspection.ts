@@ -610,7 +610,7 @@ export function closeAndRemove(): Promise<void> {
     if (left !== null) putBy({ ...left, closed: true });
     forgetEverything();
     await freshInstance();
-    change({ event: say("page-keep-event-closed") });
+    change({ keepOpen: false, event: say("page-keep-event-closed") });
   });
 }
 

@@ -7,7 +7,8 @@
 //   1 bring results (a supplier: the customer's rule book first)
 //   2 files that were not read            3 what files leave open        4 columns nobody is sure of      5 rows refused
 //   6 evidence: which samples are checks (until that is said, they pass for product), class, sigma, thickness, materials, sampling, checks, doubtful readings, claims, chromium by area, laboratory,
-//     books, halogens, holds              7 lots that stay held or not accepted: who ends it, by when
+//     books, halogens, holds; a supplier's own claim where an entry may fit; then what only other readings settle
+//   7 lots that stay held or not accepted: who ends it, by when
 //   8 the head of the report              9 the self-check sheet (a supplier's), the report
 //  10 what was put off, in the same order 11 the next delivery
 // A training delivery leads on to the next one instead, and the trainer's room to its next lesson.
@@ -16,7 +17,7 @@
 // twice while nothing changes, and there is no going round.
 
 import type { OffersView, ReasonView, Summary } from "../shared/door";
-import { EVIDENCE, lotTarget, type Evidence } from "./act-kinds";
+import { EVIDENCE, lotTarget, materialTarget, type Evidence } from "./act-kinds";
 import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./places/reasons";
 import type { Door, PlaceName } from "./state";
 
@@ -39,12 +40,12 @@ export interface Situation {
   /** Everything shown was written to a file. */
   written: boolean;
   sheetTaken: boolean;
-  /** Whether a training delivery is open, and another comes after it; fresh: one that was drawn from a seed, which has no place among them. */
+  /** Whether a lesson is open, and another comes after it; fresh: a delivery that was drawn from a seed, which has no place among them. */
   lesson: "none" | "more" | "last" | "fresh";
   /** Recovery copies that are not of this visit. */
   found: number;
-  /** The person stands in the trainer's room. */
-  inRoom: boolean;
+  /** Where the person stands in the trainer's room, if there; `exercise` is the first that is open, 0 for none. */
+  room: { view: "home" | "lesson" | "other"; exercise: number } | null;
 }
 
 export interface FileAsked {
@@ -83,6 +84,9 @@ export interface Next {
   waiting: number;
 }
 
+/** Names the control of an act as the page does. */
+export type IdOf = (kind: string, target: string, more?: string) => string;
+
 /** What was put off, by id: once, or twice and left. */
 export type PutOff = ReadonlyMap<string, number>;
 
@@ -103,10 +107,16 @@ function cameIn(of: Situation): NextAction[] {
   return [
     ...book,
     ...of.unread.map((file) => action(`unread:${file.name}`, "unread", said("page-do-unread-why", { name: file.name }), "came-in", file.focus, { folds: [file.fold], with: { name: file.name } })),
-    ...of.questions.map((one) => action(`question:${one.code}`, `question-${one.code.replaceAll("_", "-")}`, one.text === "" ? said("page-do-question-why") : one.text, "came-in", `question-${one.code}`)),
+    ...of.questions.map((one) => classBegun(one.code, of.summary) ?? action(`question:${one.code}`, `question-${one.code.replaceAll("_", "-")}`, one.text === "" ? said("page-do-question-why") : one.text, "came-in", `question-${one.code}`)),
     ...of.columns.map((file) => action(`columns:${file.name}`, "columns", said("page-do-columns-why", { name: file.name }), "came-in", file.focus, { folds: file.folds, with: { n: file.columns } })),
     ...of.refused.map((file) => action(`refused:${file.name}`, "refused", said("page-do-refused-why", { name: file.name }), "came-in", file.focus, { folds: [file.fold], with: { n: file.rows, name: file.name } })),
   ];
+}
+
+/** Once one material has a class of its own, the others are asked beside it. */
+function classBegun(code: string, summary: Summary | null): NextAction | null {
+  const begun = code === "class_not_stated" && summary?.acts.some((act) => act.kind === "class" && !act.undone && act.target.startsWith("material:")) === true;
+  return begun ? action(`question:${code}`, "evidence-class", said("page-do-question-why"), "trust", "evidence-class") : null;
 }
 
 // ---- what is missing ----
@@ -114,6 +124,7 @@ function cameIn(of: Situation): NextAction[] {
 const IN_ORDER: Evidence["id"][] = ["class", "sigma", "thickness", "materials", "sampling", "trust", "doubtful", "claims", "cr6", "laboratory", "books", "halogens", "holds"];
 
 const CHECK_SAMPLES = "act-check_samples--";
+const RESULTS = "result-files";
 
 /** What only other readings settle: they are brought where results are. */
 const MEASURED_AGAIN = ["trust_failed", "trust_not_bracketed", "sampling_too_few", "material_not_measured"];
@@ -131,7 +142,7 @@ function given(summary: Summary, kind: string, target: string): boolean {
   return summary.acts.some((act) => act.kind === kind && !act.undone && act.value !== "" && (act.target === target || act.target === ""));
 }
 
-function sampling(name: string, reason: GatheredReason, summary: Summary, idOf: (kind: string, target: string) => string): NextAction | null {
+function sampling(name: string, reason: GatheredReason, summary: Summary, idOf: IdOf): NextAction | null {
   for (const lot of worstFirst(reason.lots)) {
     const kind = ["lot_size", "units_to_take"].find((one) => !given(summary, one, lotTarget(lot)));
     if (kind === undefined) continue;
@@ -143,7 +154,7 @@ function sampling(name: string, reason: GatheredReason, summary: Summary, idOf: 
   return null;
 }
 
-function evidence(of: Situation, idOf: (kind: string, target: string) => string): NextAction[] {
+function evidence(of: Situation, idOf: IdOf): NextAction[] {
   const { summary } = of;
   if (summary === null) return [];
   const open = gatherReasons(summary, "evidence").filter(isOpen);
@@ -151,13 +162,27 @@ function evidence(of: Situation, idOf: (kind: string, target: string) => string)
     const card = EVIDENCE.find((one) => one.id === id);
     return open.filter((reason) => card?.reasons.includes(reason.code) === true).map((reason) => (LOT_BY_LOT.includes(reason.code) ? sampling(`evidence:${reason.code}`, reason, summary, idOf) : null) ?? missing(id, reason, of, summary));
   });
-  return [...all.filter((one) => one.focus === CHECK_SAMPLES), ...all.filter((one) => one.focus !== CHECK_SAMPLES)];
+  const rank = (one: NextAction): number => (one.focus === CHECK_SAMPLES ? 0 : one.focus === RESULTS ? 3 : 1);
+  return [...all.map((one) => ({ one, at: rank(one) })), ...claims(of, idOf).map((one) => ({ one, at: 2 }))].sort((a, b) => a.at - b.at).map(({ one }) => one);
+}
+
+/** Over its limit, and an entry may fit that nobody claimed: a supplier finds that out before shipping. */
+function claims({ door, offers }: Situation, idOf: IdOf): NextAction[] {
+  if (door !== "ship" || offers === null) return [];
+  return offers.materials.flatMap((of) =>
+    of.substances
+      .filter((one) => one.over && one.entries.some((entry) => !entry.exceeded) && !of.claims.some((claim) => claim.substance === one.substance))
+      .map((one) => {
+        const id = idOf("claim", materialTarget(of), one.substance);
+        return action(`claim:${id}`, "claim", said("page-do-claim-why", { substance: one.substance, material: of.material ?? "" }), "trust", `${id}-form-entry`, { folds: ["claims-materials", `${id}-fold`], otherwise: "evidence-claims" });
+      }),
+  );
 }
 
 function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situation, summary: Summary): NextAction {
   const why = reason.said[0]?.text ?? reason.remedy;
   const name = `evidence:${reason.code}`;
-  if (MEASURED_AGAIN.includes(reason.code)) return action(name, `again-${reason.code.replaceAll("_", "-")}`, why, "came-in", "result-files");
+  if (MEASURED_AGAIN.includes(reason.code)) return action(name, `again-${reason.code.replaceAll("_", "-")}`, why, "came-in", RESULTS);
   // With no check named, the first thing is to name one; with some, it is their certificates that cover too little.
   if (reason.code === "trust_none" && summary.totals.rows_check === 0) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });
   if (["trust_none", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
@@ -181,7 +206,7 @@ function stays(reasons: ReadonlyArray<ReasonView>): string {
   return reasons.find((reason) => reason.effect !== "accept")?.text ?? "";
 }
 
-function lots(of: Situation, idOf: (kind: string, target: string) => string): NextAction[] {
+function lots(of: Situation, idOf: IdOf): NextAction[] {
   const { summary } = of;
   if (summary === null || of.door === "ship") return [];
   const targets = new Set<string>();
@@ -201,8 +226,12 @@ function lots(of: Situation, idOf: (kind: string, target: string) => string): Ne
 
 // ---- what is taken away ----
 
-function fields(of: Situation, idOf: (kind: string, target: string) => string): NextAction[] {
-  return of.fields.map((kind) => action(`field:${kind}`, `field-${kind.replaceAll("_", "-")}`, said("page-do-field-why"), "write", idOf(kind, "")));
+function fields(of: Situation, idOf: IdOf): NextAction[] {
+  const given = (kind: string): Partial<NextAction> & { focus: string } => {
+    const form = `${idOf("stated", "", kind)}-form`;
+    return kind === "customer" ? { focus: form, folds: [form] } : { focus: idOf(kind, "") };
+  };
+  return of.fields.map((kind) => action(`field:${kind}`, `field-${kind.replaceAll("_", "-")}`, said("page-do-field-why"), "write", given(kind).focus, { folds: given(kind).folds ?? [] }));
 }
 
 function take(of: Situation): NextAction[] {
@@ -210,13 +239,20 @@ function take(of: Situation): NextAction[] {
   return of.written ? sheet : [...sheet, action("report", "report", said("page-do-report-why"), "write", "save-report-html", { mayWait: false })];
 }
 
+function inRoom({ view, exercise }: NonNullable<Situation["room"]>): NextAction {
+  if (view === "home") return action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false });
+  if (view === "lesson" && exercise > 0) return action(`exercise:${exercise}`, "exercise", said("page-do-exercise-why"), "train", `exercise-${exercise}`, { mayWait: false, with: { n: exercise } });
+  return view === "lesson" ? action("after", "after", said("page-do-after-why"), "train", "train-after", { mayWait: false }) : action("lessons", "lessons", said("page-do-room-why"), "train", "train-all", { mayWait: false });
+}
+
 /**
  * The next action, and how many are put off.
  *
  * `idOf` names the control of an act as the page does.
  */
-export function nextAction(of: Situation, putOff: PutOff, idOf: (kind: string, target: string) => string): Next {
-  if (of.inRoom || of.lesson === "fresh") return { action: action("room", "room", said("page-do-room-why"), "train", "train-next", { mayWait: false }), waiting: 0 };
+export function nextAction(of: Situation, putOff: PutOff, idOf: IdOf): Next {
+  if (of.room !== null) return { action: inRoom(of.room), waiting: 0 };
+  if (of.lesson === "fresh") return { action: action("fresh", "fresh", said("page-do-fresh-why"), "train", "train-fresh-open", { mayWait: false }), waiting: 0 };
   if (of.lesson !== "none") {
     const more = of.lesson === "more";
     return { action: action("lesson", more ? "lesson" : "lesson-last", said(more ? "page-do-lesson-why" : "page-do-lesson-last-why"), more ? null : "start", more ? "lesson-next" : "doors", { mayWait: false }), waiting: 0 };

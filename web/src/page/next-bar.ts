@@ -15,7 +15,7 @@ import type { SourceView, Summary } from "../shared/door";
 import { say } from "./words";
 
 let putOff = new Map<string, number>();
-let lessonAfter: { of: unknown; more: Situation["lesson"] } = { of: null, more: "more" };
+let lessonAfter: { of: unknown; more: boolean } = { of: null, more: true };
 
 function fileAsked(source: SourceView, focus: string): FileAsked {
   return { name: source.name, rows: source.rows_refused, fold: controlId("source", source.name, String(source.index)), focus };
@@ -53,9 +53,9 @@ export function situation(): Situation {
     fields: summary === null ? [] : emptyFields(),
     written: state.written,
     sheetTaken: summary !== null && state.sheetOf === summary,
-    lesson: state.lesson === null ? "none" : lessonAfter.of === state.lesson ? lessonAfter.more : "more",
+    lesson: state.lesson === null ? "none" : state.lesson.fresh === true ? "fresh" : lessonAfter.of === state.lesson && !lessonAfter.more ? "last" : "more",
     found: state.leftovers.length,
-    inRoom: state.place === "train",
+    room: state.place === "train" ? state.room : null,
   };
 }
 
@@ -87,7 +87,8 @@ const LEADING_MS = 1500;
 
 /** Leads to the control: goes to its place, opens what it stands in, and gives it the focus. */
 async function lead(action: NextAction): Promise<void> {
-  if (action.place !== null) goTo(action.place);
+  // Gone to anew, a place is drawn anew: what one was led to would move away.
+  if (action.place !== null && action.place !== state.place) goTo(action.place);
   const end = Date.now() + LEADING_MS;
   for (const fold of action.folds) openFold(fold);
   // Nothing has the focus before it is there to stay: it would be read out on the way.
@@ -119,9 +120,9 @@ function later(): void {
 function learnLesson(): void {
   const { lesson } = state;
   if (lesson === null) return;
-  void Promise.all([lessonFrom(0), lessonFrom(1)]).then(([itself, after]) => {
+  void lessonFrom(1).then((after) => {
     if (state.lesson !== lesson) return;
-    lessonAfter = { of: lesson, more: itself === null ? "fresh" : after === null ? "last" : "more" };
+    lessonAfter = { of: lesson, more: after !== null };
     draw();
   });
 }
@@ -139,6 +140,6 @@ export function beginNextBar(): void {
     if (state.summary === null) putOff = new Map();
   });
   watch(["lesson"], learnLesson);
-  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "leftovers", "language"], draw);
+  watch(["summary", "place", "files", "door", "lesson", "written", "sheetOf", "leftovers", "offers", "room", "language"], draw);
   draw();
 }

@@ -92,6 +92,9 @@ export function rowForm(row: Row, wishes: RowWishes): HTMLElement {
     const hint = `${words(row.kind, of.name)}-hint`;
     return { of, control, box: field(say(words(row.kind, of.name)), control, hasWords(hint) ? say(hint) : "") };
   });
+  // Where some of it stands there already, one goes on at the first that does not.
+  const first = inputs.find((one) => one.of.needed === true && one.control.value === "");
+  if (first !== undefined) first.box.dataset["missing"] = "yes";
   const own = row.signed === true ? initialsInput(`${id}-own`) : null;
   const asked = (of: RowField): boolean => of.when === undefined || inputs.some((one) => one.of.name === of.when?.[0] && one.control.value === of.when[1]);
   const show = (): void => {

@@ -234,6 +234,7 @@ function drawLesson(): void {
   const { lesson } = state;
   const fold = byId<HTMLDetailsElement>("lesson");
   byId("lesson-box").hidden = lesson === null;
+  byId("lesson-before").hidden = byId("lesson-next").hidden = lesson?.fresh === true;
   fold.open = true;
   byId("lesson-title").textContent = lesson === null ? "" : say("page-lesson", { title: lesson.title });
   byId("lesson-story").replaceChildren(...(lesson?.story ?? []).map((paragraph) => el("p", {}, paragraph)));

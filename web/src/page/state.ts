@@ -82,6 +82,8 @@ export interface State {
   place: PlaceName;
   /** The training delivery that is open. */
   lesson: Delivery | null;
+  /** What is looked at in the trainer's room, and the first exercise there without an answer; 0 where none is. */
+  room: { view: "home" | "lesson" | "other"; exercise: number };
   version: string;
   /** The language of the page. */
   language: string;
@@ -166,6 +168,7 @@ export const state: State = {
   door: null,
   place: "start",
   lesson: null,
+  room: { view: "home", exercise: 0 },
   version: "",
   language: "en",
   reportLanguage: "",

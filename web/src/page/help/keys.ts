@@ -53,14 +53,17 @@ const MAC = /mac|iphone|ipad/i.test(navigator.platform);
 const TABS_BY_ALT = /linux|x11|cros/i.test(navigator.platform) && !/android/i.test(navigator.userAgent);
 const STEPS: PlaceName[] = ["came-in", "trust", "says", "next", "write"];
 
+const altAnd = (digit: number): string[] => (TABS_BY_ALT ? ["Alt", cap("shift"), String(digit)] : ["Alt", String(digit)]);
+// By the place of the key on the board: with Shift or Alt the letter it makes is another one.
+const altDigit = (event: KeyboardEvent, digit: number): boolean => event.altKey && !event.ctrlKey && !event.metaKey && event.shiftKey === TABS_BY_ALT && event.code === `Digit${digit}`;
+
 function placeKeys(): Key[] {
   return STEPS.map((place, at) => ({
     id: `place-${place}`,
     group: "anywhere",
-    caps: () => [TABS_BY_ALT ? ["Alt", cap("shift"), String(at + 1)] : ["Alt", String(at + 1)]],
+    caps: () => [altAnd(at + 1)],
     words: () => say("page-key-place", { place: say(`page-place-${place}`) }),
-    // By the place of the key on the board: with Shift or Alt the letter it makes is another one.
-    fits: (event) => event.altKey && !event.ctrlKey && !event.metaKey && event.shiftKey === TABS_BY_ALT && event.code === `Digit${at + 1}`,
+    fits: (event) => altDigit(event, at + 1),
     run: () => goTo(place, `heading-${place}`),
   }));
 }
@@ -75,6 +78,15 @@ export function beginKeys(openGuide: () => void): void {
     { id: "guide", group: "anywhere", caps: () => [["F1"]], words: () => say("page-key-guide"), fits: (event) => event.key === "F1" && plain(event) && !event.shiftKey, run: openGuide, inFields: true },
     { id: "keys", group: "anywhere", caps: () => [["?"]], words: () => say("page-key-keys"), single: true, fits: (event) => event.key === "?" && plain(event), run: openKeys },
     ...placeKeys(),
+    {
+      id: "next",
+      group: "anywhere",
+      caps: () => [altAnd(0)],
+      words: () => say("page-key-next"),
+      fits: (event) => altDigit(event, 0),
+      run: () => document.getElementById("next-go")?.focus(),
+      inFields: true,
+    },
     {
       id: "filter",
       group: "anywhere",

@@ -7,6 +7,7 @@ import { givenBy, inForce, standing, valueName } from "../acts-in-force";
 import { byId, el, focusIn, redraw, type Child } from "../elements";
 import { doAct, filesTakenOut, putFileBack, removeFile } from "../inspection";
 import { inFile } from "../outcomes";
+import { goTo } from "../place";
 import { showPreview } from "../previews";
 import { fileOf } from "../reading";
 import { state, watch, type HeldFile } from "../state";
@@ -208,6 +209,7 @@ function question({ code, asked: list, open }: Question): HTMLElement {
     return [
       el("p", {}, el("strong", {}, each.source.name), " ", each.text),
       evidenceFor(code, each.source, say("page-evidence-stands")),
+      each.act === null ? severalMaterials(code) : null,
       each.act !== null
         ? answered(answer?.kind ?? "", each, own)
         : answer === undefined
@@ -226,6 +228,7 @@ function question({ code, asked: list, open }: Question): HTMLElement {
     el("p", {}, el("strong", {}, say("page-questions-all", { n: list.length })), " ", text),
     // The first file's numbers stand for the others; each file's own stand below.
     evidenceFor(code, first.source, say("page-evidence-of-file", { name: first.source.name })),
+    open.length === 0 ? null : severalMaterials(code),
     whole !== null
       ? answered(answer.kind, { ...first, act: whole, still: list.some((each) => each.still) }, `${id}-all`)
       : open.length === 0
@@ -235,6 +238,21 @@ function question({ code, asked: list, open }: Question): HTMLElement {
       ...list.slice(0, MOST_CARDS).map((each) => el("div", { class: "question" }, one(each))),
       list.length > MOST_CARDS ? el("p", { class: "quiet" }, say("page-questions-left", { n: list.length - MOST_CARDS })) : null,
     ]),
+  );
+}
+
+const NAMED = 5;
+
+/** One class for all is quickly set and wrong for some: whoever measured several materials is told, and shown where each has its own. */
+function severalMaterials(code: string): Child {
+  const names = [...new Set((state.summary?.materials ?? []).flatMap((one) => one.material ?? one.part ?? []))];
+  if (code !== "class_not_stated" || names.length < 2) return null;
+  const first = names.slice(0, NAMED).join(", ");
+  return el(
+    "div",
+    { class: "class-each" },
+    el("p", {}, say("page-class-several", { n: names.length, names: names.length > NAMED ? say("page-and-more", { names: first, n: names.length - NAMED }) : first })),
+    el("button", { type: "button", class: "second", on: { click: () => goTo("trust", "evidence-class") } }, say("page-class-each")),
   );
 }
 

@@ -6,6 +6,7 @@ import { fieldsIn, lotTarget } from "../act-kinds";
 import { standing } from "../acts-in-force";
 import { el, type Child } from "../elements";
 import { lotName } from "../outcomes";
+import { state } from "../state";
 import { rowForm, rowsGiven, type Row } from "../row-form";
 import { say } from "../words";
 import { lazyFold } from "./lazy-fold";
@@ -33,9 +34,14 @@ export function statedForReport(summary: Summary): Child {
       entry({ kind: "records_kept" }, "text"),
       listed({ kind: "invented", none: say("page-stated-invented-none") }, ["yes", "no"]),
     ),
-    ...[ISSUER, CUSTOMER, ITEM, SAMPLED, AUTHORISED].map((row) => stated(row, "", say("page-stated-all"))),
+    ...[ISSUER, ...(state.door === "ship" ? [] : [CUSTOMER]), ITEM, SAMPLED, AUTHORISED].map((row) => stated(row, "", say("page-stated-all"))),
     perLot(summary),
   ]);
+}
+
+/** On the sheet of a supplier the customer stands at the head. */
+export function customerStated(): HTMLElement {
+  return stated(CUSTOMER, "", say("page-stated-all"));
 }
 
 function stated(row: Row, target: string, about: string): HTMLElement {

@@ -35,7 +35,7 @@ export function takeAway(summary: Summary): HTMLElement {
       item("one-page", "report-one-page.html"),
       item("report", "report.html", ships ? "second" : "primary"),
       item("annex", "report-annex.html"),
-      ...forOthers(papers),
+      ...forOthers(papers, ships),
       ships ? null : selfCheck(papers, "tool"),
       item("xlsx", "findings.xlsx"),
       item("csv", "findings.csv"),
@@ -59,17 +59,24 @@ function tag(): string {
 
 // ---- papers for others ----
 
-function forOthers(papers: PapersView | null): Child[] {
+function forOthers(papers: PapersView | null, ships: boolean): Child[] {
   if (papers === null) return [el("li", { class: "take", "aria-busy": "true" }, el("p", { class: "quiet" }, say("page-take-looking")))];
-  const { samples, notices, without_supplier, labels } = papers;
-  const shown = notices.slice(0, MOST_NOTICES);
+  const { samples, labels } = papers;
   return [
     samples === 0 ? none("laboratory", say("page-take-laboratory-none")) : item("laboratory", "laboratory-request.html", "tool", say("page-take-laboratory-count", { n: samples })),
+    // Who ships would write the notices to itself.
+    ...(ships ? [] : supplierNotices(papers)),
+    labels === 0 ? none("labels", say("page-take-labels-none")) : item("labels", "labels.html", "tool", say("page-take-labels-count", { n: labels })),
+  ];
+}
+
+function supplierNotices({ notices, without_supplier }: PapersView): Child[] {
+  const shown = notices.slice(0, MOST_NOTICES);
+  return [
     ...shown.map((notice) => take(say("page-take-notice", { supplier: notice.supplier }), notice.file, `${say("page-take-notice-count", { n: notice.lots })} ${say("page-take-notice-why")}`, both(notice.file, "tool", say("page-take-notice", { supplier: notice.supplier })))),
     notices.length > shown.length ? none("notices", say("page-take-notices-more", { n: notices.length - shown.length })) : null,
     notices.length === 0 && without_supplier === 0 ? none("notices", say("page-take-notices-none")) : null,
     without_supplier === 0 ? null : none("notices", say("page-take-notices-nameless", { n: without_supplier })),
-    labels === 0 ? none("labels", say("page-take-labels-none")) : item("labels", "labels.html", "tool", say("page-take-labels-count", { n: labels })),
   ];
 }
 

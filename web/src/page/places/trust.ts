@@ -2,7 +2,7 @@
 
 import type { LotView, OffersView, Summary } from "../../shared/door";
 import { choice, controlId, entry, type ControlWishes } from "../acts-given";
-import { EVIDENCE, lotTarget, materialTarget, partTarget, sourceTarget, type Choosable, type Evidence, type Typed } from "../act-kinds";
+import { EVIDENCE, fieldsIn, listedNames, lotTarget, materialTarget, partTarget, sourceTarget, type Choosable, type Evidence, type Typed } from "../act-kinds";
 import { inForce, standing } from "../acts-in-force";
 import { el, redraw, type Child } from "../elements";
 import { lotName, namesOf } from "../outcomes";
@@ -33,6 +33,8 @@ const FEW = 6;
 /** Cards that nothing has to be given on: "nothing missing" would be said of a lot on hold. */
 const SHOWS_ONLY: Evidence["id"][] = ["laboratory", "holds"];
 
+const SECOND_COLUMN = EVIDENCE.findIndex((one) => one.id === "sigma");
+
 /** How many kinds of evidence are missing. */
 export function trustNeeds(summary: Summary): string {
   const n = new Set(gatherReasons(summary, "evidence").filter(isOpen).map((reason) => reason.code)).size;
@@ -52,7 +54,9 @@ export function drawTrust(host: HTMLElement): void {
   }
   const missing = gatherReasons(summary, "evidence");
   const told = new Set<string>();
-  const cards = EVIDENCE.map((evidence) => {
+  // A supplier decides about no hold of its customer; what was decided elsewhere is still shown.
+  const shown = EVIDENCE.filter((one) => one.id !== "holds" || state.door !== "ship" || summary.acts.some((act) => !act.undone && ["lift", "hold_ends"].includes(act.kind)));
+  const cards = shown.map((evidence) => {
     const reasons = missing.filter((reason) => evidence.reasons.includes(reason.code));
     for (const reason of reasons) told.add(reason.code);
     return card(evidence, reasons, summary, offers);
@@ -61,7 +65,8 @@ export function drawTrust(host: HTMLElement): void {
   redraw(
     host,
     el("p", { class: "quiet" }, say("page-evidence-advisory-hint")),
-    el("div", { class: "cards" }, ...cards),
+    // Two columns of their own: in columns that even themselves out, a card changes sides while somebody fills it in.
+    el("div", { class: "cards" }, el("div", {}, ...cards.slice(0, SECOND_COLUMN)), el("div", {}, ...cards.slice(SECOND_COLUMN))),
     others.length === 0 ? null : el("section", { class: "card card-open" }, el("h2", {}, say("page-trust-others")), el("ul", { class: "reasons" }, ...others.map(effect))),
     suppliersShown(),
     books(summary),
@@ -124,8 +129,17 @@ function certificates(): HTMLElement {
   return lazyFold("certificates", "fold fold-inner", false, [say("page-certificates")], () => [
     el("p", { class: "hint" }, say("page-certificates-hint")),
     rowsGiven(CERTIFICATE, "", "certificates"),
-    el("div", { id: "certificates-new" }, rowForm(CERTIFICATE, { target: "", about: say("page-certificates") })),
+    el("div", { id: "certificates-new" }, rowForm(CERTIFICATE, { target: "", about: say("page-certificates"), now: lastCertificate() })),
   ]);
+}
+
+/** A certificate states several elements: what is the same for all of them is typed once. */
+function lastCertificate(): Record<string, string> {
+  const last = (state.summary?.acts ?? []).filter((act) => act.kind === "certificate" && !act.undone).at(-1);
+  const [sample = "", ...others] = listedNames(standing("check_samples", "")?.value ?? "");
+  if (last === undefined) return others.length === 0 ? { sample } : {};
+  const { element: _element, value: _value, u: _u, ...same } = fieldsIn(last.value);
+  return same;
 }
 
 /** From what a chart takes its limits, and by which rules it signals. */

@@ -8,16 +8,18 @@ import { el, redraw, type Child } from "../elements";
 import { doAct, undo } from "../inspection";
 import { state } from "../state";
 import { say } from "../words";
-import { statedForReport } from "./for-report";
+import { customerStated, statedForReport } from "./for-report";
 import { nothingRead } from "./nothing-read";
 import { takeAway } from "./take";
 import { today } from "./who";
 
 const FIELDS = ["title", "inspector", "place", "reviewed_at"] as const;
+/** What the self-check sheet leaves a line for besides. */
+const SHEET_FIELDS = ["contact", "customer"] as const;
 
 /** What the report's head still lacks, by the acts that give it. */
-export function emptyFields(): (typeof FIELDS)[number][] {
-  return FIELDS.filter((kind) => standing(kind, "") === null);
+export function emptyFields(): string[] {
+  return [...FIELDS, ...(state.door === "ship" ? SHEET_FIELDS : [])].filter((kind) => standing(kind, "") === null);
 }
 
 export function writeNeeds(_summary: Summary): string {
@@ -31,6 +33,7 @@ export function drawWrite(host: HTMLElement): void {
     redraw(host, el("p", { class: "empty" }, say("page-nothing-yet")));
     return;
   }
+  const ships = state.door === "ship";
   redraw(
     host,
     el("p", { class: "lead" }, say("page-not-a-declaration")),
@@ -53,22 +56,13 @@ export function drawWrite(host: HTMLElement): void {
         ),
         listed({ kind: "category", none: say("page-category-none") }, CATEGORY.values),
         entry({ kind: "placing_date" }, "date"),
+        ships ? entry({ kind: "contact" }, "text") : null,
       ),
+      ships ? customerStated() : null,
       statedForReport(summary),
     ),
-    el(
-      "section",
-      { class: "card", "aria-labelledby": "write-papers" },
-      el("h2", { id: "write-papers" }, say("page-write-papers")),
-      el("p", { class: "quiet" }, say("page-write-papers-why")),
-      el(
-        "div",
-        { class: "controls" },
-        entry({ kind: "contact" }, "text"),
-        entry({ kind: "reply_by" }, "date"),
-        entry({ kind: "requested_action" }, "text"),
-      ),
-    ),
+    // Who ships asks no supplier for anything.
+    ships ? null : papersStated(),
     takeAway(summary),
     el(
       "section",
@@ -77,6 +71,16 @@ export function drawWrite(host: HTMLElement): void {
       el("p", { class: "quiet" }, say("page-write-acts-why")),
       acts(summary),
     ),
+  );
+}
+
+function papersStated(): HTMLElement {
+  return el(
+    "section",
+    { class: "card", "aria-labelledby": "write-papers" },
+    el("h2", { id: "write-papers" }, say("page-write-papers")),
+    el("p", { class: "quiet" }, say("page-write-papers-why")),
+    el("div", { class: "controls" }, entry({ kind: "contact" }, "text"), entry({ kind: "reply_by" }, "date"), entry({ kind: "requested_action" }, "text")),
   );
 }
 

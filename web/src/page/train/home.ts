@@ -21,6 +21,7 @@ async function openFresh(): Promise<void> {
     settings: made.settings,
     history: null,
     results: [made.results],
+    fresh: true,
   };
   await openDelivery(delivery);
 }

@@ -37,17 +37,17 @@ function onwards(lesson: LessonName): HTMLElement {
   const at = LESSONS.indexOf(lesson);
   const before = LESSONS[at - 1];
   const after = LESSONS[at + 1];
-  const link = (to: string, look: string, text: string, id?: string): HTMLElement => el("a", { id, class: look, href: to }, text);
+  const link = (to: string, look: string, text: string): HTMLElement => el("a", { id: look === "primary" ? "train-after" : undefined, class: look, href: to }, text);
   return el(
     "nav",
     { class: "train-onwards", "aria-label": say("page-train-lessons") },
     before === undefined ? null : link(addressOf(before), "tool", say("page-train-before")),
     link(addressOf("home"), "tool", say("page-train-home")),
-    after === undefined ? link(addressOf("sheet"), "primary", say("page-train-to-sheet"), "train-next") : link(addressOf(after), "primary", say("page-train-after", { title: say(`page-train-${after}-title`) }), "train-next"),
+    after === undefined ? link(addressOf("sheet"), "primary", say("page-train-to-sheet")) : link(addressOf(after), "primary", say("page-train-after", { title: say(`page-train-${after}-title`) })),
   );
 }
 
-export function drawLesson(host: HTMLElement, lesson: LessonName): void {
+export function drawLesson(host: HTMLElement, lesson: LessonName, answered: () => void): void {
   const progress = el("p", { class: "hint", id: "lesson-progress" });
   const look = el("div", { class: "train-look" });
   void demoDeliveries().then((all) => {
@@ -74,6 +74,7 @@ export function drawLesson(host: HTMLElement, lesson: LessonName): void {
     exercisesBox(lesson, {
       progress: () => {
         progress.textContent = progressText(lesson);
+        answered();
       },
     }),
     look,

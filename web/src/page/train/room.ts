@@ -2,20 +2,20 @@
 
 import { el } from "../elements";
 import { addressChanged, registerAddress } from "../place";
-import { state, watch } from "../state";
+import { change, state, watch } from "../state";
 import { say } from "../words";
 import { exercisesOf } from "./ask";
 import { drawHome } from "./home";
 import { drawLesson } from "./lesson";
 import { movableRuler } from "./ruler";
 import { drawSheet } from "./sheet";
-import { addressOf, fromAddress, newSeed, training } from "./training";
+import { addressOf, fromAddress, newSeed, openExercise, training } from "./training";
 
 let drawn = false;
 
 function drawRuler(host: HTMLElement): void {
   host.replaceChildren(
-    el("header", { class: "train-head" }, el("a", { id: "train-next", class: "tool", href: addressOf("home") }, say("page-train-home"))),
+    el("header", { class: "train-head" }, el("a", { id: "train-all", class: "tool", href: addressOf("home") }, say("page-train-home"))),
     el("h2", { id: "train-view", class: "train-title", tabindex: -1 }, say("page-train-ruler")),
     el("p", {}, say("page-train-ruler-lead")),
     el("div", { class: "card" }, movableRuler("ruler")),
@@ -42,7 +42,15 @@ function draw(host: HTMLElement): void {
   if (view === "home") drawHome(host, (seed) => useSeed(host, seed));
   else if (view === "ruler") drawRuler(host);
   else if (view === "sheet") drawSheet(host);
-  else drawLesson(host, view);
+  else drawLesson(host, view, tellRoom);
+  tellRoom();
+}
+
+/** Of where one stands in the room the next action is told. */
+function tellRoom(): void {
+  const { view } = training;
+  if (view === "home" || view === "ruler" || view === "sheet") change({ room: { view: view === "home" ? "home" : "other", exercise: 0 } });
+  else change({ room: { view: "lesson", exercise: openExercise(view) } });
 }
 
 export function beginTraining(host: HTMLElement): void {

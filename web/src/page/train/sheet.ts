@@ -93,7 +93,7 @@ export function drawSheet(host: HTMLElement): void {
   });
   const body = el("div", { id: "sheet-body", "aria-busy": "true" });
   host.replaceChildren(
-    el("header", { class: "train-head" }, el("a", { id: "train-next", class: "tool", href: addressOf("home") }, say("page-train-home"))),
+    el("header", { class: "train-head" }, el("a", { id: "train-all", class: "tool", href: addressOf("home") }, say("page-train-home"))),
     el("h2", { id: "train-view", class: "train-title", tabindex: -1 }, say("page-train-sheet")),
     el(
       "div",

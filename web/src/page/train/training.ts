@@ -110,6 +110,11 @@ export function progressOf(lesson: LessonName): Progress {
   return { done: given.length, right: given.filter((one) => one.correct).length, of };
 }
 
+/** The first exercise of a lesson without an answer; 0 where all on show have one. */
+export function openExercise(lesson: LessonName): number {
+  return Array.from({ length: shownOf(lesson) }, (_, at) => at + 1).find((n) => answerOf(lesson, n) === undefined) ?? 0;
+}
+
 /** The first lesson with an exercise that is still open; null where all are answered. */
 export function nextLesson(): LessonName | null {
   return LESSONS.find((lesson) => progressOf(lesson).done < AT_FIRST) ?? null;
