@@ -64,7 +64,6 @@ fn view(words: &Words, proof: &Proof) -> ProofView {
             .map(|(name, version)| format!("{name} {version}"))
             .unwrap_or_default(),
         nothing_differs: proof.nothing_differs(),
-        holds: proof.holds(),
         could_be_proved: proof.could_be_proved(),
         text: said::verdict(words, proof),
         places: proof.places.list.iter().map(place).collect(),
@@ -85,7 +84,6 @@ pub(crate) struct ProofView {
     only_findings: Option<&'static str>,
     program: String,
     nothing_differs: bool,
-    holds: bool,
     could_be_proved: bool,
     text: String,
     places: Vec<PlaceView>,

@@ -1070,7 +1070,7 @@ mod tests {
         same_keys("ProofView", &view);
         same_keys("ProofPlace", &view["places"][0]);
         same_keys("ProofFile", &view["files"][0]);
-        assert_eq!((&view["verdict"], &view["holds"]), (&"differs".into(), &false.into()));
+        assert_eq!((&view["verdict"], &view["nothing_differs"]), (&"differs".into(), &false.into()));
         assert!(view["places"][0]["says"].as_str().unwrap().contains("136"), "{view}");
         assert!(view["places"][0]["gives"].as_str().unwrap().contains("1360"), "{view}");
         assert_eq!(

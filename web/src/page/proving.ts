@@ -80,7 +80,7 @@ export function standing(proof: ProofView): { wall: "accept" | "hold" | "not_acc
   if (proof.verdict === "differs") return { wall: "not_accept", word: "differs" };
   if (!proof.nothing_differs) return { wall: "not_accept", word: "contradicted" };
   // What a person reads in it was held against nothing, whatever was given beside it.
-  if (!proof.holds) return { wall: "hold", word: "findings" };
+  if (proof.only_findings !== null) return { wall: "hold", word: "findings" };
   const digest = proof.given_digest === true;
   const word = proof.data_are_those_files ? (digest ? "both" : "files") : digest ? "digest" : "self";
   // A report that agrees with itself alone was not held against anything of the world yet.
@@ -113,7 +113,7 @@ function proveAll(focus: boolean): Promise<void> {
       await proveEach(machine, proving, cancel);
       const { reports } = state.proving;
       const [first] = reports;
-      const holding = reports.filter((report) => report.proof?.holds === true).length;
+      const holding = reports.filter(({ proof }) => proof?.nothing_differs === true && proof.only_findings === null).length;
       change({
         event:
           first?.proof != null && reports.length === 1

@@ -884,10 +884,8 @@ export interface ProofView {
   language: string | null;
   /** Name and version of the program that made it; empty where nothing says so. */
   program: string;
-  /** Nothing that was compared is another, and nothing that was given beside it says otherwise. */
+  /** Nothing that was compared is another, and nothing that was given beside it says otherwise. Where `only_findings` is set, what a person reads in it was not compared. */
   nothing_differs: boolean;
-  /** The same, and what a person reads in it was compared too, not only its findings. */
-  holds: boolean;
   could_be_proved: boolean;
   /** The verdict in one line. */
   text: string;
