@@ -3,6 +3,7 @@
 //! `TAMPER_EDITS=20000` makes more of them, `TAMPER_SEED=7` others.
 
 use std::collections::BTreeMap;
+use std::fmt::Write as _;
 use std::ops::Range;
 
 use plumbline_core::acts::{Act, ActKind, Target};
@@ -508,7 +509,7 @@ fn sealed(report: &str) -> String {
                 continue;
             }
         };
-        out.push_str(&format!("{fields}\t{}\n", check_of(&fields, "")));
+        writeln!(out, "{fields}\t{}", check_of(&fields, "")).expect("a text takes every text");
     }
     format!("{above}{OPENS}{out}{CLOSES}{below}")
 }
