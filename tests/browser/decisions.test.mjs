@@ -147,7 +147,7 @@ test("the rule books in force and on the shelf explain themselves", async () => 
   }
 });
 
-test("what falls out of conformity stands in What next?, first day first", async () => {
+test("which exemptions run out stands in What next?, first day first", async () => {
   const visit = await visitChromium();
   try {
     const valve = deliveries().find((delivery) => delivery.name.includes("brass-valve"));

@@ -234,8 +234,8 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
     // Writing to a String cannot fail, so the results are dropped.
     let _ = write!(
         svg,
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"ruler ruler-{}\" viewBox=\"0 0 360 92\" width=\"360\" \
-         height=\"92\" role=\"img\" aria-label=\"{}. {}\"><title>{}</title><desc>{}</desc>",
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"ruler ruler-{}\" viewBox=\"0 0 360 95\" width=\"360\" \
+         height=\"95\" role=\"img\" aria-label=\"{}. {}\"><title>{}</title><desc>{}</desc>",
         escape(&class),
         escape(ruler.title),
         escape(ruler.description),
@@ -311,7 +311,7 @@ fn decades(svg: &mut String, scale: &Scale, decimal: &str) {
         let _ = write!(
             svg,
             "<line x1=\"{x:.1}\" y1=\"{AXIS:.1}\" x2=\"{x:.1}\" y2=\"67.0\" stroke=\"currentColor\"/>\
-             <text x=\"{x_text:.1}\" y=\"88\" font-size=\"9\" text-anchor=\"{anchor}\" fill=\"currentColor\" \
+             <text x=\"{x_text:.1}\" y=\"91\" font-size=\"9\" text-anchor=\"{anchor}\" fill=\"currentColor\" \
              opacity=\"0.75\">{label}</text>"
         );
     }
@@ -326,7 +326,7 @@ fn edge_labels(svg: &mut String, ruler: &Ruler<'_>, band_from: f64, band_to: f64
     let middle = f64::midpoint(band_from, band_to).clamp(40.0, WIDTH - 40.0);
     let _ = write!(
         svg,
-        "<text class=\"ruler-edges\" x=\"{middle:.1}\" y=\"77\" font-size=\"9\" text-anchor=\"middle\" \
+        "<text class=\"ruler-edges\" x=\"{middle:.1}\" y=\"76\" font-size=\"9\" text-anchor=\"middle\" \
          fill=\"currentColor\" font-weight=\"600\">{} {}</text>",
         escape(&with_sign(&edges, ruler.decimal)),
         escape(ruler.band_word)

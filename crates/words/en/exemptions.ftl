@@ -137,7 +137,7 @@ cr6-negative = negative: no chromium(VI) found
 cr6-inconclusive = inconclusive
 cr6-positive = positive: chromium(VI) is present
 
-expiries-title = What falls out of conformity, and when
+expiries-title = Which exemptions run out, and when
 expiries-none = No claimed or possible exemption has a day of expiry here.
 expiry-claimed = { $day }: exemption { $entry } for { $about } expires ({ $renewal }). Claimed for { $count ->
         [one] one material

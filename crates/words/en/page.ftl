@@ -954,7 +954,7 @@ page-shelf-where = Where
 page-shelf-days = Holds for
 
 # What next?
-page-next-expiries = What falls out of conformity, and when
+page-next-expiries = Which exemptions run out, and when
 page-next-expiries-why = Days on which an exemption expires that something here rests on, or may rest on.
 page-next-expiry-claimed = claimed
 page-next-expiry-candidate = not claimed

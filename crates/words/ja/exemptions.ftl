@@ -134,7 +134,7 @@ cr6-negative = 陰性：クロム(VI)は見つからず
 cr6-inconclusive = 判断不能
 cr6-positive = 陽性：クロム(VI)が存在
 
-expiries-title = 適合でなくなるものと、その時期
+expiries-title = 失効する適用除外と、その時期
 expiries-none = 主張された、または対象としうる適用除外に、失効日のあるものはここにありません。
 expiry-claimed = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。ロット{ $names }の{ $count }材料について主張されています。
 expiry-candidate = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていませんが、ロット{ $names }の{ $count }材料について主張しうるものです。

@@ -740,7 +740,7 @@ page-shelf-where = 地域
 page-shelf-days = 対象
 
 # What next?
-page-next-expiries = 適合でなくなるものと、その時期
+page-next-expiries = 失効する適用除外と、その時期
 page-next-expiries-why = ここにあるものがよりどころとする、またはよりどころとしうる適用除外の失効日です。
 page-next-expiry-claimed = 主張済み
 page-next-expiry-candidate = 主張なし

@@ -134,7 +134,7 @@ cr6-negative = 阴性：未检出六价铬
 cr6-inconclusive = 不能判定
 cr6-positive = 阳性：存在六价铬
 
-expiries-title = 何时、哪些将不再符合
+expiries-title = 哪些豁免将到期，何时到期
 expiries-none = 此处所主张的或可能的豁免都没有到期日。
 expiry-claimed = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。已为{ $count }种材料主张，批次{ $names }。
 expiry-candidate = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；可为{ $count }种材料主张，批次{ $names }。

@@ -728,7 +728,7 @@ page-shelf-where = 适用地区
 page-shelf-days = 适用于
 
 # What next?
-page-next-expiries = 何时、哪些将不再符合
+page-next-expiries = 哪些豁免将到期，何时到期
 page-next-expiries-why = 此处所依据或可能依据的豁免的到期日。
 page-next-expiry-claimed = 已主张
 page-next-expiry-candidate = 未主张
