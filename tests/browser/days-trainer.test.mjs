@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
 import { Person, everywhere, onTheStick } from "./days/person.mjs";
-import { top, writtenFiles } from "./drive.mjs";
+import { top, until, writtenFiles } from "./drive.mjs";
 
 const SEED = "4711";
 /** What the native program answers to the first lesson's exercises of this seed. */
@@ -57,17 +57,20 @@ for (const { name, visit: open, why = null } of everywhere) {
       await opensLesson();
       const outcome = () => visit.text(".movable");
       await trainer.sees(/BL[\s\S]*400 \+ 3 × 20 = 460 mg\/kg, at or under the low edge 700/, ".movable");
-      const moves = async (what, pattern, key = "PageUp") => {
+      // A step at a time, and a look at what the words say now: inside the band they stay the same.
+      const moves = async (what, pattern, look) => {
         await trainer.focuses(`#move-band-${what}-slide`);
-        for (let steps = 0; steps < 30 && !pattern.test(await outcome()); steps += 1) {
-          await visit.press(key);
-          await new Promise((go) => setTimeout(go, 60));
+        for (let steps = 0; steps < 30; steps += 1) {
+          const before = await outcome();
+          if (pattern.test(before)) break;
+          await visit.press("PageUp");
+          await until("other words", async () => (await outcome()) !== before, look).catch(() => undefined);
         }
         await trainer.sees(pattern, ".movable");
       };
-      await moves("value", /undecided\s[\s\S]*touch the undecided band|X\s/);
-      await moves("value", /OL\s[\s\S]*at or over the high edge 1300/);
-      await moves("sigma", /X\s+undecided/);
+      await moves("value", /touch the undecided band/, 2000);
+      await moves("value", /OL\s[\s\S]*at or over the high edge 1300/, 150);
+      await moves("sigma", /X\s+undecided/, 2000);
       await trainer.sees(/Now: undecided/, ".movable");
 
       shared = (await exercises(visit)).slice(0, 3);
@@ -102,6 +105,7 @@ for (const { name, visit: open, why = null } of everywhere) {
       await presses("#train .train-head a");
       await hash(/^#train\/home\/4711$/);
       await presses("#train-fresh-open");
+      await visit.until("what it says", () => document.activeElement.id === "heading-says");
       await trainer.sees(/seed 4711/, "#lesson-box");
       await trainer.sees(/Training with invented data/, "#door-label");
       assert.notEqual(await visit.text("#summary-counts"), begun.counts);

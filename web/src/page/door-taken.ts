@@ -20,10 +20,7 @@ export async function goThroughDoor(bringsResults: boolean): Promise<void> {
 /** The report must say by itself that it is a supplier's self-check, so that is an act like any other, seen and undone like any. */
 export async function recordDoor(): Promise<void> {
   if (state.door !== "ship" || state.summary === null || standing("title", "") !== null) return;
-  const { event } = state;
-  await doAct({ kind: "title", value: say("page-door-ship-title") });
-  // Nobody gave it: what is told stays what came in.
-  change({ event });
+  await doAct({ kind: "title", value: say("page-door-ship-title"), quiet: true });
   recorded = standing("title", "")?.number ?? null;
 }
 

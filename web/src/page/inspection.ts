@@ -313,6 +313,8 @@ export interface Doing {
   target?: string;
   value: string;
   note?: string;
+  /** Nobody gave it by hand: what was told last goes on standing. */
+  quiet?: boolean;
 }
 
 /** What an act is called where it is given. */
@@ -345,7 +347,7 @@ export function doAct(doing: Doing): Promise<Problem | null> {
       if (answer.reread) await readWithoutTheBroken(true);
       await reviewOrNothing();
       const taken = (await actsNow()).at(-1);
-      await took(taken === undefined ? null : say("page-event-taken", { act: actText(taken) }));
+      await took(taken === undefined || doing.quiet === true ? null : say("page-event-taken", { act: actText(taken) }));
     });
     return refused;
   });
