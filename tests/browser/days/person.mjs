@@ -163,9 +163,10 @@ export class Person {
     await this.hears(/^Put off/);
   }
 
-  /** A key that came to nothing on a busy computer is pressed once more. Only for what it does no harm to do twice. */
+  /** A key that came to nothing on a busy computer is pressed once more, and that is told. Only for what it does no harm to do twice. */
   async pressesUntil(key, what, done, argument) {
     for (let presses = 0; presses < 5; presses += 1) {
+      if (presses > 0) console.warn(`${key} is pressed again, for ${what}`);
       await this.visit.press(key);
       if (await until(what, () => this.visit.evaluate(done, argument), 5000).catch(() => false)) return;
     }
