@@ -187,6 +187,7 @@ page-step-act = eine Eingabe festhalten
 page-step-review = auswerten
 page-step-offers = auflisten, was angegeben werden kann
 page-step-order = die Messungen sortieren
+page-step-worst = die ungünstigste Messung je Werkstoff heraussuchen
 page-step-window = Messungen zeigen
 page-step-detail = eine Messung zeigen
 page-step-export = eine Datei schreiben

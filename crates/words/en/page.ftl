@@ -187,6 +187,7 @@ page-step-act = recording an act
 page-step-review = reviewing
 page-step-offers = listing what may be given
 page-step-order = sorting the readings
+page-step-worst = looking for the worst reading of each material
 page-step-window = showing readings
 page-step-detail = showing one reading
 page-step-export = writing a file

@@ -156,6 +156,7 @@ page-step-act = 操作の記録
 page-step-review = レビュー
 page-step-offers = 入力できるものの一覧作成
 page-step-order = 測定の並べ替え
+page-step-worst = 材料ごとの最も悪い測定の検索
 page-step-window = 測定の表示
 page-step-detail = 1件の測定の表示
 page-step-export = ファイルの書出し

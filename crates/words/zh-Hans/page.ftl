@@ -156,6 +156,7 @@ page-step-act = 记录操作
 page-step-review = 审查
 page-step-offers = 列出可给出的内容
 page-step-order = 排列读数
+page-step-worst = 查找每种材料最差的读数
 page-step-window = 显示读数
 page-step-detail = 显示一个读数
 page-step-export = 写出文件
