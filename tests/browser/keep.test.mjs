@@ -664,8 +664,7 @@ for (const { name, visit: open } of browsers) {
       await visit.event(/settings\.toml/);
       await visit.goTo("came-in");
       await visit.until("a notice for each", () => document.querySelectorAll("#troubles .trouble").length === 2);
-      assert.match(await visit.text("#troubles"), /no longer be read from where it came from[\s\S]*elm\.csv|elm\.csv[\s\S]*no longer be read from where it came from/);
-      assert.match(await visit.text("#troubles"), /gorse\.csv/);
+      for (const said of [/no longer be read from where it came from/, /gorse\.csv/, /elm\.csv/]) assert.match(await visit.text("#troubles"), said);
       const counts = await visit.evaluate(() => document.querySelector("#summary-counts").textContent);
       assert.match(counts, /4 readings/, counts);
       assert.equal(await visit.evaluate(() => /could not be read/.test(document.body.innerText)), false, "nothing is called unreadable");
