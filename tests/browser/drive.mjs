@@ -271,17 +271,27 @@ class FirefoxVisit extends Visit {
     for (const name of names.reverse()) await this.page.keyboard.up(name);
   }
 
-  /** What was drawn anew between being found and being pressed is found again: its driver, unlike the other, gives up there. */
+  /**
+   * What was drawn anew between being found and being pressed is found again, and what lies under something that stays in sight is
+   * brought out from under it: its driver, unlike the other, presses where it is told to.
+   */
   async click(selector) {
-    await until(selector, () =>
-      this.page.click(selector).then(
+    await until(selector, async () => {
+      await this.page.evaluate((wanted) => {
+        const one = document.querySelector(wanted);
+        if (one === null) return;
+        const { left, top, width, height } = one.getBoundingClientRect();
+        const there = document.elementFromPoint(left + width / 2, top + height / 2);
+        if (there !== null && there !== one && !one.contains(there) && !there.contains(one)) one.scrollIntoView({ block: "center" });
+      }, selector);
+      return this.page.click(selector).then(
         () => true,
         (error) => {
           if (!/detached|No element found/.test(error.message)) throw error;
           return false;
         },
-      ),
-    );
+      );
+    });
   }
 
   async inputNamed(label) {
