@@ -4,7 +4,8 @@
 //
 // It measures and prints, and asserts nothing: its figures are those of the machine it runs on. Frames are the intervals between
 // animation frames, scripts the time the page itself worked in one (what a frame leaves to the browser), long tasks those that the
-// browser calls so (over 50 ms; only Chromium tells). With --only-scrolling, no questions are timed.
+// browser calls so (over 50 ms; only Chromium tells). A bare list comes first: no table can be smoother than that on the same machine.
+// With --only-scrolling, no questions are timed.
 
 import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
@@ -104,6 +105,41 @@ async function wheel(visit, by) {
   else await visit.page.mouse.wheel({ deltaY: by });
 }
 
+/** The floor on this machine: a list of plain text, nothing but what the browser scrolls by itself. */
+async function bareList(open) {
+  const visit = await open();
+  try {
+    await visit.page.goto("about:blank");
+    await visit.evaluate(() => {
+      const box = document.createElement("div");
+      box.style.cssText = "position:fixed;inset:120px 17px auto;height:630px;overflow:auto;font:14px sans-serif";
+      for (let row = 0; row < 3000; row += 1) {
+        const line = document.createElement("div");
+        line.style.cssText = "display:grid;grid-template-columns:repeat(13,132px);height:44px";
+        for (let column = 0; column < 13; column += 1) {
+          const cell = document.createElement("div");
+          cell.textContent = `${row} ${column} BL 12 \u00b1 3`;
+          line.append(cell);
+        }
+        box.append(line);
+      }
+      document.body.append(box);
+    });
+    await visit.page.mouse.move(600, 400);
+    console.log(" a bare list of 3000 rows");
+    await moved(visit, "wheel, 100 notches", () => notches(visit));
+  } finally {
+    await visit.close();
+  }
+}
+
+async function notches(visit) {
+  for (let notch = 0; notch < 100; notch += 1) {
+    await wheel(visit, 120);
+    await pause(16);
+  }
+}
+
 async function scrolling(visit, about) {
   console.log(` ${about}`);
   const box = await visit.evaluate(() => {
@@ -113,12 +149,7 @@ async function scrolling(visit, about) {
     return { x, y, width, height };
   });
   await visit.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await moved(visit, "wheel, 100 notches", async () => {
-    for (let notch = 0; notch < 100; notch += 1) {
-      await wheel(visit, 120);
-      await pause(16);
-    }
-  });
+  await moved(visit, "wheel, 100 notches", () => notches(visit));
   await visit.evaluate(() => document.querySelector(".grid-body [role=row]:not(.grid-parked) [role=gridcell]").click());
   // A press on a reading opens it, which is another piece of work than moving through the table.
   await pause(1000);
@@ -185,13 +216,15 @@ const WATCH_ORDERS = `
 const file = table();
 for (const { name, visit: open } of browsers) {
   if (only !== "" && only !== name) continue;
+  console.log(name);
+  await bareList(open);
   const visit = await open(name === "Chromium" ? { before: WATCH_ORDERS } : {});
   try {
     if (name === "Firefox") {
       await visit.page.evaluateOnNewDocument(WATCH_ORDERS);
       await visit.page.reload();
     }
-    console.log(`${name}, ${rows} rows`);
+    console.log(` ${rows} rows`);
     const begun = Date.now();
     await visit.choose("Result files", [file]);
     const end = Date.now() + PATIENCE;
