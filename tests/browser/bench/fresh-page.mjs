@@ -6,7 +6,8 @@ import { visitChromium } from "../drive.mjs";
 export async function freshPage(url, { before = null } = {}) {
   const visit = await visitChromium();
   // The visit's own page idles; another context has a process of its own, and nothing of the first page in it.
-  const context = await visit.browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const browser = visit.page.context().browser();
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
   const page = await context.newPage();
   const complaints = [];
   page.on("pageerror", (error) => complaints.push(String(error)));
@@ -15,7 +16,7 @@ export async function freshPage(url, { before = null } = {}) {
   return {
     page,
     complaints,
-    cost: () => costOf(visit.browser),
+    cost: () => costOf(browser),
     close: () => visit.close(),
   };
 }
