@@ -61,7 +61,7 @@ for (const { name, visit: open, why = null } of everywhere) {
 
       // Brass, rubber, solder, plastic: one class for all would be wrong, and the page says so before anybody sets one.
       assert.match(await first.until("the next question", () => (document.activeElement.closest("#question-class_not_stated") === null ? null : document.activeElement.textContent)), /each material/, "the answer leads on to the next question");
-      await supplier.sees(/5 materials were measured: .*leaded brass/, "#question-class_not_stated");
+      await supplier.sees(/5 materials have no class yet: .*leaded brass/, "#question-class_not_stated");
       await first.press("Enter");
       await first.until("the card", () => document.activeElement.closest("#evidence-class") !== null);
       await supplier.writesByKey("#who-initials", "LK");

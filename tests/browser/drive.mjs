@@ -272,22 +272,29 @@ class FirefoxVisit extends Visit {
   }
 
   /**
-   * What was drawn anew between being found and being pressed is found again, and what lies under something that stays in sight is
-   * brought out from under it: its driver, unlike the other, presses where it is told to.
+   * What was drawn anew between being found and being pressed is found again; what lies out of sight, or under something that stays
+   * in it, is brought into it; and what moves is waited for, as a hand does. Its driver, unlike the other, presses where it is told to.
    */
   async click(selector) {
     await until(selector, async () => {
-      await this.page.evaluate((wanted) => {
-        const one = document.querySelector(wanted);
-        if (one === null) return;
-        const { left, top, width, height } = one.getBoundingClientRect();
-        const there = document.elementFromPoint(left + width / 2, top + height / 2);
-        if (there !== null && there !== one && !one.contains(there) && !there.contains(one)) one.scrollIntoView({ block: "center" });
+      await this.page.evaluate(async (wanted) => {
+        let before = "";
+        for (let looks = 0; looks < 60; looks += 1) {
+          const one = document.querySelector(wanted);
+          if (one === null) return;
+          const { left, top, width, height } = one.getBoundingClientRect();
+          const there = document.elementFromPoint(left + width / 2, top + height / 2);
+          const free = there !== null && (there === one || one.contains(there) || there.contains(one));
+          if (free && before === `${left} ${top}`) return;
+          if (!free) one.scrollIntoView({ block: "center", behavior: "instant" });
+          before = free ? `${left} ${top}` : "";
+          await new Promise((go) => requestAnimationFrame(go));
+        }
       }, selector);
       return this.page.click(selector).then(
         () => true,
         (error) => {
-          if (!/detached|No element found/.test(error.message)) throw error;
+          if (!/detached|No element found|not clickable/.test(error.message)) throw error;
           return false;
         },
       );

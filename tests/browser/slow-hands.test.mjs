@@ -7,7 +7,7 @@ import { browsers, openColumns, writtenFiles } from "./drive.mjs";
 const TABLE = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 const ODD = "Kxyz,Pb mg/kg,Pb u (1s)\nS-1,12,1\nS-2,14,1\n";
 const DATE = "act-reviewed_at--";
-const KEY_MS = 400;
+const KEY_MS = 300;
 
 async function dateField(visit) {
   await visit.choose("Result files", writtenFiles({ "a.csv": TABLE }));

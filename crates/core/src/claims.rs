@@ -8,7 +8,7 @@ use crate::exempt::{
     Renewal, Seen, Verdict,
 };
 use crate::lot::{Disposition, LotReason, LotReasonCode, MaterialTally, Reasons};
-use crate::material::MaterialClass;
+use crate::material::{MaterialClass, is_glass_or_ceramic};
 use crate::outcome::Outcome;
 use crate::quantity::{Coverage, MassFraction, Sigma};
 use crate::rules::RuleBooks;
@@ -431,9 +431,7 @@ pub fn expiries<'a>(
 
 /// What a file's own word for a class shows the material to be, where no band knows it.
 pub fn group_of_word(word: &str) -> Option<Group> {
-    let folded = word.trim().to_lowercase();
-    let known = ["glass", "ceramic", "ceramics", "glass/ceramic"];
-    known.contains(&folded.as_str()).then_some(Group::GlassCeramic)
+    is_glass_or_ceramic(word).then_some(Group::GlassCeramic)
 }
 
 #[cfg(test)]
@@ -839,10 +837,12 @@ mod tests {
 
     #[test]
     fn a_word_of_the_file_may_show_glass_or_ceramic() {
-        for word in ["glass", "Ceramic", " ceramics ", "GLASS/CERAMIC"] {
+        for word in
+            ["glass", "Ceramic", " ceramics ", "GLASS/CERAMIC", "Keramik", "vetro", "玻璃", "セラミックス"]
+        {
             assert_eq!(group_of_word(word), Some(Group::GlassCeramic), "{word}");
         }
-        for word in ["", "unknown", "metal", "glassfibre"] {
+        for word in ["", "unknown", "unbekannt", "metal", "glassfibre"] {
             assert_eq!(group_of_word(word), None, "{word}");
         }
     }

@@ -50,15 +50,27 @@ impl MaterialClass {
     /// Words for a class only: a material's own name (`brass`, `ABS`) is not one, since a name says nothing about a
     /// layer on top. `Some(Unknown)` is a word that is understood but has no bands (glass, ceramic).
     pub fn from_word(word: &str) -> Option<MaterialClass> {
-        let folded = word.trim().to_lowercase();
-        class_words()
-            .find(|(_, known)| *known == folded)
-            .and_then(|(class, _)| MaterialClass::from_code(class))
+        match said_by(word)? {
+            GLASS_OR_CERAMIC => Some(MaterialClass::Unknown),
+            class => MaterialClass::from_code(class),
+        }
     }
 }
 
 /// One line a word: its class, and the word (its head says what is in it).
 const CLASS_WORDS: &str = include_str!("../data/class_words.tsv");
+
+const GLASS_OR_CERAMIC: &str = "glass_ceramic";
+
+/// Whether a word for a class says glass or ceramic.
+pub fn is_glass_or_ceramic(word: &str) -> bool {
+    said_by(word) == Some(GLASS_OR_CERAMIC)
+}
+
+fn said_by(word: &str) -> Option<&'static str> {
+    let folded = word.trim().to_lowercase();
+    class_words().find(|(_, known)| *known == folded).map(|(class, _)| class)
+}
 
 fn class_words() -> impl Iterator<Item = (&'static str, &'static str)> {
     CLASS_WORDS.lines().filter(|line| !line.starts_with('#')).filter_map(|line| line.split_once('\t'))
@@ -137,7 +149,7 @@ mod tests {
     fn every_word_stands_once_in_small_letters_with_a_class_that_there_is() {
         let all: Vec<_> = class_words().collect();
         for (at, (class, word)) in all.iter().enumerate() {
-            assert!(MaterialClass::from_code(class).is_some(), "{class} {word}");
+            assert!(MaterialClass::from_word(word).is_some(), "{class} {word}");
             assert_eq!(word.trim().to_lowercase(), *word);
             assert!(all.iter().take(at).all(|(_, before)| before != word), "{word} stands twice");
         }

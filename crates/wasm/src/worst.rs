@@ -28,19 +28,18 @@ pub(crate) fn worst(
     lot: usize,
 ) -> Vec<WorstView> {
     let settings = inspection.settings();
-    let reviewers: Vec<SourceReview<'_>> = inspection
-        .sources
-        .iter()
-        .map(|source| SourceReview::new(source, &inspection.books, &settings))
-        .collect();
+    // A lot's readings stand in few of the files.
+    let mut reviewers: Vec<Option<SourceReview<'_>>> = Vec::new();
+    reviewers.resize_with(inspection.sources.len(), || None);
     let own = findings.materials.iter().enumerate().filter(|(_, material)| material.lot == lot);
     let each = own.flat_map(|material| Substance::ALL.map(|substance| (material, substance)));
     each.filter_map(|((index, material), substance)| {
         let about = About::Substance(substance);
         let reading = rulers::worst_reading(inspection, findings, material, about)?;
         let (at, row) = findings.place(reading as usize)?;
-        let (source, reviewer) = (inspection.sources.get(at)?, reviewers.get(at)?);
-        let assessed = reviewer.assess(row);
+        let source = inspection.sources.get(at)?;
+        let review = || SourceReview::new(source, &inspection.books, &settings);
+        let assessed = reviewers.get_mut(at)?.get_or_insert_with(review).assess(row);
         let picture = rulers::of_substance(inspection, source, &assessed, substance, row)?;
         let sigma = assessed.substances.get(substance as usize).and_then(|judged| judged.used.sigma);
         let value = phrases::value(words, &source.readings.cell(substance.element(), row), sigma, "");

@@ -223,7 +223,7 @@ page-need-class-of-all = { $count ->
     [one] Eine Messung nennt
    *[other] { $count } Messungen nennen
     } keine hier bekannte Werkstoffklasse. Welche Klasse ist es?
-page-class-several = { $n } Werkstoffe wurden gemessen: { $names }. Setzen Sie hier nur dann eine Klasse, wenn sie für alle stimmt.
+page-class-several = { $n } Werkstoffe haben noch keine Klasse: { $names }. Setzen Sie hier nur dann eine Klasse, wenn sie für alle stimmt.
 page-class-each = Für jeden Werkstoff angeben
 page-questions-each = Datei für Datei
 page-questions-left = { $n ->

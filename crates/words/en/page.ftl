@@ -223,7 +223,7 @@ page-need-class-of-all = { $count ->
     [one] One reading states
    *[other] { $count } readings state
     } no material class known here. Which class is it?
-page-class-several = { $n } materials were measured: { $names }. Set one class here only if it is right for all of them.
+page-class-several = { $n } materials have no class yet: { $names }. Set one class here only if it is right for all of them.
 page-class-each = Say it for each material
 page-questions-each = File by file
 page-questions-left = { $n ->

@@ -234,7 +234,8 @@ function drawLesson(): void {
   const { lesson } = state;
   const fold = byId<HTMLDetailsElement>("lesson");
   byId("lesson-box").hidden = lesson === null;
-  byId("lesson-before").hidden = byId("lesson-next").hidden = lesson?.fresh === true;
+  // One that was drawn from a seed has none before it and none after it.
+  byId("lesson-steps").hidden = lesson?.fresh === true;
   fold.open = true;
   byId("lesson-title").textContent = lesson === null ? "" : say("page-lesson", { title: lesson.title });
   byId("lesson-story").replaceChildren(...(lesson?.story ?? []).map((paragraph) => el("p", {}, paragraph)));
@@ -250,10 +251,6 @@ function drawLesson(): void {
   };
   if (lesson === null) return;
   for (const steps of [-1, 1]) go(steps);
-  // One that was drawn from a seed has none before it and none after it.
-  void lessonFrom(0).then((itself) => {
-    byId("lesson-steps").hidden = itself === null;
-  });
 }
 
 function drawCautions(): void {

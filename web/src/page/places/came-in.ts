@@ -243,9 +243,10 @@ function question({ code, asked: list, open }: Question): HTMLElement {
 
 const NAMED = 5;
 
-/** One class for all is quickly set and wrong for some: whoever measured several materials is told, and shown where each has its own. */
+/** One class for all is quickly set and wrong for some: where several materials have none, that is told, and where each has its own. */
 function severalMaterials(code: string): Child {
-  const names = [...new Set((state.summary?.materials ?? []).flatMap((one) => one.material ?? one.part ?? []))];
+  const without = (state.summary?.materials ?? []).filter((one) => one.class === "unknown");
+  const names = [...new Set(without.flatMap((one) => one.material ?? one.part ?? []))];
   if (code !== "class_not_stated" || names.length < 2) return null;
   const first = names.slice(0, NAMED).join(", ");
   return el(
