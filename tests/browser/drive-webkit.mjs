@@ -14,6 +14,8 @@ import { AnyVisit, builtPage, until } from "./drive.mjs";
 const pageUrl = pathToFileURL(builtPage).href;
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
 const START_MS = 60_000;
+// Once in some hundred starts the browser comes up but never greets its driver, which then waits for it without end.
+const SESSION_TRIES = 3;
 
 const driverPath = () => process.env.PLUMBLINE_WEBKIT_DRIVER || "/usr/bin/WebKitWebDriver";
 const displayPath = () => process.env.PLUMBLINE_XVFB || "/usr/bin/Xvfb";
@@ -77,8 +79,8 @@ function endAll() {
 process.on("exit", endAll);
 if (process.env.NODE_TEST_CONTEXT !== undefined) after(endAll);
 
-async function ask(method, path, body) {
-  const answer = await fetch(`${await driverAddress()}${path}`, { method, ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { "content-type": "application/json" } }) });
+async function ask(method, path, body, limit = undefined) {
+  const answer = await fetch(`${await driverAddress()}${path}`, { method, signal: limit === undefined ? null : AbortSignal.timeout(limit), ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { "content-type": "application/json" } }) });
   const { value } = await answer.json();
   if (!answer.ok) throw new Error(`WebKit: ${value.error}: ${value.message}`);
   return value;
@@ -232,12 +234,23 @@ function strokesOf(letter) {
   return [{ type: "keyDown", value: letter }, { type: "keyUp", value: letter }];
 }
 
+/** A browser that did not greet its driver is ended with it, and both are begun anew; that it happened is said. */
+async function newSession() {
+  const wanted = { alwaysMatch: { "webkitgtk:browserOptions": { binary: browserPath(), args: ["--automation"] }, timeouts: { script: 120_000 }, unhandledPromptBehavior: "accept" } };
+  for (let tries = 1; ; tries += 1) {
+    try {
+      return (await ask("POST", "/session", { capabilities: wanted }, START_MS)).sessionId;
+    } catch (error) {
+      if (error.name !== "TimeoutError" || tries === SESSION_TRIES) throw error;
+      console.log(`WebKit did not start within ${START_MS / 1000} s; its driver is begun anew`);
+      endAll();
+    }
+  }
+}
+
 /** Opens the page in WebKit. */
 export async function visitWebKit({ width = 1280, height = 900, start = pageUrl } = {}) {
-  const made = await ask("POST", "/session", {
-    capabilities: { alwaysMatch: { "webkitgtk:browserOptions": { binary: browserPath(), args: ["--automation"] }, timeouts: { script: 120_000 }, unhandledPromptBehavior: "accept" } },
-  });
-  const visit = new WebKitVisit(made.sessionId);
+  const visit = new WebKitVisit(await newSession());
   await visit.ask("POST", "/window/rect", { width, height });
   await visit.opens(start);
   return visit;
