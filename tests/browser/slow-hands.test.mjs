@@ -6,6 +6,8 @@ import { browsers, openColumns, writtenFiles } from "./drive.mjs";
 
 const TABLE = "Sample,Part,Material,Lot,Supplier,Class,Pb mg/kg,Pb u (1s)\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 const ODD = "Kxyz,Pb mg/kg,Pb u (1s)\nS-1,12,1\nS-2,14,1\n";
+// Neither unit nor multiple of sigma is stated: two questions.
+const ASKS = "Sample,Part,Material,Lot,Supplier,Class,Pb,Pb u\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 const DATE = "act-reviewed_at--";
 const KEY_MS = 300;
 
@@ -61,6 +63,43 @@ for (const { name, visit: open } of browsers) {
       await visit.event(/^Taken: column 1/);
       await visit.page.mouse.up();
       await visit.until("the place that was pressed", () => !document.getElementById("place-write").hidden);
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+
+  test(`in ${name} who moves on while an answer is being recorded is not fetched back to the next question`, async () => {
+    const visit = await open();
+    try {
+      await visit.choose("Result files", writtenFiles({ "asks.csv": ASKS }));
+      await visit.reviewed();
+      await visit.goTo("came-in");
+      const asked = await visit.until("two questions", () => {
+        const all = [...document.querySelectorAll(".questions .question[data-missing]")];
+        return all.length < 2 ? null : all.map((one) => one.id);
+      });
+      // What a hand does between two drawings of the page, at the one moment that counts.
+      const answer = (id) => {
+        const form = document.querySelector(`#${id} form`);
+        const [first] = form.querySelectorAll("input[type=radio]");
+        first.focus();
+        first.click();
+        form.requestSubmit();
+      };
+      const moveOn = () => {
+        document.getElementById("next-go").focus();
+        document.activeElement.dispatchEvent(new KeyboardEvent("keydown", { key: "Shift", bubbles: true }));
+      };
+      const answered = (id) => document.querySelectorAll(`#${id}[data-missing]`).length === 0;
+      await visit.evaluate(`(${answer})(${JSON.stringify(asked[0])}); (${moveOn})();`);
+      await visit.until("the first answer", answered, asked[0]);
+      await visit.event(/^Taken/);
+      await visit.evaluate(() => new Promise((go) => setTimeout(go, 300)));
+      assert.equal(await visit.evaluate(() => document.activeElement.id), "next-go", "the focus stays where the person put it");
+      await visit.evaluate(`(${answer})(${JSON.stringify(asked[1])});`);
+      await visit.until("the second answer", answered, asked[1]);
+      await visit.until("the focus on what can be taken back", () => document.activeElement.id.endsWith("-back"));
       assert.deepEqual(visit.complaints, []);
     } finally {
       await visit.close();

@@ -104,7 +104,7 @@ export class Person {
 
   async goesByKeyTo(place) {
     await this.focuses(`#step-${place}`);
-    await this.pressesUntil("Enter", place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
+    await this.presses("Enter", place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
   }
 
   async writes(selector, text) {
@@ -140,8 +140,8 @@ export class Person {
     await until(`${wanted} to be the next thing to do`, async () => wanted.test((now = await this.wanted()))).catch((error) => {
       throw new Error(`${error.message}; it is ${now}`);
     });
-    await this.pressesUntil("Alt+Shift+0", "the next thing to do", () => document.activeElement.id === "next-go");
-    await this.pressesUntil("Enter", "where that leads", () => document.activeElement.id !== "next-go");
+    await this.presses("Alt+Shift+0", "the next thing to do", () => document.activeElement.id === "next-go");
+    await this.presses("Enter", "where that leads", () => document.activeElement.id !== "next-go");
     // It says where the focus has gone, and the focus is to be seen.
     const at = await this.visit.until(`what ${now} leads to`, () => {
       const one = document.activeElement;
@@ -163,14 +163,13 @@ export class Person {
     await this.hears(/^Put off/);
   }
 
-  /** A key that came to nothing on a busy computer is pressed once more, and that is told. Only for what it does no harm to do twice. */
-  async pressesUntil(key, what, done, argument) {
-    for (let presses = 0; presses < 5; presses += 1) {
-      if (presses > 0) console.warn(`${key} is pressed again, for ${what}`);
-      await this.visit.press(key);
-      if (await until(what, () => this.visit.evaluate(done, argument), 5000).catch(() => false)) return;
-    }
-    assert.fail(`${key} does not lead to ${what}`);
+  /** One press of a key, and what it leads to. A key that is lost is a fault of the page: it is not pressed again. */
+  async presses(key, what, done, argument) {
+    await this.visit.press(key);
+    await this.visit.until(what, done, argument).catch(async (error) => {
+      const focus = await this.visit.evaluate(() => document.activeElement.outerHTML.slice(0, 200));
+      throw new Error(`${key} does not lead to ${what}: ${error.message}; the focus is on ${focus}`);
+    });
   }
 
   /** Types into the field that has the focus, and Enter. */
@@ -182,7 +181,7 @@ export class Person {
   /** One of a few: the arrow keys pass over them, Enter takes the one they stand on. */
   async chooses(within, value) {
     await this.focuses(`${within} input[type=radio]`);
-    await this.pressesUntil(" ", "the first of them", () => document.activeElement.checked);
+    await this.presses(" ", "the first of them", () => document.activeElement.checked);
     for (let presses = 0; presses < 12; presses += 1) {
       if (await this.visit.evaluate((wanted) => document.activeElement.value === wanted && document.activeElement.checked, value)) break;
       await this.visit.press("ArrowDown");

@@ -5,6 +5,7 @@ import type { ActView } from "../shared/door";
 import type { Typed } from "./act-kinds";
 import { actText, actWords, givenBy, inForce, narrower, standing, targetName, valueName } from "./acts-in-force";
 import { el, focusIn, type Child, type Traits } from "./elements";
+import { stillHere } from "./hand";
 import { term } from "./help/term";
 import { TERM_OF_ACT } from "./help/terms";
 import { doAct, undo, type Doing } from "./inspection";
@@ -20,8 +21,9 @@ export function controlId(kind: string, target: string, value = ""): string {
 /** Takes an act back, and leaves the focus where it can be given anew. */
 export function takeBackButton(act: ActView, id: string, focusAfter: string): HTMLElement {
   const back = async (): Promise<void> => {
+    const here = stillHere();
     await undo(act.number);
-    focusIn(focusAfter);
+    if (here()) focusIn(focusAfter);
   };
   return el("button", { type: "button", id, class: "tool", on: { click: () => void back() } }, say("page-act-take-back"), el("span", { class: "heard" }, ` ${actText(act)}`));
 }
@@ -93,7 +95,7 @@ export interface ControlWishes {
   remember?: string;
   /** What a list calls having none; picking that takes the act back. */
   none?: string;
-  /** Where the focus goes after it was recorded; else it stays. */
+  /** Where the focus goes after it was recorded, unless the person has moved on; else it stays. */
   after?: () => void;
 }
 
@@ -150,9 +152,10 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
       return;
     }
     sending = true;
+    const here = stillHere();
     const taken = await record({ kind: wishes.kind, target: about, value: picked.value }, refusal);
     sending = false;
-    if (taken) wishes.after?.();
+    if (taken && here()) wishes.after?.();
   };
   return el(
     "form",

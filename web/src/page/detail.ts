@@ -7,6 +7,7 @@ import { refusalLine, record, takeBackButton } from "./acts-given";
 import { standing, targetName } from "./acts-in-force";
 import { byId, el, type Child } from "./elements";
 import { figure } from "./figures";
+import { stillHere } from "./hand";
 import { legendNear } from "./help/legend";
 import { term } from "./help/term";
 import { termOfCode } from "./help/terms";
@@ -134,7 +135,8 @@ function takeOver(of: CompositionView, detail: DetailView): Child {
   const refusal = refusalLine("composition");
   const take = async (): Promise<void> => {
     // The detail is drawn anew with the answer in force; its heading outlives that.
-    if (await record({ kind: "class", target, value: of.suggests }, refusal)) byId("detail-heading").focus({ preventScroll: true });
+    const here = stillHere();
+    if ((await record({ kind: "class", target, value: of.suggests }, refusal)) && here()) byId("detail-heading").focus({ preventScroll: true });
   };
   return el(
     "div",

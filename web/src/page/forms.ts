@@ -3,6 +3,7 @@
 
 import { record, refusalLine, showRefusal } from "./acts-given";
 import { byId, el, type Child } from "./elements";
+import { stillHere } from "./hand";
 import { type Doing } from "./inspection";
 import { change, state } from "./state";
 import { say } from "./words";
@@ -19,7 +20,8 @@ export interface FormWishes {
   /** Tells this button from its like elsewhere, for ears. */
   heard: string;
   read: () => Doing | NotYet;
-  after?: () => void;
+  /** Told whether the person is still here: who has moved on keeps the focus. */
+  after?: (here: boolean) => void;
 }
 
 type Field = HTMLInputElement | HTMLSelectElement;
@@ -44,9 +46,10 @@ export function actForm(wishes: FormWishes, ...children: Child[]): HTMLElement {
     sending = true;
     const dirty = fieldsOf(form).filter((field) => field.dataset["dirty"] === "yes");
     for (const field of dirty) delete field.dataset["dirty"];
+    const here = stillHere();
     const taken = await record(doing, refusal);
     sending = false;
-    if (taken) wishes.after?.();
+    if (taken) wishes.after?.(here());
     else for (const field of dirty) field.dataset["dirty"] = "yes";
   };
   const form = el(

@@ -25,6 +25,7 @@ import { drawTrust } from "./places/trust";
 import { beginTraining } from "./train/room";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
+import { beginHand } from "./hand";
 import { beginPresses } from "./pressed";
 import { beginProving } from "./proving";
 import { beginRemembering } from "./remembered";
@@ -93,6 +94,7 @@ function start(): void {
   const engine = (): Promise<Engine> => parts.then(([worker, core]) => new Engine(worker, core, coreBytes));
   void begin(engine());
   beginProving(engine());
+  beginHand();
   beginPresses();
   beginShell();
   beginNextBar();

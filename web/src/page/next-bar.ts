@@ -5,6 +5,7 @@ import { byId, fieldIn, focusIn } from "./elements";
 import { told } from "./instance";
 import { nextAction, type FileAsked, type NextAction, type PutOff, type Said, type Situation } from "./next-action";
 import { goTo } from "./place";
+import { stillHere } from "./hand";
 import { columnsId, isSkipped, openQuestions } from "./places/came-in";
 import { openFold } from "./places/lazy-fold";
 import { lessonFrom } from "./places/start";
@@ -90,6 +91,7 @@ async function lead(action: NextAction): Promise<void> {
   // Gone to anew, a place is drawn anew: what one was led to would move away.
   if (action.place !== null && action.place !== state.place) goTo(action.place);
   const end = Date.now() + LEADING_MS;
+  const here = stillHere();
   for (const fold of action.folds) openFold(fold);
   // Nothing has the focus before it is there to stay: it would be read out on the way.
   while (isEmptyFold(fieldIn(action.focus), action) || !focusIn(action.focus)) {
@@ -99,6 +101,7 @@ async function lead(action: NextAction): Promise<void> {
     }
     for (const fold of action.folds) openFold(fold);
     await new Promise((go) => setTimeout(go, 30));
+    if (!here()) return;
   }
   document.activeElement?.scrollIntoView({ block: "center", inline: "nearest" });
 }

@@ -3,6 +3,7 @@
 import { clearDigest, typedDigest } from "./digest-field";
 import { EngineCrashed, EngineReplaced, type Engine } from "./engine";
 import { focusIn } from "./elements";
+import { stillHere } from "./hand";
 import { rawOf, unreadableWhy } from "./help/plain";
 import { inTurn, restart, told } from "./instance";
 import { languages, taught } from "./languages";
@@ -103,6 +104,7 @@ function proveAll(focus: boolean): Promise<void> {
     const { proving } = state;
     if (proving.reports.length === 0 || making === null) return;
     troublesOver(ABOUT);
+    const here = stillHere();
     const machine = await making;
     let gaveUp = false;
     const cancel = (): void => {
@@ -130,7 +132,7 @@ function proveAll(focus: boolean): Promise<void> {
       machine.abandon();
       change({ work: null });
     }
-    if (focus && state.place === "prove") focusIn("prove-result-0");
+    if (focus && here() && state.place === "prove") focusIn("prove-result-0");
   });
 }
 

@@ -6,6 +6,7 @@ import { focusIn } from "./elements";
 import { dropOwnCopies, undoAll } from "./inspection";
 import { inTurn } from "./instance";
 import { saved } from "./keep/copy";
+import { stillHere } from "./hand";
 import { keepLanguage } from "./languages";
 import { keptMapping, mappingText } from "./looking";
 import { save } from "./save";
@@ -74,18 +75,20 @@ export function canRecall(summary: Summary): boolean {
 
 export async function forgetRemembered(): Promise<void> {
   if (state.summary === null) return;
+  const here = stillHere();
   const numbers = rememberedActs(state.summary).map((act) => act.number);
   const forgotten = await undoAll(numbers);
   if (forgotten.length === 0) return;
   // Said last: whoever hears it finds everything in its place.
   change({ forgotten, event: say("page-remembered-forgotten") });
-  focusIn("recall-columns");
+  if (here()) focusIn("recall-columns");
 }
 
 export async function recallForgotten(): Promise<void> {
+  const here = stillHere();
   if ((await undoAll(state.forgotten)).length === 0) return;
   change({ event: say("page-remembered-back") });
-  focusIn("forget-columns");
+  if (here()) focusIn("forget-columns");
 }
 
 export async function saveMapping(): Promise<void> {

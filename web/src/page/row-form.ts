@@ -6,6 +6,7 @@ import { fieldsIn, joinedFields } from "./act-kinds";
 import { actText, actWords, givenBy } from "./acts-in-force";
 import { el, focusIn, type Child } from "./elements";
 import { actForm, field, initialsInput, noInitials, textInput, type NotYet } from "./forms";
+import { stillHere } from "./hand";
 import { undoAll, type Doing } from "./inspection";
 import { typedNumber } from "./numbers";
 import { change, state } from "./state";
@@ -125,7 +126,7 @@ export function rowForm(row: Row, wishes: RowWishes): HTMLElement {
   };
   const heard = `${say(actWords(row.kind, "label"))}, ${wishes.about}`;
   return actForm(
-    { id, button: say(row.signed === true ? "page-holds-lift-send" : row.once === true ? "page-act-give" : "page-row-add"), heard, read: readAll, after: () => focusIn(id) },
+    { id, button: say(row.signed === true ? "page-holds-lift-send" : row.once === true ? "page-act-give" : "page-row-add"), heard, read: readAll, after: (here) => void (here && focusIn(id)) },
     el("div", { class: "form-fields" }, ...inputs.map((one) => one.box), own === null ? null : field(say("page-who-initials"), own)),
   );
 }
@@ -140,10 +141,11 @@ export function rowsGiven({ kind, said, once }: Pick<Row, "kind" | "said" | "onc
   const shown = once === true ? acts.slice(-1) : acts;
   if (shown.length === 0) return null;
   const back = async (act: ActView): Promise<void> => {
+    const here = stillHere();
     const numbers = once === true ? acts.map((one) => one.number) : [act.number];
     if ((await undoAll(numbers)).length === 0) return;
     change({ event: say("page-event-undone", { act: actText(act) }) });
-    focusIn(focusAfter);
+    if (here()) focusIn(focusAfter);
   };
   return el(
     "ul",

@@ -5,6 +5,7 @@ import { controlId, record, refusalLine } from "../acts-given";
 import { escaped, listedNames } from "../act-kinds";
 import { givenBy, standing } from "../acts-in-force";
 import { el, focusIn, type Child } from "../elements";
+import { stillHere } from "../hand";
 import { undoAll } from "../inspection";
 import { limitAnswer } from "../rows";
 import { rowForm, rowsGiven } from "../row-form";
@@ -121,7 +122,8 @@ function row(book: BookOffer, box: HTMLInputElement): HTMLElement {
 function problem(book: BookOffer, refusal: HTMLElement): HTMLElement {
   const without = (): string[] => namedNow().filter((name) => idOf(name) !== book.id);
   const as = (names: string[]): void => {
-    void nameBooks(names, refusal).then(() => focusIn("books-to-name"));
+    const here = stillHere();
+    void nameBooks(names, refusal).then(() => here() && focusIn("books-to-name"));
   };
   return el(
     "div",

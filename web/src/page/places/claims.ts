@@ -6,6 +6,7 @@ import { CATEGORY, MOUTHING, RENEWALS, fieldsIn, joinedFields, materialTarget, p
 import { actText, givenBy, valueName } from "../acts-in-force";
 import { el, focusIn, type Child } from "../elements";
 import { actForm, field, initialsInput, noInitials, textInput } from "../forms";
+import { stillHere } from "../hand";
 import { undoAll } from "../inspection";
 import { change, state } from "../state";
 import { say } from "../words";
@@ -127,9 +128,10 @@ function claimed(of: MaterialOffer, claim: ClaimView, offers: OffersView): HTMLE
 async function takeBack(acts: ActView[], focusAfter: string): Promise<void> {
   const newest = acts.at(-1);
   if (newest === undefined) return;
+  const here = stillHere();
   if ((await undoAll(acts.map((act) => act.number))).length === 0) return;
   change({ event: say("page-event-undone", { act: actText(newest) }) });
-  focusIn(focusAfter);
+  if (here()) focusIn(focusAfter);
 }
 
 function renewalForm(within: string, of: string, said: ActView[]): HTMLElement {
@@ -253,13 +255,13 @@ function claimForm(id: string, of: MaterialOffer, substance: string, claim: Clai
       button: say(claim === null ? "page-claim-make" : "page-claim-change-send"),
       heard,
       read,
-      after: () => {
+      after: (here) => {
         const name = claim?.entry ?? picked.get(id) ?? "";
         picked.delete(id);
         closeFold(id.replace(/-form$/, claim === null ? "-fold" : "-change"));
         const box = controlId("claimed", materialTarget(of), `${substance} ${name}`);
         openFold("claims-materials");
-        focusIn(box);
+        if (here) focusIn(box);
       },
     },
     claim === null ? [field(say("page-claim-entry"), list), about] : null,

@@ -3,6 +3,7 @@
 import type { PhotoView, PhotosView } from "../../shared/door";
 import { joinedFields } from "../act-kinds";
 import { el, focusIn, type Child } from "../elements";
+import { stillHere } from "../hand";
 import { doAct, removePhoto } from "../inspection";
 import { addressOf, framed } from "../photo-spot";
 import { state } from "../state";
@@ -18,8 +19,9 @@ export function photosCameIn(): Child {
   if (view === null || (view.photos.length === 0 && view.missing.length === 0)) return null;
   const clear = clearOffers(view);
   const takeAll = async (): Promise<void> => {
+    const here = stillHere();
     for (const { photo, target } of clear) await doAct({ kind: "photo", target, value: joinedFields({ file: photo.name, sha256: photo.sha256 }) });
-    focusIn("photos-in-heading");
+    if (here()) focusIn("photos-in-heading");
   };
   return el(
     "section",
