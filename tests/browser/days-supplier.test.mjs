@@ -55,7 +55,7 @@ for (const { name, visit: open, why = null } of everywhere) {
       const unit = await supplier.goesOn(/^question:unit_not_stated$/);
       assert.match(unit.id, /mg_2f_kg$/);
       await supplier.focuses("#question-unit_not_stated input[type=checkbox]");
-      await supplier.presses(" ", "the tick", () => document.activeElement.checked);
+      await supplier.pressesOnce(" ", "the tick", () => document.activeElement.checked);
       await supplier.chooses("#question-unit_not_stated", "mg/kg");
       await supplier.sees(/Answered: mg\/kg/, "#question-unit_not_stated");
 
@@ -178,7 +178,7 @@ for (const { name, visit: open, why = null } of everywhere) {
       taken.inspection = await first.downloaded("inspection.plumbline", () => first.press("Enter"));
       await supplier.sees(/Saved to a file/, "#written");
       await supplier.focuses("#keep-nothing");
-      await supplier.presses(" ", "the tick", () => document.activeElement.checked);
+      await supplier.pressesOnce(" ", "the tick", () => document.activeElement.checked);
       await supplier.hears(/^Nothing is kept in this browser any more/);
       await supplier.focuses("#keep-close");
       await first.press("Enter");

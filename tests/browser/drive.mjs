@@ -130,11 +130,17 @@ export class AnyVisit {
   }
 
   /** What the status region says about the last thing done. */
+  /** What the page says went wrong, with what lies folded beneath it. */
+  async troubles() {
+    const told = await this.evaluate(() => document.getElementById("troubles")?.textContent ?? "");
+    return told.trim() === "" ? "" : `; in trouble: ${told.replace(/\s+/g, " ").trim()}`;
+  }
+
   async event(pattern) {
     let said = "";
     const matches = async () => pattern.test((said = await this.evaluate(() => document.querySelector("#summary-event").textContent)));
-    await until(`an event like ${pattern}`, matches).catch((error) => {
-      throw new Error(`${error.message}; the page says "${said}"`);
+    await until(`an event like ${pattern}`, matches).catch(async (error) => {
+      throw new Error(`${error.message}; the page says "${said}"${await this.troubles()}`);
     });
     return this.text("#summary-event");
   }

@@ -25,8 +25,8 @@ export class Person {
   /** Sees words anywhere in a part of the page, sooner or later. */
   async sees(pattern, where = "#page") {
     let said = "";
-    await until(`${pattern} in ${where}`, async () => pattern.test((said = await this.visit.text(where)))).catch((error) => {
-      throw new Error(`${error.message}; there stands:\n${said.slice(0, 4000)}`);
+    await until(`${pattern} in ${where}`, async () => pattern.test((said = await this.visit.text(where)))).catch(async (error) => {
+      throw new Error(`${error.message}; there stands:\n${said.slice(0, 4000)}${await this.visit.troubles()}`);
     });
     return said;
   }
@@ -104,7 +104,7 @@ export class Person {
 
   async goesByKeyTo(place) {
     await this.focuses(`#step-${place}`);
-    await this.presses("Enter", place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
+    await this.pressesOnce("Enter", place, (wanted) => !document.getElementById(`place-${wanted}`).hidden, place);
   }
 
   async writes(selector, text) {
@@ -140,8 +140,8 @@ export class Person {
     await until(`${wanted} to be the next thing to do`, async () => wanted.test((now = await this.wanted()))).catch((error) => {
       throw new Error(`${error.message}; it is ${now}`);
     });
-    await this.presses("Alt+Shift+0", "the next thing to do", () => document.activeElement.id === "next-go");
-    await this.presses("Enter", "where that leads", () => document.activeElement.id !== "next-go");
+    await this.pressesOnce("Alt+Shift+0", "the next thing to do", () => document.activeElement.id === "next-go");
+    await this.pressesOnce("Enter", "where that leads", () => document.activeElement.id !== "next-go");
     // It says where the focus has gone, and the focus is to be seen.
     const at = await this.visit.until(`what ${now} leads to`, () => {
       const one = document.activeElement;
@@ -164,7 +164,7 @@ export class Person {
   }
 
   /** One press of a key, and what it leads to. A key that is lost is a fault of the page: it is not pressed again. */
-  async presses(key, what, done, argument) {
+  async pressesOnce(key, what, done, argument) {
     await this.visit.press(key);
     await this.visit.until(what, done, argument).catch(async (error) => {
       const focus = await this.visit.evaluate(() => document.activeElement.outerHTML.slice(0, 200));
@@ -181,7 +181,7 @@ export class Person {
   /** One of a few: the arrow keys pass over them, Enter takes the one they stand on. */
   async chooses(within, value) {
     await this.focuses(`${within} input[type=radio]`);
-    await this.presses(" ", "the first of them", () => document.activeElement.checked);
+    await this.pressesOnce(" ", "the first of them", () => document.activeElement.checked);
     for (let presses = 0; presses < 12; presses += 1) {
       if (await this.visit.evaluate((wanted) => document.activeElement.value === wanted && document.activeElement.checked, value)) break;
       await this.visit.press("ArrowDown");
