@@ -58,19 +58,19 @@ for (const { name, visit: open, why = null } of everywhere) {
       const outcome = () => visit.text(".movable");
       await trainer.sees(/BL[\s\S]*400 \+ 3 × 20 = 460 mg\/kg, at or under the low edge 700/, ".movable");
       // A step at a time, and a look at what the words say now: inside the band they stay the same.
-      const moves = async (what, pattern, look) => {
+      const moves = async (what, pattern) => {
         await trainer.focuses(`#move-band-${what}-slide`);
         for (let steps = 0; steps < 30; steps += 1) {
           const before = await outcome();
           if (pattern.test(before)) break;
           await visit.press("PageUp");
-          await until("other words", async () => (await outcome()) !== before, look).catch(() => undefined);
+          await until("other words", async () => (await outcome()) !== before, 2000).catch(() => undefined);
         }
         await trainer.sees(pattern, ".movable");
       };
-      await moves("value", /touch the undecided band/, 2000);
-      await moves("value", /OL\s[\s\S]*at or over the high edge 1300/, 150);
-      await moves("sigma", /X\s+undecided/, 2000);
+      await moves("value", /touch the undecided band/);
+      await moves("value", /OL\s[\s\S]*at or over the high edge 1300/);
+      await moves("sigma", /X\s+undecided/);
       await trainer.sees(/Now: undecided/, ".movable");
 
       shared = (await exercises(visit)).slice(0, 3);
