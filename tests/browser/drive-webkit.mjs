@@ -9,7 +9,7 @@ import { existsSync } from "node:fs";
 import { createServer } from "node:net";
 import { after } from "node:test";
 import { pathToFileURL } from "node:url";
-import { AnyVisit, builtPage, until } from "./drive.mjs";
+import { AnyVisit, broughtOutAndAtRest, builtPage, until } from "./drive.mjs";
 
 const pageUrl = pathToFileURL(builtPage).href;
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
@@ -150,11 +150,11 @@ class WebKitVisit extends AnyVisit {
     return found[ELEMENT];
   }
 
-  /** What is drawn anew or still moving is pressed once it stands in the middle of the window. */
+  /** What is drawn anew or still moving is pressed once it stands still; its driver presses where it stood when it was found. */
   async click(selector) {
     let refused = "";
     await until(selector, async () => {
-      await this.evaluate((wanted) => document.querySelector(wanted)?.scrollIntoView({ block: "center", behavior: "instant" }), selector);
+      await this.evaluate(broughtOutAndAtRest, selector);
       try {
         await this.ask("POST", `/element/${await this.element(selector)}/click`, {});
         return true;

@@ -267,6 +267,22 @@ class ChromiumVisit extends Visit {
   }
 }
 
+/** In the page: what lies out of sight, or under something that stays in it, is brought out, and what moves is waited for, as a hand does. */
+export async function broughtOutAndAtRest(wanted) {
+  let before = "";
+  for (let looks = 0; looks < 60; looks += 1) {
+    const one = document.querySelector(wanted);
+    if (one === null) return;
+    const { left, top, width, height } = one.getBoundingClientRect();
+    const there = document.elementFromPoint(left + width / 2, top + height / 2);
+    const free = there !== null && (there === one || one.contains(there) || there.contains(one));
+    if (free && before === `${left} ${top}`) return;
+    if (!free) one.scrollIntoView({ block: "center", behavior: "instant" });
+    before = free ? `${left} ${top}` : "";
+    await new Promise((go) => requestAnimationFrame(go));
+  }
+}
+
 class FirefoxVisit extends Visit {
   /** Its driver knows no "Shift+Tab": the keys go down one after the other, and up again. */
   async press(chord) {
@@ -278,25 +294,12 @@ class FirefoxVisit extends Visit {
   }
 
   /**
-   * What was drawn anew between being found and being pressed is found again; what lies out of sight, or under something that stays
-   * in it, is brought into it; and what moves is waited for, as a hand does. Its driver, unlike the other, presses where it is told to.
+   * What was drawn anew between being found and being pressed is found again. Its driver presses where it is told to, whatever lies
+   * or has come to lie there by then.
    */
   async click(selector) {
     await until(selector, async () => {
-      await this.page.evaluate(async (wanted) => {
-        let before = "";
-        for (let looks = 0; looks < 60; looks += 1) {
-          const one = document.querySelector(wanted);
-          if (one === null) return;
-          const { left, top, width, height } = one.getBoundingClientRect();
-          const there = document.elementFromPoint(left + width / 2, top + height / 2);
-          const free = there !== null && (there === one || one.contains(there) || there.contains(one));
-          if (free && before === `${left} ${top}`) return;
-          if (!free) one.scrollIntoView({ block: "center", behavior: "instant" });
-          before = free ? `${left} ${top}` : "";
-          await new Promise((go) => requestAnimationFrame(go));
-        }
-      }, selector);
+      await this.page.evaluate(broughtOutAndAtRest, selector);
       return this.page.click(selector).then(
         () => true,
         (error) => {
