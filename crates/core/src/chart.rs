@@ -17,6 +17,8 @@ pub const MOST_POINTS: usize = 200;
 pub struct ControlChart<'a> {
     /// Title for those who don't see it.
     pub title: &'a str,
+    /// What stands between title and description where both are read as one.
+    pub stop: &'a str,
     /// Description for those who don't see it.
     pub description: &'a str,
     /// The values in mg/kg, in order, at most [`MOST_POINTS`].
@@ -99,12 +101,12 @@ impl Scale {
 /// Draws the chart as SVG text.
 pub fn draw(chart: &ControlChart<'_>) -> String {
     let mut svg = String::with_capacity(4096 + chart.values.len() * 160);
-    let (title, description) = (escape(chart.title), escape(chart.description));
+    let [title, stop, description] = [chart.title, chart.stop, chart.description].map(escape);
     // Writing to a String cannot fail, so the results are dropped.
     let _ = write!(
         svg,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" viewBox=\"0 0 640 292\" width=\"640\" height=\"292\" \
-         role=\"img\" aria-label=\"{title}. {description}\"><title>{title}</title><desc>{description}</desc>"
+         role=\"img\" aria-label=\"{title}{stop}{description}\"><title>{title}</title><desc>{description}</desc>"
     );
     let count = chart.values.len();
     let step = (RIGHT - LEFT - 12.0) / count.saturating_sub(1).max(1) as f64;
@@ -279,6 +281,7 @@ mod tests {
         let earlier: Vec<bool> = values.iter().enumerate().map(|(at, _)| at < 2).collect();
         draw(&ControlChart {
             title: "Pb of CHK-1",
+            stop: ". ",
             description: "x & y",
             values,
             earlier: &earlier,

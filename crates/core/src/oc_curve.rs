@@ -13,6 +13,8 @@ use crate::sampling::{RISK_POINTS, accepted, units_at};
 pub struct OcCurve<'a> {
     /// Title for those who don't see it.
     pub title: &'a str,
+    /// What stands between title and description where both are read as one.
+    pub stop: &'a str,
     /// Description for those who don't see it.
     pub description: &'a str,
     /// What the axis along the bottom counts.
@@ -50,9 +52,10 @@ pub fn draw(curve: &OcCurve<'_>) -> String {
     let _ = write!(
         svg,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"oc-curve\" viewBox=\"0 0 360 198\" width=\"360\" height=\"198\" \
-         role=\"img\" aria-label=\"{title}. {description}\"><title>{title}</title><desc>{description}</desc>\
+         role=\"img\" aria-label=\"{title}{stop}{description}\"><title>{title}</title><desc>{description}</desc>\
          <g font-size=\"9\" fill=\"currentColor\">",
         title = escape(curve.title),
+        stop = escape(curve.stop),
         description = escape(curve.description)
     );
     for percent in [0_u8, 50, 100].into_iter().chain(RISK_POINTS.into_iter().filter(|point| *point != 50)) {
@@ -159,6 +162,7 @@ mod tests {
     fn drawn(lot_size: u64, n: u64, other: Option<(u32, &str)>) -> String {
         draw(&OcCurve {
             title: "plan <A>",
+            stop: ". ",
             description: "x",
             across: "units",
             up: "accepted",

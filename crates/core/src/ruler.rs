@@ -25,6 +25,8 @@ pub struct Ruler<'a> {
     pub outcome: &'a str,
     /// The sign between a whole number and its decimals.
     pub decimal: &'a str,
+    /// What stands between title and description where both are read as one.
+    pub stop: &'a str,
 }
 
 /// The numbers of a ruler.
@@ -235,9 +237,10 @@ pub fn draw(ruler: &Ruler<'_>) -> String {
     let _ = write!(
         svg,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"ruler ruler-{}\" viewBox=\"0 0 360 95\" width=\"360\" \
-         height=\"95\" role=\"img\" aria-label=\"{}. {}\"><title>{}</title><desc>{}</desc>",
+         height=\"95\" role=\"img\" aria-label=\"{}{}{}\"><title>{}</title><desc>{}</desc>",
         escape(&class),
         escape(ruler.title),
+        escape(ruler.stop),
         escape(ruler.description),
         escape(ruler.title),
         escape(ruler.description)
@@ -457,6 +460,7 @@ mod tests {
             picture: picture(mark, high),
             outcome: "BL",
             decimal: ".",
+            stop: ". ",
         })
     }
 

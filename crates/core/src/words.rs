@@ -15,7 +15,13 @@ pub struct Words {
     bundle: FluentBundle<FluentResource>,
     /// The sign between a whole number and its decimals.
     decimal: String,
+    /// What stands between texts, one for each of [`JOINS`].
+    joins: [String; JOINS.len()],
 }
+
+/// Between things in a row, between longer pieces in a row, between sentences; after what a text is about, and after a
+/// sentence where another follows.
+const JOINS: [&str; 5] = ["join-list", "join-series", "join-sentences", "join-colon", "join-stop"];
 
 /// The tag of the language that data speaks.
 pub const ENGLISH_TAG: &str = "en";
@@ -57,7 +63,9 @@ impl Words {
             let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(resource, _)| resource);
             bundle.add_resource_overriding(resource);
         }
-        let mut words = Words { tag: tag.to_owned(), bundle, decimal: POINT.to_owned() };
+        let joins = std::array::from_fn(|_| String::new());
+        let mut words = Words { tag: tag.to_owned(), bundle, decimal: POINT.to_owned(), joins };
+        words.joins = JOINS.map(|id| words.say(id));
         if words.has(DECIMAL) {
             words.decimal = words.say(DECIMAL);
         }
@@ -176,23 +184,48 @@ impl Words {
 
     /// Things of one kind in a row.
     pub fn list(&self, items: &[impl AsRef<str>]) -> String {
-        self.joined("join-list", items)
+        joined(self.comma(), items)
     }
 
     /// Longer pieces in a row, each of which may hold a list.
     pub fn series(&self, items: &[impl AsRef<str>]) -> String {
-        self.joined("join-series", items)
+        joined(self.semicolon(), items)
     }
 
     /// Sentences of one paragraph; empty ones leave no gap.
     pub fn sentences(&self, items: &[impl AsRef<str>]) -> String {
         let said: Vec<&str> = items.iter().map(AsRef::as_ref).filter(|text| !text.is_empty()).collect();
-        self.joined("join-sentences", &said)
+        said.join(self.gap())
     }
 
-    fn joined(&self, id: &str, items: &[impl AsRef<str>]) -> String {
-        let items: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
-        items.join(&self.say(id))
+    /// Between two things in a row, where markup stands between them.
+    pub fn comma(&self) -> &str {
+        &self.joins[0]
+    }
+
+    /// Between two longer pieces in a row.
+    pub fn semicolon(&self) -> &str {
+        &self.joins[1]
+    }
+
+    /// Between two sentences.
+    pub fn gap(&self) -> &str {
+        &self.joins[2]
+    }
+
+    /// Between what a text is about and the text.
+    pub fn colon(&self) -> &str {
+        &self.joins[3]
+    }
+
+    /// Ends a few words and begins a sentence.
+    pub fn stop(&self) -> &str {
+        &self.joins[4]
+    }
+
+    /// What adds to the word before it, in brackets.
+    pub fn bracketed(&self, text: &str) -> String {
+        self.with("join-brackets", &[("text", text)])
     }
 
     /// True where the catalogue has a text.
@@ -204,6 +237,11 @@ impl Words {
             None => message.value().is_some(),
         })
     }
+}
+
+fn joined(sign: &str, items: &[impl AsRef<str>]) -> String {
+    let items: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
+    items.join(sign)
 }
 
 #[cfg(test)]

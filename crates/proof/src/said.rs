@@ -56,7 +56,7 @@ fn lots(words: &Words, proof: &Proof) -> Vec<String> {
         let disposition = words.say(&format!("disposition-{}", seen.disposition.code()));
         let name = match &seen.lot {
             Some(lot) => lot.clone(),
-            None => format!("{} ({})", words.say("no-lot"), seen.source),
+            None => format!("{}{}", words.say("no-lot"), words.bracketed(&seen.source)),
         };
         let supplier = or_not(&seen.supplier);
         let arguments = [("lot", name.as_str()), ("supplier", &supplier), ("disposition", &disposition)];

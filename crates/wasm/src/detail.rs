@@ -214,7 +214,7 @@ impl Detail<'_> {
         });
         let name = words.say(&format!("substance-{}", substance.symbol()));
         let stands_for = format!("stands-for-{}", substance.symbol());
-        let name = if words.has(&stands_for) { format!("{name}, {}", words.say(&stands_for)) } else { name };
+        let name = if words.has(&stands_for) { words.list(&[name, words.say(&stands_for)]) } else { name };
         let told = self.explainer.substance(substance, row);
         let next = phrases::next_of_substance(inspection, reviewer, substance, &judged, row);
         FindingView {
@@ -352,17 +352,18 @@ impl Detail<'_> {
                 pooled.few.map(|few| (format!("{:.2}", few.t), few.k.to_string())).unwrap_or_default();
             let from = words
                 .with(&format!("pooled-from-{}", pooled.from.code()), &[("n", &n), ("t", &t), ("k", &k)]);
-            text.push(' ');
+            text.push_str(words.gap());
             text.push_str(&words.with("pooled-sigma", &[("from", &from)]));
         }
         let outlier = pooled.and_then(|pooled| pooled.outlier).filter(|found| found.is_flagged());
         if let Some((found, row)) = outlier.and_then(|found| Some((found, rows.get(found.index)?))) {
             let readings = &self.source().readings;
             let which = readings.identity(Identity::Id, *row).unwrap_or("").to_owned();
-            let which = format!("{which} ({})", phrases::line_name(words, readings.line(*row)));
+            let which =
+                format!("{which}{}", words.bracketed(&phrases::line_name(words, readings.line(*row))));
             let (g, critical) =
                 (format!("{:.2}", found.g), format!("{:.2}", found.critical().unwrap_or(0.0)));
-            text.push(' ');
+            text.push_str(words.gap());
             text.push_str(
                 &words.with("pooled-outlier", &[("which", which.trim()), ("g", &g), ("critical", &critical)]),
             );

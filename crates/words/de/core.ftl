@@ -862,6 +862,9 @@ report-rulers_between = Summe mit einem nicht nachgewiesenen Teil: irgendwo zwis
 join-list = {", "}
 join-series = {"; "}
 join-sentences = {" "}
+join-colon = {": "}
+join-stop = {". "}
+join-brackets = {" "}({ $text })
 
 ## Command line
 

@@ -1403,3 +1403,10 @@ page-take-settings = Einstellungen
 page-take-settings-why = Für einen anderen Tag: was Sie festgehalten haben, als Datei, die diese Seite und die Befehlszeile lesen.
 page-where-papers = Papiere für andere
 page-step-papers = Papiere auflisten
+
+page-join-list = {", "}
+page-join-series = {"; "}
+page-join-colon = {": "}
+page-join-stop = {". "}
+page-join-gap = {" "}
+page-join-brackets = {" "}({ $text })

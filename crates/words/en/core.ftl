@@ -827,6 +827,10 @@ report-rulers_between = a sum with a part not detected: somewhere between the tw
 join-list = {", "}
 join-series = {"; "}
 join-sentences = {" "}
+# After what a text is about; after a few words that a sentence follows; and what adds to the word before it.
+join-colon = {": "}
+join-stop = {". "}
+join-brackets = {" "}({ $text })
 cli-help = Plumbline reviews X-ray fluorescence screening results of electronics materials, offline.
 
     Usage:

@@ -1412,3 +1412,12 @@ page-take-settings = Settings
 page-take-settings-why = For another day: what you recorded, as a file that this page and the command line read.
 page-where-papers = Papers for others
 page-step-papers = listing papers
+
+# Between things in a row; between longer pieces; after what a text is about; after a few words that a sentence follows;
+# between sentences; and what adds to the word before it.
+page-join-list = {", "}
+page-join-series = {"; "}
+page-join-colon = {": "}
+page-join-stop = {". "}
+page-join-gap = {" "}
+page-join-brackets = {" "}({ $text })

@@ -788,6 +788,9 @@ report-rulers_between = 不検出の成分を含む合計：2本の縦線の間�
 join-list = {"、"}
 join-series = {"；"}
 join-sentences = {""}
+join-colon = {"："}
+join-stop = {"。"}
+join-brackets = （{ $text }）
 
 ## Command line
 

@@ -1118,3 +1118,10 @@ page-take-settings = 設定
 page-take-settings-why = 後日のために：記録したことを、このページとコマンドラインが読めるファイルにします。
 page-where-papers = ほかの人に渡す書類
 page-step-papers = 書類の一覧作成
+
+page-join-list = {"、"}
+page-join-series = {"；"}
+page-join-colon = {"："}
+page-join-stop = {"。"}
+page-join-gap = {""}
+page-join-brackets = （{ $text }）

@@ -746,6 +746,9 @@ report-rulers_between = 含未检出部分的总和：在两条竖线之间某�
 join-list = {"、"}
 join-series = {"；"}
 join-sentences = {""}
+join-colon = {"："}
+join-stop = {"。"}
+join-brackets = （{ $text }）
 cli-help = Plumbline离线审查电子材料的X射线荧光筛选结果。
 
     用法：

@@ -1111,3 +1111,10 @@ page-take-settings = 设置
 page-take-settings-why = 供日后使用：您所记录的内容，本页面和命令行都能读取的文件。
 page-where-papers = 给他人的文书
 page-step-papers = 列出文书
+
+page-join-list = {"、"}
+page-join-series = {"；"}
+page-join-colon = {"："}
+page-join-stop = {"。"}
+page-join-gap = {""}
+page-join-brackets = （{ $text }）

@@ -11,7 +11,7 @@ import { TERM_OF_ACT } from "./help/terms";
 import { doAct, undo, type Doing } from "./inspection";
 import { typedNumber } from "./numbers";
 import { state, watch } from "./state";
-import { hasWords, say } from "./words";
+import { bracketed, hasWords, say } from "./words";
 
 /** An element id that stays the same from one drawing to the next, so that focus can be given back. */
 export function controlId(kind: string, target: string, value = ""): string {
@@ -113,7 +113,7 @@ function hint(wishes: ControlWishes, id: string): Child {
 
 // What it is about stands just above for the eye; a label must say it for itself to be told from its neighbours by ear.
 function label(wishes: ControlWishes): Child {
-  return [say(actWords(wishes.kind, "label")), wishes.about === undefined ? null : el("span", { class: "heard" }, ` (${wishes.about})`)];
+  return [say(actWords(wishes.kind, "label")), wishes.about === undefined ? null : el("span", { class: "heard" }, bracketed(wishes.about))];
 }
 
 function setButton(wishes: ControlWishes, id: string): HTMLElement {

@@ -3,7 +3,7 @@
 import type { ActView } from "../shared/door";
 import { namesIn } from "./act-kinds";
 import { state } from "./state";
-import { count, hasWords, say } from "./words";
+import { count, hasWords, inRow, say } from "./words";
 
 /** The newest act of this kind on exactly this target that still counts. */
 export function standing(kind: string, target: string): ActView | null {
@@ -81,7 +81,7 @@ export function actText(act: ActView): string {
 export function signature(act: ActView): string {
   // What came out of a settings file carries the file's name and nobody's initials.
   const by = act.by !== "" ? act.by : act.note !== "" ? act.note : say("page-act-no-initials");
-  return act.at === "" ? by : `${by}, ${act.at}`;
+  return act.at === "" ? by : inRow([by, act.at]);
 }
 
 export function givenBy(act: ActView): string {

@@ -29,7 +29,7 @@ const STRIP_BESIDE_WIDTH = 52;
 
 // The heading of the column says both once; in every cell they would push the number out of sight.
 const UNIT_OF_THE_TABLE = " mg/kg";
-const SIGMA_OF_THE_TABLE = " (1s)";
+const SIGMA_OF_THE_TABLE = / ?[(（]1[sσ][)）]/;
 
 /** An outcome in a cell: its code, its number, and the ruler they are read off. The words are there for ears and on pointing. */
 function outcomeCell(cell: CellView): HTMLElement {

@@ -15,7 +15,7 @@ import { outcomeTone } from "./marks";
 import { ofReading } from "./of-reading";
 import { cautionTag, outcomeTag, substanceName } from "./outcomes";
 import { photosOf } from "./photos-of";
-import { count, say } from "./words";
+import { between, bracketed, count, inRow, say } from "./words";
 
 function fact(term: string, value: string | null): Child {
   return value === null || value === "" ? null : [el("dt", {}, term), el("dd", {}, value)];
@@ -173,7 +173,7 @@ function repeats(of: RepeatsView, detail: DetailView, open: (index: number) => v
       { class: "facts" },
       ...of.elements.map((one) => [
         el("dt", {}, one.element),
-        el("dd", {}, one.value === "" ? null : [el("strong", {}, one.value), ". "], one.how === "disagree" || one.how === "mixed" ? [cautionTag(), " "] : null, one.text),
+        el("dd", {}, one.value === "" ? null : [el("strong", {}, one.value), between("stop")], one.how === "disagree" || one.how === "mixed" ? [cautionTag(), " "] : null, one.text),
       ]),
     ),
   );
@@ -197,7 +197,7 @@ function limits(list: FindingView[], told: Set<string>): Child {
           "details",
           { class: "fold fold-inner" },
           el("summary", {}, say("page-limits-idle", { n: idle.length })),
-          el("ul", { class: "by-class" }, ...idle.map((one) => el("li", {}, el("strong", {}, one.substance), `, ${one.name}. ${one.reason_text}`))),
+          el("ul", { class: "by-class" }, ...idle.map((one) => el("li", {}, el("strong", {}, one.substance), between("list"), one.name, between("stop"), one.reason_text))),
         ),
   );
 }
@@ -212,14 +212,14 @@ export function detailContent(detail: DetailView, open: (index: number) => void)
     el(
       "dl",
       { class: "facts" },
-      fact(say("page-column-file"), `${row.source}, ${say("page-at-line", { line: count(row.line) })}`),
+      fact(say("page-column-file"), inRow([row.source, say("page-at-line", { line: count(row.line) })])),
       fact(say("page-detail-unit"), row.unit),
       fact(say("page-detail-spot"), row.spot),
       fact(say("page-detail-part"), row.part),
       fact(say("page-detail-material"), row.material),
       fact(say("page-detail-lot"), row.lot),
       fact(say("page-detail-supplier"), row.supplier),
-      fact(say("page-column-class"), `${row.class_text} (${say(`page-class-from-${row.class_from.replaceAll("_", "-")}`)})`),
+      fact(say("page-column-class"), `${row.class_text}${bracketed(say(`page-class-from-${row.class_from.replaceAll("_", "-")}`))}`),
       fact(say("page-column-trust"), row.trust_text),
       fact(say("page-detail-instrument"), detail.instrument),
       fact(say("page-detail-time"), detail.time),

@@ -14,7 +14,7 @@ import { NoCopy, copyOf, mediaTypeOf } from "./photo-copy";
 import { ANY_READING, NOTHING_FOUND, change, state, type AwaitedFile, type HeldFile, type State } from "./state";
 import { crashTrouble, tellTrouble, troubleFrom, troublesOver } from "./troubles";
 import { rawOf, unreadableWhy } from "./help/plain";
-import { hasWords, say } from "./words";
+import { between, hasWords, inRow, say } from "./words";
 
 // ---- reviewing ----
 
@@ -135,7 +135,7 @@ async function addNow(broughtNow: Brought[]): Promise<void> {
     inFolder: file.inFolder ?? false,
     invented: file.invented ?? false,
   }));
-  await stepOrBack([...returned, ...added].map((file) => file.name).join(", "), async () => {
+  await stepOrBack(inRow([...returned, ...added].map((file) => file.name)), async () => {
     const { files, twice } = await joined(state.files, [...returned, ...added]);
     // Readings are numbered through all files, so the one looked at may bear another number from here on.
     change({ files, selected: null });
@@ -149,7 +149,7 @@ async function addNow(broughtNow: Brought[]): Promise<void> {
     const event = say("page-event-files", { n: read, of: returned.length + added.length - twice.length });
     // What was waited for was never taken out: its coming is nothing that could be taken back.
     if (since !== null) since.files = [...since.files, ...returned];
-    await took(twice.length === 0 ? event : `${event} ${say("page-event-twice", { n: twice.length, names: twice.slice(0, 3).join(", ") })}`, cameIn(added));
+    await took(twice.length === 0 ? event : `${event}${between("gap")}${say("page-event-twice", { n: twice.length, names: inRow(twice.slice(0, 3)) })}`, cameIn(added));
   });
 }
 

@@ -3,7 +3,7 @@
 import type { Disposition, LotView, OutcomeMark } from "../shared/door";
 import { el } from "./elements";
 import { cautionMark, dispositionMark, outcomeMark, outcomeTone } from "./marks";
-import { count, say } from "./words";
+import { count, inRow, say } from "./words";
 
 /** Drawing, code and words of one outcome. */
 export function outcomeTag(of: Pick<OutcomeMark, "outcome" | "short" | "text">): HTMLElement {
@@ -36,7 +36,7 @@ export function inFile(line: number | null, column: number | null, heading: stri
       heading === null ? say("page-at-column", { column: count(column) }) : say("page-at-column-headed", { column: count(column), heading }),
     );
   }
-  return parts.join(", ");
+  return inRow(parts);
 }
 
 /** The name a lot goes by where it stands in a list. */
@@ -51,6 +51,6 @@ export function substanceName(substance: string): string {
 }
 
 export function namesOf(lots: LotView[]): string {
-  const names = lots.slice(0, 4).map(lotName).join(", ");
+  const names = inRow(lots.slice(0, 4).map(lotName));
   return lots.length > 4 ? say("page-and-more", { names, n: lots.length - 4 }) : names;
 }

@@ -10,7 +10,7 @@ import { stillHere } from "./hand";
 import { undoAll, type Doing } from "./inspection";
 import { typedNumber } from "./numbers";
 import { change, state } from "./state";
-import { hasWords, say } from "./words";
+import { hasWords, inRow, say } from "./words";
 
 export interface RowField {
   name: string;
@@ -124,7 +124,7 @@ export function rowForm(row: Row, wishes: RowWishes): HTMLElement {
     }
     return { kind: row.kind, target: wishes.target, value: joinedFields(fields) };
   };
-  const heard = `${say(actWords(row.kind, "label"))}, ${wishes.about}`;
+  const heard = inRow([say(actWords(row.kind, "label")), wishes.about]);
   return actForm(
     { id, button: say(row.signed === true ? "page-holds-lift-send" : row.once === true ? "page-act-give" : "page-row-add"), heard, read: readAll, after: (here) => void (here && focusIn(id)) },
     el("div", { class: "form-fields" }, ...inputs.map((one) => one.box), own === null ? null : field(say("page-who-initials"), own)),

@@ -4,7 +4,7 @@ import type { Problem } from "../shared/door";
 import { NO_ANSWER, type EngineCrashed } from "./engine";
 import { noteFault } from "./help/steps";
 import { change, state, type Trouble } from "./state";
-import { count, say } from "./words";
+import { count, inRow, say } from "./words";
 
 export function tellTrouble(trouble: Trouble): void {
   noteFault(trouble.code ?? "other", trouble.raw ?? "");
@@ -33,7 +33,7 @@ export function troubleFrom(about: string, problem: Problem, what: string, where
     key: `${what}|${place.join("|")}|${problem.code}`,
     about,
     what,
-    where: place.join(", "),
+    where: inRow(place),
     why: problem.text,
     todo: problem.remedy,
     code: `${about} ${problem.code}`,

@@ -78,6 +78,21 @@ function saidBy({ bundle }: Spoken, key: string, given: Record<string, string | 
   return text;
 }
 
+/** What stands between texts: things in a row, longer pieces, what a text is about and the text, a few words and a sentence, sentences. */
+export function between(kind: "list" | "series" | "colon" | "stop" | "gap"): string {
+  return say(`page-join-${kind}`);
+}
+
+/** Things in a row. */
+export function inRow(texts: readonly string[]): string {
+  return texts.join(between("list"));
+}
+
+/** What adds to the word before it, in brackets. */
+export function bracketed(text: string): string {
+  return say("page-join-brackets", { text });
+}
+
 export function hasWords(key: string): boolean {
   return spoken.bundle.hasMessage(key);
 }

@@ -206,8 +206,10 @@ impl<'a> Reader<'a> {
             },
             What::Limit(name) => {
                 let of = self.limit_of(name, reading).map(|one| one.row.of.clone()).unwrap_or_default();
-                let each: Vec<String> =
-                    of.iter().map(|element| format!("{element}: {}", of_element(*element))).collect();
+                let each: Vec<String> = of
+                    .iter()
+                    .map(|element| format!("{element}{}{}", words.colon(), of_element(*element)))
+                    .collect();
                 words.series(&each)
             }
         }
@@ -254,7 +256,7 @@ pub(super) fn named(words: &Words, what: &What) -> String {
     match what {
         What::Substance(substance) => {
             let symbol = substance.symbol();
-            format!("{symbol} ({})", words.say(&format!("substance-{symbol}")))
+            format!("{symbol}{}", words.bracketed(&words.say(&format!("substance-{symbol}"))))
         }
         What::Halogen(halogen) => words.say(&format!("halogen-{}", halogen.name())),
         What::Limit(name) => name.clone(),

@@ -78,12 +78,12 @@ impl Papers<'_> {
                         header {
                             h1 { (title) }
                             @if self.settings.is_invented() { p class="invented" { b { (self.say("paper-invented")) } } }
-                            p class="sub" { (self.say(&format!("paper-{kind}-is"))) " " (self.say("caution-declaration")) }
+                            p class="sub" { (self.say(&format!("paper-{kind}-is"))) (self.words.gap()) (self.say("caution-declaration")) }
                         }
                         (body)
                         p class="end" {
                             (self.with("paper-end", &[("number", &self.number)]))
-                            br; span class="mono" { (self.say("report-findings_digest")) ": " (self.digest) }
+                            br; span class="mono" { (self.say("report-findings_digest")) (self.words.colon()) (self.digest) }
                         }
                     }
                 }

@@ -131,9 +131,9 @@ impl Papers<'_> {
                 }
                 p class="because" {
                     @if let Some(first) = holding.first() { (phrases::lot_reason(self.words, first)) }
-                    @if holding.len() > 1 { " " (self.with("paper-label_more_reasons", &[("count", &(holding.len() - 1).to_string())])) }
+                    @if holding.len() > 1 { (self.words.gap()) (self.with("paper-label_more_reasons", &[("count", &(holding.len() - 1).to_string())])) }
                 }
-                p class="lifts" { (self.say(lifts)) @if !who.is_empty() { " (" (self.name(Some(who))) ")" } }
+                p class="lifts" { (self.say(lifts)) @if !who.is_empty() { (PreEscaped(self.words.bracketed(&self.name(Some(who)).0))) } }
             }
         }
     }

@@ -66,7 +66,7 @@ impl Papers<'_> {
             self.with("paper-sample", &[("number", &number.to_string()), ("total", &of.to_string())]);
         html! {
             div class="lot" {
-                h3 { (heading) ": " (self.material_name(material)) }
+                h3 { (heading) (self.words.colon()) (self.material_name(material)) }
                 dl class="key" {
                     dt { (self.say("report-part")) } dd { (self.name(material.part.as_deref())) }
                     dt { (self.say("paper-class")) } dd { (self.say(&format!("class-{}", material.class.code()))) }
@@ -145,7 +145,7 @@ impl Papers<'_> {
         html! {
             @for (word, identity) in named {
                 @if let Some(text) = source.readings.identity(identity, row) {
-                    (self.say(word)) " " (self.name(Some(text))) ", "
+                    (self.say(word)) " " (self.name(Some(text))) (self.words.comma())
                 }
             }
             (self.name(Some(&source.name))) " " (self.with("paper-line", &[("line", &source.readings.line(row).to_string())]))
@@ -160,11 +160,11 @@ impl Papers<'_> {
             judged.map(|judged| phrases::reason(self.words, &judged, &about, None)).unwrap_or_default();
         let against = self.reader.against(self.words, &case.what, case.reading);
         html! {
-            b { (phrases::outcome(self.words, case.outcome)) } ": "
+            b { (phrases::outcome(self.words, case.outcome)) } (self.words.colon())
             (self.reader.value(self.words, &case.what, case.reading))
-            @if !against.is_empty() { "; " (against) }
-            "."
-            @if !reason.is_empty() { " " (reason) }
+            @if !against.is_empty() { (self.words.semicolon()) (against) }
+            (self.words.stop().trim_end())
+            @if !reason.is_empty() { (self.words.gap()) (reason) }
             @for reason in case.reasons.iter().filter_map(|at| material.reasons.get(*at)) {
                 br; (phrases::lot_reason(self.words, reason))
             }

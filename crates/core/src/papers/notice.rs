@@ -105,7 +105,7 @@ impl Papers<'_> {
                 @if own { p { (self.say("paper-own_reasons")) } }
                 p class="keep" { b { (self.say("paper-asked")) } }
                 (self.asked_of(lot))
-                @if let Some(day) = self.of_lot(ActKind::ReplyBy, lot) { p { (self.say("paper-reply_by")) ": " b { (day) } } }
+                @if let Some(day) = self.of_lot(ActKind::ReplyBy, lot) { p { (self.say("paper-reply_by")) (self.words.colon()) b { (day) } } }
             }
         }
     }

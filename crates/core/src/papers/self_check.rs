@@ -213,7 +213,7 @@ impl Papers<'_> {
                     span class={ "d d-" (lot.disposition.code()) } { (self.say(&format!("paper-self_check-would-{}", lot.disposition.code()))) }
                 }
                 p class="sub" {
-                    (self.say("report-supplier")) ": " (self.name(lot.supplier.as_deref())) ". "
+                    (self.say("report-supplier")) (self.words.colon()) (self.name(lot.supplier.as_deref())) (self.words.stop())
                     (self.with("paper-lot_counts", &[("readings", &lot.readings.to_string()), ("materials", &lot.materials.to_string())]))
                 }
                 @if !keeping.is_empty() {
@@ -273,7 +273,7 @@ impl Papers<'_> {
                                 td { (self.material_name(material)) }
                                 td { (cases::named(self.words, &case.what)) }
                                 td {
-                                    (phrases::outcome(self.words, case.outcome)) ": "
+                                    (phrases::outcome(self.words, case.outcome)) (self.words.colon())
                                     (self.reader.value(self.words, &case.what, case.reading))
                                     br; (self.reader.against(self.words, &case.what, case.reading))
                                     br; (self.reading_named(case.reading))
@@ -344,7 +344,7 @@ impl Papers<'_> {
         let verdict = one.verdict.as_ref();
         html! {
             tr {
-                td { (self.name(Some(&one.claim.entry))) ", " (one.claim.substance.symbol()) }
+                td { (self.name(Some(&one.claim.entry))) (self.words.comma()) (one.claim.substance.symbol()) }
                 td { @if let Some(lot) = self.findings.lots.get(material.lot) { (self.lot_name(lot)) } }
                 td { (self.material_name(material)) }
                 td {

@@ -150,7 +150,7 @@ fn within(words: &Words, k: &str, limit: MassFraction, equal_is_within: bool, ov
     let (over, alone) = over;
     let limit = limit.to_string();
     let arguments = [("k", k), ("limit", &limit), ("equal", equal(equal_is_within)), ("about", alone)];
-    format!("{}; {}", words.with("rules-within", &arguments), words.with(over, &arguments))
+    words.series(&[words.with("rules-within", &arguments), words.with(over, &arguments)])
 }
 
 /// One halogen limit in words, with its source.

@@ -156,7 +156,7 @@ fn number(mg_per_kg: f64) -> String {
 pub fn name(words: &Words, stream: &Stream) -> String {
     let key = &stream.key;
     let or_none = |text: &str| if text.is_empty() { words.say("not-stated") } else { text.to_owned() };
-    let mode = if key.mode.is_empty() { String::new() } else { format!(", {}", key.mode) };
+    let mode = if key.mode.is_empty() { String::new() } else { format!("{}{}", words.comma(), key.mode) };
     words.with(
         "chart-name",
         &[
@@ -339,6 +339,7 @@ pub fn draw(words: &Words, settings: &Settings, stream: &Stream) -> String {
     let description = words.sentences(&told(words, settings, stream));
     chart::draw(&ControlChart {
         title: &name(words, stream),
+        stop: words.stop(),
         description: &description,
         values: &values,
         earlier: &earlier,

@@ -428,7 +428,7 @@ impl Explainer<'_> {
         let mut text = with(self.words, id, &[("sigma", sigma), ("from", from), ("multiple", multiple)]);
         if self.reviewer.relative() > 0 {
             let percent = MassFraction::from_units(i64::from(self.reviewer.relative()) * 10_000).to_string();
-            text.push(' ');
+            text.push_str(self.words.gap());
             text.push_str(&with(self.words, "explain-relative", &[("percent", percent)]));
         }
         text

@@ -61,7 +61,7 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     let id = format!("lot-reason-{}{part}", reason.code.code());
     let text = words.with(&id, &arguments);
     if reason.effect == Disposition::Accept && !reason.code.is_told() {
-        format!("{text} {}", words.say("reason-advisory"))
+        words.sentences(&[text, words.say("reason-advisory")])
     } else {
         text
     }
@@ -125,7 +125,7 @@ pub fn bound(words: &Words, substance: Substance, cell: &Cell, judged: &Judgemen
             let mut text = words.with("bound-brominated", &[("pbde", &pbde), ("pbb", &pbb), ("deca", &deca)]);
             if !stoichiometry::clears_pops(most) {
                 let limit = stoichiometry::POPS_PBDE.to_string();
-                text.push(' ');
+                text.push_str(words.gap());
                 text.push_str(&words.with("bound-pops", &[("limit", &limit)]));
             }
             text
@@ -552,7 +552,9 @@ pub fn composition(words: &Words, reviewer: &SourceReview<'_>, row: usize) -> St
         let family = one.family;
         let source = match family.confidence.as_str() {
             same if same == family.source => family.source.clone(),
-            confidence => format!("{}; {}", family.source, super::books::confidence_short(words, confidence)),
+            confidence => {
+                words.series(&[family.source.as_str(), &super::books::confidence_short(words, confidence)])
+            }
         };
         let outside = one.ranges.iter().find(|range| range.fit == RangeFit::Outside);
         sentences.push(words.with(
@@ -723,7 +725,7 @@ pub fn lot_name(words: &Words, inspection: &Inspection, lot: &LotFinding) -> Str
     lot.lot.clone().unwrap_or_else(|| {
         let source =
             lot.source.and_then(|at| inspection.sources.get(at)).map_or("", |source| source.name.as_str());
-        format!("{} ({source})", words.say("no-lot"))
+        format!("{}{}", words.say("no-lot"), words.bracketed(source))
     })
 }
 
@@ -826,7 +828,7 @@ pub fn summary_evidence(words: &Words, findings: &Findings) -> String {
         words.with("summary-evidence_missing", &[("list", &holding)])
     };
     if !advisory.is_empty() {
-        line.push(' ');
+        line.push_str(words.gap());
         line.push_str(&words.with("summary-evidence_advisory", &[("list", &advisory)]));
     }
     line

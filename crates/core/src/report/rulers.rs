@@ -287,6 +287,7 @@ fn drawn(words: &Words, about: &str, value: &str, said: Outcome, picture: Pictur
         picture,
         outcome: said.code(),
         decimal: words.decimal(),
+        stop: words.stop(),
     })
 }
 

@@ -263,6 +263,7 @@ pub(super) fn curve(words: &Words, sampling: &LotSampling, size: u64, take: u64)
     let other = ac.map(|ac| words.with("sampling-curve_table", &[("ac", &ac.to_string())]));
     let svg = oc_curve::draw(&OcCurve {
         title: &title,
+        stop: words.stop(),
         description: &risk_words(words, size, take),
         across: &words.say("sampling-curve_across"),
         up: &words.say("sampling-curve_up"),

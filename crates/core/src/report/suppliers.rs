@@ -157,7 +157,7 @@ pub fn next_text(words: &Words, next: Next) -> String {
     let lots = next.lots.to_string();
     let mut text = words.with("supplier-next", &[("severity", severity), ("lots", &lots)]);
     if next.may_reduce {
-        text.push(' ');
+        text.push_str(words.gap());
         text.push_str(&words.say("supplier-may_reduce"));
     }
     text

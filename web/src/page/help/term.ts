@@ -6,7 +6,7 @@
 
 import { el, type Child } from "../elements";
 import { watch } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 import { TERMS, isTerm, type TermId } from "./terms";
 
 const SHOW_MS = 500;
@@ -24,7 +24,7 @@ export function term(id: TermId, where: string, ...shown: Child[]): HTMLElement 
 
 /** One quiet line of terms for a place or a section. */
 export function wordsHere(where: string, ids: TermId[]): HTMLElement {
-  return el("p", { class: "words-here" }, el("span", { class: "quiet" }, say("page-words-here"), ":"), ...ids.map((id) => [" ", term(id, where)]));
+  return el("p", { class: "words-here" }, el("span", { class: "quiet" }, say("page-words-here"), between("colon").trimEnd()), ...ids.map((id) => [" ", term(id, where)]));
 }
 
 export function sourceOf(id: TermId): string {

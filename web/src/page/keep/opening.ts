@@ -5,7 +5,7 @@ import { rawOf, unreadableWhy } from "../help/plain";
 import { goTo } from "../place";
 import { change, state, type AwaitedFile, type HeldFile } from "../state";
 import { tellTrouble, troublesOver } from "../troubles";
-import { say } from "../words";
+import { between, inRow, say } from "../words";
 import { isThatFile } from "./awaited";
 import { openCopy, type RunningCopy } from "./copy";
 import { copiesFound, type CopyHead } from "./copy-store";
@@ -83,7 +83,7 @@ export async function openInspectionFile({ name, file }: Found, beside: Found[])
     const whole = await wholeInspection(opened.whole, awaited, null, timeNow());
     takeAbout(opened.whole);
     change({ doorWanted: null });
-    await takeUp([whole], () => [say("page-keep-event-opened", { name }), changed.length === 0 ? "" : say("page-keep-event-changed", { n: changed.length, names: changed.join(", ") }), awaited.length === 0 ? "" : say("page-keep-event-awaited", { n: awaited.length })].filter((line) => line !== "").join(" "));
+    await takeUp([whole], () => [say("page-keep-event-opened", { name }), changed.length === 0 ? "" : say("page-keep-event-changed", { n: changed.length, names: inRow(changed) }), awaited.length === 0 ? "" : say("page-keep-event-awaited", { n: awaited.length })].filter((line) => line !== "").join(between("gap")));
     goTo(opened.whole.about.place === "start" ? "came-in" : opened.whole.about.place);
     for (const one of changed) {
       tellTrouble({ key: `changed|${one}`, about, what: say("page-keep-changed-what"), where: one, why: say("page-keep-changed-why"), todo: say("page-keep-changed-todo") });
@@ -110,7 +110,7 @@ async function sameAmong(file: File, named: HeldFile[], awaited: AwaitedFile[], 
 function whereOf(name: string, error: unknown): string {
   if (!(error instanceof NotOpened) || error.why !== "damaged") return name;
   const part = error.part === "list" || error.part === "head" ? say(`page-keep-part-${error.part}`) : say("page-keep-part-file", { name: error.part });
-  return `${name}, ${part}`;
+  return inRow([name, part]);
 }
 
 function whyOf(error: unknown): string {
@@ -156,7 +156,7 @@ export async function bringBackCopies(code: string): Promise<number> {
   takeAbout(newest.whole);
   await takeUp(
     found.map((one) => one.inspection),
-    () => [say("page-keep-event-recovered", { n: found.length }), state.awaited.length === 0 ? "" : say("page-keep-event-awaited", { n: state.awaited.length })].filter((line) => line !== "").join(" "),
+    () => [say("page-keep-event-recovered", { n: found.length }), state.awaited.length === 0 ? "" : say("page-keep-event-awaited", { n: state.awaited.length })].filter((line) => line !== "").join(between("gap")),
   );
   goTo(newest.whole.about.place === "start" ? "came-in" : newest.whole.about.place);
   for (const { head, lost } of found) {

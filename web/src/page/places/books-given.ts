@@ -4,13 +4,14 @@ import type { BookOffer, OffersView } from "../../shared/door";
 import { controlId, record, refusalLine } from "../acts-given";
 import { escaped, listedNames } from "../act-kinds";
 import { givenBy, standing } from "../acts-in-force";
+import { ofBook } from "../book-words";
 import { el, focusIn, type Child } from "../elements";
 import { stillHere } from "../hand";
 import { undoAll } from "../inspection";
 import { limitAnswer } from "../rows";
 import { rowForm, rowsGiven } from "../row-form";
 import { change, state } from "../state";
-import { say } from "../words";
+import { inRow, say } from "../words";
 import { lazyFold } from "./lazy-fold";
 
 const REFUSAL = "books-given";
@@ -77,7 +78,7 @@ export function booksGiven(offers: OffersView): Child {
     ),
     refusal,
     ...offers.books.filter((book) => (book.named || book.loaded) && book.questions.length > 0).map(questions),
-    act === null ? null : el("p", { class: "given" }, el("span", {}, say("page-act-in-force", { value: namedNow().join(", ") }), " ", givenBy(act))),
+    act === null ? null : el("p", { class: "given" }, el("span", {}, say("page-act-in-force", { value: inRow(namedNow()) }), " ", givenBy(act))),
   ];
 }
 
@@ -86,14 +87,14 @@ function questions(book: BookOffer): HTMLElement {
   return el(
     "div",
     { class: "per-lot" },
-    el("h3", {}, book.title),
+    el("h3", {}, ofBook(book.title)),
     ...book.questions.map((one) =>
       el(
         "div",
         {},
-        el("p", {}, one.text),
+        el("p", {}, ofBook(one.text)),
         rowsGiven(limitAnswer(book.id, one.row), "", "books-to-name"),
-        rowForm(limitAnswer(book.id, one.row), { target: "", about: `${book.title}, ${one.row}` }),
+        rowForm(limitAnswer(book.id, one.row), { target: "", about: inRow([book.title, one.row]) }),
       ),
     ),
   );
@@ -106,7 +107,7 @@ function row(book: BookOffer, box: HTMLInputElement): HTMLElement {
   return el(
     "div",
     { class: "book-row" },
-    el("label", { class: "field-check", for: box.id }, box, el("span", {}, book.title)),
+    el("label", { class: "field-check", for: box.id }, box, ofBook(book.title)),
     el(
       "div",
       { id: aboutId, class: "book-about" },
@@ -114,7 +115,7 @@ function row(book: BookOffer, box: HTMLInputElement): HTMLElement {
       rest.length === 0 ? null : el("p", { class: "quiet" }, rest[0] ?? "", " ", book.from_memory ? el("span", { class: "flag" }, say("page-exemption-from-memory")) : null),
       book.loaded ? el("p", { class: "quiet" }, say("page-book-loaded")) : null,
     ),
-    book.note === "" ? null : lazyFold(`${box.id}-note`, "fold fold-inner", false, [el("span", { class: "quiet" }, say("page-book-note"), el("span", { class: "heard" }, ` ${book.title}`))], () => [el("p", { class: "hint" }, book.note)]),
+    book.note === "" ? null : lazyFold(`${box.id}-note`, "fold fold-inner", false, [el("span", { class: "quiet" }, say("page-book-note"), el("span", { class: "heard" }, ` ${book.title}`))], () => [el("p", { class: "hint" }, ofBook(book.note))]),
   );
 }
 
@@ -128,7 +129,7 @@ function problem(book: BookOffer, refusal: HTMLElement): HTMLElement {
   return el(
     "div",
     { class: "per-lot", "data-missing": "yes" },
-    el("p", {}, el("strong", {}, book.title), " ", say(book.problem === "differs" ? "page-book-differs" : "page-book-missing")),
+    el("p", {}, el("strong", {}, ofBook(book.title)), " ", say(book.problem === "differs" ? "page-book-differs" : "page-book-missing")),
     el(
       "div",
       { class: "form-send" },

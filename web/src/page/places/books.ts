@@ -2,6 +2,7 @@
 
 import type { ShelfBook } from "../../shared/door";
 import { controlId } from "../acts-given";
+import { ofBook } from "../book-words";
 import { el, type Child } from "../elements";
 import { fetchExplained, fetchShelf } from "../looking";
 import { say } from "../words";
@@ -26,12 +27,12 @@ function book(of: ShelfBook): HTMLElement {
     controlId("shelf", of.id),
     "fold",
     false,
-    [el("span", { class: "book-title" }, of.title, " ", el("span", { class: "quiet" }, say("page-shelf-edition", { edition: of.edition })))],
+    [el("span", { class: "book-title" }, ofBook(of.title), " ", el("span", { class: "quiet" }, say("page-shelf-edition", { edition: of.edition })))],
     () => [
       el(
         "dl",
         { class: "facts" },
-        of.jurisdiction === "" ? null : [el("dt", {}, say("page-shelf-where")), el("dd", {}, of.jurisdiction)],
+        of.jurisdiction === "" ? null : [el("dt", {}, say("page-shelf-where")), el("dd", {}, ofBook(of.jurisdiction))],
         el("dt", {}, say("page-shelf-days")), el("dd", {}, of.days),
         el("dt", {}, say("page-book-confidence")), el("dd", {}, of.confidence),
         el("dt", {}, say("page-book-id")), el("dd", {}, el("code", {}, of.id)),

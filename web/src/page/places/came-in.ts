@@ -11,7 +11,7 @@ import { goTo } from "../place";
 import { showPreview } from "../previews";
 import { fileOf } from "../reading";
 import { state, watch, type HeldFile } from "../state";
-import { byteCount, count, say } from "../words";
+import { between, bracketed, byteCount, count, inRow, say } from "../words";
 import { fileFacts, headingLine, needsLook, sheetChoice, textControls } from "./file-facts";
 import { lazyFold, openFold } from "./lazy-fold";
 import { photosCameIn } from "./photos-came-in";
@@ -248,7 +248,7 @@ function severalMaterials(code: string): Child {
   const without = (state.summary?.materials ?? []).filter((one) => one.class === "unknown");
   const names = [...new Set(without.flatMap((one) => one.material ?? one.part ?? []))];
   if (code !== "class_not_stated" || names.length < 2) return null;
-  const first = names.slice(0, NAMED).join(", ");
+  const first = inRow(names.slice(0, NAMED));
   return el(
     "div",
     { class: "class-each" },
@@ -310,7 +310,7 @@ function sourceContent(source: SourceView, only: boolean): Child[] {
     source.read && !only ? equation(source, "equation") : null,
     source.set_aside.length === 0
       ? null
-      : el("p", { class: "quiet" }, say("page-set-aside-heading"), " ", source.set_aside.map((one) => `${one.reason} (${count(one.rows)})`).join("; ")),
+      : el("p", { class: "quiet" }, say("page-set-aside-heading"), " ", source.set_aside.map((one) => `${one.reason}${bracketed(count(one.rows))}`).join(between("series"))),
     noticeTable(say("page-refusals-heading", { n: source.rows_refused }), source, source.refusals, source.refusals_left_out),
     noticeTable(say("page-notices-heading", { n: source.notices.length + source.notices_left_out }), source, source.notices, source.notices_left_out),
     fileFacts(source),
@@ -329,7 +329,7 @@ function sourceContent(source: SourceView, only: boolean): Child[] {
 }
 
 function unusedText(headings: string[]): string {
-  const names = headings.slice(0, 3).join(", ");
+  const names = inRow(headings.slice(0, 3));
   return say("page-columns-unused", { n: headings.length, names: headings.length > 3 ? say("page-and-more", { names, n: headings.length - 3 }) : names });
 }
 

@@ -4,12 +4,13 @@ import type { ActView, ClaimView, ExemptionView, MaterialOffer, OffersView, Subs
 import { choice, controlId, entry, listed } from "../acts-given";
 import { CATEGORY, MOUTHING, RENEWALS, fieldsIn, joinedFields, materialTarget, partTarget } from "../act-kinds";
 import { actText, givenBy, valueName } from "../acts-in-force";
+import { bookLanguage, ofBook } from "../book-words";
 import { el, focusIn, type Child } from "../elements";
 import { actForm, field, initialsInput, noInitials, textInput } from "../forms";
 import { stillHere } from "../hand";
 import { undoAll } from "../inspection";
 import { change, state } from "../state";
-import { say } from "../words";
+import { between, inRow, say } from "../words";
 import { closeFold, lazyFold, openFold } from "./lazy-fold";
 
 const FEW = 4;
@@ -36,11 +37,11 @@ export function claimsGiven(offers: OffersView): Child {
 }
 
 export function materialName(of: MaterialOffer): string {
-  return `${of.material ?? say("page-material-unnamed")}, ${of.part ?? say("page-part-unnamed")}`;
+  return inRow([of.material ?? say("page-material-unnamed"), of.part ?? say("page-part-unnamed")]);
 }
 
 export function materialHead(of: MaterialOffer): HTMLElement {
-  return el("h3", {}, of.material ?? say("page-material-unnamed"), el("span", { class: "quiet" }, ` ${of.part ?? say("page-part-unnamed")} · ${of.classes.join(", ")}`));
+  return el("h3", {}, of.material ?? say("page-material-unnamed"), el("span", { class: "quiet" }, ` ${of.part ?? say("page-part-unnamed")} · ${inRow(of.classes)}`));
 }
 
 function materialBlock(of: MaterialOffer, offers: OffersView): HTMLElement {
@@ -92,7 +93,7 @@ function claimed(of: MaterialOffer, claim: ClaimView, offers: OffersView): HTMLE
     "div",
     { id, class: `claimed claimed-${claim.state}`, tabindex: "-1" },
     el("h4", {}, el("span", {}, say("page-claim-of", { entry: claim.entry, substance: claim.substance })), el("span", { class: LOOKS[claim.state] }, claim.state_text)),
-    row === null ? null : el("p", {}, `${row.scope}: ${row.limit}. ${lastDay(row)}`),
+    row === null ? null : el("p", {}, ofBook(row.scope), between("colon"), row.limit, between("stop"), lastDay(row)),
     claim.number === "" ? null : el("p", { class: "quiet" }, say("page-claim-number", { number: claim.number })),
     el(
       "p",
@@ -182,7 +183,7 @@ function claimable(of: MaterialOffer, substance: SubstanceOffer, offers: OffersV
     `${id}-fold`,
     "fold fold-inner",
     false,
-    [el("span", {}, say("page-claim-new", { substance: substance.substance, n: of.claims.filter((one) => one.substance === substance.substance).length }), " ", el("span", { class: "quiet" }, `${substance.text}. ${say("page-claim-some", { n: some })}`))],
+    [el("span", {}, say("page-claim-new", { substance: substance.substance, n: of.claims.filter((one) => one.substance === substance.substance).length }), " ", el("span", { class: "quiet" }, substance.text, between("stop"), say("page-claim-some", { n: some })))],
     () => [some === 0 ? el("p", { class: "hint" }, say("page-claim-none-fits")) : null, claimForm(`${id}-form`, of, substance.substance, null, offers)],
   );
 }
@@ -206,8 +207,8 @@ function rowsOf(name: string, substance: string, offers: OffersView): ExemptionV
 
 function claimForm(id: string, of: MaterialOffer, substance: string, claim: ClaimView | null, offers: OffersView, target?: string): HTMLElement {
   const { fitting, others } = claim === null ? entriesFor(of, substance, offers) : { fitting: [], others: [] };
-  const label = (name: string): string => `${name}: ${rowsOf(name, substance, offers)[0]?.scope ?? ""}`;
-  const option = (name: string): HTMLOptionElement => el("option", { value: name, selected: picked.get(id) === name }, label(name));
+  const label = (name: string): string => `${name}${between("colon")}${rowsOf(name, substance, offers)[0]?.scope ?? ""}`;
+  const option = (name: string): HTMLOptionElement => el("option", { value: name, lang: bookLanguage(), selected: picked.get(id) === name }, label(name));
   const list = el(
     "select",
     { id: `${id}-entry` },
@@ -248,7 +249,7 @@ function claimForm(id: string, of: MaterialOffer, substance: string, claim: Clai
       value: joinedFields({ entry: name, substance, group: group.value, evidence: evidence.value.trim(), second: second.value.trim() }),
     };
   };
-  const heard = `${substance}, ${materialName(of)}`;
+  const heard = inRow([substance, materialName(of)]);
   return actForm(
     {
       id,
@@ -293,7 +294,7 @@ function exemptionFacts(row: ExemptionView, of: MaterialOffer, offers: OffersVie
   return el(
     "div",
     { class: "exemption" },
-    el("p", {}, el("strong", {}, row.entry), ` ${row.scope}`, ...marks.map((mark) => [" ", el("span", { class: "flag flag-long" }, mark)])),
+    el("p", {}, el("strong", {}, row.entry), " ", ofBook(row.scope), ...marks.map((mark) => [" ", el("span", { class: "flag flag-long" }, mark)])),
     el(
       "dl",
       { class: "facts" },
@@ -301,9 +302,9 @@ function exemptionFacts(row: ExemptionView, of: MaterialOffer, offers: OffersVie
       fact("page-exemption-reading", offered?.number ?? ""),
       fact("page-exemption-categories", row.categories === "" ? say("page-exemption-categories-unknown") : row.categories === "all" ? say("page-exemption-categories-all") : row.categories),
       fact("page-exemption-days", row.from === null && row.expires === null ? "" : say("page-exemption-from-until", { from: row.from ?? "…", until: row.expires ?? "…" })),
-      fact("page-book-source", row.source),
+      fact("page-book-source", ofBook(row.source)),
       fact("page-book-confidence", row.confidence),
-      fact("page-exemption-note", row.note),
+      fact("page-exemption-note", row.note === "" ? null : ofBook(row.note)),
     ),
     offered === undefined || offered.questions.length === 0 ? null : el("div", { class: "claim-why" }, el("p", {}, say("page-exemption-asks")), el("ul", {}, ...offered.questions.map((question) => el("li", {}, question)))),
   );

@@ -7,7 +7,7 @@ import { actText, givenBy, inForce } from "../acts-in-force";
 import { el, type Child } from "../elements";
 import { actForm, field, textInput } from "../forms";
 import { typedNumber } from "../numbers";
-import { say } from "../words";
+import { bracketed, say } from "../words";
 import { materialHead, materialName } from "./claims";
 
 const FEW = 4;
@@ -51,7 +51,7 @@ function block(of: MaterialOffer): HTMLElement {
       {
         id,
         button: say("page-act-give"),
-        heard: `${say("page-cr6-area")} (${materialName(of)})`,
+        heard: `${say("page-cr6-area")}${bracketed(materialName(of))}`,
         read: () => {
           const value = areaTyped(area.value);
           if (value === null) return { why: say("page-cr6-no-area", { typed: area.value }), field: area };

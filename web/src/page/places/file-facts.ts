@@ -5,15 +5,15 @@ import { choice, entry, listed } from "../acts-given";
 import { sourceTarget } from "../act-kinds";
 import { el, type Child } from "../elements";
 import { state } from "../state";
-import { byteCount, count, hasWords, say } from "../words";
+import { between, bracketed, byteCount, count, hasWords, say } from "../words";
 
 export function fileFacts(source: SourceView): Child {
   const facts: Child[] = [];
   const fact = (key: string, ...what: Child[]): void => void facts.push(el("dt", {}, say(key)), el("dd", {}, ...what));
-  if (source.container !== null) fact("page-fact-archive", source.container.name, ` (${byteCount(source.container.bytes)})`);
+  if (source.container !== null) fact("page-fact-archive", source.container.name, bracketed(byteCount(source.container.bytes)));
   const read = source.sheets.find((sheet) => sheet.read);
   if (read !== undefined) fact("page-fact-sheet", el("strong", {}, read.name), source.sheets.length > 1 ? ` ${say("page-fact-sheets", { n: source.sheets.length })}` : null);
-  if (source.encoding !== "") fact("page-fact-encoding", el("strong", {}, encodingName(source.encoding)), ": ", source.encoding_text);
+  if (source.encoding !== "") fact("page-fact-encoding", el("strong", {}, encodingName(source.encoding)), between("colon"), source.encoding_text);
   const used = source.stated.filter((line) => line.used_as !== null);
   if (used.length > 0) {
     fact(
@@ -40,7 +40,7 @@ export function sheetChoice(source: SourceView): Child {
       sheet.read ? say("page-sheet-read") : sheet.passed_over ? say("page-sheet-passed-over") : "",
     ]
       .filter((part) => part !== "")
-      .join(", ");
+      .join(between("list"));
   }
   const read = source.sheets.find((sheet) => sheet.read)?.name;
   return choice({ kind: "sheet", target: sourceTarget(source.name), about: source.name, names, ...(read === undefined ? {} : { now: read }) }, source.sheets.map((sheet) => sheet.name));

@@ -9,7 +9,7 @@ import { fieldsIn } from "../act-kinds";
 import { dispositionTag, lotName } from "../outcomes";
 import { HOLD_ENDS, lift } from "../rows";
 import { rowForm, rowsGiven } from "../row-form";
-import { say } from "../words";
+import { between, say } from "../words";
 import { lazyFold } from "./lazy-fold";
 import { worstFirst } from "./reasons";
 
@@ -62,6 +62,6 @@ function liftOne(lot: LotView, reason: ReasonView): HTMLElement {
     false,
     // In one box: a fold sets its boxes side by side, and two of them are too narrow on a phone.
     [el("span", {}, say("page-holds-lift"), " ", el("span", { class: "quiet" }, reason.text))],
-    () => [el("p", { class: "hint" }, say("page-holds-lift-hint")), rowForm(lift(reason.code, reason.about), { target: lotTarget(lot), about: `${lotName(lot)}: ${reason.text}`, where: id })],
+    () => [el("p", { class: "hint" }, say("page-holds-lift-hint")), rowForm(lift(reason.code, reason.about), { target: lotTarget(lot), about: `${lotName(lot)}${between("colon")}${reason.text}`, where: id })],
   );
 }

@@ -7,7 +7,7 @@ import { givenBy, standing } from "../acts-in-force";
 import { el, type Child } from "../elements";
 import { fetchIdTemplate } from "../looking";
 import { state, watch } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 import { lazyFold } from "./lazy-fold";
 
 /** What the pieces were said to be, kept while the place is drawn anew. */
@@ -97,7 +97,7 @@ function cuts(template: IdTemplateView): HTMLElement {
       "ul",
       { class: "evidence-list" },
       ...template.cuts.map((cut) =>
-        el("li", {}, el("code", {}, cut.id), " \u2192 ", cut.pieces === null ? el("strong", {}, say("page-id-no-fit")) : cut.pieces.map((one) => `${one.role_text}: ${one.piece}`).join(" \u00b7 ")),
+        el("li", {}, el("code", {}, cut.id), " \u2192 ", cut.pieces === null ? el("strong", {}, say("page-id-no-fit")) : cut.pieces.map((one) => `${one.role_text}${between("colon")}${one.piece}`).join(" \u00b7 ")),
       ),
     ),
   );

@@ -8,7 +8,7 @@ import { el, type Child } from "../elements";
 import { LABORATORY } from "../rows";
 import { rowForm, rowsGiven } from "../row-form";
 import { state } from "../state";
-import { say } from "../words";
+import { inRow, say } from "../words";
 import { lazyFold } from "./lazy-fold";
 
 const MOST = 60;
@@ -39,7 +39,7 @@ function block(target: string, all: MaterialView[]): Child {
   const [of] = all;
   if (of === undefined) return null;
   const reasons = [...new Set(all.flatMap((one) => one.reasons).filter((reason) => reason.effect !== "accept").map((reason) => reason.text))];
-  const name = `${of.material ?? say("page-material-unnamed")}, ${of.part ?? say("page-part-unnamed")}, ${of.lot ?? say("page-lot-unnamed")}`;
+  const name = inRow([of.material ?? say("page-material-unnamed"), of.part ?? say("page-part-unnamed"), of.lot ?? say("page-lot-unnamed")]);
   const given = (state.summary?.acts ?? []).some((act) => act.kind === "laboratory" && act.target === target && !act.undone);
   return el(
     "div",

@@ -6,7 +6,7 @@ import { standing } from "../acts-in-force";
 import { escaped, partTarget } from "../act-kinds";
 import { el, type Child } from "../elements";
 import { doAct } from "../inspection";
-import { say, sayForTheRecord } from "../words";
+import { inRow, say, sayForTheRecord } from "../words";
 
 const MOST_PARTS = 60;
 
@@ -39,7 +39,7 @@ function onePart(part: string, names: string[], learned: BillOffer[]): HTMLEleme
   return el(
     "div",
     { id: controlId("part", target), class: "per-lot per-part", "data-missing": given ? undefined : "yes" },
-    el("h3", {}, part, " ", el("span", { class: "quiet" }, say("page-parts-measured", { names: names.join(", ") }))),
+    el("h3", {}, part, " ", el("span", { class: "quiet" }, say("page-parts-measured", { names: inRow(names) }))),
     given
       ? null
       : el(
@@ -63,6 +63,6 @@ function takeLearned(bill: BillOffer): HTMLElement {
   return el(
     "button",
     { type: "button", class: "tool", id: controlId("learned", bill.target, bill.lot), on: { click: () => void doAct({ kind: "bill_of_materials", target: bill.target, value: bill.value, note: sayForTheRecord("page-parts-learned-from", { lot: bill.lot, day: bill.day }) }) } },
-    say("page-parts-learned", { names: bill.materials.join(", "), lot: bill.lot, day: bill.day }),
+    say("page-parts-learned", { names: inRow(bill.materials), lot: bill.lot, day: bill.day }),
   );
 }

@@ -2,11 +2,12 @@
 // the spots of its materials differ, and which exemptions nobody claimed may cover them.
 
 import type { AheadView, CandidateView, MaterialAhead, RulesTable } from "../../shared/door";
+import { ofBook } from "../book-words";
 import { el, type Child } from "../elements";
 import { figure } from "../figures";
 import { fetchAhead } from "../looking";
 import { cautionTag } from "../outcomes";
-import { count, say } from "../words";
+import { between, count, say } from "../words";
 import { askedFor } from "./lazy-fold";
 
 export function lotAhead(lot: number): HTMLElement {
@@ -35,7 +36,7 @@ function rules(ahead: AheadView): Child {
 function table(of: RulesTable): HTMLElement {
   const title = say("page-ahead-limit", { name: of.name, limit: of.limit });
   if (of.rows.every((row) => row.within + row.beyond + row.between.length === 0)) {
-    return el("p", { class: "quiet" }, title, ": ", say("page-ahead-rules-none", { n: of.not_applicable }));
+    return el("p", { class: "quiet" }, title, between("colon"), say("page-ahead-rules-none", { n: of.not_applicable }));
   }
   const number = (n: number): HTMLElement => el("td", { class: n === 0 ? "count-none" : "" }, count(n));
   const table = el(
@@ -84,7 +85,7 @@ function candidate(of: CandidateView): HTMLElement {
   return el(
     "li",
     { class: "reason" },
-    el("p", {}, el("strong", {}, say("page-ahead-candidate", { entry: of.entry, substance: of.substance })), ` ${of.scope}; ${of.bound}. `, el("span", { class: "quiet" }, of.confidence)),
+    el("p", {}, el("strong", {}, say("page-ahead-candidate", { entry: of.entry, substance: of.substance })), " ", ofBook(of.scope), between("series"), of.bound, between("stop"), el("span", { class: "quiet" }, of.confidence)),
     el("p", {}, say("page-ahead-candidate-number", { number: of.number })),
     of.questions.length === 0 ? null : el("ul", { class: "by-class" }, ...of.questions.map((question) => el("li", {}, question))),
   );

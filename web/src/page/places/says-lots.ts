@@ -12,7 +12,7 @@ import { outcomeTone } from "../marks";
 import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes";
 import { goTo } from "../place";
 import { ANY_READING, state } from "../state";
-import { count, say } from "../words";
+import { count, inRow, say } from "../words";
 import { booksFold } from "./books";
 import { lazyFold } from "./lazy-fold";
 import { nothingRead } from "./nothing-read";
@@ -29,7 +29,7 @@ export function saysNeeds(summary: Summary): string {
   const among = (disposition: string): number => summary.lots.filter((lot) => lot.disposition === disposition).length;
   const held = among("hold");
   const refused = among("not_accept");
-  return [refused > 0 ? say("page-needs-says-not-accept", { n: refused }) : "", held > 0 ? say("page-needs-says-held", { n: held }) : ""].filter((part) => part !== "").join(", ");
+  return inRow([refused > 0 ? say("page-needs-says-not-accept", { n: refused }) : "", held > 0 ? say("page-needs-says-held", { n: held }) : ""].filter((part) => part !== ""));
 }
 
 export function drawSaysLots(host: HTMLElement): void {

@@ -8,7 +8,7 @@ import { append, el, focusIn, redraw, type Child } from "../elements";
 import { confidenceMark } from "../marks";
 import { showPreview } from "../previews";
 import { state, watch } from "../state";
-import { count, say } from "../words";
+import { bracketed, count, inRow, say } from "../words";
 import { idPattern } from "./id-pattern";
 
 const FEW_ROWS = 8;
@@ -51,7 +51,7 @@ export function columnId(source: SourceView, block: BlockView, column: ColumnVie
 
 function tableOf(source: SourceView, block: BlockView, severalTables: boolean): HTMLElement {
   const id = controlId("table", `${source.index}`, String(block.index));
-  const lines = block.header_lines.map(count).join(", ");
+  const lines = inRow(block.header_lines.map(count));
   const named = say("page-table-name", { name: source.name, line: count(block.header_lines[0] ?? 0) });
   const look = toLookAt(block);
   const rows = el("tbody");
@@ -205,7 +205,7 @@ function fill(host: HTMLElement, block: BlockView, column: ColumnView, choices: 
       "div",
       { class: `meaning-part meaning-${part}` },
       // The row says "Taken as" for the eye.
-      el("label", { for: `${id}-${part}`, class: part === "role" ? "heard" : undefined }, label, el("span", { class: "heard" }, ` (${about})`)),
+      el("label", { for: `${id}-${part}`, class: part === "role" ? "heard" : undefined }, label, el("span", { class: "heard" }, bracketed(about))),
       pickList({ id: `${id}-${part}`, "aria-describedby": `${id}-why ${id}-refusal` }, values, now[part], (value) => take({ [part]: value })),
     );
   const parts = (now: Draft): Child[] => {

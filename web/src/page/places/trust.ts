@@ -13,7 +13,7 @@ import { goTo } from "../place";
 import { rowForm, rowsGiven } from "../row-form";
 import { CERTIFICATE, CONTROL_CHART, SAMPLING_PLAN } from "../rows";
 import { ANY_READING, state } from "../state";
-import { say } from "../words";
+import { inRow, say } from "../words";
 import { booksGiven } from "./books-given";
 import { claimsGiven } from "./claims";
 import { checksShown, suppliersShown } from "./checks";
@@ -249,8 +249,8 @@ function perMaterial(act: Choosable | Typed, evidence: Evidence, summary: Summar
       "div",
       { class: "per-lot", "data-missing": one.missing ? "yes" : undefined },
       el("h3", {}, name, el("span", { class: "quiet" }, ` ${one.part ?? say("page-part-unnamed")}`)),
-      evidence.id === "class" ? el("p", { class: "quiet" }, say("page-class-now", { classes: one.classes.join(", ") })) : null,
-      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: `${name}, ${one.part ?? ""}`, bare: all.length > 1 || evidence.id === "class" }),
+      evidence.id === "class" ? el("p", { class: "quiet" }, say("page-class-now", { classes: inRow(one.classes) })) : null,
+      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: inRow([name, one.part ?? ""]), bare: all.length > 1 || evidence.id === "class" }),
     );
   };
   const shown = all.slice(0, MOST_LOTS);

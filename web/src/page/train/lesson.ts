@@ -6,7 +6,7 @@ import { withTerms } from "../help/in-text";
 import { wordsHere } from "../help/term";
 import type { TermId } from "../help/terms";
 import { openDelivery } from "../places/start";
-import { say } from "../words";
+import { between, say } from "../words";
 import { exercisesBox } from "./exercises";
 import { movableRuler } from "./ruler";
 import { movableSample } from "./sample";
@@ -67,7 +67,7 @@ export function drawLesson(host: HTMLElement, lesson: LessonName, answered: () =
     el(
       "div",
       { class: "train-top" },
-      el("div", { class: "train-text" }, ...told.texts.map((parts) => el("p", {}, parts)), told.left.length === 0 ? null : wordsHere(`lesson-${lesson}`, told.left), el("p", { class: "hint" }, el("strong", {}, `${say("page-train-source")}: `), say(`page-train-${lesson}-source`))),
+      el("div", { class: "train-text" }, ...told.texts.map((parts) => el("p", {}, parts)), told.left.length === 0 ? null : wordsHere(`lesson-${lesson}`, told.left), el("p", { class: "hint" }, el("strong", {}, say("page-train-source"), between("colon")), say(`page-train-${lesson}-source`))),
       el("section", { class: "card", "aria-labelledby": "lesson-ruler-heading" }, el("h2", { id: "lesson-ruler-heading" }, say("page-train-ruler")), el("p", {}, say(`page-train-${lesson}-try`)), movableRuler(lesson)),
     ),
     lesson === "sampling" ? movableSample() : null,

@@ -3,7 +3,7 @@
 import type { ExerciseView, SolvedView } from "../../shared/door";
 import { byId, el } from "../elements";
 import { change, state } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 import { askedText, factText, valueText } from "./exercises";
 import { exercisesOf, solve } from "./ask";
 import { lessonTitle } from "./lesson";
@@ -38,10 +38,10 @@ async function lines(): Promise<Line[]> {
 function asked(of: ExerciseView): string {
   const { reading, lot } = of;
   if (reading !== null) {
-    const thick = reading.thickness === "" ? "" : `; ${say("page-train-thickness")}: ${reading.thickness}`;
-    return `${askedText(of)} ${reading.class_text}: ${valueText(reading)} mg/kg${thick}`;
+    const thick = reading.thickness === "" ? "" : `${between("series")}${say("page-train-thickness")}${between("colon")}${reading.thickness}`;
+    return `${askedText(of)}${between("gap")}${reading.class_text}${between("colon")}${valueText(reading)} mg/kg${thick}`;
   }
-  return `${askedText(of)} ${(lot?.facts ?? []).map(factText).join(" ")}`;
+  return [askedText(of), ...(lot?.facts ?? []).map(factText)].join(between("gap"));
 }
 
 function row({ lesson, of, answer, solved }: Line): HTMLElement {

@@ -71,7 +71,7 @@ impl Report<'_> {
                     @if self.findings.set_aside.contains_key(&(index as u32)) { " · " i { (self.say("report-aside")) } }
                     @if !origin.is_empty() { " · " (origin) }
                     @if !how.is_empty() { " · " (how) }
-                    " · " (source.name) ", " (phrases::line_name(self.words, source.readings.line(row)))
+                    " · " (source.name) (self.words.comma()) (phrases::line_name(self.words, source.readings.line(row)))
                 } }
                 tr {
                     td { (self.say(&format!("class-{}", assessed.class.code()))) }

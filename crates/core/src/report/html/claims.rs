@@ -97,10 +97,8 @@ impl Report<'_> {
             Some(one) => {
                 let date = one.date.map_or_else(|| self.say("not-stated"), |day| day.to_string());
                 let source = if one.source.is_empty() { self.say("not-stated") } else { one.source };
-                format!(
-                    "{state}; {}",
-                    self.with("report-renewal_said", &[("source", &source), ("date", &date)])
-                )
+                let said = self.with("report-renewal_said", &[("source", &source), ("date", &date)]);
+                self.words.series(&[state, said])
             }
             None => state,
         }
@@ -117,22 +115,21 @@ impl Report<'_> {
         html! {
             div class="case" {
                 p {
-                    b { (claim.entry) ", " (claim.substance.symbol()) ": " (self.say(&format!("claim-{}", exemptions::state(verdict)))) }
-                    ". " (self.material_name(material))
+                    b { (claim.entry) (self.words.comma()) (claim.substance.symbol()) (self.words.colon()) (self.say(&format!("claim-{}", exemptions::state(verdict)))) }
+                    (self.words.stop()) (self.material_name(material))
                 }
                 dl class="key" {
                     @if let Some(row) = row {
-                        dt { (self.say("report-scope")) } dd { (row.scope) }
+                        dt { (self.say("report-scope")) } dd { (self.of_book(&row.scope)) }
                         dt { (self.say("report-text")) } dd {
-                            (row.source) @if !row.clause.is_empty() { ", " (row.clause) }
-                            @if !row.act.is_empty() && row.act != row.source { "; " (row.act) }
-                            ". " (books::confidence(self.words, &row.confidence))
-                            @if let Some(from) = row.from { " " (self.with("report-text_from", &[("day", &from.to_string())])) }
+                            (self.of_book(&text_of(row)))
+                            (self.words.stop()) (books::confidence(self.words, &row.confidence))
+                            @if let Some(from) = row.from { (self.words.gap()) (self.with("report-text_from", &[("day", &from.to_string())])) }
                         }
                         dt { (self.say("report-limit")) } dd { (self.bound(row)) }
                         dt { (self.say("report-expires")) } dd { (self.expires(row)) }
                         dt { (self.say("report-renewal")) } dd { (self.renewal(row)) }
-                        @if !row.note.is_empty() { dt { (self.say("report-note")) } dd { (row.note) } }
+                        @if !row.note.is_empty() { dt { (self.say("report-note")) } dd { (self.of_book(&row.note)) } }
                     }
                     dt { (self.say("report-number_said")) } dd { (self.say(&format!("number-{}", one.number.code()))) }
                     @if let Some(group) = claim.group {
@@ -156,8 +153,8 @@ impl Report<'_> {
         html! {
             tr {
                 td class="id" {
-                    b { (row.entry) ", " (row.substance.symbol()) } br;
-                    (row.scope) br; (self.bound(row)) ". " (books::confidence(self.words, &row.confidence))
+                    b { (row.entry) (self.words.comma()) (row.substance.symbol()) } br;
+                    (self.of_book(&row.scope)) br; (self.bound(row)) (self.words.stop()) (books::confidence(self.words, &row.confidence))
                 }
                 td {
                     @for (at, material) in of.iter().take(NAMED).enumerate() {
@@ -167,7 +164,7 @@ impl Report<'_> {
                     @if more > 0 { br; (self.with("report-also_more", &[("count", &more.to_string())])) }
                 }
                 td { (self.say(&format!("number-{}", one.number.code()))) }
-                td { (self.expires(row)) "; " (self.renewal(row)) }
+                td { (self.expires(row)) (self.words.semicolon()) (self.renewal(row)) }
                 td {
                     @for (at, question) in one.questions.iter().enumerate() {
                         @if at > 0 { br; }
@@ -205,7 +202,7 @@ impl Report<'_> {
                                         None => (self.say("report-cr6_not_judged")),
                                     }
                                 }
-                                td { (self.given(&one.said.laboratory)) ", " (self.given(&one.said.report)) }
+                                td { (self.given(&one.said.laboratory)) (self.words.comma()) (self.given(&one.said.report)) }
                             }
                         }
                     }
@@ -213,4 +210,18 @@ impl Report<'_> {
             }
         }
     }
+}
+
+/// Where the text of an entry stands, as the book has it.
+fn text_of(row: &Exemption) -> String {
+    let mut text = row.source.clone();
+    if !row.clause.is_empty() {
+        text.push_str(", ");
+        text.push_str(&row.clause);
+    }
+    if !row.act.is_empty() && row.act != row.source {
+        text.push_str("; ");
+        text.push_str(&row.act);
+    }
+    text
 }

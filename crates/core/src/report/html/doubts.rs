@@ -79,10 +79,13 @@ impl Report<'_> {
         let said = phrases::doubts(self.words, reviewer, &one.cautions, Outcome::Below, &symbol, row);
         html! {
             div class="case" {
-                p { b { (symbol) ", " (name) ": " } (self.outcome_twice(Outcome::Below)) ". " (self.material_name(material)) }
+                p {
+                    b { (symbol) (self.words.comma()) (name) (self.words.colon()) }
+                    (self.outcome_twice(Outcome::Below)) (self.words.stop()) (self.material_name(material))
+                }
                 (self.strip_of(one.about, one.reading))
                 (self.of_readings(one.reading, one.readings))
-                @for text in said { p class="doubt" { b { (self.say("report-caution")) ": " } (text) } }
+                @for text in said { p class="doubt" { b { (self.say("report-caution")) (self.words.colon()) } (text) } }
             }
         }
     }
@@ -93,7 +96,7 @@ impl Report<'_> {
             @if let Some((source, _, row)) = self.place(reading as usize) {
                 p class="sub" {
                     (self.reading_name(source, row))
-                    @if readings > 1 { " " (self.with("report-also_more", &[("count", &(readings - 1).to_string())])) }
+                    @if readings > 1 { (self.words.gap()) (self.with("report-also_more", &[("count", &(readings - 1).to_string())])) }
                 }
             }
         }

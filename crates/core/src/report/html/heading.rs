@@ -137,8 +137,8 @@ impl Report<'_> {
         html! {
             section class="last" data-element="7.8.2.1-o 62321-1-4.8-signature" {
                 h2 { (self.say("report-signatures")) }
-                p { (self.say("report-number")) ": " b { (number) } }
-                p class="mono" { (self.say("report-findings_digest")) ": " (self.digest) }
+                p { (self.say("report-number")) (self.words.colon()) b { (number) } }
+                p class="mono" { (self.say("report-findings_digest")) (self.words.colon()) (self.digest) }
                 div class="signatures" {
                     div { (self.say("report-sign_inspector")) @if let Some(name) = self.set(ActKind::Inspector) { br; b { (name) } } }
                     div { (self.say("report-sign_second")) @if !second.is_empty() { br; b { (second) } } }
@@ -152,7 +152,8 @@ impl Report<'_> {
     /// How a part ends, in words.
     fn ending(&self, number: &str) -> String {
         let part = (self.length as usize + 1).to_string();
-        format!("{} {number}, {}", self.say("report-end"), self.with("report-part_short", &[("part", &part)]))
+        let end = format!("{} {number}", self.say("report-end"));
+        self.words.list(&[end, self.with("report-part_short", &[("part", &part)])])
     }
 
     pub(super) fn end(&self, number: &str) -> Markup {

@@ -31,7 +31,7 @@ impl Report<'_> {
                 @if !lots.is_empty() {
                     table class="tight" data-element="7.8.2.1-g 62321-1-4.8-sample 63000-description" {
                         thead { tr {
-                            th { (self.say("report-lot")) ", " (self.say("report-supplier")) }
+                            th { (self.say("report-lot")) (self.words.comma()) (self.say("report-supplier")) }
                             th { (self.say("report-description")) }
                             th data-element="7.8.2.1-g-condition" { (self.say("report-condition")) }
                             th data-element="7.8.2.1-h 62321-1-4.8-received" { (self.say("report-received")) }
@@ -57,11 +57,11 @@ impl Report<'_> {
                 td class="long" { (self.stated_words(lot, ActKind::Item, "condition")) }
                 td { (self.words.moment(&self.stated_words(lot, ActKind::Received, ""))) }
                 td class="long" {
-                    (self.words.moment(&self.stated_words(lot, ActKind::Sampled, "date"))) "; "
-                    (self.stated_words(lot, ActKind::Sampled, "by")) "; "
+                    (self.words.moment(&self.stated_words(lot, ActKind::Sampled, "date"))) (self.words.semicolon())
+                    (self.stated_words(lot, ActKind::Sampled, "by")) (self.words.semicolon())
                     (self.stated_words(lot, ActKind::Sampled, "place"))
                 }
-                td class="long" { @if let Some(method) = method { (method) "; " } (self.say(plan)) }
+                td class="long" { @if let Some(method) = method { (method) (self.words.semicolon()) } (self.say(plan)) }
             }
         }
     }

@@ -47,7 +47,7 @@ impl Report<'_> {
                                     td { (self.outcome(one.screen)) }
                                     td { (self.stated(&one.result.method)) }
                                     td {
-                                        (self.stated(&one.result.laboratory)) ", " (self.stated(&one.result.report)) ", "
+                                        (self.stated(&one.result.laboratory)) (self.words.comma()) (self.stated(&one.result.report)) (self.words.comma())
                                         (self.or_not_stated(one.result.date.map(|day| self.words.day(day)).as_deref()))
                                     }
                                 }

@@ -42,10 +42,10 @@ impl Report<'_> {
                             (self.disposition(lot.disposition))
                         }
                         p class="sub" {
-                            (self.say("report-supplier")) ": "
+                            (self.say("report-supplier")) (self.words.colon())
                             (lot.supplier.clone().unwrap_or_else(|| self.say("not-stated")))
-                            " · " (self.say("report-readings")) ": " (lot.readings)
-                            " · " (self.say("report-materials")) ": " (lot.materials)
+                            " · " (self.say("report-readings")) (self.words.colon()) (lot.readings)
+                            " · " (self.say("report-materials")) (self.words.colon()) (lot.materials)
                         }
                         @if !lot.reasons.is_empty() {
                             p class="keep" { b { (self.say("report-reasons")) } }

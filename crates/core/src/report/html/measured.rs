@@ -102,7 +102,7 @@ impl Report<'_> {
         let or_not = |text: String| if text.is_empty() { self.say("not-stated") } else { text };
         let said = |kind| self.set(kind).unwrap_or("").to_owned();
         let both = |one: String, other: String| match (one.is_empty(), other.is_empty()) {
-            (false, false) if one.trim() != other.trim() => format!("{one}; {other}"),
+            (false, false) if one.trim() != other.trim() => self.words.series(&[one, other]),
             (true, _) => other,
             _ => one,
         };

@@ -7,7 +7,7 @@ use super::one_page::clipped;
 use crate::day::Day;
 use crate::quantity::MassFraction;
 use crate::report::{books, phrases};
-use crate::rules::{LowEdge, RuleBook, comes_with_the_program};
+use crate::rules::{Citation, LowEdge, RuleBook, comes_with_the_program};
 use crate::substance::Halogen;
 
 /// Most letters of the names of books that stand in one sentence.
@@ -94,19 +94,19 @@ impl Report<'_> {
                 p { (self.say("report-probability")) }
                 p { (self.say("report-thickness")) }
                 @for book in loaded.used(&self.settings.books) {
-                    h3 { (book.title) }
+                    h3 { (self.of_book(&book.title)) }
                     dl class="key" data-element="2019/1020-rules" {
                         dt { (self.say("report-book")) } dd { (book.id) }
-                        dt { (self.say("report-edition")) } dd { (book.edition) }
+                        dt { (self.say("report-edition")) } dd { (self.of_book(&book.edition)) }
                         (self.validity(book))
-                        @if !book.jurisdiction.is_empty() { dt { (self.say("report-jurisdiction")) } dd { (book.jurisdiction) } }
+                        @if !book.jurisdiction.is_empty() { dt { (self.say("report-jurisdiction")) } dd { (self.of_book(&book.jurisdiction)) } }
                         dt { (self.say("report-confidence")) } dd { (books::confidence(self.words, &book.confidence)) }
                         dt { (self.say("report-digest")) } dd class="mono" { (book.sha256) }
                     }
                     @if !comes_with_the_program(&book.id, &book.text) {
                         p { b { (self.say("report-foreign_book")) } }
                     }
-                    @if !book.note.is_empty() { p { (book.note) } }
+                    @if !book.note.is_empty() { p { (self.of_book(&book.note)) } }
                     @if !book.limits.is_empty() {
                         ul { @for row in &book.limits { li { (books::limit(self.words, row)) } } }
                     }
@@ -137,7 +137,7 @@ impl Report<'_> {
                                                 } }
                                             }
                                         }
-                                        td { (band.citation.source) ", " (band.citation.clause) }
+                                        td { (self.of_book(&cited(&band.citation))) }
                                     }
                                 }
                             }
@@ -154,7 +154,7 @@ impl Report<'_> {
                                     tr {
                                         td { (self.say(&format!("substance-{}", halogen.name()))) }
                                         td class="n" { (self.words.number(&rule.limit(halogen))) " mg/kg" }
-                                        td { (rule.citation_of(halogen).source) ", " (rule.citation_of(halogen).clause) }
+                                        td { (self.of_book(&cited(rule.citation_of(halogen)))) }
                                     }
                                 }
                             }
@@ -164,4 +164,9 @@ impl Report<'_> {
             }
         }
     }
+}
+
+/// Source and clause as the book has them.
+fn cited(of: &Citation) -> String {
+    format!("{}, {}", of.source, of.clause)
 }

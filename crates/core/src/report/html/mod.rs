@@ -42,7 +42,7 @@ use crate::outcome::Outcome;
 use crate::reading::Source;
 use crate::substance::Halogen;
 use crate::visible_text;
-use crate::words::Words;
+use crate::words::{ENGLISH_TAG, Words};
 
 /// Most readings the printed annex holds; the rest stand in the CSV, and the annex says so.
 pub const ANNEX_ROWS: usize = 1000;
@@ -324,11 +324,20 @@ impl Report<'_> {
     fn outcome_twice(&self, outcome: Outcome) -> Markup {
         let (short, long) =
             (phrases::outcome_short(self.words, outcome), phrases::outcome(self.words, outcome));
-        html! { (self.outcome(outcome)) @if short != long { " (" (long) ")" } }
+        html! { (self.outcome(outcome)) @if short != long { (self.words.bracketed(&long)) } }
     }
 
     fn with(&self, id: &str, arguments: &[(&str, &str)]) -> String {
         self.words.with(id, arguments)
+    }
+
+    /// Words of a rule book as they stand, with their language for those who hear them. The books that come with the program
+    /// are English; what another one speaks nobody knows.
+    fn of_book(&self, text: &str) -> Markup {
+        if self.words.tag() == ENGLISH_TAG {
+            return html! { (text) };
+        }
+        html! { span lang=(if self.foreign_books().is_none() { ENGLISH_TAG } else { "" }) { (text) } }
     }
 
     fn class(&self, class: MaterialClass) -> String {

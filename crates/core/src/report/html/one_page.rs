@@ -212,7 +212,7 @@ impl Report<'_> {
                 h2 { (self.say("report-page_lots")) }
                 table class="page" data-element="7.8.6.2-a-page" {
                     thead { tr {
-                        th { (self.say("report-lot")) ", " (self.say("report-supplier")) }
+                        th { (self.say("report-lot")) (self.words.comma()) (self.say("report-supplier")) }
                         th { (self.say("report-disposition")) }
                         th { (self.say("report-page_reasons")) }
                         th { (self.say("report-page_next")) }
@@ -231,9 +231,9 @@ impl Report<'_> {
                 }
             }
             section class="last" {
-                p class="small" { b { (self.say("report-cautions")) ": " } (cautions) }
-                p class="small" { b { (self.say("report-not_assessed")) ": " } (not_assessed) }
-                p class="mono" { (self.say("report-findings_digest")) ": " (self.digest) }
+                p class="small" { b { (self.say("report-cautions")) (self.words.colon()) } (cautions) }
+                p class="small" { b { (self.say("report-not_assessed")) (self.words.colon()) } (not_assessed) }
+                p class="mono" { (self.say("report-findings_digest")) (self.words.colon()) (self.digest) }
                 div class="signatures" {
                     div { (self.say("report-page_decided")) @if !by.is_empty() { br; b { (clipped(&by, NAME)) } } }
                     div { (self.say("report-page_checked")) @if !second.is_empty() { br; b { (clipped(&second, NAME)) } } }
@@ -245,11 +245,12 @@ impl Report<'_> {
 
     /// What was inspected: sources, readings, materials.
     fn inspected(&self) -> String {
+        let (colon, stop) = (self.words.colon(), self.words.stop());
         let materials = self.findings.materials.len();
         let names: Vec<&str> = self.inspection.sources.iter().map(|source| source.name.as_str()).collect();
-        let foreign = self.foreign_books().map(|text| format!(". {text}")).unwrap_or_default();
+        let foreign = self.foreign_books().map(|text| format!("{stop}{text}")).unwrap_or_default();
         format!(
-            "{}: {}. {}: {} · {}: {}{foreign}",
+            "{}{colon}{}{stop}{}{colon}{} · {}{colon}{}{foreign}",
             self.say("report-sources"),
             clipped(&self.words.list(&names), 2 * NAME),
             self.say("report-readings"),
@@ -279,8 +280,8 @@ impl Report<'_> {
                     @for text in &row.next { p { (text) } }
                     @if held {
                         p {
-                            b { (self.say("report-page_by")) ": " } (row.who) ", "
-                            b { (self.say("report-page_until")) ": " } (row.until)
+                            b { (self.say("report-page_by")) (self.words.colon()) } (row.who) (self.words.comma())
+                            b { (self.say("report-page_until")) (self.words.colon()) } (row.until)
                         }
                     }
                 }

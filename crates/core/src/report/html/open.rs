@@ -156,7 +156,7 @@ impl Report<'_> {
                     .readings
                     .identity(Identity::Id, row)
                     .map_or_else(|| phrases::line_name(self.words, source.readings.line(row)), str::to_owned);
-                Some(format!("{name} ({value})"))
+                Some(format!("{name}{}", self.words.bracketed(&value)))
             })
             .collect();
         let more = case.readings.len().saturating_sub(1 + OTHERS_NAMED);
@@ -165,12 +165,12 @@ impl Report<'_> {
                 (self.open_case(source, reviewer, row, &assessed, case.about))
                 @if !others.is_empty() {
                     p {
-                        (self.say("report-also")) ": " (self.words.list(&others))
-                        @if more > 0 { " " (self.words.with("report-also_more", &[("count", &more.to_string())])) }
+                        (self.say("report-also")) (self.words.colon()) (self.words.list(&others))
+                        @if more > 0 { (self.words.gap()) (self.words.with("report-also_more", &[("count", &more.to_string())])) }
                     }
                 }
                 @if let Some(text) = self.settled(material, case.about) {
-                    p { b { (self.say("report-next")) ": " } (text) }
+                    p { b { (self.say("report-next")) (self.words.colon()) } (text) }
                 } @else { @match case.about {
                     About::Substance(substance) => (self.steps(&case.steps, substance.symbol())),
                     About::Halogen(halogen) => {
@@ -200,11 +200,8 @@ impl Report<'_> {
                 let printed = reviewer.printed_sigma(substance.element(), &cell, row);
                 let rule = self.inspection.books.screening();
                 (
-                    format!(
-                        "{}, {}",
-                        substance.symbol(),
-                        self.say(&format!("substance-{}", substance.symbol()))
-                    ),
+                    self.words
+                        .list(&[substance.symbol(), &self.say(&format!("substance-{}", substance.symbol()))]),
                     judged.outcome,
                     phrases::value(self.words, &cell, judged.used.sigma.or(printed), &written),
                     rule.map_or_else(String::new, |(_, rule)| {
@@ -233,13 +230,13 @@ impl Report<'_> {
         let paragraph: Vec<&str> =
             told.steps.iter().filter(|step| !beside(step.kind)).map(|step| step.text.as_str()).collect();
         html! {
-            p { b { (name) ": " } (self.outcome_twice(outcome)) ". " (value) }
+            p { b { (name) (self.words.colon()) } (self.outcome_twice(outcome)) (self.words.stop()) (value) }
             p class="sub" { (self.reading_name(source, row)) " · " (self.class(assessed.class)) }
             @if !ruler.is_empty() { figure { (PreEscaped(ruler)) } }
             p class="why" { (self.words.sentences(&paragraph)) }
             @for step in told.steps.iter().filter(|step| step.kind == StepKind::Caution) {
-                @if step.text == composition { p { b { (self.say("report-composition")) ": " } (step.text) } }
-                @else { p class="doubt" { b { (self.say("report-caution")) ": " } (step.text) } }
+                @if step.text == composition { p { b { (self.say("report-composition")) (self.words.colon()) } (step.text) } }
+                @else { p class="doubt" { b { (self.say("report-caution")) (self.words.colon()) } (step.text) } }
             }
         }
     }
@@ -248,9 +245,9 @@ impl Report<'_> {
         html! {
             @if !steps.is_empty() {
                 p {
-                    b { (self.say("report-next")) ": " }
+                    b { (self.say("report-next")) (self.words.colon()) }
                     @for (at, step) in steps.iter().enumerate() {
-                        @if at > 0 { " " }
+                        @if at > 0 { (self.words.gap()) }
                         (phrases::next(self.words, step, about))
                     }
                 }

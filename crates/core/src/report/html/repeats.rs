@@ -108,7 +108,7 @@ impl Report<'_> {
             ul {
                 @for (element, found) in spots.iter().filter(|(_, found)| found.differ()) {
                     li {
-                        b { (element.symbol()) ": " }
+                        b { (element.symbol()) (self.words.colon()) }
                         (self.with("spots-differ", &[("n", &found.spots.to_string()), ("p", &p(found))]))
                     }
                 }
@@ -145,7 +145,7 @@ impl Report<'_> {
         html! {
             tbody class="one" {
                 tr class="who" { td colspan="5" {
-                    b { (spot.join(" · ")) } " · " (source.name) ", " (self.say("report-lines")) " " (self.words.list(&lines))
+                    b { (spot.join(" · ")) } " · " (source.name) (self.words.comma()) (self.say("report-lines")) " " (self.words.list(&lines))
                 } }
                 @for (at, element) in elements {
                     @if let Some(one) = assessed.elements.get(at) {

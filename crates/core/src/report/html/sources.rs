@@ -64,11 +64,11 @@ impl Report<'_> {
                 h3 { (self.say("report-columns_used")) }
                 @for source in &self.inspection.sources {
                     @if let Some(how) = self.how_it_was_read(source) {
-                        p { b { (source.name) } ": " (how) }
+                        p { b { (source.name) } (self.words.colon()) (how) }
                     }
                     @for block in &source.blocks {
                         p {
-                            b { (source.name) } ", " (phrases::line_name(self.words, block.header_line)) ": "
+                            b { (source.name) } (self.words.comma()) (phrases::line_name(self.words, block.header_line)) (self.words.colon())
                             (self.columns_used(block))
                         }
                     }
@@ -109,7 +109,7 @@ impl Report<'_> {
         }
         if !matches!(source.encoding, "" | "UTF-8") {
             let known = self.say(&format!("encoding-by-{}", source.encoding_known_by.code()));
-            parts.push(format!("{}: {known}", source.encoding));
+            parts.push(format!("{}{}{known}", source.encoding, self.words.colon()));
         }
         parts.extend(source.stated.iter().filter(|stated| stated.used_as.is_some()).map(|stated| {
             self.words.with(

@@ -75,7 +75,7 @@ impl Report<'_> {
         let name = source.readings.identity(Identity::Id, row);
         let name =
             name.map_or_else(|| phrases::line_name(self.words, source.readings.line(row)), str::to_owned);
-        format!("{name}: {value}")
+        format!("{name}{}{value}", self.words.colon())
     }
 
     /// What a strip shows, in a list of strips; of nothing measured.
