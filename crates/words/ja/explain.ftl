@@ -24,7 +24,7 @@ explain-not_the_cautions = 注意に書かれたことも含みません。値�
 explain-rule_says = { $rule }：{ $statement }（誤りの確率{ $risk }）
 explain-other_rules_agree = ほかの判定ルール（単純、ガードバンド付き、条件付き）では、比較のために示すと、いずれも次のようになります：{ $statement }（誤りの確率{ $risk }）。
 explain-other_rules = ほかの判定ルールでは、比較のために示すと、次のようになります：{ $list }。
-explain-repeats = この箇所の{ $n }件の測定のうちの1件です。{ $said } { $counts }
+explain-repeats = この箇所の{ $n }件の測定のうちの1件です。{ $said }{ $counts }
 
 # Repeats of one spot.
 repeats-line = { $line }行目

@@ -28,7 +28,7 @@ impl Papers<'_> {
             section {
                 p { (self.say("paper-notice_facts")) }
                 @if undecided { p { b { (self.say("paper-notice_undecided")) } } }
-                p { (self.say("caution-items")) " " (self.say("caution-homogeneous")) }
+                p { (self.say("caution-items")) (self.words.gap()) (self.say("caution-homogeneous")) }
             }
             @for (at, lot) in &lots { (self.notified(*at, lot)) }
             section class="whole" {

@@ -238,10 +238,10 @@ impl Papers<'_> {
         let lines = sampling::told(self.words, lot).map(|(lines, _, _)| lines).unwrap_or_default();
         let sizes = lot.sampling.as_ref().and_then(sampling::taken);
         html! {
-            b { (self.say("paper-self_check-sampling")) } " "
+            b { (self.say("paper-self_check-sampling")) } (self.words.gap())
             @if let Some((size, take)) = sizes {
-                (self.with("paper-self_check-units", &[("size", &size.to_string()), ("take", &take.to_string())])) " "
-            } @else { (self.say("paper-self_check-sampling_none")) " " }
+                (self.with("paper-self_check-units", &[("size", &size.to_string()), ("take", &take.to_string())])) (self.words.gap())
+            } @else { (self.say("paper-self_check-sampling_none")) (self.words.gap()) }
             (self.words.sentences(&lines))
         }
     }

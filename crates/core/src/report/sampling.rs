@@ -292,7 +292,7 @@ pub fn told(words: &Words, lot: &LotFinding) -> Option<(Vec<String>, String, Str
     let units = units_list(sampling);
     let list = match said.and_then(|said| said.seed) {
         Some(seed) if !units.is_empty() => {
-            format!("{} {}", list_words(words, seed, size, units.len()), numbers(&units))
+            words.sentences(&[list_words(words, seed, size, units.len()), numbers(&units)])
         }
         _ => String::new(),
     };

@@ -33,7 +33,7 @@ impl Report<'_> {
                         (self.with("report-history", &[
                             ("checks", &history.checks.len().to_string()),
                             ("records", &history.lots.len().to_string()),
-                        ])) " " span class="mono" { (history.sha256()) }
+                        ])) (self.words.gap()) span class="mono" { (history.sha256()) }
                     }
                 }
                 @if !others.is_empty() {

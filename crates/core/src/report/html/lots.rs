@@ -107,7 +107,7 @@ impl Report<'_> {
         html! {
             table class="tight whole" {
                 caption {
-                    (self.say("report-rules_beside")) " "
+                    (self.say("report-rules_beside")) (self.words.gap())
                     @if !self.settings.uncertainty_is_full() { (self.say("report-rules_repeatability")) }
                 }
                 thead { tr {

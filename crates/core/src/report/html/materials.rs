@@ -15,7 +15,7 @@ impl Report<'_> {
             section {
                 h2 { (self.say("report-results")) }
                 p class="keep" {
-                    (self.say("report-results_text")) " "
+                    (self.say("report-results_text")) (self.words.gap())
                     (self.with("report-annex_elsewhere", &[("file", crate::report::Length::Annex.file())]))
                 }
                 @if all.len() > MATERIAL_ROWS {

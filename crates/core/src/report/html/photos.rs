@@ -50,7 +50,7 @@ impl Report<'_> {
                     @for join in missing {
                         li {
                             (photos::shown(self.inspection, self.findings, self.words, join)) (self.words.colon())
-                            (photos::state(self.words, &join.said.file, join.state)) " " (photos::remedy(self.words, join.state))
+                            (photos::state(self.words, &join.said.file, join.state)) (self.words.gap()) (photos::remedy(self.words, join.state))
                             @if !join.said.sha256.is_empty() {
                                 " " span class="mono" { "SHA-256 " (join.said.sha256) }
                             }

@@ -26,8 +26,8 @@ impl Report<'_> {
         html! {
             @if let Some((said, plan)) = said.zip(sampling.plan) {
                 p {
-                    b { (self.say("sampling-title")) } " "
-                    (sampling::plan_words(self.words, &said.rule, &plan)) " "
+                    b { (self.say("sampling-title")) } (self.words.gap())
+                    (sampling::plan_words(self.words, &said.rule, &plan)) (self.words.gap())
                     @if let Some(text) = sampling::table_words(self.words, &plan) { (text) }
                 }
             }
@@ -36,13 +36,13 @@ impl Report<'_> {
                 (self.units_to_take(sampling, size))
                 @if sampling.plan.is_some() {
                     p {
-                        (sampling::risk_words(self.words, size, take)) " "
+                        (sampling::risk_words(self.words, size, take)) (self.words.gap())
                         @if let Some(text) = sampling::at_most_words(self.words, sampling) { (text) }
                     }
                     (self.curve(sampling, size, take, drawn))
                     p class="sub" {
                         @if said.is_some_and(|said| matches!(said.rule, PlanRule::Single { .. })) {
-                            (self.say("sampling-isolated")) " "
+                            (self.say("sampling-isolated")) (self.words.gap())
                         }
                         (self.say("sampling-proves"))
                     }
@@ -73,7 +73,7 @@ impl Report<'_> {
         html! {
             @if let Some(seed) = seed {
                 p {
-                    (sampling::list_words(self.words, seed, size, units.len())) " "
+                    (sampling::list_words(self.words, seed, size, units.len())) (self.words.gap())
                     (sampling::numbers(units.get(..shown).unwrap_or(&[])))
                 }
                 (self.capped("sampling-list_capped", shown, units.len()))
