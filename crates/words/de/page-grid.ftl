@@ -52,3 +52,7 @@ page-grid-copy-file = Als Datei speichern
 page-grid-copy-saved = Die Messungen wurden als { $file } gespeichert.
 page-grid-keys = Die Leertaste wählt eine Zeile aus, Umschalt mit den Pfeilen mehrere, Strg+A alle; Strg+C kopiert sie für eine Tabellenkalkulation, und Esc hebt die Auswahl auf. Auf einer Gruppe klappen die Pfeile nach rechts und links auf und zu. Die Taste / führt zum Suchfeld.
 page-step-copied = Messungen kopieren
+
+page-grid-paper-rows = Auf dem Papier: Zeilen { $from } bis { $to } von { $n }, die gerade zu sehen waren.
+page-grid-paper-columns = Keinen Platz auf dem Blatt haben: { $names }.
+page-grid-paper-all = Der Anhang des Berichts (report-annex.html) druckt jede Messung.

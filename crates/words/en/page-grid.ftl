@@ -52,3 +52,8 @@ page-grid-copy-file = Save as a file
 page-grid-copy-saved = The readings were saved as { $file }.
 page-grid-keys = Space selects a row, Shift with the arrows several, Ctrl+A all; Ctrl+C copies them for a spreadsheet and Escape lets them go. On a group, the right and left arrows unfold and fold it. The / key leads to the search field.
 page-step-copied = copying readings
+
+# Printed with the table: what of it is not on the sheet.
+page-grid-paper-rows = On paper: lines { $from } to { $to } of { $n }, those that were in sight.
+page-grid-paper-columns = No room on the sheet for: { $names }.
+page-grid-paper-all = The annex of the report (report-annex.html) prints every reading.

@@ -40,3 +40,7 @@ page-grid-copy-file = ファイルに保存
 page-grid-copy-saved = 測定を{ $file }として保存しました。
 page-grid-keys = スペースキーで行を選択し、Shiftと矢印キーで複数行、Ctrl+Aですべてを選択します。Ctrl+Cで表計算ソフト用にコピーし、Escで選択を解除します。グループの行では右と左の矢印キーで開いたり折りたたんだりします。/キーで検索欄へ移動します。
 page-step-copied = 測定のコピー
+
+page-grid-paper-rows = 印刷されるのは、画面に見えていた{ $from }行目から{ $to }行目まで（全{ $n }行）です。
+page-grid-paper-columns = 用紙に収まらない列：{ $names }。
+page-grid-paper-all = すべての測定は、報告書の附属書（report-annex.html）に印刷されます。

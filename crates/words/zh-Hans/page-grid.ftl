@@ -40,3 +40,7 @@ page-grid-copy-file = 存为文件
 page-grid-copy-saved = 读数已存为{ $file }。
 page-grid-keys = 空格键选择一行，Shift加方向键选择多行，Ctrl+A选择全部；Ctrl+C复制到电子表格，Escape取消选择。在分组行上，右、左方向键展开和折叠。按/键转到查找栏。
 page-step-copied = 复制读数
+
+page-grid-paper-rows = 纸上为屏幕上可见的第{ $from }至{ $to }行，共{ $n }行。
+page-grid-paper-columns = 纸上放不下的列：{ $names }。
+page-grid-paper-all = 报告的附录（report-annex.html）印出每个读数。

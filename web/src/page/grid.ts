@@ -12,6 +12,7 @@ import type { OrderView, RowView } from "../shared/door";
 import { append, el, type Child } from "./elements";
 import { beginHeadings, settleHeadings } from "./grid-headings";
 import { Lines, type Line } from "./grid-lines";
+import { layOnPaper } from "./grid-paper";
 import { Selection } from "./grid-selection";
 import type { TermId } from "./help/terms";
 
@@ -109,6 +110,11 @@ export class Grid {
 
   get lines(): Lines {
     return this.shown;
+  }
+
+  /** Makes ready for printing, and says what will not be on paper. */
+  onPaper(): string {
+    return layOnPaper(this.root, this.columns, this.shown.length);
   }
 
   setColumns(columns: Column[], sort: string, descending: boolean): void {

@@ -175,6 +175,10 @@ export function makeSaysTable(host: HTMLElement): void {
   });
 
   const split = el("div", { class: "split" }, grid.root, panel);
+  const paper = el("p", { id: "readings-paper", class: "on-paper" });
+  addEventListener("beforeprint", () => {
+    paper.textContent = grid.onPaper();
+  });
   const empty = el("p", { class: "empty", hidden: true, "data-say": "page-readings-none" });
   const all = el(
     "div",
@@ -185,6 +189,7 @@ export function makeSaysTable(host: HTMLElement): void {
     el("div", { class: "under-filters" }, shown, folds, columns.root, jump),
     noSuchRow,
     empty,
+    paper,
     split,
     el("div", { class: "under-filters selecting" }, selected, copyButton, allButton, noneButton, copying.root),
     el("p", { class: "quiet", "data-say": "page-readings-keys" }),
