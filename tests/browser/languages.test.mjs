@@ -52,6 +52,17 @@ function pieces() {
   return [...found];
 }
 
+/** What is read line by line in the place that is shown, and what is heard there. */
+function shownLines() {
+  const place = document.querySelector("main > [data-place]:not([hidden])");
+  const heard = [...place.querySelectorAll("[aria-label], [title], [aria-description]")].flatMap((node) => ["aria-label", "title", "aria-description"].map((name) => node.getAttribute(name) ?? ""));
+  return [...place.innerText.split("\n"), ...heard].map((line) => line.trim()).filter((line) => line !== "");
+}
+
+// As tests/tests/signs.rs has it for the report: a sign of Latin script next to a wide letter, where no number, name or citation has it for its own.
+const WIDE = "[\\u3040-\\u30ff\\u3400-\\u9fff々」』”）】]";
+const GLUED = new RegExp(`.{0,12}(?:${WIDE}[:;,.]|[:;,.] (?=${WIDE})|\\((?=${WIDE})|${WIDE}\\)|[。、：；] ).{0,12}`, "gu");
+
 async function speak(visit, tag) {
   await visit.pick("#language", tag);
   await visit.until(`the page in ${tag}`, (wanted) => document.documentElement.lang === wanted, tag);
@@ -91,7 +102,13 @@ for (const tag of others) {
         const patterns = leftovers(tag);
         assert.ok(patterns.length > 400, `only ${patterns.length} texts differ from English`);
         const seen = new Map();
+        const glued = new Set();
+        let read = 0;
         const look = async (where) => {
+          for (const line of tag === "de" ? [] : await visit.evaluate(shownLines)) {
+            read += 1;
+            for (const [found] of line.matchAll(GLUED)) glued.add(`${where}: ${found}`);
+          }
           for (const piece of await visit.evaluate(pieces)) if (patterns.some((pattern) => pattern.test(piece))) seen.set(piece, where);
         };
         await look("start");
@@ -109,6 +126,8 @@ for (const tag of others) {
           await look(place);
         }
         assert.deepEqual([...seen], [], "English texts");
+        assert.ok(tag === "de" || read > 400, `only ${read} lines`);
+        assert.deepEqual([...glued], [], "signs of Latin script between words");
 
         assert.equal(await visit.evaluate(() => document.getElementById("report-language").value), tag);
         const native = commandLine(delivery, "--report-language", tag);

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import { pageWords, top } from "./drive.mjs";
+import { deliveries, pageWords, top } from "./drive.mjs";
 
 const catalogue = pageWords();
 const keys = [...catalogue.matchAll(/^([a-z][a-z0-9-]*) =/gm)].map((match) => match[1]);
@@ -29,4 +29,11 @@ test("every word the page asks for by its whole key is in the catalogue", () => 
 test("no word of the catalogue is asked for nowhere", () => {
   const asked = (key) => whole.has(key) || made.some((pattern) => pattern.test(key));
   assert.deepEqual(keys.filter((key) => !asked(key)), []);
+});
+
+test("every invented delivery has its title in the catalogue, the one of its folder's note", () => {
+  for (const { name, folder } of deliveries()) {
+    const heading = /^# \d+ (.+)$/m.exec(readFileSync(join(folder, "README.md"), "utf8"))[1];
+    assert.ok(catalogue.includes(`page-delivery-${name.slice(0, 2)} = ${heading}\n`), name);
+  }
 });

@@ -191,3 +191,20 @@ page-train-clause-material = IEC 62321-2:2021, 4.6; for layers and thin pieces o
 page-train-clause-exemption = Directive 2011/65/EU, Annex III, entry 6(c) (restated by a secondary source)
 page-train-clause-trust = US EPA Method 6200, 9.4 and 9.5; our own rule of two good checks
 page-train-clause-sampling = IEC 62321-2:2021, 4.6; what leads to a hold is our own rule
+
+# The titles of the invented deliveries, by the number their folders begin with.
+page-delivery-01 = Clean housing
+page-delivery-02 = Red cable
+page-delivery-03 = Brass valve
+page-delivery-04 = Flame retardant
+page-delivery-05 = PVC hose
+page-delivery-06 = Short readings
+page-delivery-07 = Check standard
+page-delivery-08 = Swapped material
+page-delivery-09 = Thin sample plan
+page-delivery-10 = Decimal comma
+page-delivery-11 = Plated screws
+page-delivery-12 = Thin film
+page-delivery-13 = Steel pins
+page-delivery-14 = Repeats
+page-delivery-15 = Changed compound

@@ -1,6 +1,7 @@
 // The invented deliveries that travel inside the page.
 
 import { inflatedText } from "./inert";
+import { hasWords, say } from "./words";
 
 interface TextFile {
   name: string;
@@ -9,8 +10,8 @@ interface TextFile {
 
 export interface Delivery {
   folder: string;
-  title: string;
-  /** What happened, and what the review should show; a paragraph each. */
+  readonly title: string;
+  /** What happened, and what the review should show; a paragraph each, in English. */
   story: string[];
   settings: TextFile | null;
   history: TextFile | null;
@@ -33,7 +34,11 @@ async function unpack(): Promise<Delivery[]> {
     const told = named.find((file) => file.name === NOTE)?.text ?? "";
     return {
       folder,
-      title: titleOf(told, folder),
+      // As the language of the page has it when it is shown.
+      get title() {
+        const key = `page-delivery-${folder.slice(0, 2)}`;
+        return hasWords(key) ? say(key) : titleOf(told, folder);
+      },
       story: paragraphsOf(told),
       settings: named.find((file) => file.name === SETTINGS) ?? null,
       history: named.find((file) => file.name === HISTORY) ?? null,

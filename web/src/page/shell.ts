@@ -16,7 +16,7 @@ import { trustNeeds } from "./places/trust";
 import { writeNeeds } from "./places/write";
 import { state, watch, type PlaceName, type Trouble } from "./state";
 import type { Summary } from "../shared/door";
-import { say } from "./words";
+import { ENGLISH, say } from "./words";
 
 const STEPS: {
   place: PlaceName;
@@ -238,7 +238,7 @@ function drawLesson(): void {
   byId("lesson-steps").hidden = lesson?.fresh === true;
   fold.open = true;
   byId("lesson-title").textContent = lesson === null ? "" : say("page-lesson", { title: lesson.title });
-  byId("lesson-story").replaceChildren(...(lesson?.story ?? []).map((paragraph) => el("p", {}, paragraph)));
+  byId("lesson-story").replaceChildren(...(lesson?.story ?? []).map((paragraph) => el("p", { lang: ENGLISH }, paragraph)));
   const go = (steps: number): void => {
     const button = byId<HTMLButtonElement>(steps < 0 ? "lesson-before" : "lesson-next");
     button.setAttribute("aria-disabled", "true");
