@@ -6,7 +6,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { browsers, buildPrograms, deliveries, ownFolder, top, writtenFiles } from "./drive.mjs";
+import { browsers, buildPrograms, deliveries, ownFolder, top, visitChromium, writtenFiles } from "./drive.mjs";
 
 const PAPERS = ["A4", "Letter"];
 // Sentences are longer in one and wider in the others.
@@ -158,3 +158,76 @@ function assertHeadsRepeat(pages) {
     assert.match(lines[at + 1], /·/, `after the head comes a reading's line of names: ${lines[at + 1]}`);
   }
 }
+
+/** The words of a printed page with their places in points, as [text, left, right], and the page's width. */
+function placedWords(pdf) {
+  const text = execFileSync("pdftotext", ["-bbox", pdf, "-"], { encoding: "utf8", maxBuffer: 1 << 28 });
+  return text.split("<page ").slice(1).map((page) => ({
+    width: Number(/width="([\d.]+)"/.exec(page)[1]),
+    words: [...page.matchAll(/<word xMin="([\d.-]+)" yMin="[\d.-]+" xMax="([\d.-]+)" yMax="[\d.-]+">([^<]*)</g)].map(([, left, right, word]) => [word, Number(left), Number(right)]),
+  }));
+}
+
+const HOSE = () => deliveries().find(({ name }) => name.includes("pvc-hose"));
+
+async function atTheTable(visit, tag, settings, results) {
+  await visit.pick("#language", tag);
+  await visit.until(`the page in ${tag}`, (wanted) => document.documentElement.lang === wanted, tag);
+  if (settings !== null) {
+    await visit.putFiles(await visit.page.$("#settings-file"), [settings]);
+    await visit.until("the settings", () => document.querySelector("#summary-event").textContent !== "");
+  }
+  await visit.putFiles(await visit.page.$("#result-files"), results);
+  await visit.reviewed();
+  await visit.goTo("says");
+  await visit.until("rows", () => document.querySelectorAll('.grid-row[data-full="yes"]').length > 8);
+}
+
+/** The names of the table's columns, those on the sheet and those that are not, and what is said of the latter. */
+const columnsOnPaper = (visit) =>
+  visit.evaluate(() => {
+    const names = (selector) => [...document.querySelectorAll(`.grid-headings > ${selector} .grid-name`)].map((node) => node.textContent);
+    return { on: names(":not(.off-paper)"), off: names(".off-paper"), said: document.getElementById("readings-paper").textContent };
+  });
+
+for (const tag of ["en", ...LANGUAGES]) {
+  for (const paper of PAPERS) {
+    test(`the table of readings on the page is not cut at the edge of ${paper} in ${tag}`, async () => {
+      const visit = await visitChromium();
+      try {
+        const { settings, results } = HOSE();
+        await atTheTable(visit, tag, settings, results);
+        const pdf = join(home, "table.pdf");
+        await visit.page.pdf({ path: pdf, format: paper, margin: { left: "10mm", right: "10mm", top: "10mm", bottom: "10mm" } });
+        const { on, off, said } = await columnsOnPaper(visit);
+        // The sample, six substances, bromine as a halogen, and the total.
+        assert.ok(on.length >= 9 && off.length > 0, `${on} | ${off}`);
+        for (const name of off) assert.ok(said.includes(name), `${name}: ${said}`);
+        assert.ok(said.includes("report-annex.html"));
+        const pages = placedWords(pdf);
+        for (const { width, words } of pages) for (const [word, left, right] of words) assert.ok(left >= 28 && right <= width - 27, `${word} from ${left} to ${right} of ${width}`);
+        // Every reading with all nine values of its row: nothing of a row is on another sheet, none is lost.
+        const all = pages.flatMap(({ words }) => words.map(([word]) => word));
+        for (const id of ["EC-001", "EH-001", "EH-006", "FL-004"]) assert.equal(all.filter((word) => word === id).length, 1, id);
+        assert.ok(all.includes("163.2") || all.includes("163,2"), "the last of its outcomes");
+        assert.equal(await visit.evaluate(() => matchMedia("print").matches), false);
+      } finally {
+        await visit.close();
+      }
+    });
+  }
+}
+
+test("of many readings, the sheet says which lines are on it", async () => {
+  const [many] = writtenFiles({ "many.csv": manyMaterials(400) });
+  const visit = await visitChromium();
+  try {
+    await atTheTable(visit, "en", null, [many]);
+    await visit.page.pdf({ path: join(home, "many.pdf"), format: "A4" });
+    const { said } = await columnsOnPaper(visit);
+    const [, from, to] = /lines (\d+) to (\d+) of 400/.exec(said) ?? [];
+    assert.ok(Number(from) === 1 && Number(to) > 8 && Number(to) < 400, said);
+  } finally {
+    await visit.close();
+  }
+});
