@@ -61,7 +61,7 @@ function shownLines() {
 
 // As tests/tests/signs.rs has it for the report: a sign of Latin script next to a wide letter, where no number, name or citation has it for its own.
 const WIDE = "[\\u3040-\\u30ff\\u3400-\\u9fff々」』”）】]";
-const GLUED = new RegExp(`.{0,12}(?:${WIDE}[:;,.]|[:;,.] (?=${WIDE})|\\((?=${WIDE})|${WIDE}\\)|[。、：；] ).{0,12}`, "gu");
+const GLUED = new RegExp(`.{0,12}(?:${WIDE}[:;,.]|[:;,.] (?=${WIDE})|\\((?=${WIDE})|${WIDE}\\)).{0,12}`, "gu");
 
 async function speak(visit, tag) {
   await visit.pick("#language", tag);

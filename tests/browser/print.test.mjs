@@ -205,7 +205,7 @@ for (const tag of ["en", ...LANGUAGES]) {
         for (const name of off) assert.ok(said.includes(name), `${name}: ${said}`);
         assert.ok(said.includes("report-annex.html"));
         const pages = placedWords(pdf);
-        for (const { width, words } of pages) for (const [word, left, right] of words) assert.ok(left >= 28 && right <= width - 27, `${word} from ${left} to ${right} of ${width}`);
+        for (const { width, words } of pages) for (const [word, left, right] of words) assert.ok(left >= 27 && right <= width - 27, `${word} from ${left} to ${right} of ${width}`);
         // Every reading with all nine values of its row: nothing of a row is on another sheet, none is lost.
         const all = pages.flatMap(({ words }) => words.map(([word]) => word));
         for (const id of ["EC-001", "EH-001", "EH-006", "FL-004"]) assert.equal(all.filter((word) => word === id).length, 1, id);
