@@ -17,8 +17,8 @@ lot-reason-trust_none = { $count ->
         [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab: Dafür wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen.
        *[other] Bei { $count } von { $of } Messungen deckt keine Kontrolle { $about } ab: Dafür wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen.
     }
-    .nothing = Kontrollmessungen sind da, und keine davon deckt diese Messungen ab: Es wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen, in derselben Datei oder zu bekannter Zeit.
-    .remedy = Eine Kontrollprobe derselben Klasse vor und nach diesen Messungen messen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Ist eine gemessene Kontrollprobe von dieser Klasse und niemand sagt es, ihre Klasse angeben.
+    .nothing = Kontrollmessungen sind da, und keine davon deckt diese Messungen ab: Es wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen, in derselben Datei oder zu bekannter Zeit. Eine, deren Klasse niemand nennt, deckt nichts ab.
+    .remedy = Eine Kontrollprobe derselben Klasse vor und nach diesen Messungen messen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
 lot-reason-trust_not_certified = Eine passende Kontrollprobe wurde gemessen, und ihr zertifizierter Wert für { $about } ist nicht angegeben: Nichts zeigt, dass das Gerät für { $about } stimmte, bei { $count ->
         [one] einer Messung (von insgesamt { $of })
        *[other] { $count } von { $of } Messungen

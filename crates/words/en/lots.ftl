@@ -17,8 +17,8 @@ lot-reason-trust_none = { $count ->
         [one] No check covers { $about } in one reading ({ $of } in all): no check standard of the same instrument, mode and class was measured for it.
        *[other] No check covers { $about } in { $count } of { $of } readings: no check standard of the same instrument, mode and class was measured for it.
     }
-    .nothing = Check readings are there, and none of them covers these readings: no check standard of the same instrument, mode and class was measured, in the same file or at a known time.
-    .remedy = Measure a check standard of the same class before and after these readings, or set trust to advisory; the report prints that. If a check standard that was measured is of this class and nobody says so, state its class.
+    .nothing = Check readings are there, and none of them covers these readings: no check standard of the same instrument, mode and class was measured, in the same file or at a known time. One whose class nobody states covers nothing.
+    .remedy = Measure a check standard of the same class before and after these readings, or set trust to advisory; the report prints that.
 lot-reason-trust_not_certified = A check standard that fits was measured, and its certified value of { $about } is not stated: nothing shows that the analyser was right about { $about } in { $count ->
         [one] one reading ({ $of } in all)
        *[other] { $count } of { $of } readings
