@@ -578,7 +578,8 @@ fn said_of_lots(measured: &[Measured], certified: &[&str]) -> Vec<(String, Strin
     let mut settings = format!("{SETTINGS}check_samples = {CHECKED:?}\n");
     for (at, one) in measured.iter().enumerate() {
         let (sample, part, lot) = if one.check { (one.class, "", "") } else { ("S", "P-1", "L-1") };
-        text += &format!("{sample},{part},,{lot},,{},,{},,no {at}", one.class, one.instrument);
+        text +=
+            &[sample, part, "", lot, "", one.class, "", one.instrument, "", &format!("no {at}")].join(",");
         for measured in one.elements {
             text += if measured { ",100,2" } else { ",," };
         }
