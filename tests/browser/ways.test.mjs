@@ -71,7 +71,7 @@ async function settle(visit, id, at) {
   } else if (at.id === "act-check_samples--") {
     await keys.type("CHK");
     await changes(visit, `${id} at ${JSON.stringify(at)}`, () => visit.press("Enter"));
-  } else if (["evidence:trust_not_judged", "evidence:trust_none"].includes(id)) {
+  } else if (["evidence:trust_not_judged", "evidence:trust_not_certified"].includes(id)) {
     // A row of the certificate for each element, in the order of the list. Which sample it is stands there: it was just named.
     assert.match(at.id, /-element$/);
     visit.certified = (visit.certified ?? 0) + 1;
@@ -117,7 +117,7 @@ for (const { name, visit: open } of browsers) {
         }
         await settle(visit, id, there);
       }
-      for (const kind of ["question:unit_not_stated", "question:sigma_multiple_not_stated", "question:class_not_stated", "evidence:thickness_not_stated", "evidence:bill_of_materials_none", "evidence:sampling_none", "evidence:trust_none", "evidence:trust_not_judged", "field:inspector", "field:reviewed_at"]) {
+      for (const kind of ["question:unit_not_stated", "question:sigma_multiple_not_stated", "question:class_not_stated", "evidence:thickness_not_stated", "evidence:bill_of_materials_none", "evidence:sampling_none", "evidence:trust_none", "evidence:trust_not_judged", "evidence:trust_not_certified", "field:inspector", "field:reviewed_at"]) {
         assert.ok(done.includes(kind), `${kind} among ${done.join(" ")}`);
       }
       assert.ok(done.some((id) => id.startsWith("lot:")), done.join(" "));
@@ -418,6 +418,11 @@ test("the next action is a pure function that comes to an end, whatever is put o
   }
   const once = ["unread:b.csv", "question:unit_not_stated", "columns:a.csv", "refused:a.csv", "evidence:trust_none", "evidence:class_unknown", "evidence:sampling_none", "evidence:trust_failed", "lot:lot:Alder Works|L-1", "lot:lot:Alder Works|L-0", "field:inspector"];
   assert.deepEqual(seen, [...once, "report", ...once, "again"]);
+
+  // A check that nobody named is named; one of another class is no help, nor is its certificate; one that fits lacks only that.
+  const trusted = (code, rows_check, acts = []) => next({ ...empty, summary: { ...summary, lots: [lot(0, "hold", reason(code, "evidence"))], totals: { rows_check }, acts } }).action;
+  const named = { kind: "check_samples", target: "", value: "CHK", undone: false };
+  assert.deepEqual([trusted("trust_none", 0), trusted("trust_none", 2), trusted("trust_none", 0, [named]), trusted("trust_not_certified", 2), trusted("trust_not_judged", 2)].map(({ place, focus }) => `${place} ${focus}`), ["trust act-check_samples--", "came-in result-files", "came-in result-files", "trust certificates-new", "trust certificates-new"]);
 
   // A supplier decides about no hold, and takes the sheet before the report.
   const ship = { ...empty, door: "ship", bookGiven: true, summary: { ...summary, lots: [lots[1]] } };

@@ -9,7 +9,7 @@ use plumbline_core::reading::Identity;
 use plumbline_core::trust::{CheckVerdict, Trust};
 use plumbline_tests::chance::Chance;
 use plumbline_tests::places::in_tests;
-use plumbline_tests::program::{findings_json, inspect};
+use plumbline_tests::program::{findings_json, inspect, with_words};
 use serde_json::Value as Json;
 
 const HEAD: &str = "Sample,Part,Material,Lot,Supplier,Class,Date,Instrument,Mode,Remark,Cd mg/kg,Cd u (1s),\
@@ -542,4 +542,96 @@ fn trust_changes_no_outcome_and_improves_no_disposition() {
         assert_eq!(json["checks"].as_array().map(Vec::len), Some(checks(&day).len()), "seed {seed}");
     }
     assert!(held > 12, "{held}");
+}
+
+/// Classes, each with a check standard of that name.
+const CHECKED: [&str; 3] = ["polymer", "metal", "composite"];
+
+/// A check reading or a product: sample, class, instrument, and which elements were measured.
+struct Measured {
+    check: bool,
+    class: &'static str,
+    instrument: &'static str,
+    elements: [bool; 5],
+}
+
+fn some_measured(chance: &mut Chance) -> Vec<Measured> {
+    let count = 2 + chance.below(9);
+    // All readings of one standard measure the same elements, and these its certificate states.
+    let of_checks: [[bool; 5]; 3] = std::array::from_fn(|_| std::array::from_fn(|_| !chance.once_in(4)));
+    let one = |_| {
+        let (check, class) = (chance.once_in(2), chance.below(3));
+        let own = std::array::from_fn(|_| !chance.once_in(4));
+        Measured {
+            check,
+            class: CHECKED[class],
+            instrument: ["X-1", "X-2"][chance.below(2)],
+            elements: if check { of_checks[class] } else { own },
+        }
+    };
+    (0..count).map(one).collect()
+}
+
+/// What trust says of the lots: code, about, count.
+fn said_of_lots(measured: &[Measured], certified: &[&str]) -> Vec<(String, String, u64)> {
+    let mut text = HEAD.to_owned();
+    let mut settings = format!("{SETTINGS}check_samples = {CHECKED:?}\n");
+    for (at, one) in measured.iter().enumerate() {
+        let (sample, part, lot) = if one.check { (one.class, "", "") } else { ("S", "P-1", "L-1") };
+        text +=
+            &[sample, part, "", lot, "", one.class, "", one.instrument, "", &format!("no {at}")].join(",");
+        for measured in one.elements {
+            text += if measured { ",100,2" } else { ",," };
+        }
+        text += "\n";
+    }
+    for sample in CHECKED.into_iter().filter(|sample| certified.contains(sample)) {
+        let check = measured.iter().find(|one| one.check && one.class == sample);
+        let measured = check.map_or([false; 5], |check| check.elements);
+        for (element, _) in SYMBOLS.into_iter().zip(measured).filter(|(_, measured)| *measured) {
+            settings += &certificate(sample, element, 100.0, 4.0, 2.0)
+                .replace("class = \"polymer\"", &format!("class = \"{sample}\""));
+        }
+    }
+    let findings = review(&inspect(&settings, &[("t.csv", text.as_bytes())]));
+    let reasons = findings.lots.iter().flat_map(|lot| &lot.reasons);
+    reasons
+        .map(|reason| (reason.code.code().to_owned(), reason.about.clone(), reason.count))
+        .filter(|(code, ..)| code.starts_with("trust_"))
+        .collect()
+}
+
+/// What asks for another check is not helped by any certificate, and what asks for a certificate is.
+#[test]
+fn a_certificate_is_asked_for_exactly_where_it_helps() {
+    let mut seen = BTreeMap::new();
+    for seed in 0..400 {
+        let measured = some_measured(&mut Chance::new(seed));
+        let some: &[&str] = if seed % 2 == 0 { &[] } else { &["metal"] };
+        let (before, after) = (said_of_lots(&measured, some), said_of_lots(&measured, &CHECKED));
+        let none = |said: &[(String, String, u64)]| -> Vec<(String, u64)> {
+            let of_none = said.iter().filter(|(code, ..)| code == "trust_none");
+            of_none.map(|(_, about, count)| (about.clone(), *count)).collect()
+        };
+        assert_eq!(none(&before), none(&after), "{seed}: {before:?} {after:?}");
+        let asks = |code: &str| ["trust_not_judged", "trust_not_certified"].contains(&code);
+        assert!(after.iter().all(|(code, ..)| !asks(code)), "{seed}: {after:?}");
+        for (code, ..) in before {
+            *seen.entry(code).or_insert(0) += 1;
+        }
+    }
+    for code in ["trust_none", "trust_not_judged", "trust_not_certified"] {
+        assert!(seen[code] > 50, "{seen:?}");
+    }
+}
+
+/// Words that ask for a measurement ask for nothing else.
+#[test]
+fn where_no_check_fits_no_word_is_about_a_certificate() {
+    let said = |id: &str| with_words(|words| words.say(id));
+    for id in ["lot-reason-trust_none", "lot-reason-trust_none.nothing", "lot-reason-trust_none.remedy"] {
+        assert!(!said(id).to_lowercase().contains("certif"), "{id}: {}", said(id));
+    }
+    assert!(said("lot-reason-trust_none.remedy").starts_with("Measure a check standard of the same class"));
+    assert!(said("lot-reason-trust_not_certified.remedy").starts_with("State the certified value"));
 }

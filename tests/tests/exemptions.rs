@@ -273,6 +273,57 @@ fn days_of_expiry_name_their_lots() {
     );
 }
 
+/// Whether an entry may still be claimed depends on the day of placing; without that day no sentence says that it may.
+#[test]
+fn an_entry_that_is_over_is_not_offered_and_without_a_day_of_placing_nothing_is_promised() {
+    let say = |scene: &Scene| -> Vec<String> {
+        let (inspection, findings) = scene.review();
+        with_words(|words| {
+            let days = findings.expiries.iter();
+            days.map(|one| exemptions::expiry(words, &inspection, &findings, one)).collect()
+        })
+    };
+    let brass = Scene { claimed: false, ..covered() };
+    let ends = "for one material in lot D-7.";
+    let known = |renewal| format!("2027-06-30: exemption 6(c) for Pb expires ({renewal}). Not claimed; ");
+    assert_eq!(say(&brass), [format!("{}it may be, {ends}", known("renewal not known"))]);
+    let undated = Scene { placed: None, ..brass.clone() };
+    let depends =
+        "whether it may be depends on the day of placing on the market, which is not stated. It would be ";
+    assert_eq!(say(&undated), [format!("{}{depends}{ends}", known("renewal not known"))]);
+    let late = Scene { placed: Some("2027-07-01"), ..brass.clone() };
+    assert!(say(&late).is_empty());
+    for sourced in [false, true] {
+        let pending = Scene { renewal: Some(("pending", sourced)), ..late.clone() };
+        assert_eq!(say(&pending), [format!("{}it may be, {ends}", known("renewal pending"))]);
+    }
+    for state in ["refused", "not_filed"] {
+        assert!(say(&Scene { renewal: Some((state, true)), ..late.clone() }).is_empty(), "{state}");
+    }
+    // Claimed, it stays listed as long as it may cover.
+    let claimed = Scene { claimed: true, ..late.clone() };
+    assert!(say(&claimed)[0].ends_with("Claimed for one material in lot D-7."), "{:?}", say(&claimed));
+}
+
+/// Within a maximum, at a minimum, and no number at all are three sentences.
+#[test]
+fn what_is_kept_to_is_told_apart_from_what_an_entry_does_not_state() {
+    let books = built_in_books();
+    let rows = books.exemptions();
+    let say = |bound: fn(&Bound) -> bool, number| {
+        let row = rows.iter().position(|row| bound(&row.bound)).expect("such a row");
+        with_words(|words| exemptions::number(words, rows, Some(row), number))
+    };
+    let most = say(|bound| matches!(bound, Bound::AtMost(_)), Number::Within);
+    let least = say(|bound| matches!(bound, Bound::AtLeast(_)), Number::Within);
+    let none = say(|bound| *bound == Bound::NoNumber, Number::Within);
+    assert!(most.contains("states a maximum") && most.contains("within it"), "{most}");
+    assert!(least.contains("states a minimum") && least.contains("reach it"), "{least}");
+    assert!(none.contains("states no maximum"), "{none}");
+    let exceeded = say(|bound| matches!(bound, Bound::AtMost(_)), Number::Exceeded);
+    assert_eq!(exceeded, with_words(|words| words.say("number-exceeded")));
+}
+
 proptest! {
     #![proptest_config(tries(150))]
 

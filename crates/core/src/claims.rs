@@ -112,7 +112,15 @@ pub struct Claims<'a> {
 }
 
 /// Entries that may cover a substance in a material, with what still has to be answered (evidence and initials apart).
-/// Entries that no answer could make cover it are left out.
+/// Entries that no answer could make cover it are left out, and so is what is over on the day of placing on the market.
+///
+/// # Decision
+/// Past its day an entry is in force only while a renewal is pending. Unless somebody says that one is, it is not offered;
+/// whoever knows of one claims the entry all the same and is asked for it. Where no day of placing is stated, every entry
+/// stays: which are in force depends on that day.
+///
+/// # Source
+/// Directive 2011/65/EU, Article 5(5): an entry stays valid until a renewal that was asked for is decided.
 pub fn candidates<'r>(
     rows: &[Exemption],
     substance: Substance,
@@ -123,7 +131,7 @@ pub fn candidates<'r>(
     let open = of_substance.filter_map(|(at, row)| {
         exempt::questions_of(row, seen, None, answers(row)).ok().map(|questions| (at, questions))
     });
-    open.collect()
+    open.filter(|(_, questions)| !questions.contains(&Question::RenewalUnknown)).collect()
 }
 
 /// Whether an entry is in force on the day of placing on the market that people gave; a question where that is open.
@@ -380,7 +388,7 @@ impl MaterialClaims {
 }
 
 /// What falls out of conformity and when: every day of expiry that a claim which covers or may cover rests on, and,
-/// marked apart, that of entries which may be claimed. Sorted by day, claimed first, then in the order of the book.
+/// marked apart, that of entries which may be claimed on the day of placing on the market. Sorted by day, claimed first, then in the order of the book.
 ///
 /// A claim whose product category is not stated rests on every row of its entry.
 pub fn expiries<'a>(
@@ -730,10 +738,13 @@ mod tests {
         assert!(entries.contains(&"6(b)-I open 1".to_owned()), "{entries:?}");
         assert!(of(&none, unseen, 60_000).iter().all(|one| !one.starts_with('6')));
         let cadmium = tally(&[(Substance::Cd, Outcome::Over)]);
-        let claims = judged(&none, &cadmium, BRASS, &[look(30_000)]);
-        let found: Vec<&str> =
-            claims.candidates.iter().map(|one| books.exemptions()[one.row].entry.as_str()).collect();
-        assert_eq!(found, ["8(b)-I"]);
+        let of_cadmium = |said: &Settings| -> Vec<String> {
+            let claims = judged(said, &cadmium, BRASS, &[look(30_000)]);
+            claims.candidates.iter().map(|one| books.exemptions()[one.row].entry.clone()).collect()
+        };
+        assert!(of_cadmium(&none).is_empty(), "8(b)-I expired in 2021");
+        let pending = settings(&[(ActKind::Renewal, Target::Inspection, "entry=8(b)-I;state=pending")]);
+        assert_eq!(of_cadmium(&pending), ["8(b)-I"]);
         // Total chromium is no substance that an entry here is about.
         let chromium = tally(&[(Substance::Cr, Outcome::Undecided)]);
         assert!(judged(&none, &chromium, BRASS, &[look(30_000)]).candidates.is_empty());

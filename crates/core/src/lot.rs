@@ -127,6 +127,8 @@ codes! {
         ChangeNotCompared => "change_not_compared",
         /// No check reading covers readings, or an element of them.
         TrustNone => "trust_none",
+        /// A check standard that fits was measured, and its certified value is not stated.
+        TrustNotCertified => "trust_not_certified",
         /// Check readings are there, and none could be judged.
         TrustNotJudged => "trust_not_judged",
         /// No lot size or plan.
@@ -244,6 +246,7 @@ impl LotReasonCode {
             self,
             LotReasonCode::Undecided
                 | LotReasonCode::TrustNone
+                | LotReasonCode::TrustNotCertified
                 | LotReasonCode::TrustNotJudged
                 | LotReasonCode::TrustNotBracketed
                 | LotReasonCode::SamplingNone

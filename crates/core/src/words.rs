@@ -312,13 +312,16 @@ mod tests {
         let exempt = [
             ("question", Question::ALL.iter().map(|code| code.code()).collect::<Vec<_>>()),
             ("refusal", Refusal::ALL.iter().map(|code| code.code()).collect()),
-            ("number", Number::ALL.iter().map(|code| code.code()).collect()),
+            (
+                "number",
+                Number::ALL.iter().map(|code| code.code()).chain(["within_minimum", "no_number"]).collect(),
+            ),
             ("group", Group::ALL.iter().map(|code| code.code()).collect()),
             ("cr6", AreaResult::ALL.iter().map(|code| code.code()).collect()),
             ("renewal", RenewalState::ALL.iter().map(|code| code.code()).chain(["unknown"]).collect()),
             ("claim", Verdict::CODES.into_iter().chain(["not_needed"]).collect()),
             ("direction", vec!["at_most", "at_least", "none"]),
-            ("expiry", vec!["claimed", "candidate"]),
+            ("expiry", vec!["claimed", "candidate", "undated"]),
         ];
         for (kind, codes) in exempt {
             wanted.extend(codes.iter().map(|code| format!("{kind}-{code}")));

@@ -9,7 +9,7 @@ use plumbline_core::longer::{Effort, Plan};
 use plumbline_core::material::MaterialClass;
 use plumbline_core::outlook::{self, RulesSaid};
 use plumbline_core::pool::Spots;
-use plumbline_core::report::{self, books, repeats};
+use plumbline_core::report::{self, books, exemptions, repeats};
 use plumbline_core::rules;
 use plumbline_core::substance::{Element, Substance};
 use plumbline_core::words::Words;
@@ -223,7 +223,7 @@ fn candidates(inspection: &Inspection, words: &Words, material: &MaterialFinding
             entry: row.entry.clone(),
             scope: row.scope.clone(),
             bound: words.with(&format!("direction-{}", row.bound.code()), &[("limit", &limit)]),
-            number: words.say(&format!("number-{}", candidate.number.code())),
+            number: exemptions::number(words, rows, Some(candidate.row), candidate.number),
             confidence: books::confidence(words, &row.confidence),
             questions: candidate
                 .questions

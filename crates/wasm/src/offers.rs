@@ -308,7 +308,7 @@ fn materials(rows: &[Exemption], findings: &Findings, words: &Words) -> Vec<Mate
             add_substance(words, rows, offer, material, substance);
         }
         for claim in &claims.claims {
-            add_claim(words, offer, claim);
+            add_claim(words, rows, offer, claim);
         }
         offer.cr6.extend(claims.cr6.iter().map(|one| cr6(words, one)));
     }
@@ -355,15 +355,15 @@ fn add_substance(
     for candidate in &material.claims.candidates {
         let is_new = into.entries.iter().all(|known| known.row != candidate.row);
         if is_new && rows.get(candidate.row).is_some_and(|row| row.substance == of) {
-            into.entries.push(entry(words, candidate));
+            into.entries.push(entry(words, rows, candidate));
         }
     }
 }
 
-fn entry(words: &Words, candidate: &Candidate) -> EntryOffer {
+fn entry(words: &Words, rows: &[Exemption], candidate: &Candidate) -> EntryOffer {
     EntryOffer {
         row: candidate.row,
-        number: words.say(&format!("number-{}", candidate.number.code())),
+        number: exemptions::number(words, rows, Some(candidate.row), candidate.number),
         exceeded: candidate.number == Number::Exceeded,
         questions: candidate
             .questions
@@ -374,7 +374,8 @@ fn entry(words: &Words, candidate: &Candidate) -> EntryOffer {
 }
 
 /// A claim speaks of every lot with that material: what is open anywhere is open.
-fn add_claim(words: &Words, offer: &mut MaterialOffer, judged: &JudgedClaim) {
+fn add_claim(words: &Words, rows: &[Exemption], offer: &mut MaterialOffer, judged: &JudgedClaim) {
+    let number = || exemptions::number(words, rows, judged.row, judged.number);
     let claim = &judged.claim;
     let verdict = judged.verdict.as_ref();
     let why = exemptions::why(words, verdict).into_iter().map(|(code, text)| CodeText { code, text });
@@ -388,7 +389,7 @@ fn add_claim(words: &Words, offer: &mut MaterialOffer, judged: &JudgedClaim) {
         if rank(state) > rank(known.state) {
             known.state = state;
             known.state_text = words.say(&format!("claim-{state}"));
-            known.number = words.say(&format!("number-{}", judged.number.code()));
+            known.number = number();
         }
         return;
     }
@@ -402,11 +403,7 @@ fn add_claim(words: &Words, offer: &mut MaterialOffer, judged: &JudgedClaim) {
         second: claim.second.clone(),
         state,
         state_text: words.say(&format!("claim-{state}")),
-        number: if verdict.is_some() && judged.row.is_some() {
-            words.say(&format!("number-{}", judged.number.code()))
-        } else {
-            String::new()
-        },
+        number: if verdict.is_some() && judged.row.is_some() { number() } else { String::new() },
         why: why.collect(),
     });
 }

@@ -79,7 +79,9 @@ claim-expired = abgelaufen
 claim-not_covered = deckt nicht
 claim-not_needed = nicht nötig: keine Messung ist über dem Grenzwert oder unentschieden
 
-number-within = innerhalb des Grenzwerts der Ausnahme, k Sigma eingerechnet; oder sie nennt keinen
+number-within = die Ausnahme nennt einen Höchstwert, und die Messungen halten ihn auch mit k Sigma Aufschlag ein
+number-within_minimum = die Ausnahme nennt einen Mindestwert, und die Messungen erreichen ihn auch nach Abzug von k Sigma
+number-no_number = die Ausnahme nennt keinen Höchstwert, also gibt es keinen, den die Messungen überschreiten könnten
 number-open = der Grenzwert der Ausnahme liegt innerhalb von k Sigma einer Messung
 number-not_stated = eine Messung ist keine Zahl mit Unsicherheit
 number-exceeded = um mehr als k Sigma außerhalb des Grenzwerts der Ausnahme
@@ -147,6 +149,13 @@ expiry-claimed = { $day }: Ausnahme { $entry } für { $about } läuft ab ({ $ren
        *[other] den Losen
     } { $names }.
 expiry-candidate = { $day }: Ausnahme { $entry } für { $about } läuft ab ({ $renewal }). Nicht beansprucht; das wäre vielleicht möglich, für { $count ->
+        [one] einen Werkstoff
+       *[other] { $count } Werkstoffe
+    } in { $lots ->
+        [one] Los
+       *[other] den Losen
+    } { $names }.
+expiry-undated = { $day }: Ausnahme { $entry } für { $about } läuft ab ({ $renewal }). Nicht beansprucht; ob das möglich ist, hängt vom Tag des Inverkehrbringens ab, und der ist nicht angegeben. Es ginge um { $count ->
         [one] einen Werkstoff
        *[other] { $count } Werkstoffe
     } in { $lots ->

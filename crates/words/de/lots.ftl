@@ -14,11 +14,16 @@ lot-reason-trust_not_bracketed = { $count ->
     .remedy = Die Kontrollprobe jetzt messen, falls seither nichts verändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
 lot-reason-trust_none = { $count ->
         [0] Es ist weder Kontrollprobe noch Blindprobe angegeben; nichts zeigt also, dass das Gerät stimmte.
-        [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab: Keine Kontrolle mit gleichem Gerät, Modus und gleicher Klasse ist dafür zertifiziert.
-       *[other] Bei { $count } von { $of } Messungen deckt keine Kontrolle { $about } ab: Keine Kontrolle mit gleichem Gerät, Modus und gleicher Klasse ist dafür zertifiziert.
+        [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab: Dafür wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen.
+       *[other] Bei { $count } von { $of } Messungen deckt keine Kontrolle { $about } ab: Dafür wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen.
     }
-    .nothing = Kontrollmessungen sind da, und keine davon deckt diese Messungen ab: keine Kontrolle mit gleichem Gerät, Modus und gleicher Klasse in derselben Datei oder zu bekannter Zeit.
-    .remedy = Eine Kontrollprobe derselben Klasse vorher und nachher messen, mit ihrem Zertifikat, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+    .nothing = Kontrollmessungen sind da, und keine davon deckt diese Messungen ab: Es wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen, in derselben Datei oder zu bekannter Zeit. Eine, deren Klasse niemand nennt, deckt nichts ab.
+    .remedy = Eine Kontrollprobe derselben Klasse vor und nach diesen Messungen messen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+lot-reason-trust_not_certified = Eine passende Kontrollprobe wurde gemessen, und ihr zertifizierter Wert für { $about } ist nicht angegeben: Nichts zeigt, dass das Gerät für { $about } stimmte, bei { $count ->
+        [one] einer Messung (von insgesamt { $of })
+       *[other] { $count } von { $of } Messungen
+    }.
+    .remedy = Den zertifizierten Wert aus dem Zertifikat der Kontrollprobe angeben, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Nennt das Zertifikat keinen, eine Kontrollprobe messen, die einen hat.
 lot-reason-trust_not_judged = { $count ->
         [one] Eine Kontrollmessung ist
        *[other] { $count } Kontrollmessungen sind
@@ -41,6 +46,7 @@ lot-reason-mark_not_taken = { $count ->
 evidence-short-trust_failed = neue Messungen für die neben einer nicht bestandenen Kontrolle
 evidence-short-trust_not_bracketed = Messungen zwischen zwei guten Kontrollen
 evidence-short-trust_none = Kontrollmessungen
+evidence-short-trust_not_certified = zertifizierte Werte einer Kontrollprobe
 evidence-short-trust_not_judged = beurteilte Kontrollmessungen
 evidence-short-check_times_differ = die Messzeit einer Kontrolle
 evidence-short-mark_not_taken = eine Kennzeichnung, die nicht übernommen wurde
@@ -448,6 +454,7 @@ lot-reason-set_aside_open = { $about ->
     .remedy = Diese Probe ins Labor geben, oder die Messung wieder aufnehmen.
 lifted-undecided = unentschiedenes Ergebnis
 lifted-trust_none = keine Kontrollmessungen
+lifted-trust_not_certified = zertifizierte Werte nicht angegeben
 lifted-trust_not_judged = Kontrollmessungen nicht beurteilt
 lifted-trust_not_bracketed = nicht zwischen zwei guten Kontrollen
 lifted-sampling_none = kein Stichprobenplan

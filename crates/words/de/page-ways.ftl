@@ -89,6 +89,7 @@ page-do-evidence-books = Klären, welche Regelwerke gelten
 page-do-evidence-halogens = Klären, welches Regelwerk für Halogene gilt
 page-do-evidence-holds = Die Sperren ansehen
 page-do-again-trust-failed = Noch einmal messen und die Messungen laden
+page-do-again-trust-none = Eine Kontrollprobe dieser Klasse messen und die Messungen laden
 page-do-again-trust-not-bracketed = Zwischen zwei Kontrollen messen und die Messungen laden
 page-do-again-sampling-too-few = Mehr Stücke messen und die Messungen laden
 page-do-again-material-not-measured = Den fehlenden Werkstoff messen und die Messungen laden

@@ -719,12 +719,12 @@ page-claim-some = { $n ->
     [one] { $n } Eintrag passt vielleicht.
    *[other] { $n } Einträge passen vielleicht.
   }
-page-claim-none-fits = Kein Eintrag des Regelwerks scheint zu diesem Werkstoff zu passen. Wird dennoch einer beansprucht, wird er beurteilt und mit dem gezeigt, was gegen ihn spricht.
+page-claim-none-fits = Kein Eintrag des Regelwerks scheint zu diesem Werkstoff zu passen und am Tag des Inverkehrbringens zu gelten. Wird dennoch einer beansprucht, etwa weil über seine Erneuerung noch nicht entschieden ist, wird er beurteilt und mit dem gezeigt, was gegen ihn spricht.
 page-claim-entry = Eintrag
 page-claim-pick = Eintrag wählen
 page-claim-pick-first = Zuerst den Eintrag wählen.
 page-claim-fitting = Decken dies vielleicht
-page-claim-others = Andere, soweit bekannt nicht dafür
+page-claim-others = Andere, soweit bekannt nicht dafür oder nicht mehr gültig
 page-claim-group = Was der Werkstoff ist
 page-claim-group-hint = Nur wo die Messungen es nicht zeigen.
 page-claim-group-none = Wie die Messungen zeigen
@@ -930,7 +930,7 @@ page-ahead-candidates = { $n ->
    *[other] { $n } Ausnahmen, die niemand beansprucht hat, decken es vielleicht
   }
 page-ahead-candidate = Ausnahme { $entry }, { $substance }:
-page-ahead-candidate-number = Gegen ihren Grenzwert: { $number }.
+page-ahead-candidate-number = Messungen: { $number }.
 page-ahead-left-out = { $n ->
     [one] { $n } weiterer Werkstoff steht im Bericht.
    *[other] { $n } weitere Werkstoffe stehen im Bericht.

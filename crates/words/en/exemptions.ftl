@@ -79,7 +79,9 @@ claim-expired = expired
 claim-not_covered = does not cover
 claim-not_needed = not needed: no reading is over limit or undecided
 
-number-within = within the exemption's number, k sigma included; or it names none
+number-within = the exemption states a maximum, and the readings stay within it even with k sigma added
+number-within_minimum = the exemption states a minimum, and the readings reach it even with k sigma taken off
+number-no_number = the exemption states no maximum, so there is none that the readings could exceed
 number-open = the exemption's number lies within k sigma of a reading
 number-not_stated = a reading is no number with an uncertainty
 number-exceeded = beyond the exemption's number by more than k sigma
@@ -147,6 +149,13 @@ expiry-claimed = { $day }: exemption { $entry } for { $about } expires ({ $renew
        *[other] lots
     } { $names }.
 expiry-candidate = { $day }: exemption { $entry } for { $about } expires ({ $renewal }). Not claimed; it may be, for { $count ->
+        [one] one material
+       *[other] { $count } materials
+    } in { $lots ->
+        [one] lot
+       *[other] lots
+    } { $names }.
+expiry-undated = { $day }: exemption { $entry } for { $about } expires ({ $renewal }). Not claimed; whether it may be depends on the day of placing on the market, which is not stated. It would be for { $count ->
         [one] one material
        *[other] { $count } materials
     } in { $lots ->

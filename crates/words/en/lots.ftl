@@ -14,11 +14,16 @@ lot-reason-trust_not_bracketed = { $count ->
     .remedy = Measure the check standard now if nothing was changed since, or measure these again between two good checks, or set trust to advisory; the report prints that.
 lot-reason-trust_none = { $count ->
         [0] No check standard or blank is given, so nothing shows that the analyser was right.
-        [one] No check covers { $about } in one reading ({ $of } in all): no check of the same instrument, mode and class certifies it.
-       *[other] No check covers { $about } in { $count } of { $of } readings: no check of the same instrument, mode and class certifies it.
+        [one] No check covers { $about } in one reading ({ $of } in all): no check standard of the same instrument, mode and class was measured for it.
+       *[other] No check covers { $about } in { $count } of { $of } readings: no check standard of the same instrument, mode and class was measured for it.
     }
-    .nothing = Check readings are there, and none of them covers these readings: no check of the same instrument, mode and class, in the same file or at a known time.
-    .remedy = Measure a check standard of the same class before and after, with its certificate, or set trust to advisory; the report prints that.
+    .nothing = Check readings are there, and none of them covers these readings: no check standard of the same instrument, mode and class was measured, in the same file or at a known time. One whose class nobody states covers nothing.
+    .remedy = Measure a check standard of the same class before and after these readings, or set trust to advisory; the report prints that.
+lot-reason-trust_not_certified = A check standard that fits was measured, and its certified value of { $about } is not stated: nothing shows that the analyser was right about { $about } in { $count ->
+        [one] one reading ({ $of } in all)
+       *[other] { $count } of { $of } readings
+    }.
+    .remedy = State the certified value from the certificate of the check standard, or set trust to advisory; the report prints that. If the certificate has none, measure a check standard that has one.
 lot-reason-trust_not_judged = { $count ->
         [one] One check reading is
        *[other] { $count } check readings are
@@ -41,6 +46,7 @@ lot-reason-mark_not_taken = { $count ->
 evidence-short-trust_failed = new readings for those beside a failed check
 evidence-short-trust_not_bracketed = readings between two good checks
 evidence-short-trust_none = check readings
+evidence-short-trust_not_certified = certified values of a check standard
 evidence-short-trust_not_judged = judged check readings
 evidence-short-check_times_differ = the time of a check
 evidence-short-mark_not_taken = a mark that was not taken
@@ -458,6 +464,7 @@ lot-reason-set_aside_open = { $about ->
     .remedy = Send this sample to a laboratory, or take the reading back in.
 lifted-undecided = undecided outcome
 lifted-trust_none = no check readings
+lifted-trust_not_certified = certified values not stated
 lifted-trust_not_judged = check readings not judged
 lifted-trust_not_bracketed = not between two good checks
 lifted-sampling_none = no sampling plan

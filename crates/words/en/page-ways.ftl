@@ -89,6 +89,7 @@ page-do-evidence-books = Settle which rule books count
 page-do-evidence-halogens = Settle which halogen book counts
 page-do-evidence-holds = Look at the holds
 page-do-again-trust-failed = Measure again and bring the readings
+page-do-again-trust-none = Measure a check standard of that class and bring the readings
 page-do-again-trust-not-bracketed = Measure between two checks and bring the readings
 page-do-again-sampling-too-few = Measure more units and bring the readings
 page-do-again-material-not-measured = Measure the missing material and bring the readings

@@ -719,12 +719,12 @@ page-claim-some = { $n ->
     [one] { $n } entry may fit.
    *[other] { $n } entries may fit.
   }
-page-claim-none-fits = No entry of the rule book seems to fit this material. One that is claimed all the same is judged and shown with what is against it.
+page-claim-none-fits = No entry of the rule book seems to fit this material and to be in force on the day of placing on the market. One that is claimed all the same, as when its renewal is pending, is judged and shown with what is against it.
 page-claim-entry = Entry
 page-claim-pick = Pick an entry
 page-claim-pick-first = Pick the entry first.
 page-claim-fitting = May cover this
-page-claim-others = Others, not for this as far as is known
+page-claim-others = Others, not for this or no longer in force as far as is known
 page-claim-group = What the material is
 page-claim-group-hint = Only where the readings do not show it.
 page-claim-group-none = As the readings show
@@ -930,7 +930,7 @@ page-ahead-candidates = { $n ->
    *[other] { $n } exemptions that nobody claimed may cover it
   }
 page-ahead-candidate = Exemption { $entry }, { $substance }:
-page-ahead-candidate-number = Its number: { $number }.
+page-ahead-candidate-number = Readings: { $number }.
 page-ahead-left-out = { $n ->
     [one] { $n } more material is in the report.
    *[other] { $n } more materials are in the report.

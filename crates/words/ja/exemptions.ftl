@@ -76,7 +76,9 @@ claim-expired = 失効
 claim-not_covered = 対象外
 claim-not_needed = 不要：限度値超過または未確定の測定なし
 
-number-within = kシグマを含めて適用除外の数値の範囲内。または適用除外に数値なし
+number-within = 適用除外に上限値があり、測定値はkシグマを加えてもその上限以内
+number-within_minimum = 適用除外に下限値があり、測定値はkシグマを差し引いてもその下限以上
+number-no_number = 適用除外に上限値の定めがないため、測定値が超える上限はない
 number-open = 適用除外の数値が、ある測定のkシグマの範囲内にある
 number-not_stated = 不確かさの付いた数値でない測定がある
 number-exceeded = 適用除外の数値からkシグマを超えて外れている
@@ -138,3 +140,4 @@ expiries-title = 失効する適用除外と、その時期
 expiries-none = 主張された、または対象としうる適用除外に、失効日のあるものはここにありません。
 expiry-claimed = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。ロット{ $names }の{ $count }材料について主張されています。
 expiry-candidate = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていませんが、ロット{ $names }の{ $count }材料について主張しうるものです。
+expiry-undated = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていません。主張できるかどうかは上市日によりますが、上市日が示されていません。対象はロット{ $names }の{ $count }材料です。

@@ -8,10 +8,12 @@ lot-reason-trust_not_bracketed = { $count }件の測定が、2つの良好な点
     .remedy = その後何も変わっていなければ、今、点検用標準試料を測定してください。または、2つの良好な点検の間で測定し直すか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。
 lot-reason-trust_none = { $count ->
         [0] 点検用標準試料もブランクもないため、分析装置が正しかったことを示すものがありません。
-       *[other] { $of }件の測定のうち{ $count }件で、{ $about }を対象とする点検がありません。同じ装置、測定モード、区分で、これについて認証値のある点検がありません。
+       *[other] { $of }件の測定のうち{ $count }件で、{ $about }を対象とする点検がありません。これについて、同じ装置、測定モード、区分の点検用標準試料が測定されていません。
     }
-    .nothing = 点検測定はありますが、これらの測定を対象とするものがありません。同じ装置、測定モード、区分で、同じファイルにあるか時刻の分かる点検がありません。
-    .remedy = 同じ区分の点検用標準試料を、認証書とともに前後に測定するか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。
+    .nothing = 点検測定はありますが、これらの測定を対象とするものがありません。同じファイルにあるか時刻の分かる、同じ装置、測定モード、区分の点検用標準試料の測定がありません。区分の分からないものは、どの測定の点検にもなりません。
+    .remedy = 同じ区分の点検用標準試料をこれらの測定の前後に測定するか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。
+lot-reason-trust_not_certified = 合う点検用標準試料は測定されていますが、その{ $about }の認証値が示されていません。{ $of }件の測定のうち{ $count }件で、{ $about }について分析装置が正しかったことを示すものがありません。
+    .remedy = 点検用標準試料の認証書にある認証値を入力するか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。認証書に値がない場合は、値のある点検用標準試料を測定してください。
 lot-reason-trust_not_judged = { $count }件の点検測定が別に置かれ、判定できませんでした（点検の一覧を参照）。分析装置が正しかったことを示すものがありません。
     .alone = { $about }が未確定の測定{ $count }件が、名前または印だけで点検とされています。試料の含有量を示す認証書がなく、同じファイルのほかの測定にはロットも部品も記載がないため、このロットの製品かもしれません。
     .remedy = 点検用標準試料の認証値を入力するか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。ファイルに製品のロットまたは部品の記載があれば、どの測定が製品でないかが分かります。
@@ -22,6 +24,7 @@ lot-reason-mark_not_taken = { $count }件の測定に点検という名前また
 evidence-short-trust_failed = 不良な点検に対応する測定のやり直し
 evidence-short-trust_not_bracketed = 2つの良好な点検の間での測定
 evidence-short-trust_none = 点検測定
+evidence-short-trust_not_certified = 点検用標準試料の認証値
 evidence-short-trust_not_judged = 判定された点検測定
 evidence-short-check_times_differ = 点検の測定時間
 evidence-short-mark_not_taken = 採らなかった印
@@ -385,6 +388,7 @@ lot-reason-set_aside_open = 除外された測定が{ $about ->
 
 lifted-undecided = 未確定の結果
 lifted-trust_none = 点検測定なし
+lifted-trust_not_certified = 認証値の記載なし
 lifted-trust_not_judged = 判定されていない点検測定
 lifted-trust_not_bracketed = 2つの良好な点検の間にない
 lifted-sampling_none = 抜取検査方式なし

@@ -77,6 +77,7 @@ page-do-evidence-books = どの規則集によるかを決める
 page-do-evidence-halogens = どのハロゲンの規則集によるかを決める
 page-do-evidence-holds = 保留を見る
 page-do-again-trust-failed = 測定し直して結果を入れる
+page-do-again-trust-none = その区分の点検用標準試料を測定して結果を入れる
 page-do-again-trust-not-bracketed = 2つの点検の間で測定して結果を入れる
 page-do-again-sampling-too-few = 個体を追加で測定して結果を入れる
 page-do-again-material-not-measured = 未測定の材料を測定して結果を入れる

@@ -562,12 +562,12 @@ page-claim-some = { $n ->
     [0] 合いそうな項目はありません。
    *[other] 合いそうな項目が{ $n }件あります。
   }
-page-claim-none-fits = 規則集には、この材料に合いそうな項目がありません。それでも主張したものは判定され、認められない理由とともに示されます。
+page-claim-none-fits = 規則集には、この材料に合い、上市日に有効と思われる項目がありません。更新審査中の場合など、それでも主張したものは判定され、認められない理由とともに示されます。
 page-claim-entry = 項目
 page-claim-pick = 項目を選ぶ
 page-claim-pick-first = 先に項目を選んでください。
 page-claim-fitting = 対象としうるもの
-page-claim-others = その他（分かる限り、これは対象外）
+page-claim-others = その他（分かる限り、これは対象外か、すでに失効）
 page-claim-group = 材料の種類
 page-claim-group-hint = 測定から分からない場合だけ。
 page-claim-group-none = 測定が示すとおり
@@ -725,7 +725,7 @@ page-ahead-not-applicable = （数値、不確かさ、または元素の限度�
 page-ahead-count = { $n } { $text }
 page-ahead-candidates = 主張されていないが、対象としうる適用除外{ $n }件
 page-ahead-candidate = 適用除外{ $entry }、{ $substance }：
-page-ahead-candidate-number = その数値：{ $number }。
+page-ahead-candidate-number = 測定：{ $number }。
 page-ahead-left-out = ほか{ $n }材料は報告書にあります。
 page-asked-for = 計算中 …
 page-asked-for-nothing = 答えがありません。いったん閉じて、開き直してください。

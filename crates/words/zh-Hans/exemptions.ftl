@@ -76,7 +76,9 @@ claim-expired = 已到期
 claim-not_covered = 不涵盖
 claim-not_needed = 不需要：没有读数超出限值或未定
 
-number-within = 计入kσ后仍在豁免的数值之内；或该豁免没有数值
+number-within = 该豁免规定了上限，读数加上kσ后仍不超过该上限
+number-within_minimum = 该豁免规定了下限，读数减去kσ后仍达到该下限
+number-no_number = 该豁免没有规定上限，因此不存在读数会超过的上限
 number-open = 豁免的数值在某个读数的kσ之内
 number-not_stated = 有读数不是带不确定度的数值
 number-exceeded = 超出豁免的数值，且大于kσ
@@ -138,3 +140,4 @@ expiries-title = 哪些豁免将到期，何时到期
 expiries-none = 此处所主张的或可能的豁免都没有到期日。
 expiry-claimed = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。已为{ $count }种材料主张，批次{ $names }。
 expiry-candidate = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；可为{ $count }种材料主张，批次{ $names }。
+expiry-undated = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；能否主张取决于投放市场的日期，而该日期未写明。涉及{ $count }种材料，批次{ $names }。

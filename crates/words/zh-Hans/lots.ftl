@@ -8,10 +8,12 @@ lot-reason-trust_not_bracketed = { $count }个读数不在两次良好的核查�
     .remedy = 如果此后没有任何改动，现在就测量核查标准样品；或在两次良好的核查之间重新测量；或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
 lot-reason-trust_none = { $count ->
         [0] 未给出核查标准样品或空白样品，因此无从证明分析仪准确。
-       *[other] { $of }个读数中有{ $count }个的{ $about }没有核查涵盖：没有相同仪器、模式和类别的核查为其提供认定值。
+       *[other] { $of }个读数中有{ $count }个的{ $about }没有核查涵盖：没有为其测量相同仪器、模式和类别的核查标准样品。
     }
-    .nothing = 有核查读数，但没有一个涵盖这些读数：在同一文件中或已知时间内，没有相同仪器、模式和类别的核查。
-    .remedy = 在前后各测量一次相同类别的核查标准样品，并附其证书；或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
+    .nothing = 有核查读数，但没有一个涵盖这些读数：在同一文件中或已知时间内，没有测量相同仪器、模式和类别的核查标准样品。未写明类别的核查不涵盖任何读数。
+    .remedy = 在这些读数前后各测量一次相同类别的核查标准样品，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
+lot-reason-trust_not_certified = 测量了相符的核查标准样品，但未写明其{ $about }的认定值：{ $of }个读数中有{ $count }个无从证明分析仪对{ $about }准确。
+    .remedy = 写明核查标准样品证书上的认定值，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。如果证书上没有该值，请测量一个有该值的核查标准样品。
 lot-reason-trust_not_judged = 有{ $count }个核查读数单独列出，无法评判（见核查列表），因此无从证明分析仪准确。
     .alone = 有{ $count }个{ $about }未定的读数，仅凭名称或标记称为核查。没有证书说明该样品的含量，而且文件中的其他读数既未注明批次也未注明部件：它可能是本批的产品。
     .remedy = 给出核查标准样品的认定值，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。在文件中写明产品的批次或部件，可看出哪些读数不是产品。
@@ -22,6 +24,7 @@ lot-reason-mark_not_taken = 有{ $count }个读数被命名或标记为核查，
 evidence-short-trust_failed = 核查未通过处读数的重新测量
 evidence-short-trust_not_bracketed = 两次良好核查之间的读数
 evidence-short-trust_none = 核查读数
+evidence-short-trust_not_certified = 核查标准样品的认定值
 evidence-short-trust_not_judged = 已评判的核查读数
 evidence-short-check_times_differ = 核查的测量时间
 evidence-short-mark_not_taken = 未被采用的标记
@@ -384,6 +387,7 @@ lot-reason-set_aside_open = 被搁置的{ $of }个读数中有{ $count }个{ $ab
     .remedy = 将此样品送实验室检测，或将该读数恢复计入。
 lifted-undecided = 判定结果未定
 lifted-trust_none = 没有核查读数
+lifted-trust_not_certified = 认定值未写明
 lifted-trust_not_judged = 核查读数未评判
 lifted-trust_not_bracketed = 不在两次良好的核查之间
 lifted-sampling_none = 没有抽样方案

@@ -77,6 +77,7 @@ page-do-evidence-books = 确定以哪些规则集为准
 page-do-evidence-halogens = 确定以哪个卤素规则集为准
 page-do-evidence-holds = 查看暂扣
 page-do-again-trust-failed = 重新测量并载入读数
+page-do-again-trust-none = 测量该类别的核查标准样品并载入读数
 page-do-again-trust-not-bracketed = 在两次核查之间测量并载入读数
 page-do-again-sampling-too-few = 测量更多单件并载入读数
 page-do-again-material-not-measured = 测量所缺的材料并载入读数

@@ -556,12 +556,12 @@ page-claim-some = { $n ->
     [0] 没有可能适用的条目。
    *[other] 有{ $n }个条目可能适用。
   }
-page-claim-none-fits = 规则集中没有看起来适用于此材料的条目。若仍主张某一条目，它照样会被判定，并连同不利之处一起显示。
+page-claim-none-fits = 规则集中没有看起来适用于此材料且在投放市场之日有效的条目。若仍主张某一条目（例如其续期待批），它照样会被判定，并连同不利之处一起显示。
 page-claim-entry = 条目
 page-claim-pick = 选择条目
 page-claim-pick-first = 请先选择条目。
 page-claim-fitting = 可能涵盖此项
-page-claim-others = 其他：就所知不适用于此项
+page-claim-others = 其他：就所知不适用于此项，或已失效
 page-claim-group = 材料是什么
 page-claim-group-hint = 仅在读数看不出时填写。
 page-claim-group-none = 按读数所示
@@ -713,7 +713,7 @@ page-ahead-not-applicable = （{ $n }个读数没有数值、没有不确定度�
 page-ahead-count = { $n } { $text }
 page-ahead-candidates = 有{ $n }项无人主张的豁免可能涵盖它
 page-ahead-candidate = 豁免{ $entry }，{ $substance }：
-page-ahead-candidate-number = 其数值：{ $number }。
+page-ahead-candidate-number = 读数：{ $number }。
 page-ahead-left-out = 另有{ $n }种材料见报告。
 page-asked-for = 正在计算……
 page-asked-for-nothing = 没有答案。请关闭后重新打开。

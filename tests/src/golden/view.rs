@@ -36,7 +36,7 @@ pub struct Expected {
     /// The lots.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub lots: Vec<DisposedView>,
-    /// The days of expiry that claims rest on: `day entry renewal: materials in lots`.
+    /// The days of expiry that claims rest on, or may: `day entry renewal: materials in lots`.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub expiries: Vec<String>,
     /// The charts of check readings: what makes the stream, its points, limits, signals (`code@point`) and drift.
@@ -130,10 +130,23 @@ pub struct DisposedView {
     /// Claims of a material: `substance entry: state number why...`, and results by area.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub claims: Vec<String>,
+    /// Entries that nobody claimed of a material and that may be: `substance entry: number question...`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub candidates: Vec<String>,
     /// Its reasons: `effect kind code about...`, worst first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub reasons: Vec<String>,
 }
+
+impl Expected {
+    /// Leaves out the entries that nobody claimed: whatever is over limit may be many of them.
+    pub fn forget_candidates(&mut self) {
+        self.materials.iter_mut().for_each(|material| material.candidates.clear());
+        self.expiries.retain(|expiry| !expiry.contains(NOT_CLAIMED));
+    }
+}
+
+const NOT_CLAIMED: &str = ", not claimed";
 
 /// The view of a `findings.json`, with exit status 0 still to be set.
 pub fn of_findings(findings: &Value) -> Expected {
@@ -161,7 +174,10 @@ pub fn of_findings(findings: &Value) -> Expected {
                 ReadingView { trust, ..view }
             })
             .collect(),
-        materials: list("materials").iter().map(material).collect(),
+        materials: list("materials")
+            .iter()
+            .map(|one| DisposedView { candidates: candidates(one, &list("exemptions")), ..material(one) })
+            .collect(),
         repeats: list("repeats").iter().map(|one| repeats(one, &list("readings"))).collect(),
         checks: list("checks").iter().map(|one| check(one, &list("readings"), &name_of)).collect(),
         parts: list("parts")
@@ -279,19 +295,34 @@ fn check(check: &Value, readings: &[Value], name_of: &dyn Fn(&Value) -> String) 
     format!("{place} {} {}: {}", text(&check["kind"]), or_dash(&check["sample"]), elements.join("; "))
 }
 
-/// A day that a claim rests on; entries that nobody claimed are left out.
+fn row_of<'v>(exemption: &Value, exemptions: &'v [Value]) -> Option<&'v Value> {
+    exemptions.get(usize::try_from(exemption.as_u64()?).ok()?)
+}
+
+/// A day that a claim rests on, or that an entry does which only may be claimed.
 fn expiry(expiry: &Value, exemptions: &[Value]) -> Option<String> {
-    let row = exemptions.get(usize::try_from(expiry["exemption"].as_u64()?).ok()?)?;
-    (expiry["kind"] == "claimed").then(|| {
-        format!(
-            "{} {} {}: {} in {}",
-            text(&expiry["date"]),
-            text(&row["entry"]),
-            text(&expiry["renewal"]),
-            expiry["materials"],
-            expiry["lots"]
-        )
-    })
+    let row = row_of(&expiry["exemption"], exemptions)?;
+    Some(format!(
+        "{} {} {}{}: {} in {}",
+        text(&expiry["date"]),
+        text(&row["entry"]),
+        text(&expiry["renewal"]),
+        if expiry["kind"] == "claimed" { "" } else { NOT_CLAIMED },
+        expiry["materials"],
+        expiry["lots"]
+    ))
+}
+
+/// What nobody claimed of a material and may.
+fn candidates(material: &Value, exemptions: &[Value]) -> Vec<String> {
+    let candidates = material["exemptions"]["candidates"].as_array().into_iter().flatten();
+    let one = |candidate: &Value| {
+        let row = row_of(&candidate["exemption"], exemptions)?;
+        let asked = candidate["questions"].as_array().into_iter().flatten().map(text);
+        let said = [text(&row["substance"]), format!("{}:", text(&row["entry"])), text(&candidate["number"])];
+        Some(said.into_iter().chain(asked).collect::<Vec<_>>().join(" "))
+    };
+    candidates.filter_map(one).collect()
 }
 
 /// What is claimed of a material, and results by area.
@@ -653,6 +684,7 @@ fn disposed(of: String, outcomes: String, value: &Value) -> DisposedView {
         disposition: text(&value["disposition"]),
         sampling: sampling(&value["sampling"]),
         claims: claims(value),
+        candidates: Vec::new(),
         reasons: reasons.collect(),
     }
 }

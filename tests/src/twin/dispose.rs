@@ -4,9 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::given::Given;
 use super::halogens::{Total, judge_alone, judge_total};
-use super::judge::{judge, judge_unknown};
+use super::judge::{Said, judge, judge_unknown};
 use super::overlaps::{halogens_in_doubt, substance_in_doubt};
-use super::table::{Row, Table};
+use super::table::{ELEMENTS, Row, Table};
 use super::verdict::{Class, Halogen, Outcome, Substance, Verdict};
 
 /// What to do.
@@ -244,6 +244,47 @@ fn worst(reasons: &BTreeSet<Reason>) -> Disposition {
     reasons.iter().map(|(_, _, effect)| *effect).max().unwrap_or(Disposition::Accept)
 }
 
+/// What trust says of a lot. No check has a certified value here, so trust stays open: a certificate is missing where a
+/// check of the class measured the element, and else a check.
+fn trust(
+    lot: &LotKey,
+    table: &Table,
+    readings: &[ReadingOut],
+    given: &Given,
+) -> BTreeSet<(&'static str, &'static str)> {
+    let rows = || table.rows.iter().zip(readings);
+    if !readings.iter().any(|reading| reading.check) {
+        return BTreeSet::from([("trust_none", "")]);
+    }
+    let matters =
+        |verdict: Verdict| !matches!(verdict.outcome, Outcome::NotMeasured | Outcome::NotApplicable);
+    let (mut with, mut without) = (BTreeSet::new(), BTreeSet::new());
+    for (row, reading) in rows().filter(|(_, reading)| !reading.check) {
+        if (&row.supplier, &row.lot) != (&lot.0, &lot.1) {
+            continue;
+        }
+        for (at, element) in ELEMENTS.into_iter().enumerate() {
+            let needed = match reading.substances.get(at) {
+                Some(verdict) => matters(*verdict),
+                None => given.halogen_book && matters(reading.halogens[0]),
+            };
+            let fits = rows().filter(|(_, check)| check.check).any(|(row, check)| {
+                let unknown = [check.class, reading.class].contains(&Class::Unknown);
+                let seen = !matches!(row.cells[at].said, Said::NoColumn | Said::Blank | Said::Text);
+                seen && (unknown || check.class == reading.class)
+            });
+            if needed {
+                if fits { &mut with } else { &mut without }.insert(element);
+            }
+        }
+    }
+    if with.is_empty() && !without.is_empty() {
+        return BTreeSet::from([("trust_none", "")]);
+    }
+    let without = without.into_iter().map(|element| ("trust_none", element));
+    without.chain([("trust_not_judged", "")]).collect()
+}
+
 /// Reviews one table that is the only source of its inspection.
 pub fn review(table: &Table, given: &Given) -> ReviewOut {
     let mut readings: Vec<ReadingOut> = table.rows.iter().map(|row| read_one(row, given)).collect();
@@ -349,10 +390,9 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         of_lot.reasons.extend(part.reasons.iter().cloned());
     }
     for (key, lot) in &mut lots {
-        // Check readings are set apart; this form does not judge them, so trust stays open either way.
-        let trust =
-            if readings.iter().any(|reading| reading.check) { "trust_not_judged" } else { "trust_none" };
-        lot.reasons.insert((trust, String::new(), weight(given.trust_advisory)));
+        for (code, about) in trust(key, table, &readings, given) {
+            lot.reasons.insert((code, about.to_owned(), weight(given.trust_advisory)));
+        }
         let not_taken =
             table.rows.iter().zip(&readings).any(|(row, reading)| {
                 reading.name_not_taken && (row.supplier.clone(), row.lot.clone()) == *key

@@ -183,9 +183,11 @@ function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situati
   const why = reason.said[0]?.text ?? reason.remedy;
   const name = `evidence:${reason.code}`;
   if (MEASURED_AGAIN.includes(reason.code)) return action(name, `again-${reason.code.replaceAll("_", "-")}`, why, "came-in", RESULTS);
-  // With no check named, the first thing is to name one; with some, it is their certificates that cover too little.
-  if (reason.code === "trust_none" && summary.totals.rows_check === 0) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });
-  if (["trust_none", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
+  // With no check named, the first thing is to name one. With some, none of them fits what was measured: no certificate helps there, only
+  // another check. A certificate is asked for where a check that fits lacks it.
+  if (reason.code === "trust_none" && summary.totals.rows_check === 0 && !given(summary, "check_samples", "")) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });
+  if (reason.code === "trust_none") return action(name, "again-trust-none", why, "came-in", RESULTS);
+  if (["trust_not_certified", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
   const at = AT[reason.code] ?? { focus: reason.code === "claim_open" ? claimField(offers) : `evidence-${id}` };
   return action(name, `evidence-${id}`, why, "trust", at.focus, { folds: at.folds ?? [], otherwise: `evidence-${id}` });
 }

@@ -75,6 +75,7 @@ const fn step(code: LotReasonCode) -> Step {
         | Code::TrustFailed
         | Code::TrustNotBracketed
         | Code::TrustNone
+        | Code::TrustNotCertified
         | Code::TrustNotJudged
         | Code::CheckTimesDiffer => Step::Check,
         Code::NotMeasured

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::json::{MgPerKg, ReasonText};
 use crate::acts::Settings;
 use crate::claims::{Expiry, MaterialClaims};
-use crate::exempt::{self, Exemption, RenewalState, Verdict};
+use crate::exempt::{self, Bound, Exemption, Number, RenewalState, Verdict};
 use crate::inspection::{Findings, Inspection};
 use crate::lot::{LotReason, LotReasonCode};
 use crate::report::phrases;
@@ -142,6 +142,16 @@ pub fn state(verdict: Option<&Verdict>) -> &'static str {
     verdict.map_or("not_needed", Verdict::code)
 }
 
+/// What the readings say of a row's number, in words; a row without a number is told apart from one that is kept to.
+pub fn number(words: &Words, rows: &[Exemption], row: Option<usize>, number: Number) -> String {
+    let bound = row.and_then(|row| rows.get(row)).map(|row| row.bound);
+    match (number, bound) {
+        (Number::Within, Some(Bound::NoNumber)) => words.say("number-no_number"),
+        (Number::Within, Some(Bound::AtLeast(_))) => words.say("number-within_minimum"),
+        _ => words.say(&format!("number-{}", number.code())),
+    }
+}
+
 /// Why a claim does not cover yet, or at all: codes with their words.
 pub fn why(words: &Words, verdict: Option<&Verdict>) -> Vec<(&'static str, String)> {
     match verdict {
@@ -235,9 +245,14 @@ pub fn expiry(words: &Words, inspection: &Inspection, findings: &Findings, expir
         let more = (lots.len() - LOTS_NAMED).to_string();
         names.push(words.with("report-also_more", &[("count", &more)]));
     }
-    let renewal = words.say(&format!("renewal-{}", renewal(&inspection.settings(), row)));
+    let settings = inspection.settings();
+    let renewal = words.say(&format!("renewal-{}", renewal(&settings, row)));
     words.with(
-        if expiry.claimed { "expiry-claimed" } else { "expiry-candidate" },
+        match (expiry.claimed, settings.placed()) {
+            (true, _) => "expiry-claimed",
+            (false, Some(_)) => "expiry-candidate",
+            (false, None) => "expiry-undated",
+        },
         &[
             ("day", &expiry.day.to_string()),
             ("entry", &row.entry),

@@ -193,6 +193,7 @@ mod tests {
                 "trust_not_bracketed",
                 "material_changed",
                 "trust_none",
+                "trust_not_certified",
                 "trust_not_judged",
                 "sampling_none",
                 "lot_size_missing",

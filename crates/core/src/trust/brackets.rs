@@ -21,7 +21,7 @@ use crate::identity::Identity;
 use crate::instant::Moment;
 use crate::judging::SourceReview;
 use crate::material::MaterialClass;
-use crate::reading::Source;
+use crate::reading::{CellState, Source};
 use crate::rules::JUDGED;
 use crate::text_pool::TextId;
 
@@ -78,12 +78,15 @@ struct Station {
     /// The shifts that were checked, in order; empty where shifts don't count.
     shifts: Vec<i64>,
     tables: [Table; CLASSES.len()],
+    /// Per class: the elements of which a standard was measured and no certificate states a value.
+    uncertified: [[bool; ELEMENTS]; CLASSES.len()],
 }
 
 impl Station {
     fn empty() -> Station {
         let tables = std::array::from_fn(|_| Table::default());
-        Station { events: Vec::new(), shifts: Vec::new(), tables }
+        let uncertified = [[false; ELEMENTS]; CLASSES.len()];
+        Station { events: Vec::new(), shifts: Vec::new(), tables, uncertified }
     }
 }
 
@@ -152,7 +155,15 @@ impl Brackets {
                 says: says(check),
                 deciseconds: reviewer.deciseconds(*row),
             };
-            brackets.station_of(*at, source, *row).events.push(event);
+            let station = brackets.station_of(*at, source, *row);
+            station.events.push(event);
+            for (class, element) in uncertified(check) {
+                if let Some(found) =
+                    station.uncertified.get_mut(class as usize).and_then(|of| of.get_mut(element))
+                {
+                    *found = true;
+                }
+            }
         }
         brackets.accuse_all(sources, readings_of);
         let per_shift = brackets.rule == Bracket::PerShift;
@@ -308,6 +319,27 @@ impl Brackets {
         worst
     }
 
+    /// True where a standard was measured somewhere, of which a certificate may state more.
+    pub(super) fn has_uncertified(&self) -> bool {
+        self.stations.iter().flat_map(|station| &station.uncertified).flatten().any(|one| *one)
+    }
+
+    /// The elements for which a certificate is all that is missing: a standard that fits the reading was measured, and no
+    /// certified value is stated. Where either class is unknown, nothing says that the standard does not fit.
+    pub(super) fn uncertified(&self, between: Between) -> [bool; ELEMENTS] {
+        let mut found = [false; ELEMENTS];
+        let Some(station) = self.stations.get(between.station) else { return found };
+        for (class, elements) in CLASSES.iter().zip(&station.uncertified) {
+            let unknown = [*class, between.class].contains(&MaterialClass::Unknown);
+            if *class == between.class || unknown {
+                for (found, one) in found.iter_mut().zip(elements) {
+                    *found |= one;
+                }
+            }
+        }
+        found
+    }
+
     /// The run of gaps with the same trust that a reading lies in.
     pub(super) fn run(&self, between: Between, element: usize, trust: Trust) -> Option<u32> {
         let tables = CLASSES.iter().zip(&self.stations.get(between.station)?.tables);
@@ -408,6 +440,15 @@ fn says(check: &CheckFinding) -> [Option<(MaterialClass, State)>; ELEMENTS] {
             check.kind == CheckKind::Blank || class != MaterialClass::Unknown || state == State::Bad;
         concerns.then_some((class, state))
     })
+}
+
+/// The judged elements of which a standard was measured without a certified value, with the class it speaks for.
+fn uncertified(check: &CheckFinding) -> impl Iterator<Item = (MaterialClass, usize)> {
+    let missing = check
+        .elements
+        .iter()
+        .filter(|one| one.verdict == CheckVerdict::NoCertificate && one.cell.state != CellState::Text);
+    missing.filter_map(|one| Some((one.class, JUDGED.iter().position(|of| *of == one.element)?)))
 }
 
 /// What an event says of an element of a class.

@@ -60,7 +60,9 @@ impl<'a> Lots<'a> {
         let judged = self.judged;
         let trust = &judged.findings;
         let mut total = 0;
-        let (mut none, mut covered) = ([0_u64; ELEMENTS], false);
+        // Not covered: with a standard that only lacks its certificate, and without any that fits.
+        let (mut uncertified, mut none, mut covered) = ([0_u64; ELEMENTS], [0_u64; ELEMENTS], false);
+        let may_be_certified = judged.brackets.has_uncertified();
         let (mut other_times, mut marks) = (0, 0);
         let mut windows: BTreeMap<WindowKey, Window> = BTreeMap::new();
         let mut asked = None;
@@ -72,13 +74,22 @@ impl<'a> Lots<'a> {
             marks += u64::from(judged.marks_not_taken.binary_search(&reading).is_ok());
             other_times += u64::from(judged.other_times.binary_search(&reading).is_ok());
             let of = trust.of(reading as usize);
-            let mut found = None;
+            let (mut found, mut fits) = (None, None);
             for (element, trust) in of.into_iter().enumerate() {
                 match trust {
                     None => {}
                     Some(Trust::Ok) => covered = true,
                     Some(Trust::None) => {
-                        if let Some(count) = none.get_mut(element) {
+                        let fits = *fits.get_or_insert_with(|| {
+                            let between =
+                                may_be_certified.then(|| self.between(&mut asked, reading)).flatten();
+                            between.map_or([false; ELEMENTS], |(between, ..)| {
+                                judged.brackets.uncertified(between)
+                            })
+                        });
+                        let fits = fits.get(element).is_some_and(|fits| *fits);
+                        if let Some(count) = if fits { &mut uncertified } else { &mut none }.get_mut(element)
+                        {
                             *count += 1;
                         }
                     }
@@ -106,16 +117,26 @@ impl<'a> Lots<'a> {
                 _ => add(LotReasonCode::TrustNotBracketed, missing, about, window.count),
             }
         }
-        if covered {
-            for (element, count) in JUDGED.iter().zip(none).filter(|(_, count)| *count > 0) {
-                add(LotReasonCode::TrustNone, missing, element.symbol().to_owned(), count);
-            }
-        } else if trust.checks.is_empty() {
+        let some = |counts: [u64; ELEMENTS]| counts.iter().any(|count| *count > 0);
+        let (any_judged, none_fits) = (trust.any_judged(), some(none) && !some(uncertified));
+        if trust.checks.is_empty() {
             add(LotReasonCode::TrustNone, missing, String::new(), 0);
-        } else if trust.any_judged() {
+        } else if !covered && (none_fits || (any_judged && !some(uncertified))) {
             add(LotReasonCode::TrustNone, missing, String::new(), total);
         } else {
-            add(LotReasonCode::TrustNotJudged, missing, String::new(), trust.checks.len() as u64);
+            // Where nothing at all could be judged, one sentence says it of every element.
+            if !covered && !any_judged {
+                let count = trust.checks.len() as u64;
+                add(LotReasonCode::TrustNotJudged, missing, String::new(), count);
+                uncertified = [0; ELEMENTS];
+            }
+            for (code, counts) in
+                [(LotReasonCode::TrustNotCertified, uncertified), (LotReasonCode::TrustNone, none)]
+            {
+                for (element, count) in JUDGED.iter().zip(counts).filter(|(_, count)| *count > 0) {
+                    add(code, missing, element.symbol().to_owned(), count);
+                }
+            }
         }
         for (code, count) in
             [(LotReasonCode::CheckTimesDiffer, other_times), (LotReasonCode::MarkNotTaken, marks)]
@@ -127,14 +148,23 @@ impl<'a> Lots<'a> {
         reasons
     }
 
-    /// Between which checks a reading lies, and the window that it makes alone.
-    fn find(&self, asked: &mut Option<(usize, Asked<'a>)>, reading: u32) -> Option<(Between, Window)> {
+    /// Between which checks a reading lies, and its source and row.
+    fn between(
+        &self,
+        asked: &mut Option<(usize, Asked<'a>)>,
+        reading: u32,
+    ) -> Option<(Between, usize, usize)> {
         let (at, row) = (self.place)(reading as usize)?;
         if asked.as_ref().is_none_or(|(known, _)| *known != at) {
             *asked = Some((at, self.judged.brackets.of_source(at, self.sources.get(at)?)));
         }
         let class = *self.judged.classes.get(reading as usize)?;
-        let between = asked.as_mut()?.1.between(row, class)?;
+        Some((asked.as_mut()?.1.between(row, class)?, at, row))
+    }
+
+    /// Between which checks a reading lies, and the window that it makes alone.
+    fn find(&self, asked: &mut Option<(usize, Asked<'a>)>, reading: u32) -> Option<(Between, Window)> {
+        let (between, at, row) = self.between(asked, reading)?;
         let position = self.moment(at, row).and_then(Moment::seconds).unwrap_or(row as i64);
         let place = (position, at, row);
         Some((between, Window { count: 1, first: place, last: place }))

@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use super::Report;
 use crate::acts::ActKind;
 use crate::claims::{Candidate, JudgedClaim};
-use crate::exempt::{Bound, Exemption};
+use crate::exempt::{Bound, Exemption, Number};
 use crate::inspection::MaterialFinding;
 use crate::report::{books, exemptions};
 
@@ -74,6 +74,10 @@ impl Report<'_> {
         self.with("claims-guard", &[("k", &k.unwrap_or_default())])
     }
 
+    fn number(&self, row: Option<usize>, number: Number) -> String {
+        exemptions::number(self.words, self.inspection.books.exemptions(), row, number)
+    }
+
     fn bound(&self, row: &Exemption) -> String {
         let limit = row.bound.limit().map(|limit| limit.to_string()).unwrap_or_default();
         let id = match row.bound {
@@ -131,7 +135,7 @@ impl Report<'_> {
                         dt { (self.say("report-renewal")) } dd { (self.renewal(row)) }
                         @if !row.note.is_empty() { dt { (self.say("report-note")) } dd { (self.of_book(&row.note)) } }
                     }
-                    dt { (self.say("report-number_said")) } dd { (self.say(&format!("number-{}", one.number.code()))) }
+                    dt { (self.say("report-number_said")) } dd { (self.number(one.row, one.number)) }
                     @if let Some(group) = claim.group {
                         dt { (self.say("report-group")) } dd { (self.say(&format!("group-{}", group.code()))) }
                     }
@@ -163,7 +167,7 @@ impl Report<'_> {
                     }
                     @if more > 0 { br; (self.with("report-also_more", &[("count", &more.to_string())])) }
                 }
-                td { (self.say(&format!("number-{}", one.number.code()))) }
+                td { (self.number(Some(one.row), one.number)) }
                 td { (self.expires(row)) (self.words.semicolon()) (self.renewal(row)) }
                 td {
                     @for (at, question) in one.questions.iter().enumerate() {
