@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { execFileSync, spawnSync } from "node:child_process";
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
@@ -231,3 +231,27 @@ test("of many readings, the sheet says which lines are on it", async () => {
     await visit.close();
   }
 });
+
+for (const { name: browser, visit: open } of browsers) {
+  test(`no sheet of a place is left empty because what follows was moved on whole, in ${browser}`, async () => {
+    const visit = await open();
+    try {
+      await visit.choose("Result files", HOSE().results);
+      await visit.reviewed();
+      for (const place of ["came-in", "trust", "says", "next", "write"]) {
+        await visit.goTo(place);
+        const pdf = join(home, "place.pdf");
+        writeFileSync(pdf, await visit.page.pdf({ format: "A4" }));
+        const text = execFileSync("pdftotext", ["-bbox", pdf, "-"], { encoding: "utf8", maxBuffer: 1 << 28 });
+        const sheets = text.split("<page ").slice(1).map((sheet) => {
+          const height = Number(/height="([\d.]+)"/.exec(sheet)[1]);
+          return Math.max(0, ...[...sheet.matchAll(/yMax="([\d.]+)"/g)].map(([, low]) => Number(low) / height));
+        });
+        assert.ok(sheets.length > 0);
+        for (const [at, low] of sheets.slice(0, -1).entries()) assert.ok(low > 0.6, `${place}: sheet ${at + 1} of ${sheets.length} ends at ${Math.round(low * 100)} % of its height`);
+      }
+    } finally {
+      await visit.close();
+    }
+  });
+}
