@@ -629,6 +629,11 @@ impl Settings {
         self.inspection(ActKind::PlacingDate).and_then(Day::parse)
     }
 
+    /// The day of the review.
+    pub fn reviewed(&self) -> Option<Day> {
+        self.inspection(ActKind::ReviewedAt).and_then(|at| Day::parse(at.get(..10)?))
+    }
+
     /// Whether a child could mouth a part: the part's own answer, else that for everything.
     pub fn mouthing(&self, part: &str) -> Option<Mouthing> {
         self.exact(ActKind::Mouthing, &Target::Part(part.to_owned()))

@@ -141,7 +141,8 @@ pub fn candidates<'r>(
 pub fn in_force(settings: &Settings, row: &Exemption) -> Result<Option<exempt::Question>, Verdict> {
     let renewals = settings.renewals();
     let renewal = renewals.iter().find(|renewal| renewal.entry == row.entry);
-    exempt::in_force(row, Answers { placed: settings.placed(), renewal, ..Answers::default() })
+    let (placed, reviewed) = (settings.placed(), settings.reviewed());
+    exempt::in_force(row, Answers { placed, reviewed, renewal, ..Answers::default() })
 }
 
 impl<'a> Claims<'a> {
@@ -168,6 +169,7 @@ impl<'a> Claims<'a> {
         Answers {
             category: self.settings.category(),
             placed: self.settings.placed(),
+            reviewed: self.settings.reviewed(),
             mouthing: self.settings.mouthing(part),
             renewal: self.renewals.iter().find(|renewal| renewal.entry == entry),
         }
@@ -632,6 +634,29 @@ mod tests {
     }
 
     #[test]
+    fn a_claim_for_contacts_or_plating_leaves_plastic_refused() {
+        let plastic = Seen { class: MaterialClass::Polymer, groups: &[], perhaps: &[] };
+        for (substance, entry) in [
+            (Substance::Cd, "8(b)"),
+            (Substance::Cd, "8(b)-I"),
+            (Substance::Pb, "37"),
+            (Substance::Pb, "6(c)"),
+        ] {
+            let symbol = substance.symbol();
+            let claim = format!("entry={entry};substance={symbol};evidence=EV-1;by=CD;second=AB");
+            let category = if entry == "8(b)" { "11" } else { "4" };
+            let said = settings(&[
+                (ActKind::Claim, body(), &claim),
+                (ActKind::Category, Target::Inspection, category),
+            ]);
+            let over = tally(&[(substance, Outcome::Over)]);
+            let claims = judged(&said, &over, plastic, &[look(5_000)]);
+            assert_eq!(claims.claims[0].verdict, Some(Verdict::NotCovered(Refusal::OtherClass)), "{entry}");
+            assert!(reasons(&claims, &over).iter().all(|one| one.starts_with("not_accept")), "{entry}");
+        }
+    }
+
+    #[test]
     fn a_claim_speaks_of_its_part_or_its_material() {
         let over = tally(&[(Substance::Pb, Outcome::Over)]);
         let of = |target: Target| {
@@ -723,12 +748,12 @@ mod tests {
             claims.candidates.iter().map(one).collect()
         };
         let none = settings(&[]);
-        assert_eq!(of(&none, BRASS, 30_000), ["6(c) within 0", "37 within 2"]);
-        assert_eq!(of(&none, BRASS, 60_000), ["6(c) exceeded 0", "37 within 2"]);
-        assert_eq!(of(&settings(&[(ActKind::Claim, body(), CLAIM)]), BRASS, 30_000), ["37 within 2"]);
+        assert_eq!(of(&none, BRASS, 30_000), ["6(c) within 0"]);
+        assert_eq!(of(&none, BRASS, 60_000), ["6(c) exceeded 0"]);
+        assert!(of(&settings(&[(ActKind::Claim, body(), CLAIM)]), BRASS, 30_000).is_empty());
         // A claim for another substance leaves the entry a candidate.
         let other = settings(&[(ActKind::Claim, body(), "entry=6(c);substance=Cd")]);
-        assert_eq!(of(&other, BRASS, 30_000).len(), 2);
+        assert_eq!(of(&other, BRASS, 30_000), ["6(c) within 0"]);
         let lead = Seen { groups: &[Group::Lead], ..BRASS };
         let solder = of(&none, lead, 600_000);
         assert!(solder.iter().all(|one| !one.starts_with("7(a)")), "below 85 %: {solder:?}");
@@ -745,6 +770,13 @@ mod tests {
         assert!(of_cadmium(&none).is_empty(), "8(b)-I expired in 2021");
         let pending = settings(&[(ActKind::Renewal, Target::Inspection, "entry=8(b)-I;state=pending")]);
         assert_eq!(of_cadmium(&pending), ["8(b)-I"]);
+        // Contacts and plating are metal: no plastic and no glass is offered their entries.
+        let (polymer, glass) = (MaterialClass::Polymer, [Group::GlassCeramic]);
+        let plastic = Seen { class: polymer, groups: &[], perhaps: &[] };
+        assert!(of(&none, plastic, 5_000).is_empty());
+        let glass = Seen { class: MaterialClass::Composite, groups: &glass, perhaps: &[] };
+        let entries = of(&none, glass, 5_000);
+        assert!(!entries.is_empty() && entries.iter().all(|one| one.starts_with("7(c)")), "{entries:?}");
         // Total chromium is no substance that an entry here is about.
         let chromium = tally(&[(Substance::Cr, Outcome::Undecided)]);
         assert!(judged(&none, &chromium, BRASS, &[look(30_000)]).candidates.is_empty());

@@ -819,7 +819,10 @@ report-number_said = Was die Messungen sagen
 report-expires = Ablaufdatum
 report-no_day = keines im Regelwerk
 report-renewal = Erneuerung
-report-renewal_said = Quelle: { $source }; vom { $date }
+report-renewal_said = Quelle: { $source }; { $state ->
+        [not_filed] vom
+       *[other] beantragt am
+    } { $date }
 report-group = Beanspruchte Legierung oder beanspruchter Werkstoff
 report-evidence = Beleg
 report-initials = Kürzel / zweite Person

@@ -16,7 +16,10 @@ act-renewal = Erneuerung von { $entry }: { $state ->
     }; Quelle: { $source ->
         [none] nicht genannt
        *[other] { $source }
-    }; Datum: { $date ->
+    }; { $state ->
+        [not_filed] Datum
+       *[other] Datum des Antrags
+    }: { $date ->
         [none] nicht angegeben
        *[other] { $date }
     }
@@ -99,7 +102,9 @@ question-placing_date_not_stated = wann wird das Produkt in Verkehr gebracht?
 question-earlier_text = in Verkehr gebracht, bevor dieser Text des Eintrags in Kraft trat; der frühere Text zählt, und kein geladenes Regelwerk enthält ihn
 question-day_of_expiry = genau am Ablaufdatum in Verkehr gebracht, und das Gesetz sagt nicht, ob dieser Tag dazugehört
 question-renewal_unknown = nach dem Ablaufdatum in Verkehr gebracht; ist eine Erneuerung beantragt und nicht entschieden?
-question-renewal_not_sourced = eine Erneuerung soll beantragt und nicht entschieden sein; wo steht das, und von welchem Tag ist es?
+question-renewal_not_sourced = eine Erneuerung soll beantragt und nicht entschieden sein; wo steht das, und an welchem Tag wurde sie beantragt?
+question-renewal_after_review = die Erneuerung soll nach dem Tag dieser Auswertung beantragt worden sein, oder der Tag der Auswertung ist nicht angegeben; welche Tage stimmen?
+question-renewal_late = die Erneuerung wurde später als 18 Monate vor dem Ablaufdatum beantragt, der Frist der Richtlinie 2011/65/EU, Artikel 5(5); gilt der Eintrag trotzdem?
 question-mouthing_not_answered = könnte ein Kind das Teil, oder ein Teil, das sich davon löst, in den Mund nehmen?
 question-class_not_known = welche Werkstoffklasse ist es?
 question-layer_not_resolved = eine Schicht und das, was darunter liegt, sind gemittelt, die Messung ist also nicht die des Werkstoffs selbst; Schichten trennen

@@ -780,7 +780,10 @@ report-number_said = What the readings say
 report-expires = Day of expiry
 report-no_day = none in the book
 report-renewal = Renewal
-report-renewal_said = source: { $source }; of { $date }
+report-renewal_said = source: { $source }; { $state ->
+        [not_filed] of
+       *[other] applied for on
+    } { $date }
 report-group = Alloy or material claimed
 report-evidence = Evidence
 report-initials = Initials / second person

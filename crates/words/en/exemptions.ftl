@@ -16,7 +16,10 @@ act-renewal = renewal of { $entry }: { $state ->
     }; source: { $source ->
         [none] not named
        *[other] { $source }
-    }; date: { $date ->
+    }; { $state ->
+        [not_filed] date
+       *[other] applied for on
+    }: { $date ->
         [none] not stated
        *[other] { $date }
     }
@@ -99,7 +102,9 @@ question-placing_date_not_stated = when is the product placed on the market?
 question-earlier_text = placed on the market before this text of the entry came into force; the earlier text counts, and no loaded book holds it
 question-day_of_expiry = placed on the market on the very day of expiry, and the law does not say whether that day is in
 question-renewal_unknown = placed on the market after the day of expiry; is a renewal pending?
-question-renewal_not_sourced = a renewal is said to be pending; where is that written, and of which day?
+question-renewal_not_sourced = a renewal is said to be pending; where is that written, and on which day was it applied for?
+question-renewal_after_review = the renewal is said to have been applied for after the day of this review, or the day of this review is not stated; which days are right?
+question-renewal_late = the renewal was applied for later than 18 months before the day of expiry, the term of Directive 2011/65/EU, Article 5(5); is the entry valid all the same?
 question-mouthing_not_answered = could a child put the part, or a part that comes off it, in the mouth?
 question-class_not_known = what class of material is it?
 question-layer_not_resolved = a layer and what lies under it are averaged, so the reading is not the material's own; separate them

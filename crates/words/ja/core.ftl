@@ -744,7 +744,10 @@ report-number_said = 測定が示すこと
 report-expires = 失効日
 report-no_day = 規則集に記載なし
 report-renewal = 更新
-report-renewal_said = 出典：{ $source }、{ $date }付け
+report-renewal_said = 出典：{ $source }、{ $state ->
+        [not_filed] 日付
+       *[other] 申請日
+    }：{ $date }
 report-group = 主張された合金または材料
 report-evidence = 裏付け
 report-initials = イニシャル/2人目

@@ -16,7 +16,10 @@ act-renewal = { $entry }の更新：{ $state ->
     }。出典：{ $source ->
         [none] 記載なし
        *[other] { $source }
-    }。日付：{ $date ->
+    }。{ $state ->
+        [not_filed] 日付
+       *[other] 申請日
+    }：{ $date ->
         [none] 記載なし
        *[other] { $date }
     }
@@ -96,7 +99,9 @@ question-placing_date_not_stated = 製品の上市日はいつですか
 question-earlier_text = この項目の条文が発効する前に上市されています。以前の条文が適用されますが、読み込まれた規則集にはありません
 question-day_of_expiry = ちょうど失効日に上市されており、その日を含むかどうかは法令に書かれていません
 question-renewal_unknown = 失効日の後に上市されています。更新は審査中ですか
-question-renewal_not_sourced = 更新は審査中とされています。それはどこに書かれ、何日付けですか
+question-renewal_not_sourced = 更新は審査中とされています。それはどこに書かれ、申請日はいつですか
+question-renewal_after_review = 更新の申請日がレビュー日より後とされているか、レビュー日が示されていません。どの日付が正しいですか
+question-renewal_late = 更新の申請が、失効日の18か月前という期限（指令2011/65/EU第5条(5)）より遅れています。それでもこの項目は有効ですか
 question-mouthing_not_answered = 子どもがこの部品、またはそこから外れる部品を口に入れる可能性はありますか
 question-class_not_known = 材料区分は何ですか
 question-layer_not_resolved = 層とその下にあるものが平均されており、材料そのものの測定ではありません。分けてください

@@ -699,7 +699,10 @@ report-number_said = 读数所示
 report-expires = 到期日
 report-no_day = 规则集中没有
 report-renewal = 续期
-report-renewal_said = 来源：{ $source }；日期{ $date }
+report-renewal_said = 来源：{ $source }；{ $state ->
+        [not_filed] 日期
+       *[other] 申请日期
+    }：{ $date }
 report-group = 所主张的合金或材料
 report-evidence = 证据
 report-initials = 姓名缩写/第二人

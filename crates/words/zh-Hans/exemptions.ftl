@@ -16,7 +16,10 @@ act-renewal = { $entry }的续期：{ $state ->
     }；来源：{ $source ->
         [none] 未写明
        *[other] { $source }
-    }；日期：{ $date ->
+    }；{ $state ->
+        [not_filed] 日期
+       *[other] 申请日期
+    }：{ $date ->
         [none] 未注明
        *[other] { $date }
     }
@@ -96,7 +99,9 @@ question-placing_date_not_stated = 产品何时投放市场？
 question-earlier_text = 在条目的此条文生效之前投放市场；以先前的条文为准，而已载入的规则集都没有它
 question-day_of_expiry = 恰在到期当天投放市场，而法律没有说明当天是否包含在内
 question-renewal_unknown = 在到期日之后投放市场；续期申请是否待批？
-question-renewal_not_sourced = 据称续期申请待批；出处在哪里，日期是哪天？
+question-renewal_not_sourced = 据称续期申请待批；出处在哪里，是哪天申请的？
+question-renewal_after_review = 据称续期申请日期晚于审查日期，或未写明审查日期；哪些日期是对的？
+question-renewal_late = 续期申请晚于到期日前18个月的期限（指令2011/65/EU第5条第5款）；该条目是否仍然有效？
 question-mouthing_not_answered = 儿童能否将该部件，或从它上面脱落的部件放入口中？
 question-class_not_known = 是哪一类材料？
 question-layer_not_resolved = 测到的是表层与其下材料的平均，因此读数不是该材料自身的；请将它们分开

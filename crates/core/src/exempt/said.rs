@@ -77,7 +77,7 @@ fn entry_of(text: &str) -> Result<String, ProblemCode> {
 codes! {
     /// Where the renewal of an entry stands.
     RenewalState {
-        /// Asked for in time, and the Commission has not decided.
+        /// Applied for, and the Commission has not decided.
         Pending => "pending",
         /// Refused.
         Refused => "refused",
@@ -95,7 +95,7 @@ pub struct Renewal {
     pub state: RenewalState,
     /// Where that is written; empty where nobody said.
     pub source: String,
-    /// Of which day that is; `None` where nobody said.
+    /// The day of the application; `None` where nobody said.
     pub date: Option<Day>,
 }
 
@@ -103,7 +103,7 @@ impl Renewal {
     /// The fields of its act.
     pub const FIELDS: [&'static str; 4] = ["entry", "state", "source", "date"];
 
-    /// Reads `entry=6(c);state=pending;source=...;date=2026-01-10`; the last two may be left out.
+    /// Reads `entry=6(c);state=pending;source=...;date=2025-12-01`; the last two may be left out.
     ///
     /// # Errors
     /// What is wrong with it.
@@ -126,11 +126,6 @@ impl Renewal {
                 date => Some(Day::parse(date).ok_or(ProblemCode::OutOfRange)?),
             },
         })
-    }
-
-    /// True where it is said where and of which day it is written.
-    pub fn is_sourced(&self) -> bool {
-        !self.source.is_empty() && self.date.is_some()
     }
 }
 
@@ -193,11 +188,11 @@ mod tests {
     }
 
     #[test]
-    fn a_renewal_is_sourced_by_where_and_when() {
+    fn a_renewal_names_its_entry_and_state() {
         let said = |text: &str| Renewal::parse(&format!("entry=6(c);state=pending{text}"));
-        assert!(said(";source=list of requests;date=2026-01-10").unwrap().is_sourced());
-        assert!(!said(";source=list of requests").unwrap().is_sourced());
-        assert!(!said(";date=2026-01-10").unwrap().is_sourced());
+        let whole = said(";source=list of requests;date=2025-12-01").unwrap();
+        assert_eq!((whole.source.as_str(), whole.date), ("list of requests", Day::new(2025, 12, 1)));
+        assert_eq!(said("").unwrap().date, None);
         assert_eq!(said(";date=2026-02-30"), Err(ProblemCode::OutOfRange));
         for (text, problem) in [
             ("entry=6(c)", ProblemCode::Missing),

@@ -41,8 +41,12 @@ codes! {
         DayOfExpiry => "day_of_expiry",
         /// Past its day, and nobody said where the renewal stands.
         RenewalUnknown => "renewal_unknown",
-        /// Past its day with a renewal pending, and nobody said where and of which day that is written.
+        /// Past its day with a renewal pending, and nobody said where that is written and when it was applied for.
         RenewalNotSourced => "renewal_not_sourced",
+        /// Past its day with a renewal applied for after the day of the review, or that day is not stated.
+        RenewalAfterReview => "renewal_after_review",
+        /// Past its day with a renewal applied for later than eighteen months before the expiry.
+        RenewalLate => "renewal_late",
         /// The question of starred entries is not answered.
         MouthingNotAnswered => "mouthing_not_answered",
         /// The class of the material is not known, or its readings differ on it.
@@ -129,6 +133,8 @@ pub struct Answers<'a> {
     pub category: Option<Categories>,
     /// The day of placing on the market.
     pub placed: Option<Day>,
+    /// The day of the review.
+    pub reviewed: Option<Day>,
     /// The question of starred entries.
     pub mouthing: Option<Mouthing>,
     /// Where the renewal of the entry stands.
@@ -260,7 +266,8 @@ fn category(row: &Exemption, category: Option<Categories>) -> Result<Option<Ques
 /// Whether an entry is in force on the day of placing on the market; a question where that is open.
 ///
 /// # Source
-/// A pending renewal keeps an entry valid until the Commission decides (Directive 2011/65/EU, Article 5(5)).
+/// A pending renewal keeps an entry valid until the Commission decides (Directive 2011/65/EU, Article 5(5)), if it was
+/// applied for in time.
 ///
 /// # Errors
 /// [`Verdict::Expired`] where it is past its day.
@@ -278,11 +285,30 @@ pub fn in_force(row: &Exemption, answers: Answers<'_>) -> Result<Option<Question
     }
     match answers.renewal {
         Some(renewal) if renewal.state == RenewalState::Pending => {
-            Ok((!renewal.is_sourced()).then_some(Question::RenewalNotSourced))
+            Ok(pending(renewal, expires, answers.reviewed))
         }
         _ if placed == expires => Ok(Some(Question::DayOfExpiry)),
         None => Ok(Some(Question::RenewalUnknown)),
         Some(_) => Err(Verdict::Expired),
+    }
+}
+
+/// What is open of a renewal that is said to be pending.
+///
+/// # Source
+/// Directive 2011/65/EU, Article 5(5): applied for no later than eighteen months before the expiry (restated by a
+/// secondary source). What a later application is worth it does not say there, so that is asked.
+fn pending(renewal: &Renewal, expires: Day, reviewed: Option<Day>) -> Option<Question> {
+    let Some(applied) = renewal.date.filter(|_| !renewal.source.is_empty()) else {
+        return Some(Question::RenewalNotSourced);
+    };
+    // Nobody knows at a review of what will be applied for.
+    if reviewed.is_some_and(|day| applied > day) {
+        Some(Question::RenewalAfterReview)
+    } else if expires.plus_months(-18).is_none_or(|last| applied > last) {
+        Some(Question::RenewalLate)
+    } else {
+        reviewed.is_none().then_some(Question::RenewalAfterReview)
     }
 }
 
@@ -304,8 +330,9 @@ fn material(row: &Exemption, seen: Seen<'_>, stated: Option<Group>) -> Result<Op
     let told = !seen.groups.is_empty() || stated.is_some();
     let perhaps_other = seen.perhaps.iter().any(|group| !row.may_cover(*group));
     let anything = row.may_cover(Group::Any);
+    // Only a row that names glass or ceramic sees it in a composite; one for anything asks what it is.
     let (glass, alloy) = (
-        row.may_cover(Group::GlassCeramic),
+        row.groups.contains(&Group::GlassCeramic),
         row.groups.iter().any(|group| !matches!(group, Group::GlassCeramic)),
     );
     let question = match seen.class {
@@ -402,6 +429,7 @@ mod tests {
         Answers {
             category: Categories::from_code("4"),
             placed: Day::parse(placed),
+            reviewed: Day::new(2026, 11, 26),
             mouthing: Some(Mouthing::Cannot),
             renewal: None,
         }
@@ -479,7 +507,7 @@ mod tests {
     fn the_day_of_placing_decides_between_valid_expired_and_unknown() {
         let renewal = |text: &str| Renewal::parse(&format!("entry=6(c);{text}")).unwrap();
         let (pending, bare) =
-            (renewal("state=pending;source=a list;date=2026-01-10"), renewal("state=pending"));
+            (renewal("state=pending;source=a list;date=2025-12-30"), renewal("state=pending"));
         let (refused, missed) = (renewal("state=refused"), renewal("state=not_filed"));
         let of = |placed: &str, renewal| {
             let verdict = judged(&row(), BRASS, Answers { renewal, ..answers(placed) });
@@ -512,6 +540,27 @@ mod tests {
         }
         let endless = Exemption { expires: None, ..row() };
         assert_eq!(judged(&endless, BRASS, answers("2999-01-01")), Verdict::Covered);
+    }
+
+    /// Eighteen months before 30 Jun 2027 is 30 Dec 2025.
+    #[test]
+    fn a_renewal_that_was_applied_for_late_or_after_the_review_covers_nothing() {
+        let of = |date: &str, reviewed: Option<&str>| {
+            let said = format!("entry=6(c);state=pending;source=a list;date={date}");
+            let renewal = Renewal::parse(&said).unwrap();
+            let reviewed = reviewed.and_then(Day::parse);
+            judged(&row(), BRASS, Answers { renewal: Some(&renewal), reviewed, ..answers("2027-07-01") })
+        };
+        let review = Some("2026-11-26");
+        assert_eq!(of("2025-12-30", review), Verdict::Covered);
+        assert_eq!(of("2025-12-31", review), open(&[Question::RenewalLate]));
+        assert_eq!(of("2026-11-26", review), open(&[Question::RenewalLate]));
+        assert_eq!(of("2026-11-27", review), open(&[Question::RenewalAfterReview]));
+        assert_eq!(of("2099-01-01", review), open(&[Question::RenewalAfterReview]));
+        assert_eq!(of("2025-12-30", Some("2025-12-30")), Verdict::Covered);
+        assert_eq!(of("2025-12-30", Some("2025-12-29")), open(&[Question::RenewalAfterReview]));
+        assert_eq!(of("2025-12-30", None), open(&[Question::RenewalAfterReview]));
+        assert_eq!(of("2025-12-31", None), open(&[Question::RenewalLate]));
     }
 
     #[test]
@@ -561,8 +610,10 @@ mod tests {
             (&glass, Plated, ceramic, "layer_not_resolved"),
             (&any, Metal, None, "covered"),
             (&any, Polymer, None, "covered"),
-            (&any, Composite, None, "covered"),
+            (&any, Composite, None, "not_homogeneous"),
+            (&any, Composite, ceramic, "not_homogeneous"),
             (&any, Unknown, None, "class_not_known"),
+            (&any, Unknown, ceramic, "class_not_known"),
             (&any, Plated, None, "layer_not_resolved"),
             (&bounded, Composite, None, "not_homogeneous"),
         ] {

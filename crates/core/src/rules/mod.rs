@@ -455,10 +455,10 @@ mod tests {
             "7(c)-II Pb - glass_ceramic 2027-12-31",
             "7(c)-IV Pb - glass_ceramic - not found",
             "7(c)-VI Pb - glass_ceramic 2027-12-31",
-            "8(b)-I Cd - any 2021-07-21",
+            "8(b)-I Cd - copper 2021-07-21",
             "15(a) Pb - tin 2021-07-21",
             "34 Pb - glass_ceramic 2024-07-21",
-            "37 Pb - any - not found",
+            "37 Pb - tin - not found",
         ] {
             assert!(said.iter().any(|one| one == expected), "{expected}: {said:#?}");
         }
@@ -466,6 +466,8 @@ mod tests {
         for row in rows {
             let amended = ["2025/1802", "2025/2363", "2025/2364"].iter().any(|act| row.act.ends_with(act));
             assert_eq!(row.from, if amended { in_force } else { None }, "{}", row.entry);
+            // No entry of this law covers whatever it is claimed for.
+            assert!(!row.groups.contains(&crate::exempt::Group::Any), "{}", row.entry);
             // Only alloys that a person touches carry the condition on what a child could mouth.
             assert!(!row.starred || row.entry.starts_with('6'), "{}", row.entry);
         }

@@ -53,7 +53,7 @@ impl<'a> Settling<'a> {
         in_force: &'a InForce<'a>,
         halogens_count: bool,
     ) -> Settling<'a> {
-        let reviewed = settings.inspection(ActKind::ReviewedAt).and_then(|at| Day::parse(at.get(..10)?));
+        let reviewed = settings.reviewed();
         let results = settings.laboratory().into_iter().filter_map(|(target, mut result)| match target {
             Target::LotMaterial(names) => {
                 result.dated_ahead =
@@ -91,7 +91,7 @@ impl<'a> Settling<'a> {
     /// Who ends the hold of a lot, and what is odd about it: a day that is past, more units than the lot has.
     pub fn hold_ends(&self, supplier: &str, lot: &str, reasons: &mut Reasons) -> Option<HoldEnds> {
         let ends = self.settings.hold_ends(supplier, lot)?;
-        let reviewed = self.settings.inspection(ActKind::ReviewedAt).and_then(|at| Day::parse(at.get(..10)?));
+        let reviewed = self.settings.reviewed();
         let held = reasons.list().iter().any(|reason| reason.effect != Disposition::Accept);
         if !held {
             return Some(ends);

@@ -20,7 +20,7 @@ use crate::substance::Substance;
 pub fn lot_records(inspection: &Inspection, findings: &Findings) -> BTreeSet<LotRecord> {
     let settings = inspection.settings();
     let name = change::inspection_name(&inspection.sources);
-    let day = settings.inspection(ActKind::ReviewedAt).and_then(|at| Day::parse(at.get(..10)?));
+    let day = settings.reviewed();
     let reviewers: Vec<SourceReview<'_>> = inspection
         .sources
         .iter()

@@ -190,7 +190,7 @@ pub fn judge(reviewed: Reviewed<'_>, subject: &dyn Fn(usize) -> Option<Subject>)
     let judge = scores::Judge {
         certificates: &certificates,
         rule: settings.check_rule(),
-        reviewed: settings.inspection(ActKind::ReviewedAt).and_then(|at| Day::parse(at.get(..10)?)),
+        reviewed: settings.reviewed(),
     };
     let found: Vec<(CheckFinding, usize, usize)> = checks
         .iter()

@@ -101,7 +101,10 @@ impl Report<'_> {
             Some(one) => {
                 let date = one.date.map_or_else(|| self.say("not-stated"), |day| day.to_string());
                 let source = if one.source.is_empty() { self.say("not-stated") } else { one.source };
-                let said = self.with("report-renewal_said", &[("source", &source), ("date", &date)]);
+                let said = self.with(
+                    "report-renewal_said",
+                    &[("source", &source), ("state", one.state.code()), ("date", &date)],
+                );
                 self.words.series(&[state, said])
             }
             None => state,
