@@ -147,6 +147,11 @@ test("after its day an entry covers only with a renewal that somebody can look u
     await visit.type(`#${CLAIMED}-renewal-day`, "01102026");
     await visit.click(`#${CLAIMED}-renewal-send`);
     await visit.event(/^Taken: renewal of 6\(c\).*2026-01-10/);
+    assert.match((await missing(visit)).join("; "), /later than 18 months before the day of expiry/);
+    await visit.type(`#${CLAIMED}-renewal-day`, "12012025");
+    await visit.click(`#${CLAIMED}-renewal-send`);
+    await visit.event(/^Taken: renewal of 6\(c\).*2025-12-01/);
+    assert.match((await missing(visit)).join("; "), /the day of this review is not stated/);
     await visit.pick(`#${CLAIMED}-renewal-state`, "refused");
     await visit.click(`#${CLAIMED}-renewal-send`);
     await visit.event(/^Taken: renewal of 6\(c\): refused/);

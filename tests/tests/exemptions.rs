@@ -39,6 +39,7 @@ impl Scene {
             line("schema", Some("plumbline.settings/1")),
             line("trust", Some("advisory")),
             line("sampling", Some("advisory")),
+            line("reviewed_at", Some("2026-11-26")),
             line("category", self.category),
             line("placing_date", self.placed),
             line("mouthing", self.mouthing),
@@ -60,7 +61,7 @@ impl Scene {
                 line("entry", Some(self.entry)),
                 line("state", Some(state)),
                 line("source", sourced.then_some("a list")),
-                line("date", sourced.then_some("2026-01-10")),
+                line("date", sourced.then_some("2025-12-01")),
             ]);
         }
         lines.concat()
@@ -110,7 +111,7 @@ fn scene() -> impl Strategy<Value = Scene> {
         prop_oneof![1 => Just(None), 2 => Just(Some(580_000_i64)), 1 => Just(Some(400_i64))],
     );
     let claimed = (
-        from(&["6(c)", "6(a)-I", "6(b)-I", "6(b)-III", "7(a)", "7(b)", "7(c)-I", "7(c)-IV", "34", "99"]),
+        from(&["6(c)", "6(a)-I", "6(b)-I", "6(b)-III", "7(a)", "7(b)", "7(c)-I", "7(c)-IV", "34", "37", "99"]),
         prop::option::weighted(0.7, from(&["copper", "copper", "steel", "lead", "glass_ceramic", "any"])),
         prop::option::weighted(0.9, from(&["EV-1"])),
         prop::option::weighted(0.9, from(&["AB"])),
@@ -227,7 +228,7 @@ fn candidates_are_the_entries_that_may_cover_the_alloy() {
         scene.material().claims.candidates.iter().map(one).collect::<Vec<_>>()
     };
     let brass = Scene { claimed: false, ..covered() };
-    assert_eq!(say(&brass), ["6(c) within", "37 within status_not_found entry_categories_not_found"]);
+    assert_eq!(say(&brass), ["6(c) within"]);
     let asked = Scene { category: None, placed: None, mouthing: None, ..brass.clone() };
     assert_eq!(
         say(&asked)[0],
@@ -238,7 +239,7 @@ fn candidates_are_the_entries_that_may_cover_the_alloy() {
     let unseen = Scene { copper: None, lead: 60_000, ..brass.clone() };
     assert!(say(&unseen).iter().all(|one| !one.starts_with("6(c)")), "{:?}", say(&unseen));
     assert!(say(&Scene { lead: 5, sigma: 1, ..brass.clone() }).is_empty());
-    assert_eq!(say(&covered()).len(), 1, "a claimed entry is no candidate");
+    assert!(say(&covered()).is_empty(), "a claimed entry is no candidate");
 }
 
 /// One line a day, over all lots, what is claimed before what may be.

@@ -10,7 +10,6 @@ mod verdict;
 use std::collections::BTreeMap;
 
 use crate::acts::{ActKind, Settings, Target, escape};
-use crate::day::Day;
 use crate::laboratory::LabResult;
 use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTally, Reasons};
 use crate::material::MaterialClass;

@@ -2,9 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::acts::ActKind;
 use crate::change::{self, compose};
-use crate::day::Day;
 use crate::history::LotRecord;
 use crate::inspection::{Findings, Inspection, LotFinding, MaterialFinding};
 use crate::judging::SourceReview;

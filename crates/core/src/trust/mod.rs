@@ -13,9 +13,8 @@ pub use lots::Lots;
 pub use recognition::{Names, Taken};
 pub use scores::{CheckElement, Scores};
 
-use crate::acts::{ActKind, Settings};
+use crate::acts::Settings;
 use crate::certificate::Certificate;
-use crate::day::Day;
 use crate::identity::Identity;
 use crate::instant::Moment;
 use crate::judging::SourceReview;
