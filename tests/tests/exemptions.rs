@@ -111,7 +111,9 @@ fn scene() -> impl Strategy<Value = Scene> {
         prop_oneof![1 => Just(None), 2 => Just(Some(580_000_i64)), 1 => Just(Some(400_i64))],
     );
     let claimed = (
-        from(&["6(c)", "6(a)-I", "6(b)-I", "6(b)-III", "7(a)", "7(b)", "7(c)-I", "7(c)-IV", "34", "37", "99"]),
+        from(&[
+            "6(c)", "6(a)-I", "6(b)-I", "6(b)-III", "7(a)", "7(b)", "7(c)-I", "7(c)-IV", "34", "37", "99",
+        ]),
         prop::option::weighted(0.7, from(&["copper", "copper", "steel", "lead", "glass_ceramic", "any"])),
         prop::option::weighted(0.9, from(&["EV-1"])),
         prop::option::weighted(0.9, from(&["AB"])),
@@ -240,6 +242,26 @@ fn candidates_are_the_entries_that_may_cover_the_alloy() {
     assert!(say(&unseen).iter().all(|one| !one.starts_with("6(c)")), "{:?}", say(&unseen));
     assert!(say(&Scene { lead: 5, sigma: 1, ..brass.clone() }).is_empty());
     assert!(say(&covered()).is_empty(), "a claimed entry is no candidate");
+}
+
+/// A slip of the pen is named, and nothing is decided by what was meant.
+#[test]
+fn an_entry_written_otherwise_is_refused_and_the_nearest_is_named() {
+    let books = built_in_books();
+    for (entry, near) in
+        [("6c", Some("6(c)")), ("6(C)", Some("6(c)")), ("6bii", Some("6(b)-II")), ("99", None)]
+    {
+        let material = Scene { entry, ..covered() }.material();
+        assert_eq!(verdict(&material), Some(Verdict::NotCovered(Refusal::EntryNotInBook)), "{entry}");
+        assert_eq!(material.disposition, Disposition::NotAccept, "{entry}");
+        let claim = &material.claims.claims[0];
+        let why = with_words(|words| exemptions::why(words, books.exemptions(), claim)).remove(0);
+        assert_eq!(why.0, "entry_not_in_book");
+        match near {
+            Some(near) => assert!(why.1.ends_with(&format!("{near} comes nearest")), "{}", why.1),
+            None => assert_eq!(why.1, with_words(|words| words.say("refusal-entry_not_in_book"))),
+        }
+    }
 }
 
 /// One line a day, over all lots, what is claimed before what may be.

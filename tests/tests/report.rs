@@ -500,7 +500,7 @@ fn exemptions_stand_with_claim_evidence_renewal_and_days() {
     for said in [
         "6(c), Pb: covers . body · Part valve · Lot D-7",
         "at most 40000 mg/kg",
-        "renewal pending; source: list of requests; of 2026-01-10",
+        "renewal pending; source: list of requests; applied for on 2025-12-20",
         "EV-12, certificate of the bar",
         "CD / AB",
         "Product category (Directive 2011/65/EU) 4",

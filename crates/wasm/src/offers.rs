@@ -378,7 +378,7 @@ fn add_claim(words: &Words, rows: &[Exemption], offer: &mut MaterialOffer, judge
     let number = || exemptions::number(words, rows, judged.row, judged.number);
     let claim = &judged.claim;
     let verdict = judged.verdict.as_ref();
-    let why = exemptions::why(words, verdict).into_iter().map(|(code, text)| CodeText { code, text });
+    let why = exemptions::why(words, rows, judged).into_iter().map(|(code, text)| CodeText { code, text });
     let symbol = claim.substance.symbol();
     let same = |one: &&mut ClaimView| one.entry == claim.entry && one.substance == symbol;
     let state = exemptions::state(verdict);

@@ -116,6 +116,7 @@ question-evidence_missing = welches Dokument zeigt, dass der Eintrag zutrifft?
 question-second_missing = die Kürzel zweier verschiedener Personen sind nicht beide da
 
 refusal-entry_not_in_book = kein geladenes Regelwerk hat diesen Eintrag
+refusal-entry_near = kein geladenes Regelwerk hat einen so geschriebenen Eintrag; am nächsten kommt { $entry }
 refusal-other_substance = der Eintrag betrifft einen anderen Stoff
 refusal-other_class = der Eintrag betrifft eine andere Werkstoffklasse
 refusal-other_group = der Eintrag betrifft eine andere Legierung, oder Messungen und Anspruch sind sich darin uneins

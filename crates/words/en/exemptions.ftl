@@ -116,6 +116,7 @@ question-evidence_missing = which document shows that the entry applies?
 question-second_missing = the initials of two different persons are not both there
 
 refusal-entry_not_in_book = no loaded rule book has this entry
+refusal-entry_near = no loaded rule book has an entry written like that; { $entry } comes nearest
 refusal-other_substance = the entry is about another substance
 refusal-other_class = the entry is about another class of material
 refusal-other_group = the entry is about another alloy, or readings and claim differ on it

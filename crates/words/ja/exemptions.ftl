@@ -113,6 +113,7 @@ question-evidence_missing = この項目が当てはまることを、どの文�
 question-second_missing = 異なる2人のイニシャルがそろっていません
 
 refusal-entry_not_in_book = 読み込まれた規則集に、この項目はありません
+refusal-entry_near = 読み込まれた規則集に、この書き方の項目はありません。最も近いのは{ $entry }です
 refusal-other_substance = この項目は別の物質についてのものです
 refusal-other_class = この項目は別の材料区分についてのものです
 refusal-other_group = この項目は別の合金についてのものか、測定と主張とで合金が食い違っています

@@ -113,6 +113,7 @@ question-evidence_missing = 哪份文件证明该条目适用？
 question-second_missing = 缺少两个不同的人的姓名缩写
 
 refusal-entry_not_in_book = 已载入的规则集都没有此条目
+refusal-entry_near = 已载入的规则集没有这样写的条目；最接近的是{ $entry }
 refusal-other_substance = 该条目针对另一种物质
 refusal-other_class = 该条目针对另一类材料
 refusal-other_group = 该条目针对另一种合金，或读数与主张所说的不同

@@ -350,7 +350,7 @@ impl Papers<'_> {
                 td { (self.material_name(material)) }
                 td {
                     (self.say(&format!("claim-{}", exemptions::state(verdict))))
-                    @for (_, text) in exemptions::why(self.words, verdict) { br; (text) }
+                    @for (_, text) in exemptions::why(self.words, self.inspection.books.exemptions(), one) { br; (text) }
                 }
                 td {
                     @match row.and_then(|row| row.expires) {

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::json::{MgPerKg, ReasonText};
 use crate::acts::Settings;
-use crate::claims::{Expiry, MaterialClaims};
+use crate::claims::{Expiry, JudgedClaim, MaterialClaims};
 use crate::exempt::{self, Bound, Exemption, Number, RenewalState, Verdict};
 use crate::inspection::{Findings, Inspection};
 use crate::lot::{LotReason, LotReasonCode};
@@ -153,21 +153,37 @@ pub fn number(words: &Words, rows: &[Exemption], row: Option<usize>, number: Num
 }
 
 /// Why a claim does not cover yet, or at all: codes with their words.
-pub fn why(words: &Words, verdict: Option<&Verdict>) -> Vec<(&'static str, String)> {
-    match verdict {
+pub fn why(words: &Words, rows: &[Exemption], one: &JudgedClaim) -> Vec<(&'static str, String)> {
+    match &one.verdict {
         Some(Verdict::Open(questions)) => questions
             .iter()
             .map(|question| (question.code(), words.say(&format!("question-{}", question.code()))))
             .collect(),
         Some(Verdict::NotCovered(refusal)) => {
-            vec![(refusal.code(), words.say(&format!("refusal-{}", refusal.code())))]
+            let text = match near(rows, &one.claim.entry).filter(|_| one.row.is_none()) {
+                Some(entry) => words.with("refusal-entry_near", &[("entry", entry)]),
+                None => words.say(&format!("refusal-{}", refusal.code())),
+            };
+            vec![(refusal.code(), text)]
         }
         _ => Vec::new(),
     }
 }
 
+/// The entry of a book that is written with the same letters and digits (`6c` for `6(c)`): worth naming, never taken for it.
+fn near<'r>(rows: &'r [Exemption], entry: &str) -> Option<&'r str> {
+    let plain = |text: &str| text.replace(|one: char| !one.is_ascii_alphanumeric(), "").to_ascii_lowercase();
+    let wanted = plain(entry);
+    rows.iter().map(|row| row.entry.as_str()).find(|known| plain(known) == wanted)
+}
+
 /// What is claimed of a material, for the findings.
-pub fn material<'a>(words: &Words, spoken: &Spoken, claims: &'a MaterialClaims) -> MaterialExemptionsOut<'a> {
+pub fn material<'a>(
+    words: &Words,
+    rows: &[Exemption],
+    spoken: &Spoken,
+    claims: &'a MaterialClaims,
+) -> MaterialExemptionsOut<'a> {
     MaterialExemptionsOut {
         claims: claims
             .claims
@@ -182,7 +198,7 @@ pub fn material<'a>(words: &Words, spoken: &Spoken, claims: &'a MaterialClaims) 
                 group: one.claim.group.map(exempt::Group::code),
                 number: one.number.code(),
                 state: state(one.verdict.as_ref()),
-                why: why(words, one.verdict.as_ref())
+                why: why(words, rows, one)
                     .into_iter()
                     .map(|(code, text)| ReasonText { code, text })
                     .collect(),

@@ -991,7 +991,12 @@ fn materials<'a>(context: &Context<'a>, reviewers: &[SourceReview<'_>]) -> Vec<M
                 ),
                 readings: &material.readings,
                 spots: working::spots(context.inspection, findings, reviewers, material),
-                exemptions: exemptions::material(context.words, context.spoken, &material.claims),
+                exemptions: exemptions::material(
+                    context.words,
+                    context.inspection.books.exemptions(),
+                    context.spoken,
+                    &material.claims,
+                ),
                 cr6_area: exemptions::cr6(&material.claims),
                 change: material.change.as_ref().map(|one| change::out(context.words, one)),
                 laboratory: settled::laboratory(material),

@@ -118,7 +118,7 @@ impl Report<'_> {
     fn claim(&self, material: &MaterialFinding, one: &JudgedClaim) -> Markup {
         let row = one.row.and_then(|row| self.inspection.books.exemptions().get(row));
         let (claim, verdict) = (&one.claim, one.verdict.as_ref());
-        let why = exemptions::why(self.words, verdict);
+        let why = exemptions::why(self.words, self.inspection.books.exemptions(), one);
         html! {
             div class="case" {
                 p {
