@@ -440,12 +440,7 @@ pub(crate) fn source(
 }
 
 /// The questions a source leaves open, each answered by one act.
-fn needs(
-    inspection: &Inspection,
-    findings: Option<&Findings>,
-    words: &Words,
-    index: usize,
-) -> Vec<NeedView> {
+fn needs(inspection: &Inspection, findings: Option<&Findings>, words: &Words, index: usize) -> Vec<NeedView> {
     let Some(source) = inspection.sources.get(index) else { return Vec::new() };
     let settings = inspection.settings();
     let said = |code| source.notices.kept.iter().any(|notice| notice.code == code);

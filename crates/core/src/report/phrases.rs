@@ -159,7 +159,8 @@ struct TrustMissing {
 impl TrustMissing {
     fn of(words: &Words, reason: &LotReason) -> TrustMissing {
         let none = || "none".to_owned();
-        let mut what = TrustMissing { part: "", elements: None, named: [none(), none(), none()], class: "none" };
+        let mut what =
+            TrustMissing { part: "", elements: None, named: [none(), none(), none()], class: "none" };
         let covers = reason.code == LotReasonCode::TrustNone;
         if !covers && reason.code != LotReasonCode::TrustNotCertified {
             return what;

@@ -201,8 +201,7 @@ impl Brackets {
                 if per_shift { shifts(events, class) } else { gaps(events, class, before_only) }
             };
             let lacks = station.lacking.iter().flatten().any(Option::is_some);
-            let mended: Vec<Event> =
-                station.events.iter().filter(|_| lacks).map(Event::mended).collect();
+            let mended: Vec<Event> = station.events.iter().filter(|_| lacks).map(Event::mended).collect();
             station.tables = CLASSES.map(|class| {
                 let gaps = gaps_of(&station.events, class);
                 let mended = if lacks { gaps_of(&mended, class) } else { Vec::new() };
@@ -214,7 +213,9 @@ impl Brackets {
             for ((order, ..), at) in &brackets.keys {
                 if let (Order::Rows(_), Some(station)) = (order, brackets.stations.get_mut(*at)) {
                     let tables = station.tables.iter_mut();
-                    for trust in tables.flat_map(|table| table.gaps.iter_mut().chain(&mut table.mended)).flatten() {
+                    for trust in
+                        tables.flat_map(|table| table.gaps.iter_mut().chain(&mut table.mended)).flatten()
+                    {
                         if *trust == Trust::Ok {
                             *trust = Trust::NotBracketed;
                         }

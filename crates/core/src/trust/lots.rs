@@ -166,8 +166,7 @@ impl<'a> Lots<'a> {
             uncertified = [0; ELEMENTS];
         }
         for (tail, counts) in self.named(none, lacking, uncertified) {
-            let code =
-                if tail.0 { LotReasonCode::TrustNotCertified } else { LotReasonCode::TrustNone };
+            let code = if tail.0 { LotReasonCode::TrustNotCertified } else { LotReasonCode::TrustNone };
             for (elements, count) in together(&counts) {
                 add(code, missing, elements + &tail.1, count);
             }
@@ -211,10 +210,10 @@ impl<'a> Lots<'a> {
         }
         for (check, counts) in lacking {
             let Some(check) = self.judged.findings.checks.get(check) else { continue };
-            for (at, (element, number)) in JUDGED.iter().zip(counts).enumerate().filter(|(_, (_, n))| *n > 0) {
+            for (at, (element, number)) in JUDGED.iter().zip(counts).enumerate().filter(|(_, (_, n))| *n > 0)
+            {
                 let Some(one) = check.elements.iter().find(|one| one.element == *element) else { continue };
-                let certificate =
-                    one.certificate.and_then(|at| self.judged.findings.certificates.get(at));
+                let certificate = one.certificate.and_then(|at| self.judged.findings.certificates.get(at));
                 let Some(certificate) = certificate else { continue };
                 let day = certificate.expires.filter(|_| one.verdict == CheckVerdict::Expired);
                 let cause = day.map_or_else(|| one.verdict.code().to_owned(), |day| day.to_string());
