@@ -38,8 +38,9 @@ lot-reason-trust_none = { $count ->
        *[other] , im Modus { $mode }
     }{ $class ->
         [none] { "" }
+        [unknown] , sobald ihre Klasse angegeben ist
        *[other] { " " }({ $class_name })
-    }, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Eine Kontrolle, deren Klasse weder ihre Messung noch ihr Zertifikat nennt, deckt nichts ab.
+    }, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Eine Kontrolle zählt nur in derselben Datei oder zu bekannter Zeit; eine, deren Klasse niemand nennt, deckt nichts ab.
 lot-reason-trust_not_certified = Eine passende Kontrollprobe wurde gemessen, und ihr zertifizierter Wert für { $about } ist nicht angegeben: Nichts zeigt, dass das Gerät für { $about } stimmte, bei { $count ->
         [one] einer Messung (von insgesamt { $of })
        *[other] { $count } von { $of } Messungen

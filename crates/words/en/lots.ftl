@@ -38,8 +38,9 @@ lot-reason-trust_none = { $count ->
        *[other] { " " }in mode { $mode }
     }{ $class ->
         [none] { "" }
+        [unknown] , once their class is stated
        *[other] { " " }({ $class_name })
-    }, or set trust to advisory; the report prints that. A check whose class is stated neither by its reading nor by its certificate covers nothing.
+    }, or set trust to advisory; the report prints that. A check counts only in the same file or at a known time; one whose class nobody states covers nothing.
 lot-reason-trust_not_certified = A check standard that fits was measured, and its certified value of { $about } is not stated: nothing shows that the analyser was right about { $about } in { $count ->
         [one] one reading ({ $of } in all)
        *[other] { $count } of { $of } readings

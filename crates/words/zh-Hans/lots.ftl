@@ -25,8 +25,9 @@ lot-reason-trust_none = { $count ->
        *[other] 以模式{ $mode }，
     }在这些读数前后各测量一次相同类别{ $class ->
         [none] { "" }
+        [unknown] （须先写明类别）
        *[other] （{ $class_name }）
-    }的核查标准样品，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。读数和证书都未写明类别的核查不涵盖任何读数。
+    }的核查标准样品，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。核查只有在同一文件中或时间已知时才算数；未写明类别的核查不涵盖任何读数。
 lot-reason-trust_not_certified = 测量了相符的核查标准样品，但未写明其{ $about }的认定值：{ $of }个读数中有{ $count }个无从证明分析仪对{ $about }准确。
     .expired = 测量了核查标准样品{ $sample }，但其证书{ $certificate }已于{ $cause }到期：{ $of }个读数中有{ $count }个无从证明分析仪对{ $about }准确。
     .open = 测量了核查标准样品{ $sample }（证书{ $certificate }），但{ $of }个读数中有{ $count }个的{ $about }得不到任何证明：{ $cause }。
