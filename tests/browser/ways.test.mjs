@@ -424,6 +424,10 @@ test("the next action is a pure function that comes to an end, whatever is put o
   const named = { kind: "check_samples", target: "", value: "CHK", undone: false };
   assert.deepEqual([trusted("trust_none", 0), trusted("trust_none", 2), trusted("trust_none", 0, [named]), trusted("trust_not_certified", 2), trusted("trust_not_judged", 2)].map(({ place, focus }) => `${place} ${focus}`), ["trust act-check_samples--", "came-in result-files", "came-in result-files", "trust certificates-new", "trust certificates-new"]);
 
+  // What a certificate lacks stands in its form, what a check reading lacks in its file.
+  const lacks = (about) => next({ ...empty, summary: { ...summary, lots: [lot(0, "hold", { ...reason("trust_not_certified", "evidence"), about })], totals: { rows_check: 2 }, acts: [] } }).action.focus;
+  assert.deepEqual(["Cd Pb", "Cd, CHK, C-7, 2025-01-31", "Pb, CHK, C-7, no_uncertainty"].map(lacks), ["certificates-new", "certificates-new", "result-files"]);
+
   // A supplier decides about no hold, and takes the sheet before the report.
   const ship = { ...empty, door: "ship", bookGiven: true, summary: { ...summary, lots: [lots[1]] } };
   assert.deepEqual([next(ship).action.id, next({ ...ship, sheetTaken: true }).action.id, next({ ...ship, sheetTaken: true, written: true }).action.id], ["sheet", "report", "again"]);

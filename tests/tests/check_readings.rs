@@ -633,5 +633,6 @@ fn where_no_check_fits_no_word_is_about_a_certificate() {
         assert!(!said(id).to_lowercase().contains("certif"), "{id}: {}", said(id));
     }
     assert!(said("lot-reason-trust_none.remedy").starts_with("Measure a check standard of the same class"));
+    assert!(said("lot-reason-trust_not_certified.expired_remedy").starts_with("Give a certificate"));
     assert!(said("lot-reason-trust_not_certified.remedy").starts_with("State the certified value"));
 }

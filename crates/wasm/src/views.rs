@@ -435,12 +435,13 @@ pub(crate) fn source(
         stated: mapping::stated(words, source),
         blocks_left_out: mapping::blocks_left_out(source) as f64,
         blocks: mapping::blocks(words, source),
-        needs: needs(inspection, words, source),
+        needs: needs(inspection, findings, words, index),
     })
 }
 
 /// The questions a source leaves open, each answered by one act.
-fn needs(inspection: &Inspection, words: &Words, source: &Source) -> Vec<NeedView> {
+fn needs(inspection: &Inspection, findings: Option<&Findings>, words: &Words, index: usize) -> Vec<NeedView> {
+    let Some(source) = inspection.sources.get(index) else { return Vec::new() };
     let settings = inspection.settings();
     let said = |code| source.notices.kept.iter().any(|notice| notice.code == code);
     let mut needs = Vec::new();
@@ -465,8 +466,14 @@ fn needs(inspection: &Inspection, words: &Words, source: &Source) -> Vec<NeedVie
         ask("date_order_unclear", 0);
     }
     let reviewer = SourceReview::new(source, &inspection.books, &settings);
-    let unknown =
-        (0..source.readings.len()).filter(|row| reviewer.class(*row).0 == MaterialClass::Unknown).count();
+    // A check is no product: its certificate may say the class of its matrix.
+    let first = findings.and_then(|findings| findings.first_reading.get(index)).copied().unwrap_or_default();
+    let checks = findings.map_or(&[][..], |findings| &findings.trust.checks);
+    let is_check =
+        |row: &usize| checks.binary_search_by_key(&(first + row), |check| check.reading as usize).is_ok();
+    let unknown = (0..source.readings.len())
+        .filter(|row| reviewer.class(*row).0 == MaterialClass::Unknown && !is_check(row))
+        .count();
     if unknown > 0 {
         ask("class_not_stated", unknown);
     }
@@ -482,7 +489,7 @@ fn reasons(words: &Words, list: &[LotReason]) -> Vec<ReasonView> {
             about: reason.about.clone(),
             liftable: reason.code.may_be_lifted(),
             text: phrases::lot_reason(words, reason),
-            remedy: phrases::lot_remedy(words, reason.code),
+            remedy: phrases::lot_remedy(words, reason),
         })
         .collect()
 }

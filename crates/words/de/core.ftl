@@ -612,6 +612,10 @@ summary-counts = { $readings ->
     } in { $lots ->
         [one] einem Los
        *[other] { $lots } Losen
+    }{ $checks ->
+        [0] { "" }
+        [one] { " " }und eine Kontrollmessung
+       *[other] { " " }und { $checks } Kontrollmessungen
     }: { $accept } annehmen (für die Stoffe des Screenings), { $hold } sperren, { $not_accept } nicht annehmen.
 summary-only_checks = Alle Messungen sind als Kontrollen benannt: Von einem Los wurde nichts gemessen.
 summary-readings_below = Was die Messungen sagen: Jeder Stoff des Screenings ist unter dem Grenzwert oder nicht anwendbar.

@@ -6,24 +6,56 @@ lot-reason-trust_failed = Eine Kontrolle neben { $count ->
         [one] einer Messung
        *[other] { $count } Messungen
     } ist nicht bestanden: { $about }. Auf das, was dort gemessen wurde, ist kein Verlass.
-    .remedy = Das Gerät in Ordnung bringen, die Kontrollprobe messen, bis sie gut ist, dann diese Messungen zwischen zwei guten Kontrollen wiederholen.
+    .remedy = Das Gerät in Ordnung bringen, die Kontrollprobe messen, bis sie gut ist, dann diese Messungen zwischen zwei guten Kontrollen wiederholen und die hier genannten mit dem Grund beiseitelegen.
 lot-reason-trust_not_bracketed = { $count ->
         [one] Eine Messung liegt
        *[other] { $count } Messungen liegen
     } nicht zwischen zwei guten Kontrollen: { $about }. Eine Messung gilt nur mit den guten Kontrollen als verlässlich, die die Regel dafür verlangt.
-    .remedy = Die Kontrollprobe jetzt messen, falls seither nichts verändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+    .remedy = Die Kontrollprobe jetzt messen, falls seither nichts verändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen und die hier genannten mit dem Grund beiseitelegen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
 lot-reason-trust_none = { $count ->
         [0] Es ist weder Kontrollprobe noch Blindprobe angegeben; nichts zeigt also, dass das Gerät stimmte.
-        [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab: Dafür wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen.
-       *[other] Bei { $count } von { $of } Messungen deckt keine Kontrolle { $about } ab: Dafür wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen.
+        [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab. Es wurde dafür keine passende Kontrollprobe gemessen: Gerät { $instrument ->
+            [none] nicht angegeben
+           *[other] { $instrument }
+        }, Modus { $mode ->
+            [none] nicht angegeben
+           *[other] { $mode }
+        }, Klasse { $class_name }.
+       *[other] Bei { $count } von { $of } Messungen deckt keine Kontrolle { $about } ab. Es wurde dafür keine passende Kontrollprobe gemessen: Gerät { $instrument ->
+            [none] nicht angegeben
+           *[other] { $instrument }
+        }, Modus { $mode ->
+            [none] nicht angegeben
+           *[other] { $mode }
+        }, Klasse { $class_name }.
     }
     .nothing = Kontrollmessungen sind da, und keine davon deckt diese Messungen ab: Es wurde keine Kontrollprobe mit gleichem Gerät, Modus und gleicher Klasse gemessen, in derselben Datei oder zu bekannter Zeit. Eine, deren Klasse niemand nennt, deckt nichts ab.
-    .remedy = Eine Kontrollprobe derselben Klasse vor und nach diesen Messungen messen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+    .remedy = Eine Kontrollprobe derselben Klasse vor und nach diesen Messungen messen{ $instrument ->
+        [none] { "" }
+       *[other] , auf Gerät { $instrument }
+    }{ $mode ->
+        [none] { "" }
+       *[other] , im Modus { $mode }
+    }{ $class ->
+        [none] { "" }
+        [unknown] , sobald ihre Klasse angegeben ist
+       *[other] { " " }({ $class_name })
+    }, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Eine Kontrolle zählt nur in derselben Datei oder zu bekannter Zeit; eine, deren Klasse niemand nennt, deckt nichts ab.
 lot-reason-trust_not_certified = Eine passende Kontrollprobe wurde gemessen, und ihr zertifizierter Wert für { $about } ist nicht angegeben: Nichts zeigt, dass das Gerät für { $about } stimmte, bei { $count ->
         [one] einer Messung (von insgesamt { $of })
        *[other] { $count } von { $of } Messungen
     }.
+    .expired = Die Kontrollprobe { $sample } wurde gemessen, und ihr Zertifikat { $certificate } endete am { $cause }: Nichts zeigt, dass das Gerät für { $about } stimmte, bei { $count ->
+        [one] einer Messung (von insgesamt { $of })
+       *[other] { $count } von { $of } Messungen
+    }.
+    .open = Die Kontrollprobe { $sample } wurde gemessen (Zertifikat { $certificate }) und zeigt für { $about } nichts, bei { $count ->
+        [one] einer Messung (von insgesamt { $of })
+       *[other] { $count } von { $of } Messungen
+    }: { $cause }.
     .remedy = Den zertifizierten Wert aus dem Zertifikat der Kontrollprobe angeben, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Nennt das Zertifikat keinen, eine Kontrollprobe messen, die einen hat.
+    .expired_remedy = Ein Zertifikat der Kontrollprobe { $sample } angeben, das am Tag ihrer Messung gilt, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Noch einmal messen hilft nicht, solange das Zertifikat abgelaufen ist.
+    .open_remedy = In der Datei oder in den Einstellungen angeben, was den Messungen der Kontrollprobe { $sample } fehlt (Unsicherheit, Einheit oder Tag), oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Auf dieselbe Weise noch einmal gemessen, zeigt sie nicht mehr.
 lot-reason-trust_not_judged = { $count ->
         [one] Eine Kontrollmessung ist
        *[other] { $count } Kontrollmessungen sind

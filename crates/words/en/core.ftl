@@ -573,6 +573,10 @@ summary-counts = { $readings ->
     } in { $lots ->
         [one] one lot
        *[other] { $lots } lots
+    }{ $checks ->
+        [0] { "" }
+        [one] { " " }and one check reading
+       *[other] { " " }and { $checks } check readings
     }: { $accept } accept (for the substances screened), { $hold } hold, { $not_accept } not accept.
 summary-only_checks = All readings are named as checks: nothing of a lot was measured.
 summary-readings_below = What the readings say: every substance screened is below limit or not applicable.

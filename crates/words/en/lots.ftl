@@ -6,24 +6,56 @@ lot-reason-trust_failed = A check beside { $count ->
         [one] one reading
        *[other] { $count } readings
     } failed: { $about }. What was measured there is not to be relied on.
-    .remedy = Put the analyser right, measure the check standard until it is good, then measure these readings again between two good checks.
+    .remedy = Put the analyser right, measure the check standard until it is good, then measure these readings again between two good checks, and then set these readings aside, with the reason.
 lot-reason-trust_not_bracketed = { $count ->
         [one] One reading lies
        *[other] { $count } readings lie
     } between no two good checks: { $about }. A reading is trusted only with the good checks that the bracket rule asks for.
-    .remedy = Measure the check standard now if nothing was changed since, or measure these again between two good checks, or set trust to advisory; the report prints that.
+    .remedy = Measure the check standard now if nothing was changed since, or measure these again between two good checks and then set these readings aside, with the reason; or set trust to advisory; the report prints that.
 lot-reason-trust_none = { $count ->
         [0] No check standard or blank is given, so nothing shows that the analyser was right.
-        [one] No check covers { $about } in one reading ({ $of } in all): no check standard of the same instrument, mode and class was measured for it.
-       *[other] No check covers { $about } in { $count } of { $of } readings: no check standard of the same instrument, mode and class was measured for it.
+        [one] No check covers { $about } in one reading ({ $of } in all). No check standard was measured for it that fits: instrument { $instrument ->
+            [none] not stated
+           *[other] { $instrument }
+        }, mode { $mode ->
+            [none] not stated
+           *[other] { $mode }
+        }, class { $class_name }.
+       *[other] No check covers { $about } in { $count } of { $of } readings. No check standard was measured for them that fits: instrument { $instrument ->
+            [none] not stated
+           *[other] { $instrument }
+        }, mode { $mode ->
+            [none] not stated
+           *[other] { $mode }
+        }, class { $class_name }.
     }
     .nothing = Check readings are there, and none of them covers these readings: no check standard of the same instrument, mode and class was measured, in the same file or at a known time. One whose class nobody states covers nothing.
-    .remedy = Measure a check standard of the same class before and after these readings, or set trust to advisory; the report prints that.
+    .remedy = Measure a check standard of the same class before and after these readings{ $instrument ->
+        [none] { "" }
+       *[other] { " " }on instrument { $instrument }
+    }{ $mode ->
+        [none] { "" }
+       *[other] { " " }in mode { $mode }
+    }{ $class ->
+        [none] { "" }
+        [unknown] , once their class is stated
+       *[other] { " " }({ $class_name })
+    }, or set trust to advisory; the report prints that. A check counts only in the same file or at a known time; one whose class nobody states covers nothing.
 lot-reason-trust_not_certified = A check standard that fits was measured, and its certified value of { $about } is not stated: nothing shows that the analyser was right about { $about } in { $count ->
         [one] one reading ({ $of } in all)
        *[other] { $count } of { $of } readings
     }.
+    .expired = Check standard { $sample } was measured, and its certificate { $certificate } ended { $cause }: nothing shows that the analyser was right about { $about } in { $count ->
+        [one] one reading ({ $of } in all)
+       *[other] { $count } of { $of } readings
+    }.
+    .open = Check standard { $sample } was measured (certificate { $certificate }), and shows nothing about { $about } in { $count ->
+        [one] one reading ({ $of } in all)
+       *[other] { $count } of { $of } readings
+    }: { $cause }.
     .remedy = State the certified value from the certificate of the check standard, or set trust to advisory; the report prints that. If the certificate has none, measure a check standard that has one.
+    .expired_remedy = Give a certificate of check standard { $sample } that is valid on the day it was measured, or set trust to advisory; the report prints that. Measuring it again does not help while its certificate is past its day.
+    .open_remedy = Give what is missing of the readings of check standard { $sample } (their uncertainty, unit or day) in the file or in the settings, or set trust to advisory; the report prints that. Measured again in the same way, it shows no more.
 lot-reason-trust_not_judged = { $count ->
         [one] One check reading is
        *[other] { $count } check readings are

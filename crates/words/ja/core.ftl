@@ -537,7 +537,10 @@ target-material = 部品{ $part }の材料{ $material }
 ## Summary lines
 
 summary-no_readings = 測定はまだありません。
-summary-counts = { $lots }ロット、{ $readings }件の測定：受入れ可（スクリーニングした物質について）{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
+summary-counts = { $lots }ロット、{ $readings }件の測定{ $checks ->
+        [0] { "" }
+       *[other] 、ほかに点検測定{ $checks }件
+    }：受入れ可（スクリーニングした物質について）{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 summary-only_checks = すべての測定が点検とされています。ロットのものは何も測定されていません。
 summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または判定対象外です。
 summary-readings_say = 測定が示すこと：{ $list }。

@@ -492,7 +492,10 @@ target-material = 部件{ $part }的材料{ $material }
 ## Summary lines
 
 summary-no_readings = 尚无读数。
-summary-counts = { $lots }个批次，{ $readings }个读数：{ $accept }批接收（仅就所筛选的物质），{ $hold }批暂扣，{ $not_accept }批不接收。
+summary-counts = { $lots }个批次，{ $readings }个读数{ $checks ->
+        [0] { "" }
+       *[other] ，另有{ $checks }个核查读数
+    }：{ $accept }批接收（仅就所筛选的物质），{ $hold }批暂扣，{ $not_accept }批不接收。
 summary-only_checks = 所有读数都标为核查：没有测量任何批次的产品。
 summary-readings_below = 读数所示：每种所筛选的物质都低于限值或不适用。
 summary-readings_say = 读数所示：{ $list }。

@@ -3,17 +3,37 @@
 ## Trust: checks and the readings between them
 
 lot-reason-trust_failed = { $count }个读数旁的核查未通过：{ $about }。这些读数不可依赖。
-    .remedy = 调整好分析仪，重复测量核查标准样品直到评判为“良好”，然后在两次良好的核查之间重新测量这些读数。
+    .remedy = 调整好分析仪，重复测量核查标准样品直到评判为“良好”，然后在两次良好的核查之间重新测量，再将这些读数排除，并写明原因。
 lot-reason-trust_not_bracketed = { $count }个读数不在两次良好的核查之间：{ $about }。只有具备“读数可信的条件”所要求的良好核查，读数才可信。
-    .remedy = 如果此后没有任何改动，现在就测量核查标准样品；或在两次良好的核查之间重新测量；或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
+    .remedy = 如果此后没有任何改动，现在就测量核查标准样品；或在两次良好的核查之间重新测量，再将这些读数排除，并写明原因；或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
 lot-reason-trust_none = { $count ->
         [0] 未给出核查标准样品或空白样品，因此无从证明分析仪准确。
-       *[other] { $of }个读数中有{ $count }个的{ $about }没有核查涵盖：没有为其测量相同仪器、模式和类别的核查标准样品。
+       *[other] { $of }个读数中有{ $count }个的{ $about }没有核查涵盖。没有为其测量相符的核查标准样品：仪器 { $instrument ->
+            [none] 未注明
+           *[other] { $instrument }
+        }，模式 { $mode ->
+            [none] 未注明
+           *[other] { $mode }
+        }，类别 { $class_name }。
     }
     .nothing = 有核查读数，但没有一个涵盖这些读数：在同一文件中或已知时间内，没有测量相同仪器、模式和类别的核查标准样品。未写明类别的核查不涵盖任何读数。
-    .remedy = 在这些读数前后各测量一次相同类别的核查标准样品，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。
+    .remedy = { $instrument ->
+        [none] { "" }
+       *[other] 用仪器{ $instrument }，
+    }{ $mode ->
+        [none] { "" }
+       *[other] 以模式{ $mode }，
+    }在这些读数前后各测量一次相同类别{ $class ->
+        [none] { "" }
+        [unknown] （须先写明类别）
+       *[other] （{ $class_name }）
+    }的核查标准样品，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。核查只有在同一文件中或时间已知时才算数；未写明类别的核查不涵盖任何读数。
 lot-reason-trust_not_certified = 测量了相符的核查标准样品，但未写明其{ $about }的认定值：{ $of }个读数中有{ $count }个无从证明分析仪对{ $about }准确。
+    .expired = 测量了核查标准样品{ $sample }，但其证书{ $certificate }已于{ $cause }到期：{ $of }个读数中有{ $count }个无从证明分析仪对{ $about }准确。
+    .open = 测量了核查标准样品{ $sample }（证书{ $certificate }），但{ $of }个读数中有{ $count }个的{ $about }得不到任何证明：{ $cause }。
     .remedy = 写明核查标准样品证书上的认定值，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。如果证书上没有该值，请测量一个有该值的核查标准样品。
+    .expired_remedy = 给出核查标准样品{ $sample }在测量当天有效的证书，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。证书过期时，重新测量无济于事。
+    .open_remedy = 在文件或设置中给出核查标准样品{ $sample }的读数所缺的内容（不确定度、单位或日期），或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。以同样方式重新测量，不会证明更多。
 lot-reason-trust_not_judged = 有{ $count }个核查读数单独列出，无法评判（见核查列表），因此无从证明分析仪准确。
     .alone = 有{ $count }个{ $about }未定的读数，仅凭名称或标记称为核查。没有证书说明该样品的含量，而且文件中的其他读数既未注明批次也未注明部件：它可能是本批的产品。
     .remedy = 给出核查标准样品的认定值，或将可信性（trust）设为仅提示（advisory）；报告会印出这一点。在文件中写明产品的批次或部件，可看出哪些读数不是产品。

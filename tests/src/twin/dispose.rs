@@ -251,19 +251,20 @@ fn trust(
     table: &Table,
     readings: &[ReadingOut],
     given: &Given,
-) -> BTreeSet<(&'static str, &'static str)> {
+) -> BTreeSet<(&'static str, String)> {
     let rows = || table.rows.iter().zip(readings);
     if !readings.iter().any(|reading| reading.check) {
-        return BTreeSet::from([("trust_none", "")]);
+        return BTreeSet::from([("trust_none", String::new())]);
     }
     let matters =
         |verdict: Verdict| !matches!(verdict.outcome, Outcome::NotMeasured | Outcome::NotApplicable);
-    let (mut with, mut without) = (BTreeSet::new(), BTreeSet::new());
+    // Per class: how many readings no check covers, element by element.
+    let (mut any_with, mut without) = (false, BTreeMap::<&str, [u64; 6]>::new());
     for (row, reading) in rows().filter(|(_, reading)| !reading.check) {
         if (&row.supplier, &row.lot) != (&lot.0, &lot.1) {
             continue;
         }
-        for (at, element) in ELEMENTS.into_iter().enumerate() {
+        for at in 0..ELEMENTS.len() {
             let needed = match reading.substances.get(at) {
                 Some(verdict) => matters(*verdict),
                 None => given.halogen_book && matters(reading.halogens[0]),
@@ -273,16 +274,24 @@ fn trust(
                 let seen = !matches!(row.cells[at].said, Said::NoColumn | Said::Blank | Said::Text);
                 seen && (unknown || check.class == reading.class)
             });
-            if needed {
-                if fits { &mut with } else { &mut without }.insert(element);
+            match (needed, fits) {
+                (true, true) => any_with = true,
+                (true, false) => without.entry(reading.class.code()).or_default()[at] += 1,
+                _ => {}
             }
         }
     }
-    if with.is_empty() && !without.is_empty() {
-        return BTreeSet::from([("trust_none", "")]);
+    let mut found = BTreeSet::new();
+    if any_with || without.is_empty() {
+        found.insert(("trust_not_judged", String::new()));
     }
-    let without = without.into_iter().map(|element| ("trust_none", element));
-    without.chain([("trust_not_judged", "")]).collect()
+    for (class, counts) in without {
+        for count in BTreeSet::from(counts).into_iter().filter(|count| *count > 0) {
+            let same: Vec<&str> = (0..6).filter(|at| counts[*at] == count).map(|at| ELEMENTS[at]).collect();
+            found.insert(("trust_none", format!("{}, –, –, {class}", same.join(" "))));
+        }
+    }
+    found
 }
 
 /// Reviews one table that is the only source of its inspection.
@@ -391,7 +400,7 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
     }
     for (key, lot) in &mut lots {
         for (code, about) in trust(key, table, &readings, given) {
-            lot.reasons.insert((code, about.to_owned(), weight(given.trust_advisory)));
+            lot.reasons.insert((code, about, weight(given.trust_advisory)));
         }
         let not_taken =
             table.rows.iter().zip(&readings).any(|(row, reading)| {

@@ -187,6 +187,8 @@ function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situati
   // another check. A certificate is asked for where a check that fits lacks it.
   if (reason.code === "trust_none" && summary.totals.rows_check === 0 && !given(summary, "check_samples", "")) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });
   if (reason.code === "trust_none") return action(name, "again-trust-none", why, "came-in", RESULTS);
+  // What a check reading itself lacks stands in its file, not in its certificate.
+  if (reason.code === "trust_not_certified" && /, (no_uncertainty|unit_unknown|day_unknown)$/.test(reason.said[0]?.about ?? "")) return action(name, "again-check", why, "came-in", RESULTS);
   if (["trust_not_certified", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
   const at = AT[reason.code] ?? { focus: reason.code === "claim_open" ? claimField(offers) : `evidence-${id}` };
   return action(name, `evidence-${id}`, why, "trust", at.focus, { folds: at.folds ?? [], otherwise: `evidence-${id}` });

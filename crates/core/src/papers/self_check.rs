@@ -220,7 +220,7 @@ impl Papers<'_> {
                 @if !keeping.is_empty() {
                     ol {
                         @for reason in keeping {
-                            li { (phrases::lot_reason(self.words, reason)) br; i { (phrases::lot_remedy(self.words, reason.code)) } }
+                            li { (phrases::lot_reason(self.words, reason)) br; i { (phrases::lot_remedy(self.words, reason)) } }
                         }
                     }
                 }

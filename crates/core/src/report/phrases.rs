@@ -48,7 +48,10 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     } else {
         reason.about.clone()
     };
-    let arguments = [("about", about.as_str()), ("count", count.as_str()), ("of", of.as_str())];
+    let what = TrustMissing::of(words, reason);
+    let mut arguments = what.arguments().to_vec();
+    let elements = what.elements.as_deref().unwrap_or(&about);
+    arguments.extend([("about", elements), ("count", count.as_str()), ("of", of.as_str())]);
     let nothing = reason.code == LotReasonCode::TrustNone && about.is_empty() && reason.count > 0;
     let alone = reason.code == LotReasonCode::TrustNotJudged && !about.is_empty();
     let part = if nothing {
@@ -56,7 +59,7 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
     } else if alone {
         ".alone"
     } else {
-        ""
+        what.part
     };
     let id = format!("lot-reason-{}{part}", reason.code.code());
     let text = words.with(&id, &arguments);
@@ -135,8 +138,65 @@ pub fn bound(words: &Words, substance: Substance, cell: &Cell, judged: &Judgemen
 }
 
 /// What ends a reason.
-pub fn lot_remedy(words: &Words, code: LotReasonCode) -> String {
-    words.say(&format!("lot-reason-{}.remedy", code.code()))
+pub fn lot_remedy(words: &Words, reason: &LotReason) -> String {
+    let what = TrustMissing::of(words, reason);
+    let part = if what.part.is_empty() { "." } else { what.part };
+    let joint = if what.part.is_empty() { "" } else { "_" };
+    words.with(&format!("lot-reason-{}{part}{joint}remedy", reason.code.code()), &what.arguments())
+}
+
+/// What a reason of missing trust names beside its elements, out of what it is about: `Cd Pb, XRF-B, plastics, polymer` where
+/// no check of them is there, `Cd Pb, CHK-1, C-7, 2025-01-31` (or, in place of the day, how the check came out) where
+/// something of a check is lacking. What is not stated is a dash, `none` for the catalogue.
+struct TrustMissing {
+    part: &'static str,
+    elements: Option<String>,
+    /// Instrument, mode and class; or sample, certificate and cause.
+    named: [String; 3],
+    class: &'static str,
+}
+
+impl TrustMissing {
+    fn of(words: &Words, reason: &LotReason) -> TrustMissing {
+        let none = || "none".to_owned();
+        let mut what =
+            TrustMissing { part: "", elements: None, named: [none(), none(), none()], class: "none" };
+        let covers = reason.code == LotReasonCode::TrustNone;
+        if !covers && reason.code != LotReasonCode::TrustNotCertified {
+            return what;
+        }
+        let (elements, rest) = reason.about.split_once(", ").unwrap_or((&reason.about, ""));
+        what.elements = Some(elements.replace(' ', ", "));
+        let Some((names, last)) = rest.rsplit_once(", ") else { return what };
+        let names = if covers { names.rsplit_once(", ") } else { names.split_once(", ") };
+        let (first, second) = names.unwrap_or(("–", "–"));
+        let or_none = |name: &str| if name == "–" { none() } else { name.to_owned() };
+        let last = if covers {
+            what.class = MaterialClass::from_code(last).map_or("none", MaterialClass::code);
+            words.say(&format!("class-{last}"))
+        } else if last.starts_with(|first: char| first.is_ascii_digit()) {
+            what.part = ".expired";
+            words.days_in(last)
+        } else {
+            what.part = ".open";
+            words.say(&format!("check-verdict-{last}"))
+        };
+        what.named = [or_none(first), or_none(second), last];
+        what
+    }
+
+    fn arguments(&self) -> [(&'static str, &str); 7] {
+        let [first, second, last] = &self.named;
+        [
+            ("instrument", first),
+            ("mode", second),
+            ("class", self.class),
+            ("class_name", last),
+            ("sample", first),
+            ("certificate", second),
+            ("cause", last),
+        ]
+    }
 }
 
 /// A notice or refusal in words.
@@ -752,10 +812,13 @@ pub fn summary_counts(words: &Words, findings: &Findings) -> String {
     }
     let count =
         |disposition| findings.lots.iter().filter(|lot| lot.disposition == disposition).count().to_string();
+    // Checks are no product: they stand apart from what the lots count.
+    let checks = findings.trust.checks.len();
     words.with(
         "summary-counts",
         &[
-            ("readings", &findings.verdicts.len().to_string()),
+            ("readings", &findings.verdicts.len().saturating_sub(checks).to_string()),
+            ("checks", &checks.to_string()),
             ("lots", &findings.lots.len().to_string()),
             ("accept", &count(Disposition::Accept)),
             ("hold", &count(Disposition::Hold)),

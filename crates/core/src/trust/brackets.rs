@@ -46,6 +46,8 @@ type Place = (i64, usize, usize);
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 enum State {
     Good,
+    /// A standard that something besides its reading keeps from being judged good: see [`is_lacking`].
+    Lacking,
     /// A standard that could not be judged: it makes nothing good.
     Open,
     Bad,
@@ -66,6 +68,8 @@ struct Event {
 struct Table {
     /// Before the first check, after it, and so on; per shift, the checked shifts, and at the end all others.
     gaps: Vec<[Trust; ELEMENTS]>,
+    /// The same if what is lacking were there; empty where nothing is.
+    mended: Vec<[Trust; ELEMENTS]>,
     /// Where the run of gaps with the same trust begins.
     runs: Vec<[u32; ELEMENTS]>,
     /// The shortest and the longest time of a standard of this class.
@@ -80,17 +84,28 @@ struct Station {
     tables: [Table; CLASSES.len()],
     /// Per class: the elements of which a standard was measured and no certificate states a value.
     uncertified: [[bool; ELEMENTS]; CLASSES.len()],
+    /// Per class and element: the last check, by its place among all, of which something is lacking.
+    lacking: [[Option<usize>; ELEMENTS]; CLASSES.len()],
 }
 
 impl Station {
     fn empty() -> Station {
         let tables = std::array::from_fn(|_| Table::default());
         let uncertified = [[false; ELEMENTS]; CLASSES.len()];
-        Station { events: Vec::new(), shifts: Vec::new(), tables, uncertified }
+        let lacking = [[None; ELEMENTS]; CLASSES.len()];
+        Station { events: Vec::new(), shifts: Vec::new(), tables, uncertified, lacking }
     }
 }
 
 impl Event {
+    /// As it were if nothing were lacking.
+    fn mended(&self) -> Event {
+        let says = self.says.map(|says| {
+            says.map(|(class, state)| (class, if state == State::Lacking { State::Good } else { state }))
+        });
+        Event { says, ..self.clone() }
+    }
+
     /// Only what failed; `None` where nothing did.
     fn only_bad(&self) -> Option<Event> {
         let says = self.says.map(|says| says.filter(|(_, state)| *state == State::Bad));
@@ -144,7 +159,7 @@ impl Brackets {
             .map(|(at, source)| brackets.order_of(at, source, readings_of(at)))
             .collect();
         let mut samples: BTreeMap<String, usize> = BTreeMap::new();
-        for (check, at, row) in checks {
+        for (index, (check, at, row)) in checks.iter().enumerate() {
             let (Some(source), Some(reviewer)) = (sources.get(*at), reviewers.get(*at)) else { continue };
             let Some(place) = brackets.place(*at, source, *row) else { continue };
             let count = samples.len();
@@ -156,6 +171,14 @@ impl Brackets {
                 deciseconds: reviewer.deciseconds(*row),
             };
             let station = brackets.station_of(*at, source, *row);
+            for (element, said) in event.says.iter().enumerate() {
+                if let Some((class, State::Lacking)) = said
+                    && let Some(last) =
+                        station.lacking.get_mut(*class as usize).and_then(|of| of.get_mut(element))
+                {
+                    *last = Some(index);
+                }
+            }
             station.events.push(event);
             for (class, element) in uncertified(check) {
                 if let Some(found) =
@@ -174,20 +197,25 @@ impl Brackets {
                 station.shifts = station.events.iter().map(|event| event.place.0).collect();
                 station.shifts.dedup();
             }
+            let gaps_of = |events: &[Event], class| {
+                if per_shift { shifts(events, class) } else { gaps(events, class, before_only) }
+            };
+            let lacks = station.lacking.iter().flatten().any(Option::is_some);
+            let mended: Vec<Event> = station.events.iter().filter(|_| lacks).map(Event::mended).collect();
             station.tables = CLASSES.map(|class| {
-                let gaps = if per_shift {
-                    shifts(&station.events, class)
-                } else {
-                    gaps(&station.events, class, before_only)
-                };
-                Table { runs: runs(&gaps), gaps, deciseconds: times(&station.events, class) }
+                let gaps = gaps_of(&station.events, class);
+                let mended = if lacks { gaps_of(&mended, class) } else { Vec::new() };
+                Table { runs: runs(&gaps), gaps, mended, deciseconds: times(&station.events, class) }
             });
         }
         // A shift asks for times; where only the order of rows is known, nothing shows that a good check was of the shift.
         if per_shift {
             for ((order, ..), at) in &brackets.keys {
                 if let (Order::Rows(_), Some(station)) = (order, brackets.stations.get_mut(*at)) {
-                    for trust in station.tables.iter_mut().flat_map(|table| &mut table.gaps).flatten() {
+                    let tables = station.tables.iter_mut();
+                    for trust in
+                        tables.flat_map(|table| table.gaps.iter_mut().chain(&mut table.mended)).flatten()
+                    {
                         if *trust == Trust::Ok {
                             *trust = Trust::NotBracketed;
                         }
@@ -340,6 +368,16 @@ impl Brackets {
         found
     }
 
+    /// The check, by its place among all, of which something besides its reading is lacking, where that is all that keeps an
+    /// element from being trusted there: measuring again would not help.
+    pub(super) fn lacking(&self, between: Between, element: usize) -> Option<usize> {
+        let station = self.stations.get(between.station)?;
+        let class = between.class as usize;
+        let gaps = station.tables.get(class)?.mended.get(between.first..=between.last)?;
+        let helps = gaps.iter().all(|gap| gap.get(element) == Some(&Trust::Ok));
+        *station.lacking.get(class)?.get(element).filter(|_| helps)?
+    }
+
     /// The run of gaps with the same trust that a reading lies in.
     pub(super) fn run(&self, between: Between, element: usize, trust: Trust) -> Option<u32> {
         let tables = CLASSES.iter().zip(&self.stations.get(between.station)?.tables);
@@ -433,6 +471,7 @@ fn says(check: &CheckFinding) -> [Option<(MaterialClass, State)>; ELEMENTS] {
             CheckVerdict::NoCertificate => return None,
             // A blank that could not be judged clears nothing and accuses nothing.
             _ if check.kind == CheckKind::Blank => return None,
+            verdict if is_lacking(verdict) => State::Lacking,
             _ => State::Open,
         };
         let class = if check.kind == CheckKind::Blank { MaterialClass::Unknown } else { one.class };
@@ -440,6 +479,13 @@ fn says(check: &CheckFinding) -> [Option<(MaterialClass, State)>; ELEMENTS] {
             check.kind == CheckKind::Blank || class != MaterialClass::Unknown || state == State::Bad;
         concerns.then_some((class, state))
     })
+}
+
+/// True where a standard was measured, and what keeps it from being judged good is not its reading: it would come out the same
+/// however often it is measured.
+pub(super) const fn is_lacking(verdict: CheckVerdict) -> bool {
+    use CheckVerdict::{DayUnknown, Expired, NoUncertainty, UnitUnknown};
+    matches!(verdict, Expired | DayUnknown | NoUncertainty | UnitUnknown)
 }
 
 /// The judged elements of which a standard was measured without a certified value, with the class it speaks for.
@@ -497,7 +543,7 @@ impl Side {
     fn take(&mut self, kind: CheckKind, sample: usize, state: State) {
         let known = self.latest.get(&(kind, sample)).copied();
         // What could not be judged takes no failure away.
-        if state == State::Open && known == Some(State::Bad) {
+        if matches!(state, State::Open | State::Lacking) && known == Some(State::Bad) {
             return;
         }
         let before = self.latest.insert((kind, sample), state);

@@ -3,12 +3,14 @@
 use std::collections::BTreeMap;
 
 use super::brackets::{Asked, Between};
-use super::{ELEMENTS, Judged, Trust};
+use super::{CheckVerdict, ELEMENTS, Judged, Trust};
 use crate::identity::Identity;
 use crate::instant::{Clock, Moment};
 use crate::lot::{Disposition, LotReason, LotReasonCode};
+use crate::material::MaterialClass;
 use crate::reading::Source;
 use crate::rules::JUDGED;
+use crate::text_pool::TextId;
 
 /// Windows of one element that are named one by one; more are put together, one an instrument.
 const WINDOWS_NAMED: usize = 8;
@@ -38,6 +40,29 @@ type WindowKey = (usize, Trust, usize, usize, u32);
 /// Trust, first and last reading, instrument and mode.
 type SharedKey = (Trust, Place, Place, usize);
 
+/// Source, instrument and mode as it writes them, and class of readings that no check covers.
+type NoneKey = (usize, TextId, TextId, MaterialClass);
+
+fn count(counts: &mut [u64; ELEMENTS], element: usize) {
+    if let Some(count) = counts.get_mut(element) {
+        *count += 1;
+    }
+}
+
+/// The elements with the same count, each count once.
+fn together(counts: &[u64; ELEMENTS]) -> Vec<(String, u64)> {
+    let mut found: Vec<(String, u64)> = Vec::new();
+    for (element, count) in JUDGED.iter().zip(*counts).filter(|(_, count)| *count > 0) {
+        if let Some((elements, _)) = found.iter_mut().find(|(_, known)| *known == count) {
+            elements.push(' ');
+            elements.push_str(element.symbol());
+        } else {
+            found.push((element.symbol().to_owned(), count));
+        }
+    }
+    found
+}
+
 /// The trust of the readings of one lot, added up.
 pub struct Lots<'a> {
     judged: &'a Judged,
@@ -61,7 +86,10 @@ impl<'a> Lots<'a> {
         let trust = &judged.findings;
         let mut total = 0;
         // Not covered: with a standard that only lacks its certificate, and without any that fits.
-        let (mut uncertified, mut none, mut covered) = ([0_u64; ELEMENTS], [0_u64; ELEMENTS], false);
+        let (mut uncertified, mut covered) = ([0_u64; ELEMENTS], false);
+        let mut none: BTreeMap<NoneKey, [u64; ELEMENTS]> = BTreeMap::new();
+        // Between checks of which something is lacking that no measurement brings.
+        let mut lacking: BTreeMap<usize, [u64; ELEMENTS]> = BTreeMap::new();
         let may_be_certified = judged.brackets.has_uncertified();
         let (mut other_times, mut marks) = (0, 0);
         let mut windows: BTreeMap<WindowKey, Window> = BTreeMap::new();
@@ -87,16 +115,24 @@ impl<'a> Lots<'a> {
                                 judged.brackets.uncertified(between)
                             })
                         });
-                        let fits = fits.get(element).is_some_and(|fits| *fits);
-                        if let Some(count) = if fits { &mut uncertified } else { &mut none }.get_mut(element)
-                        {
-                            *count += 1;
-                        }
+                        let counts = if fits.get(element).is_some_and(|fits| *fits) {
+                            &mut uncertified
+                        } else {
+                            let Some(key) = self.none_key(reading) else { continue };
+                            none.entry(key).or_default()
+                        };
+                        count(counts, element);
                     }
                     Some(trust) => {
                         covered = true;
                         found = found.or_else(|| self.find(&mut asked, reading));
                         let Some((between, own)) = &found else { continue };
+                        if trust == Trust::NotBracketed
+                            && let Some(check) = judged.brackets.lacking(*between, element)
+                        {
+                            count(lacking.entry(check).or_default(), element);
+                            continue;
+                        }
                         let run = judged.brackets.run(*between, element, trust).unwrap_or_default();
                         windows
                             .entry((element, trust, between.station, between.class as usize, run))
@@ -117,25 +153,22 @@ impl<'a> Lots<'a> {
                 _ => add(LotReasonCode::TrustNotBracketed, missing, about, window.count),
             }
         }
-        let some = |counts: [u64; ELEMENTS]| counts.iter().any(|count| *count > 0);
-        let (any_judged, none_fits) = (trust.any_judged(), some(none) && !some(uncertified));
+        let (any_judged, none_fits) = (trust.any_judged(), !none.is_empty());
+        let some = uncertified.iter().any(|count| *count > 0);
         if trust.checks.is_empty() {
             add(LotReasonCode::TrustNone, missing, String::new(), 0);
-        } else if !covered && (none_fits || (any_judged && !some(uncertified))) {
+        } else if !covered && !none_fits && any_judged && !some {
             add(LotReasonCode::TrustNone, missing, String::new(), total);
-        } else {
+        } else if !covered && !any_judged && (some || !none_fits) {
             // Where nothing at all could be judged, one sentence says it of every element.
-            if !covered && !any_judged {
-                let count = trust.checks.len() as u64;
-                add(LotReasonCode::TrustNotJudged, missing, String::new(), count);
-                uncertified = [0; ELEMENTS];
-            }
-            for (code, counts) in
-                [(LotReasonCode::TrustNotCertified, uncertified), (LotReasonCode::TrustNone, none)]
-            {
-                for (element, count) in JUDGED.iter().zip(counts).filter(|(_, count)| *count > 0) {
-                    add(code, missing, element.symbol().to_owned(), count);
-                }
+            let count = trust.checks.len() as u64;
+            add(LotReasonCode::TrustNotJudged, missing, String::new(), count);
+            uncertified = [0; ELEMENTS];
+        }
+        for (tail, counts) in self.named(none, lacking, uncertified) {
+            let code = if tail.0 { LotReasonCode::TrustNotCertified } else { LotReasonCode::TrustNone };
+            for (elements, count) in together(&counts) {
+                add(code, missing, elements + &tail.1, count);
             }
         }
         for (code, count) in
@@ -146,6 +179,52 @@ impl<'a> Lots<'a> {
             }
         }
         reasons
+    }
+
+    fn none_key(&self, reading: u32) -> Option<NoneKey> {
+        let (at, row) = (self.place)(reading as usize)?;
+        let readings = &self.sources.get(at)?.readings;
+        let [instrument, mode] =
+            [Identity::Instrument, Identity::Mode].map(|identity| readings.identity_id(identity, row));
+        Some((at, instrument, mode, *self.judged.classes.get(reading as usize)?))
+    }
+
+    /// What each element lacks, put together by what is said of it beside the elements: whether a certificate (or what a
+    /// check was judged by) is what is missing, and then which; or else the instrument, the mode and the class of a check.
+    fn named(
+        &self,
+        none: BTreeMap<NoneKey, [u64; ELEMENTS]>,
+        lacking: BTreeMap<usize, [u64; ELEMENTS]>,
+        uncertified: [u64; ELEMENTS],
+    ) -> BTreeMap<(bool, String), [u64; ELEMENTS]> {
+        let mut found = BTreeMap::from([((true, String::new()), uncertified)]);
+        let many = none.len() > WINDOWS_NAMED;
+        for ((at, instrument, mode, class), counts) in none {
+            let pool = self.sources.get(at).map(|source| &source.readings.pool);
+            let text = |id| pool.and_then(|pool| pool.get(id)).filter(|_| !many).unwrap_or("–");
+            let tail = [", ", text(instrument), ", ", text(mode), ", ", class.code()].concat();
+            let known = found.entry((false, tail)).or_default();
+            for (known, count) in known.iter_mut().zip(counts) {
+                *known += count;
+            }
+        }
+        for (check, counts) in lacking {
+            let Some(check) = self.judged.findings.checks.get(check) else { continue };
+            for (at, (element, number)) in JUDGED.iter().zip(counts).enumerate().filter(|(_, (_, n))| *n > 0)
+            {
+                let Some(one) = check.elements.iter().find(|one| one.element == *element) else { continue };
+                let certificate = one.certificate.and_then(|at| self.judged.findings.certificates.get(at));
+                let Some(certificate) = certificate else { continue };
+                let day = certificate.expires.filter(|_| one.verdict == CheckVerdict::Expired);
+                let cause = day.map_or_else(|| one.verdict.code().to_owned(), |day| day.to_string());
+                let tail = [", ", &check.sample, ", ", &certificate.id, ", ", &cause].concat();
+                let known = found.entry((true, tail)).or_default();
+                if let Some(known) = known.get_mut(at) {
+                    *known += number;
+                }
+            }
+        }
+        found
     }
 
     /// Between which checks a reading lies, and its source and row.

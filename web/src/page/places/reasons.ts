@@ -9,7 +9,7 @@ export interface GatheredReason {
   /** Whether it holds anything back anywhere. */
   holds: boolean;
   /** What is said, and of which lot. */
-  said: { lot: LotView; text: string }[];
+  said: { lot: LotView; text: string; about: string }[];
   lots: LotView[];
   /** Which materials, each once however many of its substances are open. */
   materials: Set<number>;
@@ -31,7 +31,7 @@ export function gatherReasons(summary: Summary, kind: ReasonView["kind"]): Gathe
   };
   for (const lot of worstFirst(summary.lots)) {
     for (const reason of lot.reasons) {
-      if (reason.kind === kind) entry(reason, lot).said.push({ lot, text: reason.text });
+      if (reason.kind === kind) entry(reason, lot).said.push({ lot, text: reason.text, about: reason.about });
     }
   }
   for (const material of summary.materials) {
@@ -42,7 +42,7 @@ export function gatherReasons(summary: Summary, kind: ReasonView["kind"]): Gathe
       const found = entry(reason, lot);
       found.materials.add(material.index);
       // A lot's own reasons sum up its materials'; only what they leave out is said again.
-      if (!found.said.some((one) => one.lot === lot)) found.said.push({ lot, text: reason.text });
+      if (!found.said.some((one) => one.lot === lot)) found.said.push({ lot, text: reason.text, about: reason.about });
     }
   }
   return [...gathered.values()];

@@ -20,7 +20,7 @@ impl Report<'_> {
                     li class=[(reason.effect == Disposition::Accept).then_some("advisory")] {
                         (phrases::lot_reason(self.words, reason))
                         @if reason.effect != Disposition::Accept {
-                            br; i { (phrases::lot_remedy(self.words, reason.code)) }
+                            br; i { (phrases::lot_remedy(self.words, reason)) }
                         }
                     }
                 }

@@ -96,7 +96,7 @@ impl Report<'_> {
             lot.reasons.iter().filter(|reason| reason.effect != Disposition::Accept).collect();
         let mut next: Vec<String> = Vec::new();
         for reason in holding.iter().take(most) {
-            let remedy = clipped(&phrases::lot_remedy(self.words, reason.code), letters);
+            let remedy = clipped(&phrases::lot_remedy(self.words, reason), letters);
             if !next.contains(&remedy) {
                 next.push(remedy);
             }
