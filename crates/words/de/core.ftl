@@ -323,7 +323,7 @@ relative-to-value = in Prozent des Werts
 sigmas = { $multiple } Sigma
 set-aside-blank = leere Zeilen
 set-aside-heading = in der Tabelle wiederholte Überschriften
-set-aside-remark = Bemerkung oder Stichwort mit Wert in einer langen Tabelle
+set-aside-remark = keine Probe: Bemerkung, Stichwort mit Wert, Statistik oder Grenzwert
 set-aside-unit_row = Zeilen mit Einheiten
 
 ## Intake: notices and refusals, each with its remedy
@@ -600,6 +600,7 @@ target-inspection = ganze Prüfung
 target-source = Datei { $name }
 target-header = Tabellen mit den Überschriften { $name }
 target-lot = Los { $lot } von { $supplier }
+target-lot_unnamed = alles ohne Angabe von Los und Lieferant
 target-part = Teil { $part }
 target-material = Werkstoff { $material } des Teils { $part }
 
@@ -762,6 +763,7 @@ report-remedy = Was zu tun ist
 report-acts = Einstellungen und Eingaben
 report-acts_none = Keine.
 report-by = Von
+report-unsigned = kein Kürzel
 report-at = Datum
 report-act = Eingabe
 report-target = Betrifft

@@ -66,6 +66,7 @@ check-verdict-unit_unknown = nicht beurteilt: Die Einheit ist nicht angegeben
 check-verdict-expired = nicht gewertet: Das Zertifikat ist abgelaufen
 check-verdict-day_unknown = nicht gewertet: Das Zertifikat hat einen letzten Tag, und der Tag der Messung ist nicht bekannt
 check-verdict-no_certificate = kein zertifizierter Wert
+check-scores = zeta { $zeta }, E_n { $en }
 report-trust = Verlässlichkeit
 report-trust_text = Messungen gelten als verlässlich { $bracket ->
         [before] nach einer guten Kontrolle

@@ -448,6 +448,7 @@ page-millimetres = { $value } mm
 page-target-file = Datei { $name }
 page-target-header = Tabellen mit den Überschriften von { $name }
 page-target-lot = Los { $lot } von { $supplier }
+page-target-lot-unnamed = alles ohne Angabe von Los und Lieferant
 page-target-part = Teil { $part }
 page-target-material = Werkstoff { $material } des Teils { $part }
 page-target-lot-material = Werkstoff { $material } des Teils { $part } in Los { $lot } von { $supplier }

@@ -284,7 +284,7 @@ relative-to-value = in percent of the value
 sigmas = { $multiple } sigma
 set-aside-blank = empty rows
 set-aside-heading = headings repeated inside the table
-set-aside-remark = remark or key with its value in a long table
+set-aside-remark = no sample: a remark, a key with its value, a statistic or a limit
 set-aside-unit_row = rows of units
 
 ## Intake: notices and refusals, each with its remedy
@@ -561,6 +561,7 @@ target-inspection = whole inspection
 target-source = file { $name }
 target-header = tables with headings { $name }
 target-lot = lot { $lot } of { $supplier }
+target-lot_unnamed = what states neither lot nor supplier
 target-part = part { $part }
 target-material = material { $material } of part { $part }
 
@@ -723,6 +724,7 @@ report-remedy = What to do
 report-acts = Settings and acts
 report-acts_none = None.
 report-by = By
+report-unsigned = no initials
 report-at = At
 report-act = Act
 report-target = About

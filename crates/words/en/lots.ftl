@@ -66,6 +66,7 @@ check-verdict-unit_unknown = not judged: the unit is not stated
 check-verdict-expired = not taken: the certificate is past its day
 check-verdict-day_unknown = not taken: the certificate has a last day, and the day of the reading is not known
 check-verdict-no_certificate = no certified value
+check-scores = zeta { $zeta }, E_n { $en }
 report-trust = Trust
 report-trust_text = Readings are trusted { $bracket ->
         [before] after a good check

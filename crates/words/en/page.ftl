@@ -448,6 +448,7 @@ page-millimetres = { $value } mm
 page-target-file = file { $name }
 page-target-header = tables with the headings of { $name }
 page-target-lot = lot { $lot } of { $supplier }
+page-target-lot-unnamed = what states neither lot nor supplier
 page-target-part = part { $part }
 page-target-material = material { $material } of part { $part }
 page-target-lot-material = material { $material } of part { $part } in lot { $lot } of { $supplier }

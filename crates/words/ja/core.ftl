@@ -311,7 +311,7 @@ relative-to-value = 値に対するパーセント
 sigmas = { $multiple }シグマ
 set-aside-blank = 空の行
 set-aside-heading = 表の途中で繰り返された見出し
-set-aside-remark = 縦長の表にある備考、または項目名とその値
+set-aside-remark = 試料ではない行（備考、項目名とその値、集計、限度値）
 set-aside-unit_row = 単位の行
 
 ## Intake: notices and refusals, each with its remedy
@@ -534,6 +534,7 @@ target-inspection = 検査全体
 target-source = ファイル { $name }
 target-header = 見出しが{ $name }の表
 target-lot = { $supplier }のロット{ $lot }
+target-lot_unnamed = 供給者とロットの記載がないもの
 target-part = 部品{ $part }
 target-material = 部品{ $part }の材料{ $material }
 
@@ -690,6 +691,7 @@ report-remedy = すべきこと
 report-acts = 設定と操作
 report-acts_none = なし。
 report-by = 実施者
+report-unsigned = イニシャルなし
 report-at = 日付
 report-act = 操作
 report-target = 対象

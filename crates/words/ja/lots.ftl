@@ -44,6 +44,7 @@ check-verdict-unit_unknown = 判定せず：単位の記載なし
 check-verdict-expired = 採らない：認証書の期限切れ
 check-verdict-day_unknown = 採らない：認証書に期限があり、測定の日付が分からない
 check-verdict-no_certificate = 認証値なし
+check-scores = ζスコア { $zeta }、Enスコア { $en }
 report-trust = 信頼性
 report-trust_text = { $bracket ->
         [before] 良好な点検の後

@@ -243,7 +243,10 @@ page-role-group-unused = 使用しない
 page-table-heading = { $line }行目に見出しのある表
 page-table-name = { $name }、見出しは{ $line }行目
 page-table-layout = 読み方：{ $layout }。
-page-table-lines = 見出しは{ $lines }行目にあります。
+page-table-lines = { $n ->
+    [1] 見出しは{ $lines }行目にあります。
+   *[other] 見出しは{ $n }行にあります：{ $lines }行目。
+  }
 page-table-others = ここでの変更は、同じ見出しをもつほかの{ $n }ファイルにも適用されます。
 page-blocks-left-out = このファイルのほかの{ $n }個の表は、ここに表示していません。
 page-files-all = 全{ $n }ファイルを表示
@@ -330,6 +333,7 @@ page-millimetres = { $value } mm
 page-target-file = ファイル { $name }
 page-target-header = { $name }と同じ見出しの表
 page-target-lot = { $supplier }のロット{ $lot }
+page-target-lot-unnamed = 供給者とロットの記載がないもの
 page-target-part = 部品{ $part }
 page-target-material = 部品{ $part }の材料{ $material }
 page-target-lot-material = { $supplier }のロット{ $lot }、部品{ $part }の材料{ $material }

@@ -263,7 +263,7 @@ relative-to-value = 以数值的百分数表示
 sigmas = { $multiple }σ
 set-aside-blank = 空行
 set-aside-heading = 表内重复的标题
-set-aside-remark = 长表中的备注，或键及其值
+set-aside-remark = 不是样品：备注、键及其值、统计值或限值
 set-aside-unit_row = 单位行
 
 ## Intake: notices and refusals, each with its remedy
@@ -486,6 +486,7 @@ target-inspection = 整个检验
 target-source = 文件{ $name }
 target-header = 标题为{ $name }的表
 target-lot = { $supplier }的批次{ $lot }
+target-lot_unnamed = 未注明批次和供应商的部分
 target-part = 部件{ $part }
 target-material = 部件{ $part }的材料{ $material }
 
@@ -642,6 +643,7 @@ report-remedy = 处理办法
 report-acts = 设置与操作
 report-acts_none = 无。
 report-by = 操作人
+report-unsigned = 没有姓名缩写
 report-at = 日期
 report-act = 操作
 report-target = 对象

@@ -44,6 +44,7 @@ check-verdict-unit_unknown = 未评判：未注明单位
 check-verdict-expired = 未采用：证书已过有效期
 check-verdict-day_unknown = 未采用：证书有有效期，而读数的日期未知
 check-verdict-no_certificate = 没有认定值
+check-scores = zeta { $zeta }，E_n { $en }
 report-trust = 可信性
 report-trust_text = 读数{ $bracket ->
         [before] 在一次良好的核查之后

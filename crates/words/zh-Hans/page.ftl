@@ -324,6 +324,7 @@ page-millimetres = { $value } mm
 page-target-file = 文件{ $name }
 page-target-header = 标题与{ $name }相同的表
 page-target-lot = { $supplier }的批次{ $lot }
+page-target-lot-unnamed = 未注明批次和供应商的部分
 page-target-part = 部件{ $part }
 page-target-material = 部件{ $part }的材料{ $material }
 page-target-lot-material = { $supplier }的批次{ $lot }中部件{ $part }的材料{ $material }

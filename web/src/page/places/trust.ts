@@ -13,7 +13,7 @@ import { goTo } from "../place";
 import { rowForm, rowsGiven } from "../row-form";
 import { CERTIFICATE, CONTROL_CHART, SAMPLING_PLAN } from "../rows";
 import { ANY_READING, state } from "../state";
-import { inRow, say } from "../words";
+import { between, inRow, say } from "../words";
 import { booksGiven } from "./books-given";
 import { claimsGiven } from "./claims";
 import { checksShown, suppliersShown } from "./checks";
@@ -78,7 +78,7 @@ function effect(reason: GatheredReason): HTMLElement {
     "li",
     {},
     el("p", {}, ...[...new Set(reason.said.map((one) => one.text))].slice(0, 3).map((text) => el("span", { class: "sentence" }, text))),
-    el("p", { class: "quiet" }, reason.remedy, " ", say("page-trust-lots", { n: reason.lots.length, names: namesOf(reason.lots) })),
+    el("p", { class: "quiet" }, reason.remedy, between("gap"), say("page-trust-lots", { n: reason.lots.length, names: namesOf(reason.lots) })),
   );
 }
 
@@ -250,7 +250,7 @@ function perMaterial(act: Choosable | Typed, evidence: Evidence, summary: Summar
       { class: "per-lot", "data-missing": one.missing ? "yes" : undefined },
       el("h3", {}, name, el("span", { class: "quiet" }, ` ${one.part ?? say("page-part-unnamed")}`)),
       evidence.id === "class" ? el("p", { class: "quiet" }, say("page-class-now", { classes: inRow(one.classes) })) : null,
-      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: inRow([name, one.part ?? ""]), bare: all.length > 1 || evidence.id === "class" }),
+      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: inRow([name, one.part ?? say("page-part-unnamed")]), bare: all.length > 1 || evidence.id === "class" }),
     );
   };
   const shown = all.slice(0, MOST_LOTS);
