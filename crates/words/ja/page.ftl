@@ -28,8 +28,8 @@ page-at-line = { $line }行目
 page-at-column = 列{ $column }
 page-at-column-headed = 列{ $column }「{ $heading }」
 page-line-name = { $line }行目
-page-unit-name = 個体{ $unit }
-page-spot-name = 測定箇所{ $spot }
+page-unit-name = 個体：{ $unit }
+page-spot-name = 測定箇所：{ $spot }
 
 # The first screen
 page-start-heading = 納入品に問題はありませんか。

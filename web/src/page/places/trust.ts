@@ -190,17 +190,20 @@ function perLot(evidence: Evidence, summary: Summary): Child {
   const all = worstFirst(summary.lots).filter((lot) => !targets.has(lotTarget(lot)) && targets.add(lotTarget(lot)));
   const lots = all.slice(0, MOST_LOTS);
   const missing = (lot: LotView): boolean => evidence.perLot.some((act) => inForce(act.kind, [lotTarget(lot), ""]) === null);
+  // What stands for several files is not called by the first of them.
+  const shared = (lot: LotView): boolean => lot.lot === null && summary.lots.filter((one) => lotTarget(one) === lotTarget(lot)).length > 1;
+  const called = (lot: LotView): string => (shared(lot) ? say(lot.supplier === null ? "page-target-lot-unnamed" : "page-lot-unnamed") : lotName(lot));
   const block = (lot: LotView): HTMLElement =>
     el(
       "div",
       { class: "per-lot", "data-missing": missing(lot) ? "yes" : undefined },
-      el("h3", {}, lotName(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
+      el("h3", {}, called(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
       el(
         "div",
         { class: "controls" },
-        ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: lotName(lot), bare: all.length > 1 }, act.type)),
+        ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: called(lot), bare: all.length > 1 }, act.type)),
       ),
-      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot), lot) : null,
+      evidence.id === "sampling" ? plan(lotTarget(lot), called(lot), lot) : null,
     );
   const [only] = lots;
   if (only !== undefined && all.length === 1) return block(only);
