@@ -447,21 +447,21 @@ test("rule books are named with what is known of them, and named no more", async
     await visit.reviewed();
     await visit.goTo("trust");
     await visit.evaluate(() => (document.getElementById("books-to-name").open = true));
-    assert.match(await visit.text("#evidence-books"), /0 of \d+ rule books count here/);
+    assert.match(await visit.text("#evidence-books"), /0 of \d+ further rule books chosen/);
     const elv = await visit.evaluate(() => document.getElementById("act-book-named-eu-elv-2000-53--about").innerText);
     assert.match(elv, /European Union[\s\S]*from memory/i);
     await visit.click("#act-book-named-eu-rohs-annex-ii-");
     await visit.click("#act-book-named-eu-elv-2000-53-");
     await visit.click("#books-send");
     await visit.event(/^Taken: rule books: eu-rohs-annex-ii, eu-elv-2000-53/);
-    assert.match(await visit.text("#evidence-books"), /2 of \d+ rule books count here/);
+    assert.match(await visit.text("#evidence-books"), /2 of \d+ further rule books chosen/);
     await visit.click("#act-book-named-eu-rohs-annex-ii-");
     await visit.click("#books-send");
     await visit.event(/^Taken: rule books: eu-elv-2000-53/);
     await visit.click("#act-book-named-eu-elv-2000-53-");
     await visit.click("#books-send");
     await visit.event(/No rule book is named/);
-    assert.match(await visit.text("#evidence-books"), /0 of \d+ rule books count here/);
+    assert.match(await visit.text("#evidence-books"), /0 of \d+ further rule books chosen/);
     assert.deepEqual(visit.complaints, []);
   } finally {
     await visit.close();

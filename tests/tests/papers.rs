@@ -162,6 +162,18 @@ fn a_day_that_nobody_gave_is_a_line_to_write_on() {
     assert!(notice.contains("<dt>Please reply by</dt><dd><b><span class=\"line\"></span></b></dd>"));
 }
 
+#[test]
+fn a_notice_of_what_is_held_by_the_own_side_alone_asks_for_no_reply() {
+    let clean = "S1,u1,top,Alder Works,A-1,P-1,pin,metal,6,2,,\n";
+    let settings = "materials = \"advisory\"\nreply_by = \"2026-12-15\"\n";
+    let (inspection, findings) = with(settings, clean);
+    let notice = paper(&papers_html(&inspection, &findings), "supplier-notice-1");
+    assert!(notice.contains("Nothing for now"));
+    for text in ["reply by", "2026-12-15", "Please answer in writing"] {
+        assert!(!notice.contains(text), "{text}");
+    }
+}
+
 /// Names of one supplier's things that no other supplier has.
 fn own_texts(inspection: &Inspection, findings: &Findings, supplier: &str) -> BTreeSet<String> {
     let mut own = BTreeSet::from([supplier.to_owned()]);
@@ -481,7 +493,7 @@ fn the_sheet_names_whose_rule_books_it_was_held_against() {
 }
 
 #[test]
-fn a_claim_stands_with_its_day_and_whether_it_is_in_force_on_the_day_of_shipping() {
+fn a_claim_stands_with_its_day_and_whether_it_is_in_force_on_the_day_of_placing_on_the_market() {
     let claim = "category = \"11\"\n[[claim]]\npart = \"P-1\"\nentry = \"6(c)\"\nsubstance = \"Pb\"\nevidence = \"E-1\"\nby = \"ab\"\nsecond = \"cd\"\n";
     let rows = "S1,u1,top,Alder Works,A-1,P-1,pin,metal,25000,200,,\n";
     let no_day = sheet(claim, rows);

@@ -121,7 +121,10 @@ fn check_view(
                 .unwrap_or_default(),
             score: one
                 .scores
-                .map(|scores| words.number(&format!("zeta {:.2}, E_n {:.2}", scores.zeta, scores.en)))
+                .map(|scores| {
+                    let score = |one: f64| words.number(&format!("{one:.2}"));
+                    words.with("check-scores", &[("zeta", &score(scores.zeta)), ("en", &score(scores.en))])
+                })
                 .unwrap_or_default(),
             verdict: one.verdict.code(),
             verdict_text: words.say(&format!("check-verdict-{}", one.verdict.code())),

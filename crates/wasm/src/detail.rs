@@ -130,7 +130,7 @@ pub(crate) fn detail(
         row: row_view(&Place { inspection, findings, source, reviewer: &reviewer, index, row }, words),
         lot_index: i32::try_from(lot).unwrap_or(-1),
         instrument: identity(Identity::Instrument),
-        time: identity(Identity::Time),
+        time: identity(Identity::Time).map(|text| words.moment(&text)),
         seconds: identity(Identity::Seconds),
         findings: findings_of_reading,
         limits: limits.iter().map(|limit| one.limit(limit)).collect(),
@@ -242,12 +242,7 @@ impl Detail<'_> {
         let told = self.explainer.halogen(of, row);
         let next = phrases::next_of_halogen(self.explainer.inspection, reviewer, of, &judged, row);
         FindingView {
-            substance: match of {
-                Halogen::Cl => "Cl",
-                Halogen::Br => "Br halogen",
-                Halogen::Total => "Cl+Br",
-            }
-            .to_owned(),
+            substance: words.say(&format!("halogen-{}", of.name())),
             outcome: judged.outcome.code(),
             short: phrases::outcome_short(words, judged.outcome),
             text: phrases::outcome(words, judged.outcome),

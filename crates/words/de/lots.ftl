@@ -89,7 +89,7 @@ trust-failed = eine Kontrolle daneben wurde nicht bestanden
 check-kind-check = Kontrollprobe
 check-kind-blank = Blindprobe
 check-verdict-good = gut
-check-verdict-warning = gut, mit Warnung (zeta über 2)
+check-verdict-warning = gut, mit Warnung (|zeta| über 2)
 check-verdict-failed = nicht bestanden
 check-verdict-no_uncertainty = nicht beurteilt: keine Unsicherheit
 check-verdict-not_measured = nicht gemessen
@@ -98,14 +98,15 @@ check-verdict-unit_unknown = nicht beurteilt: Die Einheit ist nicht angegeben
 check-verdict-expired = nicht gewertet: Das Zertifikat ist abgelaufen
 check-verdict-day_unknown = nicht gewertet: Das Zertifikat hat einen letzten Tag, und der Tag der Messung ist nicht bekannt
 check-verdict-no_certificate = kein zertifizierter Wert
+check-scores = zeta { $zeta }, E_n { $en }
 report-trust = Verlässlichkeit
 report-trust_text = Messungen gelten als verlässlich { $bracket ->
         [before] nach einer guten Kontrolle
         [per_shift] in einer Schicht mit einer guten Kontrolle und keiner schlechten
        *[before_and_after] zwischen zwei guten Kontrollen
     }, für jedes Element, jedes Gerät, jeden Modus und jede Klasse der Kontrolle. Eine Kontrollprobe ist gut nach { $rule ->
-        [en] E_n (höchstens 1)
-       *[zeta] zeta (höchstens 3; über 2 Warnung)
+        [en] |E_n| (höchstens 1)
+       *[zeta] |zeta| (höchstens 3; über 2 Warnung)
     } gemäß ISO 13528; ein Fehler, dessen Vielfaches niemand angibt, zählt hier als drei Sigma. Eine Blindprobe ist gut, wo nichts gefunden wird: höchstens drei Sigma, oder unter ihrer Nachweisgrenze. Eine nicht bestandene Kontrollprobe wird nur durch sich selbst entlastet, eine Blindprobe durch eine saubere Blindprobe. Nicht bestandene Kontrollen sperren ein Los immer; fehlende Verlässlichkeit sperrt es, wenn nicht eine Einstellung unten sie auf „nur Hinweis“ setzt. Losumfang und Stichprobenplan: siehe die Gründe jedes Loses.
 report-trust_none = Es kam keine Kontrollmessung an.
 report-trust_by_rows = { $names }: Nicht jede Messung hat ein lesbares Datum mit Uhrzeit; die Reihenfolge der Zeilen steht also für die zeitliche, nur innerhalb dieser Datei.
@@ -144,8 +145,8 @@ act-bracket = eine Messung gilt als verlässlich { $value ->
     }
 act-shift_starts = Schichten beginnen um { $value }
 act-check_rule = eine Kontrollmessung ist gut nach { $value ->
-        [en] E_n (höchstens 1)
-       *[zeta] zeta (höchstens 3)
+        [en] |E_n| (höchstens 1)
+       *[zeta] |zeta| (höchstens 3)
     }
 act-control_chart = Regelkarten: Grenzen aus { $limits ->
         [baseline] den ersten Punkten

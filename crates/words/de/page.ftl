@@ -448,6 +448,7 @@ page-millimetres = { $value } mm
 page-target-file = Datei { $name }
 page-target-header = Tabellen mit den Überschriften von { $name }
 page-target-lot = Los { $lot } von { $supplier }
+page-target-lot-unnamed = alles ohne Angabe von Los und Lieferant
 page-target-part = Teil { $part }
 page-target-material = Werkstoff { $material } des Teils { $part }
 page-target-lot-material = Werkstoff { $material } des Teils { $part } in Los { $lot } von { $supplier }
@@ -514,9 +515,9 @@ page-act-halogen-book-label = Halogenregeln, die für diese Lieferung gelten
 page-act-title-label = Titel
 page-act-title-hint = Steht oben im Bericht.
 page-act-inspector-label = Prüfer
-page-act-inspector-hint = Name, wie er gedruckt werden soll.
+page-act-inspector-hint = Wer gemessen hat, so wie der Bericht den Namen drucken soll.
 page-act-place-label = Ort
-page-act-place-hint = Wo ausgewertet wurde.
+page-act-place-hint = Wo gemessen wurde.
 page-act-reviewed-at-label = Ausgewertet am
 page-act-reviewed-at-hint = Von Ihnen eingetippt: Das Programm liest keine Uhr. Bleibt es leer, druckt der Bericht eine leere Linie.
 page-act-category-label = Gerätekategorie
@@ -575,7 +576,7 @@ page-act-renewal-value-not-filed = Nie beantragt
 # Can we trust it?
 page-evidence-trust = Kontrollmessungen
 page-evidence-trust-why = { $check ->
-    [0] Messungen einer bekannten Probe, vorher und nachher, zeigen, dass das Gerät an dem Tag stimmte. Es kam keine an.
+    [0] Messungen einer bekannten Probe, vorher und nachher, zeigen, dass das Gerät an dem Tag stimmte. Noch ist keine Zeile als Kontrolle bekannt: Wenn eine ankam, unten ihre Proben-ID eintragen.
     [one] Messungen einer bekannten Probe, vorher und nachher, zeigen, dass das Gerät an dem Tag stimmte. { $check } Kontrollzeile kam an.
    *[other] Messungen einer bekannten Probe, vorher und nachher, zeigen, dass das Gerät an dem Tag stimmte. { $check } Kontrollzeilen kamen an.
   }
@@ -682,7 +683,7 @@ page-book-source = Quelle
 page-book-confidence = Woher seine Werte bekannt sind
 page-book-id = Kennung
 
-page-books-named = { $n } von { $of } Regelwerken gelten hier
+page-books-named = { $n } von { $of } weiteren Regelwerken gewählt
 page-books-send = Regelwerke festlegen
 page-event-books-none = Es ist kein Regelwerk mehr genannt.
 page-book-not-here = Dieses Exemplar der Seite hat es nicht.
@@ -776,7 +777,7 @@ page-lots-left = { $n ->
    *[other] { $n } weitere Lose; der Bericht enthält sie.
   }
 page-lot-unnamed = Los nicht benannt
-page-lot-of-source = Los nicht benannt, { $source }
+page-lot-of-source = Los nicht benannt ({ $source })
 page-lot-size = { $readings ->
     [one] { $readings } Messung
    *[other] { $readings } Messungen
@@ -1035,8 +1036,8 @@ page-act-blank-samples-label = Probenkennungen, die Blindproben sind
 page-act-blank-samples-hint = Ein sauberes Stück, das nichts zeigen darf. Zwischen mehrere Kennungen ein | setzen.
 page-act-check-rule-label = Eine Kontrollmessung ist gut, wenn
 page-act-check-rule-hint = Beide vergleichen Messung und Zertifikat mit ihren Unsicherheiten (ISO 13528).
-page-act-check-rule-value-zeta = zeta höchstens 3 ist (üblich)
-page-act-check-rule-value-en = E_n höchstens 1 ist (strenger)
+page-act-check-rule-value-zeta = |zeta| höchstens 3 ist (üblich)
+page-act-check-rule-value-en = |E_n| höchstens 1 ist (strenger)
 page-act-bracket-label = Eine Messung gilt als verlässlich
 page-act-bracket-value-before-and-after = Zwischen zwei guten Kontrollen (üblich)
 page-act-bracket-value-before = Nach einer guten Kontrolle

@@ -118,7 +118,7 @@ rules-exemption = { $entry }: { $scope }; { $bound ->
     }.
 rules-exemption-starred = Nicht für Teile für die Allgemeinheit, die ein Kind in den Mund nehmen könnte, es sei denn, eine Prüfung zeigt, dass sie wenig genug Blei abgeben.
 rules-exemption-not_found = Ob er noch gilt, oder für welche Gerätekategorien, ließ sich nicht feststellen: Ein Anspruch sperrt.
-rules-area = Chrom(VI) auf Metall, je Fläche: negativ unter { $below } ug/cm2, positiv über { $above } ug/cm2, von einem bis zum anderen nicht eindeutig.
+rules-area = Chrom(VI) auf Metall, je Fläche: negativ unter { $below } µg/cm², positiv über { $above } µg/cm², von einem bis zum anderen nicht eindeutig.
 rules-route = Unentschiedenes { $about } ist zu klären nach { $method }: { $technique }. Für: { $classes }. Quelle: { $source }. { $confidence }
 rules-route-halogens = Chlor oder Brom
 basis-homogeneous_material = einem homogenen Werkstoff

@@ -89,7 +89,7 @@ trust-failed = a check beside it failed
 check-kind-check = check standard
 check-kind-blank = blank
 check-verdict-good = good
-check-verdict-warning = good, with a warning (zeta above 2)
+check-verdict-warning = good, with a warning (|zeta| above 2)
 check-verdict-failed = failed
 check-verdict-no_uncertainty = not judged: no uncertainty
 check-verdict-not_measured = not measured
@@ -98,14 +98,15 @@ check-verdict-unit_unknown = not judged: the unit is not stated
 check-verdict-expired = not taken: the certificate is past its day
 check-verdict-day_unknown = not taken: the certificate has a last day, and the day of the reading is not known
 check-verdict-no_certificate = no certified value
+check-scores = zeta { $zeta }, E_n { $en }
 report-trust = Trust
 report-trust_text = Readings are trusted { $bracket ->
         [before] after a good check
         [per_shift] in a shift with a good check and no bad one
        *[before_and_after] between two good checks
     }, for each element, instrument, mode and class of the check. A check standard is good by { $rule ->
-        [en] E_n (at most 1)
-       *[zeta] zeta (at most 3; above 2 warns)
+        [en] |E_n| (at most 1)
+       *[zeta] |zeta| (at most 3; above 2 warns)
     } after ISO 13528; an error whose multiple nobody states counts as three sigma here. A blank is good where nothing is found: at most three sigma, or below its detection limit. A standard that failed is cleared only by itself, a blank by a clean blank. Failed trust always holds a lot; missing trust holds it unless a setting below makes it advisory. Lot size and sampling plan: see each lot's reasons.
 report-trust_none = No check reading came in.
 report-trust_by_rows = { $names }: not every reading has a date and a time that could be read, so the order of the rows stands in for the order of time, within this file only.
@@ -144,8 +145,8 @@ act-bracket = a reading is trusted { $value ->
     }
 act-shift_starts = shifts start at { $value }
 act-check_rule = a check reading is good by { $value ->
-        [en] E_n (at most 1)
-       *[zeta] zeta (at most 3)
+        [en] |E_n| (at most 1)
+       *[zeta] |zeta| (at most 3)
     }
 act-control_chart = control charts: limits from { $limits ->
         [baseline] the first points

@@ -448,6 +448,7 @@ page-millimetres = { $value } mm
 page-target-file = file { $name }
 page-target-header = tables with the headings of { $name }
 page-target-lot = lot { $lot } of { $supplier }
+page-target-lot-unnamed = what states neither lot nor supplier
 page-target-part = part { $part }
 page-target-material = material { $material } of part { $part }
 page-target-lot-material = material { $material } of part { $part } in lot { $lot } of { $supplier }
@@ -514,9 +515,9 @@ page-act-halogen-book-label = Halogen rules that count for this delivery
 page-act-title-label = Title
 page-act-title-hint = Stands at the head of the report.
 page-act-inspector-label = Inspector
-page-act-inspector-hint = Name as it should be printed.
+page-act-inspector-hint = Who measured, as the report should print it.
 page-act-place-label = Place
-page-act-place-hint = Where the review was made.
+page-act-place-hint = Where it was measured.
 page-act-reviewed-at-label = Reviewed on
 page-act-reviewed-at-hint = Typed by you: the program reads no clock. Left empty, the report prints a blank line.
 page-act-category-label = Product category
@@ -575,7 +576,7 @@ page-act-renewal-value-not-filed = Never asked for
 # Can we trust it?
 page-evidence-trust = Check readings
 page-evidence-trust-why = { $check ->
-    [0] Readings of a known sample, before and after, show that the analyser was right that day. None came in.
+    [0] Readings of a known sample, before and after, show that the analyser was right that day. No row is known to be a check yet: if one came in, write its sample id below.
     [one] Readings of a known sample, before and after, show that the analyser was right that day. { $check } check row came in.
    *[other] Readings of a known sample, before and after, show that the analyser was right that day. { $check } check rows came in.
   }
@@ -682,7 +683,7 @@ page-book-source = Source
 page-book-confidence = How its values are known
 page-book-id = Id
 
-page-books-named = { $n } of { $of } rule books count here
+page-books-named = { $n } of { $of } further rule books chosen
 page-books-send = Set the books
 page-event-books-none = No rule book is named any more.
 page-book-not-here = This copy of the page does not have it.
@@ -776,7 +777,7 @@ page-lots-left = { $n ->
    *[other] { $n } more lots; the report has them.
   }
 page-lot-unnamed = Lot not named
-page-lot-of-source = Lot not named, { $source }
+page-lot-of-source = Lot not named ({ $source })
 page-lot-size = { $readings ->
     [one] { $readings } reading
    *[other] { $readings } readings
@@ -1035,8 +1036,8 @@ page-act-blank-samples-label = Sample ids that are blanks
 page-act-blank-samples-hint = A clean piece that must show nothing. Put | between several ids.
 page-act-check-rule-label = A check reading is good when
 page-act-check-rule-hint = Both compare reading and certificate with their uncertainties (ISO 13528).
-page-act-check-rule-value-zeta = zeta is at most 3 (usual)
-page-act-check-rule-value-en = E_n is at most 1 (stricter)
+page-act-check-rule-value-zeta = |zeta| is at most 3 (usual)
+page-act-check-rule-value-en = |E_n| is at most 1 (stricter)
 page-act-bracket-label = A reading is trusted
 page-act-bracket-value-before-and-after = Between two good checks (usual)
 page-act-bracket-value-before = After a good check

@@ -63,13 +63,16 @@
 # control chart, limits   管理図、上側・下側管理限界
 # act                     操作
 # mapping                 列の対応付け
-# set aside, refused (rows)  除外、拒否
+# set aside, refused (rows)  除外、取込み不可（ファイル全体は「読み取れず」）
 # advisory                参考
 # recovery copy           復元用コピー
 # ruler, bob, whiskers    ものさし、下げ振り、ひげ
 # version, edition        バージョン、版
 # our own rule            このプログラム独自の規則
 # trust                   信頼性
+# zeta, E_n               ζスコア、Enスコア（ISO 13528。限度は絶対値について）
+# shift                   勤務シフト（直）
+# set by a person         入力による指定（署名の有無を問わない語）
 # cable sheath            電線の外被（シース）
 
 ## Outcomes: the code's short form and its words
@@ -84,8 +87,8 @@ outcome-not_measured = 未測定
     .short = 未測定
 outcome-no_uncertainty = 不確かさなし
     .short = シグマなし
-outcome-detection_too_high = 検出下限が高すぎる
-    .short = 検出下限過大
+outcome-detection_too_high = 検出下限が高すぎる、または記載なし
+    .short = 検出下限不備
 outcome-not_capable = このシグマでは判定能力不足
     .short = 能力不足
 outcome-not_applicable = 判定対象外
@@ -124,7 +127,7 @@ reason-copper_or_glass_in_beam = 限度値未満ですが、複合材料では�
 
 sigma-printed = 表示誤差。倍数はファイルに記載
 sigma-printed_multiple_unknown = 表示誤差。倍数の記載なし。1シグマとみなすため、未確定域が広がる
-sigma-printed_multiple_set = 表示誤差。倍数は検査者が設定
+sigma-printed_multiple_set = 表示誤差。倍数は入力による指定
 sigma-site_table = アクションレベルにおける事業所の繰返し性
 sigma-repeats = この箇所の繰返し測定から求めた値（表示より大きい）
 sigma-detection_limit = 検出下限の3分の1
@@ -138,7 +141,7 @@ class-composite = 複合材料・電子部品
 class-plated = めっき・被覆・不動態化
 class-unknown = 材料区分不明
 class-from-declared = ファイルに記載
-class-from-setting = 検査者が設定
+class-from-setting = 入力による指定
 class-from-not_stated = 誰も示していない
 class-from-not_understood = ファイルの語は、ここで扱う区分ではない
 class-from-not_in_book = 規則集にこの区分の判定域がない
@@ -170,7 +173,7 @@ disposition-not_accept = 受入れ不可
 ## Reasons of a disposition, worst first, each with what ends it
 
 lot-reason-over_limit = { $about }が、{ $of }件の測定のうち{ $count }件で限度値超過です。
-    .remedy = ロットを隔離してください。結果の最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果か有効な適用除外だけです。
+    .remedy = ロットを隔離してください。最も悪い結果の試料を試験所に送り、基準試験法（精密分析）で調べてください。これを変えられるのは、その結果か有効な適用除外だけです。
 lot-reason-halogen_over_limit = { $about }が、{ $of }件の測定のうち{ $count }件でハロゲンの限度値を超過しています。
     .remedy = ロットを隔離してください。各測定に示された方法で確認してください。
 lot-reason-over_in_some_classes = { $about }が、{ $of }件の測定のうち{ $count }件で、あり得る材料区分のいくつかにおいて限度値超過です。
@@ -191,8 +194,8 @@ lot-reason-file_not_read = ファイル「{ $about }」、またはそのすべ�
     .remedy = 「何が届いたか」でこのファイルを見てください。読み取れる形で入れ直すか、この検査から外してください。
 lot-reason-units_not_stated = { $of }件の測定のうち{ $count }件に、どの個体で測定したかの記載がないため、抜取検査方式の個数を数えられません。
     .remedy = 各測定の個体をUnit列に記載してください。
-lot-reason-rows_refused = 元のファイルの{ $count }行が拒否されました。測定結果が抜けているかもしれません。
-    .remedy = 拒否された行を見て、ファイルを直すか、測定し直してください。
+lot-reason-rows_refused = 元のファイルの{ $count }行を取り込めませんでした。測定結果が抜けているかもしれません。
+    .remedy = 取込み不可の行を見て、ファイルを直すか、測定し直してください。
 lot-reason-class_unknown = { $of }件の測定のうち{ $count }件の材料区分が不明です。すべての区分で判定し、最も悪い結果を採りました。
     .remedy = 材料区分を指定してください。
 lot-reason-thickness_not_stated = 厚さが示されていないプラスチックまたは軽合金で、カドミウムまたは鉛が限度値未満です（{ $of }件の測定のうち{ $count }件）。薄いものは、実際の含有量より低く示されます。
@@ -216,7 +219,7 @@ reason-advisory = （印字のみ。保留の理由にはならない）
 ## What screening does not answer
 
 not-assessed-phthalates = フタル酸エステル（DEHP、BBP、DBP、DIBP）：XRFでは何も分かりません（IEC 62321-8）。
-not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgについては何も示しません。
+not-assessed-pbb_pbde = PBBとPBDE：臭素が少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-6）。ここで臭素が少なくても、規則 (EU) 2019/1021 のPBDEの限度値10 mg/kgを守っているかどうかは分かりません。
 not-assessed-cr6 = Cr(VI)：全クロムが少ないことで否定できるだけで、そのものを測定することはありません（IEC 62321-7-1、-7-2）。不動態化またはめっきされた表面では、全クロムからは何もいえません。
 not-assessed-exemptions = 誰も主張していない適用除外：裏付けと2人目の確認者のイニシャルを伴う主張がない限り、どの適用除外も適用しません。
 not-assessed-change = 測定されていない材料、層、部品。
@@ -231,7 +234,7 @@ next-state_detection_limit = { $about }の検出下限を出力してくださ�
 next-state_class = 材料区分を指定してください。
 next-measure_longer = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると五分五分で、{ $surely }秒なら10回に9回は判定がつきます（推定）。
 next-measure_longer_even_only = この箇所を合計約{ $seconds }秒（ビームの条件は記載なし）測定すると、五分五分で判定がつきます。10回に9回とするには{ $cap }秒を超える時間が必要です（推定）。
-next-another_spot = 別の箇所を測定してください。材料が不均一かどうかが分かります。より多く見つかることはあっても、この箇所の疑いが晴れることはありません。
+next-another_spot = 別の箇所を測定してください。材料が不均一かどうかが分かります。より多く見つかることはあっても、この箇所の結果が限度値未満に変わることはありません。
 next-repeat_again = 測定箇所を清掃し、平らに置いて測定し直してください。測定が互いに食い違っています。
 next-find_shift = 測定値をずらしたもの（校正、バックグラウンド、単位）を突き止めてから、測定箇所を測定し直してください。
 next-lower_detection_limit = 長く測定してください。時間を4倍にすると検出下限は半分になります。
@@ -308,7 +311,7 @@ relative-to-value = 値に対するパーセント
 sigmas = { $multiple }シグマ
 set-aside-blank = 空の行
 set-aside-heading = 表の途中で繰り返された見出し
-set-aside-remark = 縦長の表にある備考、または項目名とその値
+set-aside-remark = 試料ではない行（備考、項目名とその値、集計、限度値）
 set-aside-unit_row = 単位の行
 
 ## Intake: notices and refusals, each with its remedy
@@ -360,19 +363,19 @@ notice-encoding_inferred = 文字コードを{ $found }として読み取りま�
     .remedy = 名前がおかしい場合は、このファイルの文字コードを選んでください。
 notice-bytes_no_character = 使用した文字コードで文字にならないバイトがあります。最初はこの行で、全部で{ $rows }個あり、それぞれ「�」と表示します。
     .remedy = 名前がおかしい場合は、このファイルの文字コードを選んでください。
-notice-no_element_column = "Pb (mg/kg)" のような元素の列が見つかりませんでした。全{ $rows }行を拒否しました。
+notice-no_element_column = "Pb (mg/kg)" のような元素の列が見つかりませんでした。全{ $rows }行が取込み不可です。
     .remedy = ファイルに元素記号のある見出し行が1行あり、その下に行があることを確かめてください。
 notice-column_twice = 「{ $found }」：2つの列が同じ元素を名乗っています。両方に値があるセルは未測定として扱います。
     .remedy = どちらか一方を削除するか、名前を変えてください。
 notice-heading_not_understood = 「{ $found }」は元素のように始まりますが、ほかの語が理解できないため使用しません。
     .remedy = 質量分率であれば、"Pb mg/kg" のような名前にしてください。
-notice-quote_left_open = この行で引用符が開いたまま閉じられていないか、行とみられるものをいくつも挟んだ後の行で閉じられています。引用符に取り込まれた部分は拒否し、その後から読み取りを続けます。
+notice-quote_left_open = この行で引用符が開いたまま閉じられていないか、行とみられるものをいくつも挟んだ後の行で閉じられています。引用符の中に入った部分は取込み不可とし、その後から読み取りを続けます。
     .remedy = 引用符を閉じるか、取り除いてください。
-notice-line_too_long = この行は表の行としては長すぎます（1 MiB超）。拒否し、次の行から読み取りを続けます。
+notice-line_too_long = この行は表の行としては長すぎます（1 MiB超）。取込み不可とし、次の行から読み取りを続けます。
     .remedy = ファイルのその行を見てください。改行が抜けているのかもしれません。
-notice-row_too_long = 行のセルが見出しより多く（最初は「{ $found }」）、セルが誤った列に入っているおそれがあります。この行は拒否します。
+notice-row_too_long = 行のセルが見出しより多く（最初は「{ $found }」）、セルが誤った列に入っているおそれがあります。この行は取込み不可とします。
     .remedy = 引用符で囲まれていないセルの中に区切り文字がないか見てください。
-notice-under_unknown_heading = この行は理解できない見出しの下にあり、数値の意味が分かりません。この行は拒否します。
+notice-under_unknown_heading = この行は理解できない見出しの下にあり、数値の意味が分かりません。この行は取込み不可とします。
     .remedy = 上の見出しを見てください。元素を "Pb mg/kg" のように書くか、この表を別のファイルにしてください。
 notice-far_below_zero = 「{ $found }」は0より表示誤差の3倍を超えて低い値です。欠測を表す符号か、校正の誤りかもしれません。数値のまま残します。
     .remedy = セルを見てください。欠測を表すものであれば、空にしてください。
@@ -398,7 +401,7 @@ notice-unit_not_stated = { $rows }行で単位が示されていません（最�
     .remedy = このファイルの単位を指定してください。
 notice-unit_not_known = 「{ $found }」は、ここで扱う質量分率の単位ではありません。
     .remedy = mg/kg、ppm、%、g/kg、ug/g、ppbのどれかを用いてください。
-notice-multiple_not_stated = 誤差の列が何シグマに当たるか示されていません（{ $rows }行）。1シグマとみなします。未確定域が広がるだけで、これによって疑いが晴れるものはありません。
+notice-multiple_not_stated = 誤差の列が何シグマに当たるか示されていません（{ $rows }行）。1シグマとみなします。未確定域が広がるだけで、これによって限度値未満になるものはありません。
     .remedy = このファイルについて、1、2、3シグマのどれかを指定してください。
 notice-limit_in_error_column = { $rows }行で、「不検出」なのに誤差の列に数値があります（最初は「{ $found }」）。この数値は次のとおり読み取りました：{ $reading ->
         [one_error] 1つ分の表示誤差。その3シグマを検出下限とする
@@ -406,18 +409,18 @@ notice-limit_in_error_column = { $rows }行で、「不検出」なのに誤差�
     }。
     .remedy = 列がもう一方の意味であれば、このファイルについてそう指定してください。
 notice-class_not_understood = 「{ $found }」は、ここで扱う材料区分ではありません（{ $rows }行）。区分は不明として扱います。
-    .remedy = polymer、metal、composite、platedのどれかを用いるか、区分を設定してください。
+    .remedy = ポリマー（樹脂）、金属、複合材料、めっきのどれかを用いるか、区分を設定してください。
 notice-same_as_another = このファイルは別のファイルと同じ内容（全バイト一致）のため、1つにまとめました。
     .remedy = 何もする必要はありません。
 notice-too_many_columns = ある行に{ $found }列あり、結果表としては多すぎます。このファイルは読み取りません。
     .remedy = ファイルを見てください。もう一度出力するか、中の表を入れてください。
-notice-element_not_understood = 「{ $found }」は、ここで扱う元素ではありません。この行は何かを測定したものなので、拒否します。
+notice-element_not_understood = 「{ $found }」は、ここで扱う元素ではありません。この行は何かを測定したものなので、取込み不可とします。
     .remedy = 元素であれば、その列について指定するか、名前を直してください。
 notice-element_twice = { $rows }行で、1件の測定に同じ元素が2回あります（「{ $found }」）。どちらを指すか分からないため、未測定として扱います。
     .remedy = どの列またはスペクトルを指すか示すか、もう一方を取り除いてください。
 notice-summary_row = 「{ $found }」は試料の名前ではなく、ほかの値の集計か限度値の記載です（{ $rows }行または列）。除外し、測定とはしません。
     .remedy = 試料であれば、別の名前を付けてください。
-notice-two_readings_in_row = この行には、同じ見出しの下に「{ $found }」もあります。2つの表が横に並んでいます。値が誤った試料に付くおそれがあるため、拒否します。
+notice-two_readings_in_row = この行には、同じ見出しの下に「{ $found }」もあります。2つの表が横に並んでいます。値が誤った試料に付くおそれがあるため、取込み不可とします。
     .remedy = 表を上下に並べるか、別々のファイルにしてください。
 notice-stated_twice = 「{ $found }」は、前の行の記載と矛盾します。ここから先は、どちらも使用しません。
     .remedy = このファイルの単位、またはシグマの倍数を指定してください。
@@ -531,6 +534,7 @@ target-inspection = 検査全体
 target-source = ファイル { $name }
 target-header = 見出しが{ $name }の表
 target-lot = { $supplier }のロット{ $lot }
+target-lot_unnamed = 供給者とロットの記載がないもの
 target-part = 部品{ $part }
 target-material = 部品{ $part }の材料{ $material }
 
@@ -549,7 +553,7 @@ summary-halogen_over_limit = { $about }がハロゲンの限度値超過 { $coun
 summary-over_in_some_classes = { $about }が一部の区分で限度値超過 { $count }件
 summary-not_measured = { $about }が未測定 { $count }件
 summary-no_uncertainty = { $about }が不確かさなし { $count }件
-summary-detection_too_high = { $about }の検出下限が高すぎる { $count }件
+summary-detection_too_high = { $about }の検出下限が高すぎる、または記載なし { $count }件
 summary-not_capable = { $about }が判定能力不足 { $count }件
 summary-undecided = { $about }が未確定 { $count }件
 summary-halogen_open = { $about }がハロゲン規則集で未解決 { $count }件
@@ -558,7 +562,7 @@ summary-evidence_advisory = 示されていないが、保留の理由になら�
 summary-evidence_missing = 受入れ可とするために足りない裏付け：{ $list }。
 evidence-short-file_not_read = 読み取れなかったファイル
 evidence-short-units_not_stated = 各測定の個体
-evidence-short-rows_refused = 確認すべき拒否行
+evidence-short-rows_refused = 取込み不可の行の確認
 evidence-short-class_unknown = 材料区分
 evidence-short-thickness_not_stated = 厚さ
 evidence-short-material_not_measured = 未測定の材料
@@ -616,7 +620,7 @@ report-reviewed = レビュー日
 report-inspector = 検査者
 report-place = 場所
 report-category = 製品カテゴリー（指令 2011/65/EU）
-report-placing = 上市
+report-placing = 上市日
 report-blank = ____________________
 report-summary = 要約
 report-lots = ロット
@@ -632,7 +636,7 @@ report-material = 材料
 report-class = 区分
 report-sources = 元のファイル
 report-file = ファイル
-report-rows = 受け取った行 = 使用 + 点検 + 重複 + 除外 + 拒否
+report-rows = 受け取った行 = 使用 + 点検 + 重複 + 除外 + 取込み不可
 report-digest = SHA-256
 report-method = 方法、規則、判定ルール
 report-method_text = 蛍光X線によるスクリーニング。各測定は、下記の規則集の判定域により判定しました。値は質量分率（mg/kg）、sは1シグマです。
@@ -665,7 +669,7 @@ report-why = 理由
 report-next = 次の手順
 report-material_head = 材料、部品、ロット
 report-annex = 附属書：すべての測定
-report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出下限、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は検査者が設定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定から求めた値。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
+report-annex_values = 値はmg/kg ± 1シグマ。「<」は検出下限、「–」は未測定、引用符内の文字はファイルに書かれたままのもの。シグマ：pは表示誤差で倍数はファイルに記載、mは表示誤差で倍数は入力による指定（pまたはmの後の数字がその倍数。p2は2シグマの表示誤差）、uは表示誤差で倍数不明のため1とみなしたもの、tは事業所の表、rはその箇所の繰返し測定から求めた値。「!」：結果に疑いを生じさせるものがあり、結果に添えた疑義の欄、または未解決の結果の欄に示します。
 report-also = 次についても同じ
 report-also_more = ほか{ $count }件
 report-annex_capped = { $total }件の測定のうち、最初の{ $shown }件を印字しています。すべてはfindings.csvにあります。
@@ -682,15 +686,16 @@ report-notices_none = なし。
 report-check = 点検測定、製品ではない
 report-rests_on = 根拠：ロットの大きさ{ $size }、抜取検査方式が求める個数{ $take }、抜取りが最も少ない材料で測定した個数{ $units }。
 report-hold_ends = 保留の解消方法（各理由が求めるもののほか）
-report-refused = 拒否行
-report-refused_none = 拒否された行はありません。
-report-refused_capped = ほかに拒否行が{ $left }行あり、数に含めていますが一覧にはありません。
+report-refused = 取込み不可の行
+report-refused_none = 取込み不可の行はありません。
+report-refused_capped = ほかに取込み不可の行が{ $left }行あり、数に含めていますが一覧にはありません。
 report-column = 列
 report-remedy = すべきこと
 report-acts = 設定と操作
 report-acts_none = なし。
 report-by = 実施者
-report-at = 日時
+report-unsigned = イニシャルなし
+report-at = 日付
 report-act = 操作
 report-target = 対象
 report-note = 注記
@@ -757,7 +762,7 @@ report-initials = イニシャル/2人目
 report-questions = 回答すべきこと
 report-expiries = 失効日（全ロット）
 report-cr6 = 面積当たりのクロム(VI)（IEC 62321-7-1）
-report-cr6_area = ug/cm2
+report-cr6_area = µg/cm²
 report-cr6_not_judged = 判定せず：読み込まれた規則集に定めがないか、材料が金属ではない
 report-laboratory = 試験所、報告書
 report-reached = 各結果に至った経緯
@@ -855,11 +860,11 @@ cli-missing_path = ファイルまたはフォルダーが指定されていま�
 cli-bad_file = { $file }、{ $line }行目、列{ $column }：{ $text }
 cli-unreadable = { $file }：{ $text }
 cli-cannot_write = { $file }を書き出せませんでした：{ $text }
-cli-source = { $file }：受け取った行 { $rows_in } = 使用 { $used } + 点検 { $check } + 重複 { $duplicate } + 除外 { $set_aside } + 拒否 { $refused }。測定 { $total }
+cli-source = { $file }：受け取った行 { $rows_in } = 使用 { $used } + 点検 { $check } + 重複 { $duplicate } + 除外 { $set_aside } + 取込み不可 { $refused }。測定 { $total }
 cli-source_problem = { $file }：{ $text }
 cli-refused = { $file }、{ $line }行目、列{ $column }：{ $text }
 cli-refused_row = { $file }、{ $line }行目：{ $text }
-cli-more_refused = { $file }：ほかに拒否行{ $left }行がfindings.jsonにあります
+cli-more_refused = { $file }：ほかに取込み不可の{ $left }行がfindings.jsonにあります
 cli-lot = ロット：{ $lot } · 供給者：{ $supplier } · { $disposition }
 cli-written = 書出し済み：{ $file }
 

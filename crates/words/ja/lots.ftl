@@ -55,7 +55,7 @@ trust-failed = 対応する点検が不良
 check-kind-check = 点検用標準試料
 check-kind-blank = ブランク
 check-verdict-good = 良好
-check-verdict-warning = 良好、警告あり（ζスコアが2を超える）
+check-verdict-warning = 良好、警告あり（ζスコアの絶対値が2を超える）
 check-verdict-failed = 不良
 check-verdict-no_uncertainty = 判定せず：不確かさなし
 check-verdict-not_measured = 未測定
@@ -64,15 +64,16 @@ check-verdict-unit_unknown = 判定せず：単位の記載なし
 check-verdict-expired = 採らない：認証書の期限切れ
 check-verdict-day_unknown = 採らない：認証書に期限があり、測定の日付が分からない
 check-verdict-no_certificate = 認証値なし
+check-scores = ζスコア { $zeta }、Enスコア { $en }
 report-trust = 信頼性
-report-trust_text = 測定を信頼するのは{ $bracket ->
+report-trust_text = { $bracket ->
         [before] 良好な点検の後
-        [per_shift] 良好な点検があり、不良な点検がない勤務時間帯
+        [per_shift] 良好な点検があり、不良な点検がない勤務シフト
        *[before_and_after] 2つの良好な点検の間
-    }で、点検の元素、装置、測定モード、区分ごとに見ます。点検用標準試料を良好とするのは、ISO 13528による{ $rule ->
-        [en] E_n（1以下）
-       *[zeta] ζスコア（3以下。2を超えると警告）
-    }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出下限未満のときに良好とします。不良だった標準試料の疑いを晴らせるのはその標準試料自身だけで、ブランクは清浄なブランクだけです。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「保留にせず、印字する」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
+    }の測定だけを、点検の元素、装置、測定モード、区分ごとに信頼します。点検用標準試料を良好とするのは、ISO 13528による{ $rule ->
+        [en] Enスコア（絶対値が1以下）
+       *[zeta] ζスコア（絶対値が3以下。2を超えると警告）
+    }によります。誰も倍数を示していない誤差は、ここでは3シグマとみなします。ブランクは、何も見つからないとき、すなわち3シグマ以下か検出下限未満のときに良好とします。不良だった標準試料は、その標準試料自身が良好となるまで不良のままです。ブランクは、清浄なブランクによってだけ良好に戻ります。点検の不良は常にロットを保留にします。点検の不足も、下の設定で「保留にせず、印字する」とされない限り、ロットを保留にします。ロットの大きさと抜取検査方式：各ロットの理由を参照。
 report-trust_none = 点検測定は届いていません。
 report-trust_by_rows = { $names }：読み取れる日付と時刻のない測定があるため、このファイルの中に限り、行の順序を時刻の順序の代わりとします。
 report-trust_one_stream = 装置も測定モードも記載のない点検があります。同じく記載のない測定とともに、1台の装置の1つの測定モードとみなします。
@@ -84,7 +85,7 @@ report-trust_certified = 認証値、U
 report-trust_bias = かたより
 report-trust_recovery = 回収率、%
 report-trust_zeta = ζスコア
-report-trust_en = E_n
+report-trust_en = Enスコア
 report-trust_verdict = 判定
 report-trust_readings = 測定
 
@@ -105,13 +106,13 @@ act-certificate = 点検用標準試料{ $sample }：{ $element } { $value }、U
 act-blank_samples = ブランク試料：{ $value }
 act-bracket = 測定を信頼する条件：{ $value ->
         [before] 良好な点検の後
-        [per_shift] 良好な点検があり、不良な点検がない勤務時間帯
+        [per_shift] 良好な点検があり、不良な点検がない勤務シフト
        *[before_and_after] 2つの良好な点検の間
     }
-act-shift_starts = 勤務時間帯の開始時刻：{ $value }
+act-shift_starts = 勤務シフトの開始時刻：{ $value }
 act-check_rule = 点検測定を良好とする条件：{ $value ->
-        [en] E_n（1以下）
-       *[zeta] ζスコア（3以下）
+        [en] Enスコア（絶対値が1以下）
+       *[zeta] ζスコア（絶対値が3以下）
     }
 act-control_chart = 管理図：管理限界は{ $limits ->
         [baseline] 最初の点から
@@ -398,12 +399,12 @@ lot-reason-set_aside = { $of }件の測定のうち{ $count }件が、人によ�
 lot-reason-set_aside_over = { $about ->
         [none] 除外された測定が
        *[other] 除外された測定で{ $about }が
-    }限度値超過です（除外{ $of }件のうち{ $count }件）。除外しても、疑いは何も晴れません。
+    }限度値超過です（除外{ $of }件のうち{ $count }件）。除外しても、限度値未満になるわけではありません。
     .remedy = この試料を試験所に送るか、除外した測定を元に戻してください。
 lot-reason-set_aside_open = 除外された測定が{ $about ->
         [none] { "" }
        *[other] { $about }について
-    }限度値未満ではありませんでした（除外{ $of }件のうち{ $count }件）。除外しても、疑いは何も晴れません。
+    }限度値未満ではありませんでした（除外{ $of }件のうち{ $count }件）。除外しても、限度値未満になるわけではありません。
     .remedy = この試料を試験所に送るか、除外した測定を元に戻してください。
 
 lifted-undecided = 未確定の結果

@@ -35,7 +35,7 @@ page-term-no-uncertainty = 不確かさなし
 page-term-no-uncertainty-is = 数値はありますがシグマがないため、どこまで信じてよいか分かりません。未解決として扱います。
 page-term-detection-limit = 検出下限（検出限界）
 page-term-detection-limit-is = 分析装置が「ない」と区別できる最小の量です。通常は、ほとんど含まない試料でのばらつきの3倍です。
-page-term-detection-too-high = 検出下限が高すぎる
+page-term-detection-too-high = 検出下限が高すぎる、または記載なし
 page-term-detection-too-high-is = 何も見つかりませんでしたが、「限度値未満」を示せるほどには見えていません。測定時間を延ばすか、別の方法で測ってください。
 page-term-not-capable = 能力不足
 page-term-not-capable-is = 3シグマだけで判定域の下端に届くため、含まない試料でもBLと判定できません。シグマを小さくする必要があります。
@@ -83,7 +83,7 @@ page-term-category = 製品カテゴリー
 page-term-category-is = 法令にある11の機器区分の1つです。適用除外の終わる日は区分によって異なります。
 page-term-next-step = 次の手順
 page-term-next-step-is = 未解決のものを決着させうる、最も手間の少ない方法です。長く測る、別の箇所を測る、分離して測る、試験所に出す、のいずれかです。
-page-term-reference = 基準試験法
+page-term-reference = 基準試験法（精密分析）
 page-term-reference-is = 試料を化学的に分解し、規制物質そのものを測る試験所の方法です。
 page-term-declaration = 適合宣言
 page-term-declaration-is = 技術文書に基づいて製造者自身が行う、製品についての法的な表明です。スクリーニングは、せいぜいその文書の1つです。
@@ -164,7 +164,7 @@ page-guide-bring-text =
     どこにも送信しません。ファイルは読むだけで、変更しません。
 page-guide-columns = 列の読み取り方
 page-guide-columns-text =
-    どの行も、使用、点検、重複、除外、拒否のうち1つに分かれます。行数は合い、拒否された行には理由が示されます。
+    どの行も、使用、点検、重複、除外、取込み不可のうち1つに分かれます。行数は合い、取込み不可の行には理由が示されます。
     各列は、見つけた意味の下に並びます。違っていれば別の意味を選んでください。ファイルはすぐ読み直されます。
     ファイルで分からないこと（単位、シグマの倍数、日付の順、材料区分）は上で尋ねます。答えるまでは厳しい側で読みます。推測はしません。
 page-guide-trust = 測定は信頼できるか
@@ -180,7 +180,7 @@ page-guide-ruler-text =
 page-guide-materials = 材料、部品、ロット
 page-guide-materials-text =
     限度値は均質材料ごとに適用されます。材料の中で最も悪い箇所を採り、箇所の間で平均しません。
-    部品の疑いが晴れるのは、すべての材料の疑いが晴れたときです。材料は手で入力するか、材料構成表で渡してください。ロットは最も悪い部品で決まります。
+    部品が限度値未満といえるのは、すべての材料がそういえるときだけです。材料は手で入力するか、材料構成表で渡してください。ロットは最も悪い部品で決まります。
     ロットの大きさと抜取検査方式で、測る個数が決まります。測った個体が1つでも超過してはいけません。
 page-guide-exemptions = 適用除外
 page-guide-exemptions-text =

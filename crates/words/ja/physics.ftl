@@ -63,4 +63,4 @@ evidence-short-over_may_be_overlap = 試験所の結果
 
 bound-hexavalent = クロムがすべて六価であるとしても、Cr(VI)は最大{ $most } mg/kgです。
 bound-brominated = 臭素がすべて臭素1個の同族体であるとしても、PBDEはどれも最大{ $pbde } mg/kg、PBBはどれも最大{ $pbb } mg/kgです。decaBDEであるとすれば、最大{ $deca } mg/kgです。TBBPAやDBDPEなど、指令が規制していない難燃剤に由来することも同じようにあり得ます。
-bound-pops = これは、規則 (EU) 2019/1021（(EU) 2025/1482により改正。二次資料による）のPBDEの限度値{ $limit } mg/kgについては示しません。それは別の法令です。
+bound-pops = この結果だけでは、規則 (EU) 2019/1021（(EU) 2025/1482により改正。二次資料による）のPBDEの限度値{ $limit } mg/kgを守っているかどうかは分かりません。それは別の法令です。

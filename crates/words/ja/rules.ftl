@@ -3,7 +3,7 @@
 ## Reasons of a disposition
 
 lot-reason-limit_over = { $of }件の測定のうち{ $count }件が、限度値「{ $about }」を超過しています。
-    .remedy = ロットを隔離してください。結果の最も悪い試料を試験所に送り、基準試験法で調べてください。これを変えられるのは、その結果だけです。
+    .remedy = ロットを隔離してください。最も悪い結果の試料を試験所に送り、基準試験法（精密分析）で調べてください。これを変えられるのは、その結果だけです。
 lot-reason-limit_open = { $of }件の測定のうち{ $count }件が、限度値「{ $about }」において未解決です。
     .remedy = 限度値ごとの説明を見てください：より長い測定、材料の分離、上市日、試験所、またはその問いへの回答。
 lot-reason-book_not_loaded = この検査は規則集「{ $about }」を指定していますが、ここにないか、その内容が別の規則集に置き換えられています。
@@ -94,7 +94,7 @@ rules-exemption = { $entry }：{ $scope }。{ $bound ->
     }。
 rules-exemption-starred = 子どもが口に入れうる一般消費者向けの部品は対象外です。ただし、鉛の放出が十分少ないことを試験が示す場合を除きます。
 rules-exemption-not_found = 今も有効か、どの製品カテゴリーについて有効かは確認できませんでした。主張しても保留になります。
-rules-area = 金属上のクロム(VI)、面積当たり：{ $below } ug/cm2より下は陰性、{ $above } ug/cm2より上は陽性、その間は判断不能。
+rules-area = 金属上のクロム(VI)、面積当たり：{ $below } µg/cm²より下は陰性、{ $above } µg/cm²より上は陽性、その間は判断不能。
 rules-route = 未確定の{ $about }は次の方法で調べます：{ $method }、{ $technique }。対象：{ $classes }。出典：{ $source }。{ $confidence }
 rules-route-halogens = 塩素または臭素
 basis-homogeneous_material = 1つの均質材料

@@ -55,7 +55,7 @@ trust-failed = 旁边有核查未通过
 check-kind-check = 核查标准样品
 check-kind-blank = 空白样品
 check-verdict-good = 良好
-check-verdict-warning = 良好，有警告（zeta大于2）
+check-verdict-warning = 良好，有警告（|zeta|大于2）
 check-verdict-failed = 未通过
 check-verdict-no_uncertainty = 未评判：无不确定度
 check-verdict-not_measured = 未测量
@@ -64,14 +64,15 @@ check-verdict-unit_unknown = 未评判：未注明单位
 check-verdict-expired = 未采用：证书已过有效期
 check-verdict-day_unknown = 未采用：证书有有效期，而读数的日期未知
 check-verdict-no_certificate = 没有认定值
+check-scores = zeta { $zeta }，E_n { $en }
 report-trust = 可信性
 report-trust_text = 读数{ $bracket ->
         [before] 在一次良好的核查之后
         [per_shift] 所在班次有良好的核查且没有未通过的核查时
        *[before_and_after] 在两次良好的核查之间
     }可信，按核查的每种元素、仪器、模式和类别分别计。核查标准样品是否良好，按ISO 13528的{ $rule ->
-        [en] E_n评判（不大于1）
-       *[zeta] zeta评判（不大于3；大于2为警告）
+        [en] E_n评判（绝对值不大于1）
+       *[zeta] zeta评判（绝对值不大于3；大于2为警告）
     }；无人注明倍数的误差，此处按3σ计。空白样品未测出任何东西即为良好：不大于3σ，或低于其检出限。核查未通过的标准样品，只能由它自己重新通过来解除；空白样品则由洁净的空白来解除。可信性核查未通过，一律使批次暂扣；缺少可信性也使其暂扣，除非下面有设置将其改为仅提示。批量和抽样方案：见各批的理由。
 report-trust_none = 没有收到核查读数。
 report-trust_by_rows = { $names }：并非每个读数都有可识别的日期和时间，因此以行的顺序代替时间顺序，且只限于此文件之内。
@@ -110,8 +111,8 @@ act-bracket = 读数可信的条件：{ $value ->
     }
 act-shift_starts = 班次开始于{ $value }
 act-check_rule = 核查读数良好的依据：{ $value ->
-        [en] E_n（不大于1）
-       *[zeta] zeta（不大于3）
+        [en] |E_n|（不大于1）
+       *[zeta] |zeta|（不大于3）
     }
 act-control_chart = 控制图：控制限来自{ $limits ->
         [baseline] 最初的若干点

@@ -324,6 +324,7 @@ page-millimetres = { $value } mm
 page-target-file = 文件{ $name }
 page-target-header = 标题与{ $name }相同的表
 page-target-lot = { $supplier }的批次{ $lot }
+page-target-lot-unnamed = 未注明批次和供应商的部分
 page-target-part = 部件{ $part }
 page-target-material = 部件{ $part }的材料{ $material }
 page-target-lot-material = { $supplier }的批次{ $lot }中部件{ $part }的材料{ $material }
@@ -390,9 +391,9 @@ page-act-halogen-book-label = 此次到货适用的卤素规则
 page-act-title-label = 标题
 page-act-title-hint = 写在报告开头。
 page-act-inspector-label = 检验员
-page-act-inspector-hint = 按印在报告上的写法填写姓名。
+page-act-inspector-hint = 进行测量的人，按印在报告上的写法填写姓名。
 page-act-place-label = 地点
-page-act-place-hint = 进行审查的地点。
+page-act-place-hint = 进行测量的地点。
 page-act-reviewed-at-label = 审查日期
 page-act-reviewed-at-hint = 由您填写：程序不读取时钟。留空则报告印出空白线。
 page-act-category-label = 产品类别
@@ -451,7 +452,7 @@ page-act-renewal-value-not-filed = 从未申请
 # Can we trust it?
 page-evidence-trust = 核查读数
 page-evidence-trust-why = { $check ->
-    [0] 测量前后对已知样品的读数，可证明分析仪当天准确。没有收到核查读数。
+    [0] 测量前后对已知样品的读数，可证明分析仪当天准确。尚无已知为核查的行；若已收到，请在下方填写其样品ID。
    *[other] 测量前后对已知样品的读数，可证明分析仪当天准确。收到{ $check }行核查。
   }
 page-evidence-sampling = 批量与抽样
@@ -523,7 +524,7 @@ page-book-source = 来源
 page-book-confidence = 其数值的可信程度
 page-book-id = 标识
 
-page-books-named = 此处{ $of }个规则集中有{ $n }个有效
+page-books-named = 另可选的{ $of }个规则集中已选{ $n }个
 page-books-send = 设定规则集
 page-event-books-none = 已不再指定任何规则集。
 page-book-not-here = 这份页面不含此规则集。
@@ -604,7 +605,7 @@ page-lots-heading = { $n }个批次，最差者在前
 page-lots-more = 另{ $n }个批次
 page-lots-left = 另有{ $n }个批次，见报告。
 page-lot-unnamed = 批次未命名
-page-lot-of-source = 批次未命名，{ $source }
+page-lot-of-source = 批次未命名（{ $source }）
 page-lot-size = { $materials }种材料的{ $readings }个读数
 page-lot-show = 显示其读数
 page-lot-more-reasons = 另{ $n }个理由
@@ -788,8 +789,8 @@ page-act-blank-samples-label = 空白样品的编号
 page-act-blank-samples-hint = 洁净、必须测不出任何东西的样品。几个编号之间用|隔开。
 page-act-check-rule-label = 核查读数良好的条件
 page-act-check-rule-hint = 两者都将读数与证书连同各自的不确定度相比较（ISO 13528）。
-page-act-check-rule-value-zeta = zeta不大于3（默认）
-page-act-check-rule-value-en = E_n不大于1（更严）
+page-act-check-rule-value-zeta = |zeta|不大于3（默认）
+page-act-check-rule-value-en = |E_n|不大于1（更严）
 page-act-bracket-label = 读数可信的条件
 page-act-bracket-value-before-and-after = 在两次良好的核查之间（默认）
 page-act-bracket-value-before = 在一次良好的核查之后

@@ -94,7 +94,7 @@ rules-exemption = { $entry }：{ $scope }；{ $bound ->
     }。
 rules-exemption-starred = 不适用于面向公众、儿童可能放入口中的部件，除非有试验证明其铅释放量足够低。
 rules-exemption-not_found = 未查到它是否仍然有效，或适用于哪些产品类别：若主张它，则暂扣。
-rules-area = 金属上的六价铬，按面积计：低于{ $below } ug/cm2为阴性，高于{ $above } ug/cm2为阳性，从前者到后者之间不能判定。
+rules-area = 金属上的六价铬，按面积计：低于{ $below } µg/cm²为阴性，高于{ $above } µg/cm²为阳性，从前者到后者之间不能判定。
 rules-route = 未定的{ $about }送检：{ $method }，{ $technique }。适用于：{ $classes }。来源：{ $source }。{ $confidence }
 rules-route-halogens = 氯或溴
 basis-homogeneous_material = 一种均质材料

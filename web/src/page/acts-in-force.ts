@@ -55,7 +55,7 @@ export function targetName(target: string): string {
     case "source":
       return say("page-target-file", { name: first });
     case "lot":
-      return say("page-target-lot", { lot: or(second), supplier: or(first) });
+      return first + second === "" ? say("page-target-lot-unnamed") : say("page-target-lot", { lot: or(second), supplier: or(first) });
     case "part":
       return say("page-target-part", { part: or(first) });
     case "material":

@@ -50,7 +50,7 @@ function finding(of: FindingView, key: string, told: Set<string>): HTMLElement {
     drawing === null ? null : el("div", { class: "figure-frame" }, drawing),
     of.reason_text === "" ? null : el("p", {}, of.reason_text),
     ...of.cautions.map(caution),
-    of.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), " ", of.next_step),
+    of.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), between("gap"), of.next_step),
     working(of, key),
   );
 }

@@ -62,7 +62,7 @@ async function tell(event: string | null): Promise<void> {
 
 /** What happened, and that a code is to be written down where this brought one. */
 function withCode(event: string, before: State["copy"]): string {
-  return before !== "saved" && state.copy === "saved" && !state.codeNoted ? `${event} ${say("page-keep-event-code")}` : event;
+  return before !== "saved" && state.copy === "saved" && !state.codeNoted ? `${event}${between("gap")}${say("page-keep-event-code")}` : event;
 }
 
 /** Takes one step; if the program goes down on the way, takes the step back, says so, and stands where it stood before. */

@@ -124,10 +124,10 @@ function classBegun(code: string, summary: Summary | null): NextAction | null {
 const IN_ORDER: Evidence["id"][] = ["class", "sigma", "thickness", "materials", "sampling", "trust", "doubtful", "claims", "cr6", "laboratory", "books", "halogens", "holds"];
 
 const CHECK_SAMPLES = "act-check_samples--";
-const RESULTS = "result-files";
+export const RESULTS = "result-files";
 
 /** What only other readings settle: they are brought where results are. */
-const MEASURED_AGAIN = ["trust_failed", "trust_not_bracketed", "sampling_too_few", "material_not_measured"];
+export const MEASURED_AGAIN = ["trust_failed", "trust_not_bracketed", "sampling_too_few", "material_not_measured"];
 
 /** Where a reason of a kind of evidence is settled, if not at the first field of its card. */
 const AT: Record<string, { focus: string; folds?: string[] }> = {

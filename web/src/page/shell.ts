@@ -16,7 +16,7 @@ import { trustNeeds } from "./places/trust";
 import { writeNeeds } from "./places/write";
 import { state, watch, type PlaceName, type Trouble } from "./state";
 import type { Summary } from "../shared/door";
-import { ENGLISH, say } from "./words";
+import { between, ENGLISH, say } from "./words";
 
 const STEPS: {
   place: PlaceName;
@@ -120,7 +120,7 @@ function eventIsNews(): void {
   ageing = window.setTimeout(eventIsOld, NEWS_MS);
   const node = byId("summary-event");
   node.classList.remove("summary-event-old");
-  node.dataset["last"] = say("page-event-last");
+  node.dataset["last"] = `${say("page-event-last")}${between("gap").replace(" ", "\u00a0")}`;
 }
 
 /** Told again it would be heard again: only how it looks changes, and the word before it is no part of what is read out. */

@@ -131,8 +131,9 @@ impl Papers<'_> {
                 }
                 p class="because" {
                     @if let Some(first) = holding.first() { (phrases::lot_reason(self.words, first)) }
-                    @if holding.len() > 1 { (self.words.gap()) (self.with("paper-label_more_reasons", &[("count", &(holding.len() - 1).to_string())])) }
                 }
+                // By itself, so that a long reason never cuts it off.
+                @if holding.len() > 1 { p class="more" { (self.with("paper-label_more_reasons", &[("count", &(holding.len() - 1).to_string())])) } }
                 p class="lifts" { (self.say(lifts)) @if !who.is_empty() { (PreEscaped(self.words.bracketed(&self.name(Some(who)).0))) } }
             }
         }

@@ -19,11 +19,13 @@ impl Papers<'_> {
         let lots: Vec<(usize, &LotFinding)> =
             offer.lots.iter().filter_map(|at| Some((*at, self.findings.lots.get(*at)?))).collect();
         let reply = lots.iter().filter_map(|(_, lot)| self.of_lot(ActKind::ReplyBy, lot)).min();
+        // Where nothing is asked, there is nothing to reply to.
+        let asks = lots.iter().any(|(_, lot)| self.asks(lot));
         let undecided = lots.iter().any(|(_, lot)| lot.disposition == Disposition::Hold);
         let body = html! {
             (self.belongs_to(&html! {
                 dt { (self.say("paper-to")) } dd { b { (self.name(Some(&offer.supplier))) } }
-                dt { (self.say("paper-reply_by")) } dd { b { (self.day_or_line(reply)) } }
+                @if asks { dt { (self.say("paper-reply_by")) } dd { b { (self.day_or_line(reply)) } } }
             }))
             section {
                 p { (self.say("paper-notice_facts")) }
@@ -31,7 +33,7 @@ impl Papers<'_> {
                 p { (self.say("caution-items")) (self.words.gap()) (self.say("caution-homogeneous")) }
             }
             @for (at, lot) in &lots { (self.notified(*at, lot)) }
-            section class="whole" {
+            @if asks { section class="whole" {
                 h2 { (self.say("paper-answer")) }
                 p { (self.say("paper-answer_text")) }
                 dl class="key" {
@@ -39,7 +41,7 @@ impl Papers<'_> {
                         dt { (self.say(&format!("paper-{of}"))) } dd { span class="line" {} }
                     }
                 }
-            }
+            } }
         };
         self.page("notice", &body)
     }
@@ -105,9 +107,15 @@ impl Papers<'_> {
                 @if own { p { (self.say("paper-own_reasons")) } }
                 p class="keep" { b { (self.say("paper-asked")) } }
                 (self.asked_of(lot))
-                @if let Some(day) = self.of_lot(ActKind::ReplyBy, lot) { p { (self.say("paper-reply_by")) (self.words.colon()) b { (day) } } }
+                @if let Some(day) = self.of_lot(ActKind::ReplyBy, lot).filter(|_| self.asks(lot)) { p { (self.say("paper-reply_by")) (self.words.colon()) b { (day) } } }
             }
         }
+    }
+
+    /// Whether the supplier is asked for anything about a lot.
+    fn asks(&self, lot: &LotFinding) -> bool {
+        self.of_lot(ActKind::RequestedAction, lot).is_some()
+            || !all_asked(&lot.reasons, lot.disposition).is_empty()
     }
 
     /// What is asked: a person's own words where there are any, else what the reasons ask for.

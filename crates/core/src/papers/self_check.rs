@@ -368,7 +368,9 @@ impl Papers<'_> {
         match (claims::in_force(self.settings, row), self.settings.placed()) {
             (Err(_), _) => self.say("claim-expired"),
             (Ok(Some(question)), _) => self.say(&format!("question-{}", question.code())),
-            (Ok(None), Some(day)) => self.with("paper-self_check-in_force_on", &[("day", &day.to_string())]),
+            (Ok(None), Some(day)) => {
+                self.with("paper-self_check-in_force_on", &[("day", &self.words.day(day))])
+            }
             (Ok(None), None) => self.say("question-placing_date_not_stated"),
         }
     }

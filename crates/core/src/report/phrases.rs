@@ -336,6 +336,9 @@ pub fn target(words: &Words, target: &Target) -> String {
         Target::Header(fingerprint) => {
             words.with("target-header", &[("name", fingerprint.get(..8).unwrap_or(fingerprint))])
         }
+        Target::Lot(supplier, lot) if supplier.is_empty() && lot.is_empty() => {
+            words.say("target-lot_unnamed")
+        }
         Target::Lot(supplier, lot) => {
             words.with("target-lot", &[("lot", &or_not(lot)), ("supplier", &or_not(supplier))])
         }

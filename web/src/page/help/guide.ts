@@ -4,7 +4,7 @@
 import { el, type Child } from "../elements";
 import { goTo } from "../place";
 import type { PlaceName } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 import { diagnosticButton } from "./diagnostic";
 import { keysTable, openKeys } from "./keys";
 import { legend } from "./legend";
@@ -117,7 +117,7 @@ function words(wanted: string[], open: boolean): Found {
         { id: `guide-word-${id}`, class: "guide-word", tabindex: -1 },
         el("dt", {}, ...marked(say(`page-term-${id}`), wanted)),
         el("dd", {}, ...marked(say(`page-term-${id}-is`), wanted)),
-        el("dd", { class: "quiet" }, say("page-term-source"), " ", ...marked(sourceOf(id), wanted)),
+        el("dd", { class: "quiet" }, say("page-term-source"), between("gap"), ...marked(sourceOf(id), wanted)),
       ),
     ),
   );

@@ -4,7 +4,7 @@
 import { el, type Child } from "../elements";
 import { outcomeMark } from "../marks";
 import { lazyFold } from "../places/lazy-fold";
-import { say } from "../words";
+import { between, say } from "../words";
 import { recall, remember } from "./kept";
 import { wordsHere } from "./term";
 import type { TermId } from "./terms";
@@ -71,7 +71,7 @@ export function legend(): Child[] {
         { class: "legend-ways" },
         ...WAYS.map((way) => el("li", { class: `legend-way tone-${way.tone}` }, outcomeMark(way.outcome), el("span", {}, el("strong", {}, say(`page-term-${way.term}`)), el("br"), say(way.key)))),
       ),
-      el("p", { class: "quiet" }, say("page-ruler-why"), " ", say("page-ruler-others")),
+      el("p", { class: "quiet" }, say("page-ruler-why"), between("gap"), say("page-ruler-others")),
     ),
   ];
 }

@@ -83,7 +83,7 @@ function show(word: HTMLElement, kept: boolean): void {
       { id: "term-card", class: "term-card", role: "dialog", tabindex: -1, "aria-labelledby": "term-card-name", "aria-describedby": "term-card-is" },
       el("p", { id: "term-card-name", class: "term-card-name" }, say(`page-term-${id}`)),
       el("p", { id: "term-card-is" }, say(`page-term-${id}-is`)),
-      el("p", { class: "quiet" }, say("page-term-source"), " ", sourceOf(id)),
+      el("p", { class: "quiet" }, say("page-term-source"), between("gap"), sourceOf(id)),
       el(
         "div",
         { class: "term-card-tools" },

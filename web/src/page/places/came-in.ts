@@ -43,7 +43,7 @@ export function drawCameIn(host: HTMLElement): void {
   redraw(
     host,
     equation(summary.totals, "equation equation-total"),
-    el("p", { class: summary.adds_up ? "adds-up" : "adds-up adds-wrong" }, say(summary.adds_up ? "page-adds-up" : "page-adds-wrong"), " ", say("page-readings-made", { n: summary.readings })),
+    el("p", { class: summary.adds_up ? "adds-up" : "adds-up adds-wrong" }, say(summary.adds_up ? "page-adds-up" : "page-adds-wrong"), between("gap"), say("page-readings-made", { n: summary.readings })),
     rememberedColumns(summary),
     questions(summary),
     el("h2", {}, say("page-files-heading", { n: summary.sources.length })),
@@ -310,7 +310,7 @@ function sourceContent(source: SourceView, only: boolean): Child[] {
     source.read && !only ? equation(source, "equation") : null,
     source.set_aside.length === 0
       ? null
-      : el("p", { class: "quiet" }, say("page-set-aside-heading"), " ", source.set_aside.map((one) => `${one.reason}${bracketed(count(one.rows))}`).join(between("series"))),
+      : el("p", { class: "quiet" }, say("page-set-aside-heading"), between("gap"), source.set_aside.map((one) => `${one.reason}${bracketed(count(one.rows))}`).join(between("series"))),
     noticeTable(say("page-refusals-heading", { n: source.rows_refused }), source, source.refusals, source.refusals_left_out),
     noticeTable(say("page-notices-heading", { n: source.notices.length + source.notices_left_out }), source, source.notices, source.notices_left_out),
     fileFacts(source),
@@ -417,7 +417,7 @@ function headingToFind(source: SourceView): Child {
   return el(
     "section",
     { class: "question", "aria-label": say("page-heading-where") },
-    el("p", {}, el("strong", {}, say("page-heading-where")), " ", say("page-heading-where-why")),
+    el("p", {}, el("strong", {}, say("page-heading-where")), between("gap"), say("page-heading-where-why")),
     el(
       "div",
       { class: "table-scroll", id: controlId("pointed", source.name, String(source.index)), tabindex: 0, role: "group", "aria-label": say("page-heading-rows", { name: source.name }) },

@@ -61,7 +61,7 @@ function liftOne(lot: LotView, reason: ReasonView): HTMLElement {
     "fold fold-inner",
     false,
     // In one box: a fold sets its boxes side by side, and two of them are too narrow on a phone.
-    [el("span", {}, say("page-holds-lift"), " ", el("span", { class: "quiet" }, reason.text))],
+    [el("span", {}, say("page-holds-lift"), between("gap"), el("span", { class: "quiet" }, reason.text))],
     () => [el("p", { class: "hint" }, say("page-holds-lift-hint")), rowForm(lift(reason.code, reason.about), { target: lotTarget(lot), about: `${lotName(lot)}${between("colon")}${reason.text}`, where: id })],
   );
 }

@@ -6,6 +6,7 @@ import { el, redraw, type Child } from "../elements";
 import { goTo } from "../place";
 import { showOrder } from "../looking";
 import { ANY_READING, state } from "../state";
+import { MEASURED_AGAIN, RESULTS } from "../next-action";
 import { lotName, namesOf } from "../outcomes";
 import { say } from "../words";
 import { nothingRead } from "./nothing-read";
@@ -90,6 +91,8 @@ function byText(reason: GatheredReason): [string, LotView[]][] {
 
 function todo(reason: GatheredReason, at: number): HTMLElement {
   const where = EVIDENCE.find((evidence) => evidence.reasons.includes(reason.code));
+  // What only other readings settle has nothing to type. Where the check beside a reading is missing, a setting stands beside them.
+  const brought = MEASURED_AGAIN.includes(reason.code) && reason.code !== "trust_not_bracketed";
   return el(
     "li",
     { class: "todo" },
@@ -107,8 +110,8 @@ function todo(reason: GatheredReason, at: number): HTMLElement {
         ? null
         : el(
             "button",
-            { type: "button", class: "primary", on: { click: () => giveNow(where.id) } },
-            say(where.id === "files" ? "page-next-files" : "page-next-give"),
+            { type: "button", class: "primary", on: { click: () => (brought ? goTo("came-in", RESULTS) : giveNow(where.id)) } },
+            say(brought ? "page-do-bring" : where.id === "files" ? "page-next-files" : "page-next-give"),
             el("span", { class: "heard" }, ` ${say(`page-evidence-${where.id}`)}`),
           ),
       ...reason.lots.slice(0, LOTS_AT_ONCE).map((lot) => showLot(reason, lot)),

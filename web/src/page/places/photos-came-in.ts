@@ -7,7 +7,7 @@ import { stillHere } from "../hand";
 import { doAct, removePhoto } from "../inspection";
 import { addressOf, framed } from "../photo-spot";
 import { state } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 
 /** One reading and no other may be meant. */
 function clearOffers(view: PhotosView): { photo: PhotoView; target: string }[] {
@@ -28,7 +28,7 @@ export function photosCameIn(): Child {
     { id: "photos-in", "aria-labelledby": "photos-in-heading" },
     el("h2", { id: "photos-in-heading", tabindex: -1 }, say("page-photos-in", { n: view.photos.length })),
     el("p", { class: "quiet" }, say("page-photos-lead")),
-    ...view.missing.map((one) => el("p", { class: "problem" }, say("page-photo-missing", { text: one.text, about: one.about }), " ", one.remedy)),
+    ...view.missing.map((one) => el("p", { class: "problem" }, say("page-photo-missing", { text: one.text, about: one.about }), between("gap"), one.remedy)),
     clear.length === 0 ? null : el("button", { type: "button", id: "photos-take-all", class: "second", on: { click: () => void takeAll() } }, say("page-photos-take-all", { n: clear.length })),
     el("ul", { class: "photo-list" }, ...view.photos.map(card)),
   );

@@ -8,7 +8,7 @@ import { byId, el, redraw, type Child } from "../elements";
 import { dispositionMark } from "../marks";
 import { proveAnother, standing, takeDigest } from "../proving";
 import { state, type GivenFile, type ProvedReport } from "../state";
-import { byteCount, say } from "../words";
+import { between, byteCount, say } from "../words";
 import { lazyFold } from "./lazy-fold";
 
 /** Digits between two spaces, so that an eye finds its way through sixty-four. */
@@ -54,7 +54,7 @@ export function drawProve(host: HTMLElement): void {
         ? el("button", { type: "button", id: "prove-inspect", class: "tool", on: { click: () => void inspectBeside() } }, say("page-prove-inspect", { n: beside.length }))
         : null,
     ),
-    el("p", { class: "quiet" }, say("page-prove-by", { version: state.version }), " ", say("page-prove-untouched")),
+    el("p", { class: "quiet" }, say("page-prove-by", { version: state.version }), between("gap"), say("page-prove-untouched")),
   );
 }
 

@@ -5,7 +5,7 @@ import { actsOnHeadings, rememberedActs } from "../browser-store";
 import { el, type Child } from "../elements";
 import { canRecall, forgetRemembered, recallForgotten, saveMapping } from "../remembered";
 import { state } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 
 /** Said where it is used: what another day's answers did to these files. */
 export function rememberedColumns(summary: Summary): Child[] {
@@ -17,7 +17,7 @@ export function rememberedColumns(summary: Summary): Child[] {
       : el(
           "p",
           { class: "remembered-used" },
-          el("span", {}, el("strong", {}, say("page-remembered-used", { n: headings })), " ", say("page-remembered-meanings", { n: used.length })),
+          el("span", {}, el("strong", {}, say("page-remembered-used", { n: headings })), between("gap"), say("page-remembered-meanings", { n: used.length })),
           el("button", { type: "button", id: "forget-columns", class: "tool", on: { click: () => void forgetRemembered() } }, say("page-remembered-forget")),
         ),
     canRecall(summary)

@@ -12,7 +12,7 @@ import { outcomeTone } from "../marks";
 import { dispositionTag, lotName, outcomeTag, substanceName } from "../outcomes";
 import { goTo } from "../place";
 import { ANY_READING, state } from "../state";
-import { count, inRow, say } from "../words";
+import { between, count, inRow, say } from "../words";
 import { booksFold } from "./books";
 import { lazyFold } from "./lazy-fold";
 import { nothingRead } from "./nothing-read";
@@ -46,7 +46,7 @@ export function drawSaysLots(host: HTMLElement): void {
   const lots = worstFirst(summary.lots);
   redraw(
     host,
-    el("p", { class: "caution-line" }, say("page-not-a-declaration"), " ", el("a", { href: "#cautions", on: { click: openCautions } }, say("page-cautions-read", { n: summary.cautions.length }))),
+    el("p", { class: "caution-line" }, say("page-not-a-declaration"), between("gap"), el("a", { href: "#cautions", on: { click: openCautions } }, say("page-cautions-read", { n: summary.cautions.length }))),
     el("div", {}, el("button", { type: "button", id: "to-readings", class: "tool", on: { click: () => goTo("says", "readings-heading") } }, say("page-to-readings"))),
     el(
       "div",

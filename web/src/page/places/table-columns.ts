@@ -8,7 +8,7 @@ import { append, el, focusIn, redraw, type Child } from "../elements";
 import { confidenceMark } from "../marks";
 import { showPreview } from "../previews";
 import { state, watch } from "../state";
-import { bracketed, count, inRow, say } from "../words";
+import { between, bracketed, count, inRow, say } from "../words";
 import { idPattern } from "./id-pattern";
 
 const FEW_ROWS = 8;
@@ -82,9 +82,9 @@ function tableOf(source: SourceView, block: BlockView, severalTables: boolean): 
       "p",
       { class: "quiet" },
       say("page-table-layout", { layout: block.layout_text }),
-      " ",
+      between("gap"),
       say("page-table-lines", { n: block.headers, lines: block.headers > block.header_lines.length ? `${lines} \u2026` : lines }),
-      others === 0 ? null : [" ", say("page-table-others", { n: others })],
+      others === 0 ? null : [between("gap"), say("page-table-others", { n: others })],
     ),
     look.length === 0
       ? null

@@ -8,7 +8,7 @@ import { languageOptions, languages, taught } from "../languages";
 import { fetchPapers, settingsText, writeFile } from "../looking";
 import { openInTab, save } from "../save";
 import { change, state } from "../state";
-import { say } from "../words";
+import { between, say } from "../words";
 
 /** Notices shown one by one before the rest is a matter for the command line (our choice: more than anybody sends in a day). */
 const MOST_NOTICES = 60;
@@ -73,7 +73,7 @@ function forOthers(papers: PapersView | null, ships: boolean): Child[] {
 function supplierNotices({ notices, without_supplier }: PapersView): Child[] {
   const shown = notices.slice(0, MOST_NOTICES);
   return [
-    ...shown.map((notice) => take(say("page-take-notice", { supplier: notice.supplier }), notice.file, `${say("page-take-notice-count", { n: notice.lots })} ${say("page-take-notice-why")}`, both(notice.file, "tool", say("page-take-notice", { supplier: notice.supplier })))),
+    ...shown.map((notice) => take(say("page-take-notice", { supplier: notice.supplier }), notice.file, `${say("page-take-notice-count", { n: notice.lots })}${between("gap")}${say("page-take-notice-why")}`, both(notice.file, "tool", say("page-take-notice", { supplier: notice.supplier })))),
     notices.length > shown.length ? none("notices", say("page-take-notices-more", { n: notices.length - shown.length })) : null,
     notices.length === 0 && without_supplier === 0 ? none("notices", say("page-take-notices-none")) : null,
     without_supplier === 0 ? null : none("notices", say("page-take-notices-nameless", { n: without_supplier })),

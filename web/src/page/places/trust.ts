@@ -13,7 +13,7 @@ import { goTo } from "../place";
 import { rowForm, rowsGiven } from "../row-form";
 import { CERTIFICATE, CONTROL_CHART, SAMPLING_PLAN } from "../rows";
 import { ANY_READING, state } from "../state";
-import { inRow, say } from "../words";
+import { between, inRow, say } from "../words";
 import { booksGiven } from "./books-given";
 import { claimsGiven } from "./claims";
 import { checksShown, suppliersShown } from "./checks";
@@ -78,7 +78,7 @@ function effect(reason: GatheredReason): HTMLElement {
     "li",
     {},
     el("p", {}, ...[...new Set(reason.said.map((one) => one.text))].slice(0, 3).map((text) => el("span", { class: "sentence" }, text))),
-    el("p", { class: "quiet" }, reason.remedy, " ", say("page-trust-lots", { n: reason.lots.length, names: namesOf(reason.lots) })),
+    el("p", { class: "quiet" }, reason.remedy, between("gap"), say("page-trust-lots", { n: reason.lots.length, names: namesOf(reason.lots) })),
   );
 }
 
@@ -190,17 +190,20 @@ function perLot(evidence: Evidence, summary: Summary): Child {
   const all = worstFirst(summary.lots).filter((lot) => !targets.has(lotTarget(lot)) && targets.add(lotTarget(lot)));
   const lots = all.slice(0, MOST_LOTS);
   const missing = (lot: LotView): boolean => evidence.perLot.some((act) => inForce(act.kind, [lotTarget(lot), ""]) === null);
+  // What stands for several files is not called by the first of them.
+  const shared = (lot: LotView): boolean => lot.lot === null && summary.lots.filter((one) => lotTarget(one) === lotTarget(lot)).length > 1;
+  const called = (lot: LotView): string => (shared(lot) ? say(lot.supplier === null ? "page-target-lot-unnamed" : "page-lot-unnamed") : lotName(lot));
   const block = (lot: LotView): HTMLElement =>
     el(
       "div",
       { class: "per-lot", "data-missing": missing(lot) ? "yes" : undefined },
-      el("h3", {}, lotName(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
+      el("h3", {}, called(lot), lot.supplier === null ? null : el("span", { class: "quiet" }, ` ${lot.supplier}`)),
       el(
         "div",
         { class: "controls" },
-        ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: lotName(lot), bare: all.length > 1 }, act.type)),
+        ...evidence.perLot.map((act) => entry({ kind: act.kind, target: lotTarget(lot), wider: [""], about: called(lot), bare: all.length > 1 }, act.type)),
       ),
-      evidence.id === "sampling" ? plan(lotTarget(lot), lotName(lot), lot) : null,
+      evidence.id === "sampling" ? plan(lotTarget(lot), called(lot), lot) : null,
     );
   const [only] = lots;
   if (only !== undefined && all.length === 1) return block(only);
@@ -250,7 +253,7 @@ function perMaterial(act: Choosable | Typed, evidence: Evidence, summary: Summar
       { class: "per-lot", "data-missing": one.missing ? "yes" : undefined },
       el("h3", {}, name, el("span", { class: "quiet" }, ` ${one.part ?? say("page-part-unnamed")}`)),
       evidence.id === "class" ? el("p", { class: "quiet" }, say("page-class-now", { classes: inRow(one.classes) })) : null,
-      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: inRow([name, one.part ?? ""]), bare: all.length > 1 || evidence.id === "class" }),
+      control(act, { kind: act.kind, target, wider: [partTarget(one.part ?? ""), ...(evidence.id === "class" ? [] : [""])], about: inRow([name, one.part ?? say("page-part-unnamed")]), bare: all.length > 1 || evidence.id === "class" }),
     );
   };
   const shown = all.slice(0, MOST_LOTS);

@@ -134,7 +134,7 @@ export function drawSheet(host: HTMLElement): void {
         ),
       ),
       el("div", { class: "sheet-signs" }, sign(say("page-train-sheet-trainee")), sign(say("page-train-sheet-trainer"))),
-      el("p", { class: "sheet-note" }, say("page-train-sheet-no-certificate"), " ", say("page-not-a-declaration")),
+      el("p", { class: "sheet-note" }, say("page-train-sheet-no-certificate"), between("gap"), say("page-not-a-declaration")),
     );
   });
 }

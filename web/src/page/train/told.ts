@@ -3,7 +3,7 @@
 import type { FindingView } from "../../shared/door";
 import { el, type Child } from "../elements";
 import { cautionTag } from "../outcomes";
-import { say } from "../words";
+import { between, say } from "../words";
 
 /** Every step of the working, open: whoever trains wants to see it. */
 export function workingOf(finding: FindingView): Child {
@@ -12,6 +12,6 @@ export function workingOf(finding: FindingView): Child {
     finding.steps.length === 0
       ? null
       : el("dl", { class: "steps-told" }, ...finding.steps.map((step) => [el("dt", {}, say(`page-step-${step.kind.replaceAll("_", "-")}`)), el("dd", {}, step.text)])),
-    finding.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), " ", finding.next_step),
+    finding.next_step === "" ? null : el("p", { class: "next-step" }, el("strong", {}, say("page-detail-next")), between("gap"), finding.next_step),
   ];
 }

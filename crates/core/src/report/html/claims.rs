@@ -142,7 +142,7 @@ impl Report<'_> {
                     @if let Some(group) = claim.group {
                         dt { (self.say("report-group")) } dd { (self.say(&format!("group-{}", group.code()))) }
                     }
-                    dt { (self.say("report-category")) } dd { (self.or_not_stated(self.set(ActKind::Category))) }
+                    dt { (self.say("report-category")) } dd { (self.category_words()) }
                     dt { (self.say("report-placing")) } dd { (self.words.moment(&self.or_not_stated(self.set(ActKind::PlacingDate)))) }
                     dt { (self.say("report-evidence")) } dd { (self.given(&claim.evidence)) }
                     dt { (self.say("report-initials")) } dd { (self.given(&claim.by)) " / " (self.given(&claim.second)) }

@@ -93,7 +93,7 @@ impl Report<'_> {
         }
     }
 
-    fn category_words(&self) -> String {
+    pub(super) fn category_words(&self) -> String {
         match self.set(ActKind::Category) {
             Some(category) => phrases::act_value(self.words, ActKind::Category, category),
             None => self.say("not-stated"),

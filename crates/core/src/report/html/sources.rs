@@ -69,7 +69,7 @@ impl Report<'_> {
                     @for block in &source.blocks {
                         p {
                             b { (source.name) } (self.words.comma()) (phrases::line_name(self.words, block.header_line)) (self.words.colon())
-                            (self.columns_used(block))
+                            (self.columns_used(source, block))
                         }
                     }
                 }
@@ -121,7 +121,7 @@ impl Report<'_> {
     }
 
     /// What the columns of a block were taken for, in one line.
-    fn columns_used(&self, block: &crate::reading::Block) -> String {
+    fn columns_used(&self, source: &Source, block: &crate::reading::Block) -> String {
         let used = block.columns.iter().filter(|column| column.role != ColumnRole::Unused);
         let texts: Vec<String> = used
             .map(|column| {
@@ -135,9 +135,16 @@ impl Report<'_> {
                         format!(" {}", unit.or(block.set_unit).map_or("?", crate::quantity::Unit::sign))
                     }
                     ColumnRole::Error { error, .. } | ColumnRole::AnyError { error } => {
-                        let multiple = error.multiple.or(block.stated_above);
-                        let multiple = multiple.map_or_else(|| "?".to_owned(), |one| self.words.number(&one));
-                        format!(" {multiple}s{}", if error.relative { " %" } else { "" })
+                        let set = || self.settings.sigma_multiple(&source.name, &block.fingerprint);
+                        let stated = error.multiple.or(block.stated_above);
+                        let by = if stated.is_none() && set().is_some() {
+                            self.words.bracketed(&self.say("class-from-setting"))
+                        } else {
+                            String::new()
+                        };
+                        let multiple =
+                            stated.or_else(set).map_or_else(|| "?".to_owned(), |one| self.words.number(&one));
+                        format!(" {multiple}s{}{by}", if error.relative { " %" } else { "" })
                     }
                     _ => String::new(),
                 };
@@ -190,7 +197,7 @@ impl Report<'_> {
                                         @else { (phrases::act_of(self.inspection, self.words, act)) }
                                     }
                                     td class="long" { @if act.target != Target::Inspection { (phrases::target(self.words, &act.target)) } }
-                                    td class="long" { (act.by) } td { (self.words.moment(&act.at)) } td class="long" { (act.note) }
+                                    td class="long" { @if act.by.is_empty() { (self.say("report-unsigned")) } @else { (act.by) } } td { (self.words.moment(&act.at)) } td class="long" { (act.note) }
                                 }
                             }
                         }

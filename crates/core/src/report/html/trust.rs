@@ -126,7 +126,7 @@ impl Report<'_> {
                 td { (one.element.symbol()) }
                 td { (phrases::value(self.words, &one.cell, one.sigma, &written)) }
                 td { @if let Some(one) = certified {
-                    (self.words.number(&format!("{} ± {} (k = {})", one.value, one.expanded, one.k))) ", " (one.id)
+                    (self.words.number(&format!("{} ± {} (k = {})", one.value, one.expanded, one.k))) (self.words.comma()) (one.id)
                 } }
                 td class="n" { (bias) }
                 td class="n" { (two(|scores| scores.recovery_percent)) }
