@@ -188,6 +188,8 @@ function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situati
   if (reason.code === "trust_none" && summary.totals.rows_check === 0 && !given(summary, "check_samples", "")) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });
   if (reason.code === "trust_none") return action(name, "again-trust-none", why, "came-in", RESULTS);
   if (["trust_not_certified", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
+  // Any other class would leave it as it is.
+  if (reason.code === "layer_among_classes") return action(name, "evidence-layer", why, "trust", "evidence-class");
   const at = AT[reason.code] ?? { focus: reason.code === "claim_open" ? claimField(offers) : `evidence-${id}` };
   return action(name, `evidence-${id}`, why, "trust", at.focus, { folds: at.folds ?? [], otherwise: `evidence-${id}` });
 }
