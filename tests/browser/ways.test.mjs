@@ -424,6 +424,12 @@ test("the next action is a pure function that comes to an end, whatever is put o
   const named = { kind: "check_samples", target: "", value: "CHK", undone: false };
   assert.deepEqual([trusted("trust_none", 0), trusted("trust_none", 2), trusted("trust_none", 0, [named]), trusted("trust_not_certified", 2), trusted("trust_not_judged", 2)].map(({ place, focus }) => `${place} ${focus}`), ["trust act-check_samples--", "came-in result-files", "came-in result-files", "trust certificates-new", "trust certificates-new"]);
 
+  // A layer beside another class is no question of which class: another thing is said, and put off it comes to an end.
+  const layer = { ...empty, written: true, summary: { ...summary, lots: [lot(0, "hold", reason("layer_among_classes", "evidence"))], acts: [{ kind: "class", target: "material:P|m", value: "metal", undone: false }] } };
+  const of_layer = [0, 1, 2].map((times) => next(layer, new Map([["evidence:layer_among_classes", times], ["lot:lot:Alder Works|L-0", 2]])).action);
+  assert.deepEqual(of_layer.map(({ id, text }) => `${id} ${text.key}`), ["evidence:layer_among_classes page-do-evidence-layer", "evidence:layer_among_classes page-do-evidence-layer", "again page-do-again"]);
+  assert.equal(of_layer[0].why, "layer_among_classes said");
+
   // A supplier decides about no hold, and takes the sheet before the report.
   const ship = { ...empty, door: "ship", bookGiven: true, summary: { ...summary, lots: [lots[1]] } };
   assert.deepEqual([next(ship).action.id, next({ ...ship, sheetTaken: true }).action.id, next({ ...ship, sheetTaken: true, written: true }).action.id], ["sheet", "report", "again"]);
