@@ -427,6 +427,11 @@ test("the next action is a pure function that comes to an end, whatever is put o
   // What a certificate lacks stands in its form, what a check reading lacks in its file.
   const lacks = (about) => next({ ...empty, summary: { ...summary, lots: [lot(0, "hold", { ...reason("trust_not_certified", "evidence"), about })], totals: { rows_check: 2 }, acts: [] } }).action.focus;
   assert.deepEqual(["Cd Pb", "Cd, CHK, C-7, 2025-01-31", "Pb, CHK, C-7, no_uncertainty"].map(lacks), ["certificates-new", "certificates-new", "result-files"]);
+  // A layer beside another class is no question of which class: another thing is said, and put off it comes to an end.
+  const layer = { ...empty, written: true, summary: { ...summary, lots: [lot(0, "hold", reason("layer_among_classes", "evidence"))], acts: [{ kind: "class", target: "material:P|m", value: "metal", undone: false }] } };
+  const of_layer = [0, 1, 2].map((times) => next(layer, new Map([["evidence:layer_among_classes", times], ["lot:lot:Alder Works|L-0", 2]])).action);
+  assert.deepEqual(of_layer.map(({ id, text }) => `${id} ${text.key}`), ["evidence:layer_among_classes page-do-evidence-layer", "evidence:layer_among_classes page-do-evidence-layer", "again page-do-again"]);
+  assert.equal(of_layer[0].why, "layer_among_classes said");
 
   // A supplier decides about no hold, and takes the sheet before the report.
   const ship = { ...empty, door: "ship", bookGiven: true, summary: { ...summary, lots: [lots[1]] } };

@@ -13,7 +13,7 @@ use crate::lot::{Disposition, LimitTally, LotReason, LotReasonCode, MaterialTall
 use crate::lot_sampling::{self, LotSampling};
 use crate::material::{ClassFrom, MaterialClass};
 use crate::opened::{Opened, OpenedFile};
-use crate::outcome::Outcome;
+use crate::outcome::{Outcome, Reason};
 use crate::photo::{self, Photo};
 use crate::reading::{Cell, CellState, Identity, NoticeCode, Source};
 use crate::rules::{InForce, Problem, RuleBooks};
@@ -500,7 +500,8 @@ pub fn review(inspection: &Inspection) -> Findings {
     let accepted = Accepted::new(&inspection.history, change::inspection_name(&inspection.sources));
     let said = Claims::new(&settings, &inspection.books);
     for (key, mut group) in gathered {
-        if group.classes.len() > 1 {
+        // A layer beside one other class: nobody doubts what either of them is.
+        if group.classes.iter().filter(|class| **class != MaterialClass::Plated).count() > 1 {
             group.contest(&findings, &reviewers, |reading| {
                 if !counts_units {
                     return None;
@@ -631,6 +632,7 @@ impl Gathered {
         }
         let contested = assessed.class_from == ClassFrom::Contested;
         tally.class_contested += u64::from(contested);
+        tally.layers += u64::from(assessed.class == MaterialClass::Plated);
         tally.class_unknown += u64::from(assessed.class == MaterialClass::Unknown && !contested);
         tally.calibration_doubtful += u64::from(assessed.calibration.is_some());
         for (at, (judged, cautions)) in assessed.substances.iter().zip(&assessed.cautions).enumerate() {
@@ -646,7 +648,8 @@ impl Gathered {
         }
     }
 
-    /// A material whose readings have different classes is contested: each reading counts as of unknown class.
+    /// A material whose readings have different classes is contested: each reading counts as of unknown class, but for a
+    /// layer, which stays one.
     ///
     /// `unit` gives the unit of a reading and whether halogens count, where units are counted.
     fn contest<'u>(
@@ -662,16 +665,16 @@ impl Gathered {
         for reading in readings {
             let Some((source, row)) = findings.place(reading as usize) else { continue };
             let Some(reviewer) = reviewers.get(source) else { continue };
-            let class_from = reviewer.class(row).1;
-            let contested = reviewer.assess_as(MaterialClass::Unknown, class_from, row);
+            // What is measured through a layer stays undecided, whatever others say the material is.
+            let (own, class_from) = reviewer.class(row);
+            let class = self.judged_in(own);
+            let contested = reviewer.assess_as(class, class_from, row);
             let counted = match reviewer.repeats().group_of(row) {
                 None => contested,
-                Some(group) => {
-                    reviewer.assess_group(group, MaterialClass::Unknown, class_from).counted(&contested)
-                }
+                Some(group) => reviewer.assess_group(group, class, class_from).counted(&contested),
             };
             self.add(reading, &counted);
-            let by_limits = self.add_limits(reviewer, MaterialClass::Unknown, row);
+            let by_limits = self.add_limits(reviewer, class, row);
             if let Some((unit, halogens_count)) = unit(reading) {
                 self.add_unit(unit, by_limits.max(lot_sampling::seen(&counted, halogens_count)));
             }
@@ -731,6 +734,17 @@ impl Gathered {
         }
     }
 
+    /// The class that claims and results speak of: a layer among other classes is still a layer.
+    fn class_of_claims(&self) -> MaterialClass {
+        if self.tally.layers > 0 { MaterialClass::Plated } else { self.class() }
+    }
+
+    /// The class that a reading was judged in for the material, `own` being its own.
+    fn judged_in(&self, own: MaterialClass) -> MaterialClass {
+        let bare = self.classes.iter().filter(|class| **class != MaterialClass::Plated);
+        if own == MaterialClass::Plated || bare.count() < 2 { own } else { MaterialClass::Unknown }
+    }
+
     /// Judges what is claimed of the material by its measurements that are over limit or undecided.
     fn claim<'r>(
         &mut self,
@@ -742,7 +756,7 @@ impl Gathered {
             return;
         }
         let places: Vec<_> = self.readings.iter().filter_map(|reading| at(*reading)).collect();
-        let class = self.class();
+        let class = self.class_of_claims();
         let (mut groups, mut perhaps) = (Vec::new(), Vec::new());
         for place in &places {
             let (group, surely) = place.group();
@@ -758,13 +772,15 @@ impl Gathered {
             };
             let groups: BTreeMap<_, _> = places.iter().filter_map(of_group).collect();
             let assessed = groups.into_iter().map(|(key, place)| {
-                (key, place.reviewer.assess_group(key.1, class, place.reviewer.class(place.row).1))
+                let (own, from) = place.reviewer.class(place.row);
+                (key, place.reviewer.assess_group(key.1, self.judged_in(own), from))
             });
             assessed.collect()
         };
         let looks = |substance: Substance| {
             let at = substance as usize;
             let look = |&Place { index, reviewer, verdicts, row, .. }: &Place<'_>| {
+                let class = self.judged_in(verdicts.class);
                 // Repeats of a spot that are judged together are one measurement, as they are for the outcome.
                 let pooled = reviewer
                     .repeats()
@@ -792,7 +808,10 @@ impl Gathered {
                 };
                 let says = |cell: &Cell| cell.state == CellState::Number && !judged.is_shifted();
                 let number = cell.filter(says);
-                Some(Look { value: number.map(|cell| cell.value), sigma: judged.used.sigma })
+                // Where repeats disagree, what they show counts here, and not what one of them states.
+                let shown =
+                    (judged.reason == Some(Reason::RepeatsDisagree)).then(|| reviewer.shown_sigma(at, row));
+                Some(Look { value: number.map(|cell| cell.value), sigma: shown.unwrap_or(judged.used.sigma) })
             };
             places.iter().filter_map(look).collect()
         };
@@ -850,6 +869,7 @@ impl Gathered {
             tally.halogen_doubtful[at].add(more.halogen_doubtful[at]);
         }
         tally.class_contested += more.class_contested;
+        tally.layers += more.layers;
         tally.class_unknown += more.class_unknown;
         tally.calibration_doubtful += more.calibration_doubtful;
         tally.thickness_missing += more.thickness_missing;
@@ -962,7 +982,8 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
         let [_, _, of_part, of_name] = &names;
         let laboratory =
             lot.settling.results_of(names.each_ref().map(String::as_str), &[&group.tally, &aside.tally]);
-        let seen = settling::Material { class, tally: &group.tally, claims: &group.claims };
+        let seen =
+            settling::Material { class: group.class_of_claims(), tally: &group.tally, claims: &group.claims };
         lot.settling.apply_results(seen, &laboratory, &mut reasons);
         let about = key.2.as_deref().unwrap_or(class.code());
         if let Some(reason) = group.change.as_ref().and_then(|change| change.reason(about)) {

@@ -109,7 +109,8 @@ impl Known {
         }
         let open = judged.outcome != Outcome::Below && as_stated.outcome != Outcome::NotCapable;
         if self.disagree && open && judged.outcome != Outcome::Over {
-            return Judgement::new(Outcome::Undecided, Some(Reason::RepeatsDisagree), judged.used);
+            // What few repeats show comes with the factor for few in it: no uncertainty of this reading, so none is said.
+            return Judgement::new(Outcome::Undecided, Some(Reason::RepeatsDisagree), as_stated.used);
         }
         judged
     }
@@ -668,6 +669,14 @@ impl<'a> SourceReview<'a> {
         raises.then_some(shown)
     }
 
+    /// What repeats show of the sigma of one of them, with the factor for few and the extra relative term.
+    pub fn shown_sigma(&self, at: usize, row: usize) -> Option<Sigma> {
+        let shown =
+            self.raised_by_repeats(at, row, UsedSigma { sigma: Some(Sigma::ZERO), from: SigmaFrom::None })?;
+        let used = UsedSigma { sigma: Some(shown.sigma), from: SigmaFrom::Repeats };
+        self.with_relative(used, self.cell(at, row).value).sigma
+    }
+
     /// The extra relative uncertainty of a value, rounded up; `None` where it is larger than any sigma can be.
     fn relative_term(&self, value: MassFraction) -> Option<Sigma> {
         let whole = u64::from(self.relative) * value.units().unsigned_abs() / 10_000;
@@ -1023,7 +1032,7 @@ impl<'a> SourceReview<'a> {
             judged.used.from,
             SigmaFrom::Printed | SigmaFrom::PrintedMultipleSet | SigmaFrom::PrintedMultipleUnknown
         );
-        let whole = judged.used.sigma.filter(|_| stated && !judged.is_shifted())?;
+        let whole = judged.used.sigma.filter(|_| stated && judged.is_measure())?;
         let relative = self.relative_term(value)?;
         let floor = self.site_row(at, class).map_or(MassFraction::ZERO, |site| site.sigma);
         let constant = relative.in_quadrature(Sigma::from_one_sigma(floor)?).to_mass_fraction();
@@ -1104,7 +1113,7 @@ impl<'a> SourceReview<'a> {
         let (class, _) = self.class(row);
         let limit = rules::legal_limit(substance, class)?;
         let cell = self.cell(substance as usize, row);
-        let says = cell.state == CellState::Number && !judged.is_shifted();
+        let says = cell.state == CellState::Number && judged.is_measure();
         let sigma = judged.used.sigma.filter(|_| says)?;
         conformity::conformity(cell.value, sigma, limit.limit, limit.equal_is_within, conformity::GUARD)
     }

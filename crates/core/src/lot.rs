@@ -101,6 +101,8 @@ codes! {
         RowsRefused => "rows_refused",
         /// The composition flatly contradicts the class that was stated.
         ClassContested => "class_contested",
+        /// Readings state different classes, one of them a layer.
+        LayerAmongClasses => "layer_among_classes",
         /// The class is not known.
         ClassUnknown => "class_unknown",
         /// Cd or Pb below limit in plastic or light alloy of unstated thickness.
@@ -226,6 +228,7 @@ impl LotReasonCode {
             || matches!(
                 self,
                 LotReasonCode::ClassContested
+                    | LotReasonCode::LayerAmongClasses
                     | LotReasonCode::ClassUnknown
                     | LotReasonCode::ThicknessNotStated
                     | LotReasonCode::CalibrationDoubtful
@@ -416,6 +419,8 @@ pub struct MaterialTally {
     pub halogen_firm_over: [u64; 3],
     /// How many readings have a class that their composition contradicts.
     pub class_contested: u64,
+    /// How many readings are of a layer.
+    pub layers: u64,
     /// How many readings have an unknown class.
     pub class_unknown: u64,
     /// How many readings of plastic or light alloy have a Cd or Pb BL and no thickness.
@@ -546,6 +551,9 @@ impl MaterialTally {
         let contested = self.class_contested;
         if contested > 0 {
             add(LotReasonCode::ClassContested, Disposition::Hold, "", contested, self.readings);
+        }
+        if (1..self.readings).contains(&self.layers) {
+            add(LotReasonCode::LayerAmongClasses, Disposition::Hold, "", self.layers, self.readings);
         }
         if self.class_unknown > 0 {
             add(LotReasonCode::ClassUnknown, Disposition::Hold, "", self.class_unknown, self.readings);

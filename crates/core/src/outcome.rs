@@ -190,4 +190,10 @@ impl Judgement {
     pub fn is_shifted(&self) -> bool {
         self.reason == Some(Reason::NegativeBeyondError)
     }
+
+    /// False for a number whose sigma says nothing of how far it may lie from the truth: one that something moved, or whose
+    /// repeats disagree. No probability, no other decision rule and no measuring time rests on it.
+    pub fn is_measure(&self) -> bool {
+        !self.is_shifted() && self.reason != Some(Reason::RepeatsDisagree)
+    }
 }

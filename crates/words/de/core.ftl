@@ -193,6 +193,14 @@ lot-reason-rows_refused = { $count ->
        *[other] { $count } Zeilen der Quelle wurden
     } abgewiesen; hier kann etwas Gemessenes fehlen.
     .remedy = Abgewiesene Zeilen ansehen, Datei berichtigen oder erneut messen.
+lot-reason-layer_among_classes = Die Messungen dieses Werkstoffs unterscheiden sich in der Klasse, und { $count } von { $of } { $of ->
+        [one] Messung
+       *[other] Messungen
+    } { $count ->
+        [one] gilt
+       *[other] gelten
+    } einer Schicht (metallisch überzogen, beschichtet oder passiviert); was durch eine Schicht gemessen wurde, bleibt unentschieden.
+    .remedy = Der Schicht und dem blanken Werkstoff in der Datei zwei Namen geben und sie erneut laden, oder für beide die überzogene Klasse (plated) angeben.
 lot-reason-class_unknown = Die Werkstoffklasse von { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
@@ -636,6 +644,7 @@ summary-evidence_missing = Zum Annehmen fehlen Belege: { $list }.
 evidence-short-file_not_read = eine Datei, die nicht gelesen wurde
 evidence-short-units_not_stated = das Stück jeder Messung
 evidence-short-rows_refused = abgewiesene Zeilen, die anzusehen sind
+evidence-short-layer_among_classes = Schicht und blanker Werkstoff unter zwei Namen
 evidence-short-class_unknown = Werkstoffklasse
 evidence-short-thickness_not_stated = Dicke
 evidence-short-material_not_measured = ungemessene Werkstoffe

@@ -65,6 +65,7 @@ page-do-refused = { $n ->
   }
 page-do-refused-why = Zeilen von { $name } konnten nicht verwendet werden. Bei jeder steht, warum; berichtigen Sie die Datei und laden Sie sie noch einmal, oder lassen Sie es dabei.
 page-do-evidence-class = Die Werkstoffklasse angeben
+page-do-evidence-layer = Schicht und blanken Werkstoff getrennt benennen oder beide als überzogen angeben
 page-do-evidence-sigma = Angeben, wie viele Sigma die Fehler sind
 page-do-evidence-thickness = Die Dicke angeben
 page-do-evidence-materials = Angeben, woraus das Teil besteht

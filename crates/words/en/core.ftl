@@ -154,6 +154,14 @@ lot-reason-rows_refused = { $count ->
        *[other] { $count } rows of the source were
     } refused; something measured may be missing here.
     .remedy = Look at the refused rows, correct the file or measure again.
+lot-reason-layer_among_classes = Readings of this material differ on its class, and { $count } of { $of } { $of ->
+        [one] reading
+       *[other] readings
+    } { $count ->
+        [one] is
+       *[other] are
+    } of a layer (plated, coated or passivated); what is measured through a layer stays undecided.
+    .remedy = Give layer and bare material two names in the file and bring it again, or state plated for both.
 lot-reason-class_unknown = The material class of { $count } of { $of } { $of ->
         [one] reading
        *[other] readings
@@ -597,6 +605,7 @@ summary-evidence_missing = Evidence missing for an accept: { $list }.
 evidence-short-file_not_read = a file that was not read
 evidence-short-units_not_stated = the unit of each reading
 evidence-short-rows_refused = refused rows to look at
+evidence-short-layer_among_classes = a layer and a bare material under two names
 evidence-short-class_unknown = material class
 evidence-short-thickness_not_stated = thickness
 evidence-short-material_not_measured = unmeasured materials

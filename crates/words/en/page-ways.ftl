@@ -65,6 +65,7 @@ page-do-refused = { $n ->
   }
 page-do-refused-why = Rows of { $name } could not be used. Each says why; mend the file and bring it again, or leave it.
 page-do-evidence-class = Say the material class
+page-do-evidence-layer = Give layer and bare material two names, or say plated for both
 page-do-evidence-sigma = Say how many sigma the errors are
 page-do-evidence-thickness = Give the thickness
 page-do-evidence-materials = Say what the part is made of

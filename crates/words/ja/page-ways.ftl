@@ -53,6 +53,7 @@ page-do-columns-why = { $name }には、意味をはっきり決められない�
 page-do-refused = 取込み不可の{ $n }行を見る
 page-do-refused-why = { $name }に使えなかった行があります。行ごとに理由を示しています。ファイルを直して入れ直すか、そのままにしてください。
 page-do-evidence-class = 材料区分を指定する
+page-do-evidence-layer = 層と下地に別々の名前を付けるか、両方をめっきと指定する
 page-do-evidence-sigma = 誤差が何シグマかを指定する
 page-do-evidence-thickness = 厚さを入力する
 page-do-evidence-materials = 部品の材料をすべて入力する

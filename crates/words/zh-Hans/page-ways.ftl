@@ -53,6 +53,7 @@ page-do-columns-why = { $name }中有些列的含义无法确定。
 page-do-refused = 查看{ $n }个拒读行
 page-do-refused-why = { $name }中有些行无法使用，每行都写明原因。请改正文件后重新载入，或保持现状。
 page-do-evidence-class = 说明材料类别
+page-do-evidence-layer = 为表层和裸材料分别命名，或将两者均注明为电镀
 page-do-evidence-sigma = 说明误差是几倍σ
 page-do-evidence-thickness = 给出厚度
 page-do-evidence-materials = 说明部件由什么组成

@@ -330,12 +330,17 @@ pub fn review(table: &Table, given: &Given) -> ReviewOut {
         };
         for at in &rows {
             // Item 10: one material has one class; where its readings disagree, nobody knows which.
-            let contested = classes.len() > 1;
+            let contested = classes.iter().filter(|class| **class != Class::Plated).count() > 1
+                && readings[*at].class != Class::Plated;
             let reading = if contested {
                 read_as(Class::Unknown, readings[*at].class_from, &table.rows[*at], given)
             } else {
                 readings[*at].clone()
             };
+            // Item 6: a layer is never the material's, nor is what lies under it judged through it.
+            if classes.contains(&Class::Plated) && classes.len() > 1 {
+                material.reasons.insert(("layer_among_classes", String::new(), Disposition::Hold));
+            }
             material.reasons.extend(reasons_of_reading(&reading, given));
             for (worst, verdict) in material.worst.iter_mut().zip(&reading.substances) {
                 *worst = (*worst).max(verdict.outcome);

@@ -91,7 +91,7 @@ export const EVIDENCE: Evidence[] = [
   },
   { ...NOTHING, id: "materials", reasons: ["bill_of_materials_none", "material_not_measured", "material_not_listed", "material_changed", "change_not_compared"], acts: [{ kind: "materials", values: WEIGHT }] },
   { ...NOTHING, id: "thickness", reasons: ["thickness_not_stated"], perMaterial: { kind: "thickness_mm", type: "decimal" } },
-  { ...NOTHING, id: "class", reasons: ["class_unknown", "class_contested"], perMaterial: CLASS },
+  { ...NOTHING, id: "class", reasons: ["class_unknown", "class_contested", "layer_among_classes"], perMaterial: CLASS },
   { ...NOTHING, id: "sigma", reasons: ["multiple_not_stated"], perFile: SIGMA_MULTIPLE, acts: [{ kind: "relative_sigma", type: "decimal" }, REPEATS, UNCERTAINTY_HOLDS] },
   { ...NOTHING, id: "claims", reasons: ["claim_open"] },
   { ...NOTHING, id: "cr6", reasons: ["cr6_no_report", "cr6_other_class"] },

@@ -190,6 +190,8 @@ function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situati
   // What a check reading itself lacks stands in its file, not in its certificate.
   if (reason.code === "trust_not_certified" && /, (no_uncertainty|unit_unknown|day_unknown)$/.test(reason.said[0]?.about ?? "")) return action(name, "again-check", why, "came-in", RESULTS);
   if (["trust_not_certified", "trust_not_judged"].includes(reason.code)) return action(name, "evidence-certificate", why, "trust", "certificates-new", { folds: ["certificates"], otherwise: "evidence-trust" });
+  // Any other class would leave it as it is.
+  if (reason.code === "layer_among_classes") return action(name, "evidence-layer", why, "trust", "evidence-class");
   const at = AT[reason.code] ?? { focus: reason.code === "claim_open" ? claimField(offers) : `evidence-${id}` };
   return action(name, `evidence-${id}`, why, "trust", at.focus, { folds: at.folds ?? [], otherwise: `evidence-${id}` });
 }

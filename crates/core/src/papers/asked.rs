@@ -54,6 +54,7 @@ pub(super) const fn asked(code: LotReasonCode) -> &'static [Asked] {
         | Code::BillOfMaterialsNone
         | Code::MaterialNotListed
         | Code::ClassUnknown
+        | Code::LayerAmongClasses
         | Code::ClassContested
         | Code::ThicknessNotStated => &[Asked::Materials],
         Code::MaterialChanged => &[Asked::Change, Asked::Materials],

@@ -53,6 +53,7 @@ const fn step(code: LotReasonCode) -> Step {
         | Code::RowsRefused
         | Code::ClassContested
         | Code::ClassUnknown
+        | Code::LayerAmongClasses
         | Code::ThicknessNotStated
         | Code::BillOfMaterialsNone
         | Code::MaterialNotListed
