@@ -482,14 +482,16 @@ mod tests {
 
     #[test]
     fn every_view_has_the_keys_that_the_page_reads() {
-        let offers = offered(SETTINGS, TABLE);
+        let table = [TABLE, b"S3,P2,brass,B,metal,28000,200,2000,20,58,0.1\n"].concat();
+        let offers = offered(SETTINGS, &table);
         same_keys("OffersView", &offers);
         same_keys("BookOffer", &offers["books"][0]);
         same_keys("ExemptionView", &offers["exemptions"][0]);
         same_keys("CodeText", &offers["exemptions"][0]["groups"][0]);
         same_keys("MaterialOffer", &offers["materials"][0]);
         same_keys("SubstanceOffer", &offers["materials"][0]["substances"][0]);
-        same_keys("EntryOffer", &offers["materials"][0]["substances"][0]["entries"][0]);
+        // The claimed brass holds more than any entry lets it; the other is what 6(c) is for.
+        same_keys("EntryOffer", &offers["materials"][1]["substances"][0]["entries"][0]);
         same_keys("ClaimView", &offers["materials"][0]["claims"][0]);
         same_keys("Cr6View", &offers["materials"][0]["cr6"][0]);
         same_keys("SiteOffer", &offers["site_rows"][0]);
