@@ -3,3 +3,9 @@ declare module "*.ftl" {
   const text: string;
   export default text;
 }
+
+// A style sheet as its text.
+declare module "*.css" {
+  const text: string;
+  export default text;
+}

@@ -26,6 +26,7 @@ import { beginTraining } from "./train/room";
 import { beginWho } from "./places/who";
 import { drawWrite } from "./places/write";
 import { beginHand } from "./hand";
+import { useLaterStyles } from "./later-style";
 import { beginPresses } from "./pressed";
 import { beginProving } from "./proving";
 import { beginRemembering } from "./remembered";
@@ -88,6 +89,7 @@ function drawOnce(): void {
 }
 
 function start(): void {
+  useLaterStyles();
   sayMarkup(document);
   byId("page").hidden = false;
   const parts = Promise.all([inflatedText("plumbline-worker"), compiledCore()]);

@@ -8,9 +8,9 @@ use std::process::{Command, Stdio};
 /// The oldest browsers that can inflate the core by themselves (`DecompressionStream('deflate-raw')`).
 const TARGET: &str = "--target=chrome103,firefox113,safari16.4";
 
-/// A TypeScript entry and all it imports, as one plain script.
+/// A TypeScript entry and all it imports, as one plain script; words and styles it imports are texts in it.
 pub(crate) fn script(web: &Path, entry: &str) -> Result<String, Failure> {
-    esbuild(web, &["--bundle", "--format=iife", "--loader:.ftl=text", entry], "")
+    esbuild(web, &["--bundle", "--format=iife", "--loader:.ftl=text", "--loader:.css=text", entry], "")
 }
 
 /// A CSS entry and all it imports, as one style sheet.
