@@ -500,8 +500,7 @@ pub fn review(inspection: &Inspection) -> Findings {
     let accepted = Accepted::new(&inspection.history, change::inspection_name(&inspection.sources));
     let said = Claims::new(&settings, &inspection.books);
     for (key, mut group) in gathered {
-        // A layer beside one other class: nobody doubts what either of them is.
-        if group.classes.iter().filter(|class| **class != MaterialClass::Plated).count() > 1 {
+        if group.is_contested() {
             group.contest(&findings, &reviewers, |reading| {
                 if !counts_units {
                     return None;
@@ -739,10 +738,14 @@ impl Gathered {
         if self.tally.layers > 0 { MaterialClass::Plated } else { self.class() }
     }
 
+    /// True where readings differ on what the bare material is. A layer beside one other class: nobody doubts what either is.
+    fn is_contested(&self) -> bool {
+        self.classes.iter().filter(|class| **class != MaterialClass::Plated).count() > 1
+    }
+
     /// The class that a reading was judged in for the material, `own` being its own.
     fn judged_in(&self, own: MaterialClass) -> MaterialClass {
-        let bare = self.classes.iter().filter(|class| **class != MaterialClass::Plated);
-        if own == MaterialClass::Plated || bare.count() < 2 { own } else { MaterialClass::Unknown }
+        if own != MaterialClass::Plated && self.is_contested() { MaterialClass::Unknown } else { own }
     }
 
     /// Judges what is claimed of the material by its measurements that are over limit or undecided.
