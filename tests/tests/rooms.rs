@@ -342,6 +342,10 @@ fn imports(text: &str) -> Vec<String> {
     found
 }
 
+fn ends_in(path: &str, ending: &str) -> bool {
+    Path::new(path).extension().is_some_and(|its| its == ending)
+}
+
 #[test]
 fn the_page_and_the_worker_meet_only_in_what_they_share() {
     let top = in_project("web/src");
@@ -381,14 +385,13 @@ fn the_page_and_the_worker_meet_only_in_what_they_share() {
                 if outside > 0 {
                     // The catalogue of words is the one thing the page reads from another room.
                     let words = place.join("/");
-                    let catalogue = room == "page"
-                        && words.starts_with("crates/words/")
-                        && Path::new(&words).extension().is_some_and(|ending| ending == "ftl");
+                    let catalogue =
+                        room == "page" && words.starts_with("crates/words/") && ends_in(&words, "ftl");
                     assert!(catalogue, "{} imports {import}", path.display());
                     continue;
                 }
                 // A style that travels packed is a text to the script; only the page shows any.
-                let packed_style = room == "page" && place[0] == "styles" && import.ends_with(".css");
+                let packed_style = room == "page" && place[0] == "styles" && ends_in(&import, "css");
                 assert!(
                     packed_style || may.contains(&place[0].as_str()),
                     "{} imports {import}",
