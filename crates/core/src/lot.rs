@@ -147,6 +147,8 @@ codes! {
         MultipleNotStated => "multiple_not_stated",
         /// Readings took longer than the checks beside them, or less than half as long; printed.
         CheckTimesDiffer => "check_times_differ",
+        /// Readings lie between good checks that stand more than a day apart; printed.
+        ChecksFarApart => "checks_far_apart",
         /// Readings of a lot or a part, or over limit and certified by nothing, were marked as checks and stay product; printed.
         MarkNotTaken => "mark_not_taken",
         /// The named halogen book is not loaded.
@@ -238,6 +240,7 @@ impl LotReasonCode {
                     | LotReasonCode::TrustFailed
                     | LotReasonCode::TrustNotBracketed
                     | LotReasonCode::CheckTimesDiffer
+                    | LotReasonCode::ChecksFarApart
                     | LotReasonCode::MarkNotTaken
             )
     }

@@ -70,6 +70,11 @@ lot-reason-check_times_differ = { $count ->
        *[other] { $count } Messungen dauerten
     } länger als eine Kontrolle derselben Klasse oder weniger als halb so lang: Die Kontrolle zeigt davon weniger, als sie könnte.
     .remedy = Kontrollen so lange messen wie Ware.
+lot-reason-checks_far_apart = Die guten Kontrollen von { $count ->
+        [one] einer Messung
+       *[other] { $count } Messungen
+    } liegen mehr als einen Tag entfernt: { $about }. US EPA Method 6200 (9.4) verlangt eine Kontrolle zu Beginn und am Ende jedes Arbeitstags.
+    .remedy = Zu Beginn und am Ende jedes Arbeitstags eine Kontrollprobe messen.
 lot-reason-mark_not_taken = { $count ->
         [one] Eine Messung wurde als Kontrolle benannt oder gekennzeichnet und bleibt Ware
        *[other] { $count } Messungen wurden als Kontrollen benannt oder gekennzeichnet und bleiben Ware
@@ -81,6 +86,7 @@ evidence-short-trust_none = Kontrollmessungen
 evidence-short-trust_not_certified = zertifizierte Werte einer Kontrollprobe
 evidence-short-trust_not_judged = beurteilte Kontrollmessungen
 evidence-short-check_times_differ = die Messzeit einer Kontrolle
+evidence-short-checks_far_apart = Kontrollen am selben Tag
 evidence-short-mark_not_taken = eine Kennzeichnung, die nicht übernommen wurde
 trust-ok = zwischen guten Kontrollen
 trust-none = keine Kontrolle deckt es ab

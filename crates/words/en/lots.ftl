@@ -70,6 +70,11 @@ lot-reason-check_times_differ = { $count ->
        *[other] { $count } readings
     } took longer than a check of the same class, or less than half as long: the check shows less of it than it could.
     .remedy = Measure checks for as long as product.
+lot-reason-checks_far_apart = { $count ->
+        [one] The good checks of one reading stand
+       *[other] The good checks of { $count } readings stand
+    } more than a day away: { $about }. US EPA Method 6200 (9.4) asks for a check at the beginning and at the end of each working day.
+    .remedy = Measure a check standard at the beginning and at the end of each working day.
 lot-reason-mark_not_taken = { $count ->
         [one] One reading was named or marked as a check and stays product
        *[other] { $count } readings were named or marked as checks and stay product
@@ -81,6 +86,7 @@ evidence-short-trust_none = check readings
 evidence-short-trust_not_certified = certified values of a check standard
 evidence-short-trust_not_judged = judged check readings
 evidence-short-check_times_differ = the time of a check
+evidence-short-checks_far_apart = checks of the same day
 evidence-short-mark_not_taken = a mark that was not taken
 trust-ok = between good checks
 trust-none = no check covers it

@@ -39,6 +39,8 @@ lot-reason-trust_not_judged = { $count }件の点検測定が別に置かれ、�
     .remedy = 点検用標準試料の認証値を入力するか、「点検測定がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは trust = "advisory"）。その旨は報告書に印字されます。ファイルに製品のロットまたは部品の記載があれば、どの測定が製品でないかが分かります。
 lot-reason-check_times_differ = { $count }件の測定時間が、同じ区分の点検より長いか、その半分より短くなっています。点検が、それについて示せるはずのことを示しきれていません。
     .remedy = 点検は製品と同じ時間、測定してください。
+lot-reason-checks_far_apart = { $count }件の測定で、良好な点検が1日を超えて離れています：{ $about }。US EPA Method 6200（9.4）は、作業日ごとに始めと終わりの点検を求めています。
+    .remedy = 作業日ごとに、始めと終わりに点検用標準試料を測定してください。
 lot-reason-mark_not_taken = { $count }件の測定に点検という名前または印が付いていますが、製品のままとします。それによって測定がロットや部品から外れることはなく、試料の認証書がない限り、限度値超過の測定が外れることもありません。
     .remedy = ファイルでは点検測定のロットと部品を空のままにし、点検用標準試料の認証書を入力してください。
 evidence-short-trust_failed = 不良な点検に対応する測定のやり直し
@@ -47,6 +49,7 @@ evidence-short-trust_none = 点検測定
 evidence-short-trust_not_certified = 点検用標準試料の認証値
 evidence-short-trust_not_judged = 判定された点検測定
 evidence-short-check_times_differ = 点検の測定時間
+evidence-short-checks_far_apart = 同じ日の点検
 evidence-short-mark_not_taken = 採らなかった印
 trust-ok = 良好な点検の間
 trust-none = 対象とする点検なし

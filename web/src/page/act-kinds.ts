@@ -81,7 +81,7 @@ export interface Evidence {
 const NOTHING = { acts: [], perLot: [], perMaterial: null, perFile: null };
 
 export const EVIDENCE: Evidence[] = [
-  { ...NOTHING, id: "trust", reasons: ["trust_failed", "trust_not_bracketed", "trust_none", "trust_not_certified", "trust_not_judged", "check_times_differ", "mark_not_taken"], acts: [{ kind: "check_samples", type: "text" }, { kind: "blank_samples", type: "text" }, CHECK_RULE, BRACKET, { kind: "shift_starts", type: "text" }, { kind: "trust", values: WEIGHT }] },
+  { ...NOTHING, id: "trust", reasons: ["trust_failed", "trust_not_bracketed", "trust_none", "trust_not_certified", "trust_not_judged", "check_times_differ", "checks_far_apart", "mark_not_taken"], acts: [{ kind: "check_samples", type: "text" }, { kind: "blank_samples", type: "text" }, CHECK_RULE, BRACKET, { kind: "shift_starts", type: "text" }, { kind: "trust", values: WEIGHT }] },
   {
     ...NOTHING,
     id: "sampling",

@@ -78,7 +78,8 @@ const fn step(code: LotReasonCode) -> Step {
         | Code::TrustNone
         | Code::TrustNotCertified
         | Code::TrustNotJudged
-        | Code::CheckTimesDiffer => Step::Check,
+        | Code::CheckTimesDiffer
+        | Code::ChecksFarApart => Step::Check,
         Code::NotMeasured
         | Code::DetectionTooHigh
         | Code::NotCapable

@@ -42,7 +42,10 @@ pub fn lot_reason(words: &Words, reason: &LotReason) -> String {
         || [Halogen::Cl, Halogen::Total].iter().any(|of| of.name() == reason.about);
     let about = if halogen {
         words.say(&format!("halogen-{}", reason.about))
-    } else if matches!(reason.code, LotReasonCode::TrustFailed | LotReasonCode::TrustNotBracketed) {
+    } else if matches!(
+        reason.code,
+        LotReasonCode::TrustFailed | LotReasonCode::TrustNotBracketed | LotReasonCode::ChecksFarApart
+    ) {
         // It ends with the stretch of time.
         words.days_in(&reason.about)
     } else {

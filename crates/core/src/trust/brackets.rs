@@ -10,8 +10,9 @@
 //! A good side needs one good standard; any failed one spoils it, and one that could not be judged takes that from none. A blank that was contaminated is likewise cleared by a
 //! clean blank only, and concerns every class; a clean one brackets nothing, since a blind analyser sees a clean blank
 //! too. What failed on an instrument or in a mode that nobody names counts against every one it can be of, and
-//! what failed anywhere counts against readings that name none. The rule is our own; US EPA Method 6200, 9.4 asks for a check sample at the beginning of each working day, during
-//! active analyses and at the end of each day.
+//! what failed anywhere counts against readings that name none. The rule is our own; US EPA Method 6200, 9.4 asks for a
+//! check sample at the beginning of each working day, during active analyses and at the end of each day. Checks further
+//! apart than a day therefore still make a reading trusted, and the lot says so: see [`Brackets::far`].
 
 use std::collections::BTreeMap;
 
@@ -61,6 +62,8 @@ struct Event {
     /// Per judged element: the class it speaks for, and how.
     says: [Option<(MaterialClass, State)>; ELEMENTS],
     deciseconds: Option<u16>,
+    /// When, where it is known; of a day alone its beginning.
+    second: Option<i64>,
 }
 
 /// What one instrument in one mode saw, for one class: the trust of each element between two neighbouring checks.
@@ -72,6 +75,8 @@ struct Table {
     mended: Vec<[Trust; ELEMENTS]>,
     /// Where the run of gaps with the same trust begins.
     runs: Vec<[u32; ELEMENTS]>,
+    /// The last second at which a reading there is near its good checks; empty where every one is.
+    near_until: Vec<[i64; ELEMENTS]>,
     /// The shortest and the longest time of a standard of this class.
     deciseconds: Option<(u16, u16)>,
 }
@@ -169,6 +174,7 @@ impl Brackets {
                 sample: *samples.entry(folded_name(&check.sample)).or_insert(count),
                 says: says(check),
                 deciseconds: reviewer.deciseconds(*row),
+                second: check.moment.map(second_of),
             };
             let station = brackets.station_of(*at, source, *row);
             for (element, said) in event.says.iter().enumerate() {
@@ -205,7 +211,10 @@ impl Brackets {
             station.tables = CLASSES.map(|class| {
                 let gaps = gaps_of(&station.events, class);
                 let mended = if lacks { gaps_of(&mended, class) } else { Vec::new() };
-                Table { runs: runs(&gaps), gaps, mended, deciseconds: times(&station.events, class) }
+                let near_until =
+                    if per_shift { Vec::new() } else { near_until(&station.events, class, before_only) };
+                let deciseconds = times(&station.events, class);
+                Table { runs: runs(&gaps), gaps, mended, near_until, deciseconds }
             });
         }
         // A shift asks for times; where only the order of rows is known, nothing shows that a good check was of the shift.
@@ -376,6 +385,25 @@ impl Brackets {
         let gaps = station.tables.get(class)?.mended.get(between.first..=between.last)?;
         let helps = gaps.iter().all(|gap| gap.get(element) == Some(&Trust::Ok));
         *station.lacking.get(class)?.get(element).filter(|_| helps)?
+    }
+
+    /// True where some reading may lie far from its checks.
+    pub(super) fn has_far(&self) -> bool {
+        self.stations.iter().flat_map(|station| &station.tables).any(|table| !table.near_until.is_empty())
+    }
+
+    /// The elements whose good checks stand more than a day apart, or more than a day before a reading of this second where a
+    /// check before is enough. Where a time is not known, nothing is said.
+    pub(super) fn far(&self, between: Between, second: Option<i64>) -> [bool; ELEMENTS] {
+        let mut found = [false; ELEMENTS];
+        let table = self.stations.get(between.station).and_then(|one| one.tables.get(between.class as usize));
+        let gaps = table.and_then(|table| table.near_until.get(between.first..=between.last));
+        for gap in gaps.into_iter().flatten() {
+            for (found, until) in found.iter_mut().zip(gap) {
+                *found |= *until == i64::MIN || second.is_some_and(|second| second > *until);
+            }
+        }
+        found
     }
 
     /// The run of gaps with the same trust that a reading lies in.
@@ -635,6 +663,42 @@ fn runs(gaps: &[[Trust; ELEMENTS]]) -> Vec<[u32; ELEMENTS]> {
         }));
     }
     runs
+}
+
+/// How far apart checks may stand without a word: US EPA Method 6200, 9.4 asks for them at the beginning and at the end of
+/// each working day.
+const DAY: i64 = 86_400;
+
+/// The second of a moment; of a day alone its first.
+pub(super) fn second_of(moment: Moment) -> i64 {
+    moment.seconds().unwrap_or(moment.day.number() * DAY)
+}
+
+/// Per gap, and element, the last second at which a reading is near its good checks: any, where they stand at most a day
+/// apart or one of them has no time, and none, where they stand further apart. Where a check before is enough, a day after it.
+fn near_until(events: &[Event], class: MaterialClass, before_only: bool) -> Vec<[i64; ELEMENTS]> {
+    let mut found = vec![[i64::MAX; ELEMENTS]; events.len() + 1];
+    for element in 0..ELEMENTS {
+        let good = |event: &Event| {
+            let good = said(event, element, class) == Some(State::Good);
+            (good && event.kind == CheckKind::Standard).then_some(event.second)
+        };
+        let mut last = None;
+        for (gap, event) in found.iter_mut().skip(1).zip(events) {
+            last = good(event).unwrap_or(last);
+            gap[element] = last.map_or(i64::MAX, |last| last.saturating_add(DAY));
+        }
+        if before_only {
+            continue;
+        }
+        let mut next = None;
+        for at in (0..found.len()).rev() {
+            next = events.get(at).and_then(good).unwrap_or(next);
+            let Some(until) = found.get_mut(at).and_then(|gap| gap.get_mut(element)) else { continue };
+            *until = if next.is_some_and(|next| next > *until) { i64::MIN } else { i64::MAX };
+        }
+    }
+    if found.iter().flatten().all(|until| *until == i64::MAX) { Vec::new() } else { found }
 }
 
 fn times(events: &[Event], class: MaterialClass) -> Option<(u16, u16)> {

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::brackets::{Asked, Between};
+use super::brackets::{Asked, Between, second_of};
 use super::{CheckVerdict, ELEMENTS, Judged, Trust};
 use crate::identity::Identity;
 use crate::instant::{Clock, Moment};
@@ -42,6 +42,21 @@ type SharedKey = (Trust, Place, Place, usize);
 
 /// Source, instrument and mode as it writes them, and class of readings that no check covers.
 type NoneKey = (usize, TextId, TextId, MaterialClass);
+
+/// Puts the window of one reading to those of its run. Trusted readings have one only where their checks stand far apart.
+fn add_window(
+    windows: &mut BTreeMap<WindowKey, Window>,
+    (element, trust): (usize, Trust),
+    between: &Between,
+    judged: &Judged,
+    own: &Window,
+) {
+    let run = judged.brackets.run(*between, element, trust).unwrap_or_default();
+    windows
+        .entry((element, trust, between.station, between.class as usize, run))
+        .and_modify(|window| window.join(own))
+        .or_insert_with(|| own.clone());
+}
 
 fn count(counts: &mut [u64; ELEMENTS], element: usize) {
     if let Some(count) = counts.get_mut(element) {
@@ -91,6 +106,7 @@ impl<'a> Lots<'a> {
         // Between checks of which something is lacking that no measurement brings.
         let mut lacking: BTreeMap<usize, [u64; ELEMENTS]> = BTreeMap::new();
         let may_be_certified = judged.brackets.has_uncertified();
+        let may_be_far = judged.brackets.has_far();
         let (mut other_times, mut marks) = (0, 0);
         let mut windows: BTreeMap<WindowKey, Window> = BTreeMap::new();
         let mut asked = None;
@@ -102,11 +118,25 @@ impl<'a> Lots<'a> {
             marks += u64::from(judged.marks_not_taken.binary_search(&reading).is_ok());
             other_times += u64::from(judged.other_times.binary_search(&reading).is_ok());
             let of = trust.of(reading as usize);
-            let (mut found, mut fits) = (None, None);
+            let (mut found, mut fits, mut far) = (None, None, None);
             for (element, trust) in of.into_iter().enumerate() {
                 match trust {
                     None => {}
-                    Some(Trust::Ok) => covered = true,
+                    Some(Trust::Ok) => {
+                        covered = true;
+                        if !may_be_far {
+                            continue;
+                        }
+                        found = found.or_else(|| self.find(&mut asked, reading));
+                        let Some((between, own)) = &found else { continue };
+                        let far = *far.get_or_insert_with(|| {
+                            let (_, at, row) = own.first;
+                            judged.brackets.far(*between, self.moment(at, row).map(second_of))
+                        });
+                        if far.get(element).is_some_and(|far| *far) {
+                            add_window(&mut windows, (element, Trust::Ok), between, judged, own);
+                        }
+                    }
                     Some(Trust::None) => {
                         let fits = *fits.get_or_insert_with(|| {
                             let between =
@@ -133,11 +163,7 @@ impl<'a> Lots<'a> {
                             count(lacking.entry(check).or_default(), element);
                             continue;
                         }
-                        let run = judged.brackets.run(*between, element, trust).unwrap_or_default();
-                        windows
-                            .entry((element, trust, between.station, between.class as usize, run))
-                            .and_modify(|window| window.join(own))
-                            .or_insert_with(|| own.clone());
+                        add_window(&mut windows, (element, trust), between, judged, own);
                     }
                 }
             }
@@ -150,6 +176,7 @@ impl<'a> Lots<'a> {
             let about = self.name(&elements, &window);
             match trust {
                 Trust::Failed => add(LotReasonCode::TrustFailed, Disposition::Hold, about, window.count),
+                Trust::Ok => add(LotReasonCode::ChecksFarApart, Disposition::Accept, about, window.count),
                 _ => add(LotReasonCode::TrustNotBracketed, missing, about, window.count),
             }
         }
