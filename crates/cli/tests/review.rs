@@ -525,7 +525,7 @@ fn an_explanation_goes_by_settings_and_rule_books() {
         &["--settings", settings.to_str().expect("a path"), "--reading", "S1", "--of", "Pb"],
         &[&table],
     );
-    assert!(text(&with.stdout).contains("Judged as metal (set by the inspector)."), "{}", text(&with.stdout));
+    assert!(text(&with.stdout).contains("Judged as metal (set by a person)."), "{}", text(&with.stdout));
 }
 
 #[test]

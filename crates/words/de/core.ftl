@@ -91,7 +91,7 @@ reason-copper_or_glass_in_beam = Unter dem Grenzwert, aber in einem Verbundwerks
 
 sigma-printed = ausgegebener Fehler, Vielfaches in der Datei angegeben
 sigma-printed_multiple_unknown = ausgegebener Fehler, Vielfaches nicht angegeben: als ein Sigma gewertet, was das Band verbreitert
-sigma-printed_multiple_set = ausgegebener Fehler, Vielfaches vom Prüfer festgelegt
+sigma-printed_multiple_set = ausgegebener Fehler, Vielfaches von Hand festgelegt
 sigma-site_table = die eigene Wiederholbarkeit am Eingriffswert
 sigma-repeats = was Wiederholmessungen der Messstelle zeigen; das ist mehr als ausgegeben
 sigma-detection_limit = Nachweisgrenze geteilt durch drei
@@ -105,7 +105,7 @@ class-composite = Verbundwerkstoff / Elektronik
 class-plated = metallisch überzogen, beschichtet oder passiviert
 class-unknown = Klasse nicht bekannt
 class-from-declared = in der Datei angegeben
-class-from-setting = vom Prüfer festgelegt
+class-from-setting = von Hand festgelegt
 class-from-not_stated = niemand hat sie angegeben
 class-from-not_understood = das Wort der Datei ist keine hier bekannte Klasse
 class-from-not_in_book = das Regelwerk hat dafür keine Bänder
@@ -221,7 +221,7 @@ lot-reason-bill_of_materials_none = Für { $count ->
 lot-reason-material_not_listed = „{ $about }“ wurde gemessen und steht nicht auf der Werkstoffliste des Teils: Das ist vielleicht nicht der vereinbarte Werkstoff.
     .remedy = Klären, was es ist; die Werkstoffliste berichtigen oder die Änderung zurückweisen.
 lot-reason-sampling_none = Der Losumfang oder die vom Plan verlangte Stückzahl ist nicht angegeben; nichts zeigt also, dass genug gemessen wurde.
-    .remedy = Losumfang und die vom Plan verlangte Stückzahl angeben, oder Stichprobe auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+    .remedy = Losumfang und die vom Plan verlangte Stückzahl angeben.
 lot-reason-sampling_too_few = Vom am wenigsten geprüften Werkstoff { $count ->
         [one] wurde ein Stück
        *[other] wurden { $count } Stück
@@ -751,7 +751,7 @@ report-why = Warum
 report-next = Nächster Schritt
 report-material_head = Werkstoff, Teil, Los
 report-annex = Anhang: jede Messung
-report-annex_values = Werte in mg/kg ± ein Sigma; „<“ eine Nachweisgrenze; „–“ nicht gemessen; Text in Anführungszeichen, wie er in der Datei steht. Sigma: p ausgegeben, Vielfaches in der Datei angegeben; m ausgegeben, Vielfaches vom Prüfer festgelegt (die Zahl nach p oder m ist dieses Vielfache: p2 ist ein ausgegebener Fehler von zwei Sigma); u ausgegeben, Vielfaches unbekannt und als eins gewertet; t eigene Tabelle; r was Wiederholmessungen der Messstelle zeigen. „!“: Etwas macht das Ergebnis zweifelhaft; es steht unter „Zweifel an Ergebnissen“ oder bei dem offenen Ergebnis.
+report-annex_values = Werte in mg/kg ± ein Sigma; „<“ eine Nachweisgrenze; „–“ nicht gemessen; Text in Anführungszeichen, wie er in der Datei steht. Sigma: p ausgegeben, Vielfaches in der Datei angegeben; m ausgegeben, Vielfaches von Hand festgelegt (die Zahl nach p oder m ist dieses Vielfache: p2 ist ein ausgegebener Fehler von zwei Sigma); u ausgegeben, Vielfaches unbekannt und als eins gewertet; t eigene Tabelle; r was Wiederholmessungen der Messstelle zeigen. „!“: Etwas macht das Ergebnis zweifelhaft; es steht unter „Zweifel an Ergebnissen“ oder bei dem offenen Ergebnis.
 report-also = Dasselbe für
 report-also_more = und { $count } weitere
 report-annex_capped = Die ersten { $shown } von { $total } Messungen sind gedruckt; findings.csv enthält alle.

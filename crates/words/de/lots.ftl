@@ -11,7 +11,7 @@ lot-reason-trust_not_bracketed = { $count ->
         [one] Eine Messung liegt
        *[other] { $count } Messungen liegen
     } nicht zwischen zwei guten Kontrollen: { $about }. Eine Messung gilt nur mit den guten Kontrollen als verlässlich, die die Regel dafür verlangt.
-    .remedy = Die Kontrollprobe jetzt messen, falls seither nichts verändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen und die hier genannten mit dem Grund beiseitelegen, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit.
+    .remedy = Die Kontrollprobe jetzt messen, falls seither nichts verändert wurde, oder diese Messungen zwischen zwei guten Kontrollen wiederholen und die hier genannten mit dem Grund beiseitelegen.
 lot-reason-trust_none = { $count ->
         [0] Es ist weder Kontrollprobe noch Blindprobe angegeben; nichts zeigt also, dass das Gerät stimmte.
         [one] Bei einer Messung (von insgesamt { $of }) deckt keine Kontrolle { $about } ab. Es wurde dafür keine passende Kontrollprobe gemessen: Gerät { $instrument ->
@@ -40,7 +40,7 @@ lot-reason-trust_none = { $count ->
         [none] { "" }
         [unknown] , sobald ihre Klasse angegeben ist
        *[other] { " " }({ $class_name })
-    }, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Eine Kontrolle zählt nur in derselben Datei oder zu bekannter Zeit; eine, deren Klasse niemand nennt, deckt nichts ab.
+    }. Eine Kontrolle zählt nur in derselben Datei oder zu bekannter Zeit; eine, deren Klasse niemand nennt, deckt nichts ab.
 lot-reason-trust_not_certified = Eine passende Kontrollprobe wurde gemessen, und ihr zertifizierter Wert für { $about } ist nicht angegeben: Nichts zeigt, dass das Gerät für { $about } stimmte, bei { $count ->
         [one] einer Messung (von insgesamt { $of })
        *[other] { $count } von { $of } Messungen
@@ -53,9 +53,9 @@ lot-reason-trust_not_certified = Eine passende Kontrollprobe wurde gemessen, und
         [one] einer Messung (von insgesamt { $of })
        *[other] { $count } von { $of } Messungen
     }: { $cause }.
-    .remedy = Den zertifizierten Wert aus dem Zertifikat der Kontrollprobe angeben, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Nennt das Zertifikat keinen, eine Kontrollprobe messen, die einen hat.
-    .expired_remedy = Ein Zertifikat der Kontrollprobe { $sample } angeben, das am Tag ihrer Messung gilt, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Noch einmal messen hilft nicht, solange das Zertifikat abgelaufen ist.
-    .open_remedy = In der Datei oder in den Einstellungen angeben, was den Messungen der Kontrollprobe { $sample } fehlt (Unsicherheit, Einheit oder Tag), oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Auf dieselbe Weise noch einmal gemessen, zeigt sie nicht mehr.
+    .remedy = Den zertifizierten Wert aus dem Zertifikat der Kontrollprobe angeben. Nennt das Zertifikat keinen, eine Kontrollprobe messen, die einen hat.
+    .expired_remedy = Ein Zertifikat der Kontrollprobe { $sample } angeben, das am Tag ihrer Messung gilt. Noch einmal messen hilft nicht, solange das Zertifikat abgelaufen ist.
+    .open_remedy = In der Datei oder in den Einstellungen angeben, was den Messungen der Kontrollprobe { $sample } fehlt (Unsicherheit, Einheit oder Tag). Auf dieselbe Weise noch einmal gemessen, zeigt sie nicht mehr.
 lot-reason-trust_not_judged = { $count ->
         [one] Eine Kontrollmessung ist
        *[other] { $count } Kontrollmessungen sind
@@ -64,7 +64,7 @@ lot-reason-trust_not_judged = { $count ->
         [one] Eine unentschiedene Messung von { $about } heißt
        *[other] { $count } unentschiedene Messungen von { $about } heißen
     } nur dem Namen oder der Kennzeichnung nach Kontrolle. Kein Zertifikat sagt, was die Probe enthält, und andere Messungen der Datei nennen weder Los noch Teil: Es kann Ware dieses Loses sein.
-    .remedy = Die zertifizierten Werte der Kontrollprobe angeben, oder Verlässlichkeit auf „nur Hinweis“ setzen; der Bericht druckt das mit. Los oder Teil der Ware in der Datei zeigt, welche Messungen keine Ware sind.
+    .remedy = Die zertifizierten Werte der Kontrollprobe angeben. Los oder Teil der Ware in der Datei zeigt, welche Messungen keine Ware sind.
 lot-reason-check_times_differ = { $count ->
         [one] Eine Messung dauerte
        *[other] { $count } Messungen dauerten

@@ -52,7 +52,7 @@ reason-copper_or_glass_in_beam = Below the limit, but in a composite copper or g
 
 sigma-printed = printed error, multiple stated in the file
 sigma-printed_multiple_unknown = printed error, multiple not stated: taken as one sigma, which widens the band
-sigma-printed_multiple_set = printed error, multiple set by the inspector
+sigma-printed_multiple_set = printed error, multiple set by a person
 sigma-site_table = the site's repeatability at the action level
 sigma-repeats = what repeats of the spot show, which is more than what is printed
 sigma-detection_limit = detection limit divided by three
@@ -66,7 +66,7 @@ class-composite = composite / electronics
 class-plated = plated, coated or passivated
 class-unknown = class not known
 class-from-declared = stated in the file
-class-from-setting = set by the inspector
+class-from-setting = set by a person
 class-from-not_stated = nobody stated it
 class-from-not_understood = the file's word is not a class known here
 class-from-not_in_book = the rule book has no bands for it
@@ -182,7 +182,7 @@ lot-reason-bill_of_materials_none = No bill of materials is given for { $count -
 lot-reason-material_not_listed = "{ $about }" was measured and is not on the part's bill of materials: this may not be the material that was agreed.
     .remedy = Find out what it is; correct the bill of materials or reject the change.
 lot-reason-sampling_none = The lot size, or how many units the plan asks for, is not given, so nothing shows that enough was measured.
-    .remedy = Give the lot size and how many units the plan asks for, or set sampling to advisory; the report prints that.
+    .remedy = Give the lot size and how many units the plan asks for.
 lot-reason-sampling_too_few = { $count ->
         [one] One unit was
        *[other] { $count } units were
@@ -712,7 +712,7 @@ report-why = Why
 report-next = Next step
 report-material_head = Material, part, lot
 report-annex = Annex: every reading
-report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file. Sigma: p printed, multiple stated in the file; m printed, multiple set by the inspector (the number after p or m is that multiple: p2 is a printed error of two sigma); u printed, multiple unknown and taken as one; t the site's table; r what repeats of the spot show. "!": something makes the outcome doubtful; it stands under doubts beside results, or with the open outcome.
+report-annex_values = Values in mg/kg ± one sigma; "<" a detection limit; "–" not measured; text in quotation marks as it stands in the file. Sigma: p printed, multiple stated in the file; m printed, multiple set by a person (the number after p or m is that multiple: p2 is a printed error of two sigma); u printed, multiple unknown and taken as one; t the site's table; r what repeats of the spot show. "!": something makes the outcome doubtful; it stands under doubts beside results, or with the open outcome.
 report-also = The same for
 report-also_more = and { $count } more
 report-annex_capped = The first { $shown } of { $total } readings are printed; findings.csv holds all of them.

@@ -11,7 +11,7 @@ lot-reason-trust_not_bracketed = { $count ->
         [one] One reading lies
        *[other] { $count } readings lie
     } between no two good checks: { $about }. A reading is trusted only with the good checks that the bracket rule asks for.
-    .remedy = Measure the check standard now if nothing was changed since, or measure these again between two good checks and then set these readings aside, with the reason; or set trust to advisory; the report prints that.
+    .remedy = Measure the check standard now if nothing was changed since, or measure these again between two good checks and then set these readings aside, with the reason.
 lot-reason-trust_none = { $count ->
         [0] No check standard or blank is given, so nothing shows that the analyser was right.
         [one] No check covers { $about } in one reading ({ $of } in all). No check standard was measured for it that fits: instrument { $instrument ->
@@ -40,7 +40,7 @@ lot-reason-trust_none = { $count ->
         [none] { "" }
         [unknown] , once their class is stated
        *[other] { " " }({ $class_name })
-    }, or set trust to advisory; the report prints that. A check counts only in the same file or at a known time; one whose class nobody states covers nothing.
+    }. A check counts only in the same file or at a known time; one whose class nobody states covers nothing.
 lot-reason-trust_not_certified = A check standard that fits was measured, and its certified value of { $about } is not stated: nothing shows that the analyser was right about { $about } in { $count ->
         [one] one reading ({ $of } in all)
        *[other] { $count } of { $of } readings
@@ -53,9 +53,9 @@ lot-reason-trust_not_certified = A check standard that fits was measured, and it
         [one] one reading ({ $of } in all)
        *[other] { $count } of { $of } readings
     }: { $cause }.
-    .remedy = State the certified value from the certificate of the check standard, or set trust to advisory; the report prints that. If the certificate has none, measure a check standard that has one.
-    .expired_remedy = Give a certificate of check standard { $sample } that is valid on the day it was measured, or set trust to advisory; the report prints that. Measuring it again does not help while its certificate is past its day.
-    .open_remedy = Give what is missing of the readings of check standard { $sample } (their uncertainty, unit or day) in the file or in the settings, or set trust to advisory; the report prints that. Measured again in the same way, it shows no more.
+    .remedy = State the certified value from the certificate of the check standard. If the certificate has none, measure a check standard that has one.
+    .expired_remedy = Give a certificate of check standard { $sample } that is valid on the day it was measured. Measuring it again does not help while its certificate is past its day.
+    .open_remedy = Give what is missing of the readings of check standard { $sample } (their uncertainty, unit or day) in the file or in the settings. Measured again in the same way, it shows no more.
 lot-reason-trust_not_judged = { $count ->
         [one] One check reading is
        *[other] { $count } check readings are
@@ -64,7 +64,7 @@ lot-reason-trust_not_judged = { $count ->
         [one] One undecided reading of { $about } is
        *[other] { $count } undecided readings of { $about } are
     } called a check by name or mark alone. No certificate says what the sample holds, and other readings of the file state neither lot nor part: it may be product of this lot.
-    .remedy = Give the certified values of the check standard, or set trust to advisory; the report prints that. Lot or part of the product in the file shows which readings are no product.
+    .remedy = Give the certified values of the check standard. Lot or part of the product in the file shows which readings are no product.
 lot-reason-check_times_differ = { $count ->
         [one] One reading
        *[other] { $count } readings

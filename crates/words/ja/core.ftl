@@ -209,7 +209,7 @@ lot-reason-bill_of_materials_none = { $count }点の部品に材料構成表が�
 lot-reason-material_not_listed = 「{ $about }」は測定されましたが、部品の材料構成表にありません。取り決めた材料ではないかもしれません。
     .remedy = それが何かを調べ、材料構成表を直すか、変更を拒否してください。
 lot-reason-sampling_none = ロットの大きさ、または抜取検査方式が求める個数が示されていないため、十分に測定したことを示すものがありません。
-    .remedy = ロットの大きさと求められる個数を入力するか、「抜取りの記載がないとき」を「保留にせず、印字する」に設定してください（設定ファイルでは sampling = "advisory"）。その旨は報告書に印字されます。
+    .remedy = ロットの大きさと求められる個数を入力してください。
 lot-reason-sampling_too_few = 抜取りが最も少ない材料で測定されたのは{ $count }個です。抜取検査方式は{ $of }個を求めています。
     .remedy = 足りない個体を測定してください。
 lot-reason-multiple_not_stated = { $of }件の測定のうち{ $count }件で、表示誤差の倍数が示されていません。1シグマとみなすため、未確定域が広がります。

@@ -99,7 +99,9 @@ impl Papers<'_> {
             parts
         };
         let more = parts.len().saturating_sub(1);
-        let holding: Vec<_> = lot.reasons.iter().filter(|reason| reason.effect == lot.disposition).collect();
+        // The first is one of those that decide; behind a refusal the holds are reasons, too.
+        let first = lot.reasons.iter().find(|reason| reason.effect == lot.disposition);
+        let keeping = lot.reasons.iter().filter(|reason| reason.effect != Disposition::Accept).count();
         let who = lot.hold_ends.as_ref().map_or("", |ends| ends.who.as_str());
         let liftable = lot.disposition == Disposition::Hold
             && lot
@@ -130,10 +132,10 @@ impl Papers<'_> {
                     @if let Some(code) = code(&text) { (PreEscaped(code)) }
                 }
                 p class="because" {
-                    @if let Some(first) = holding.first() { (phrases::lot_reason(self.words, first)) }
+                    @if let Some(first) = first { (phrases::lot_reason(self.words, first)) }
                 }
                 // By itself, so that a long reason never cuts it off.
-                @if holding.len() > 1 { p class="more" { (self.with("paper-label_more_reasons", &[("count", &(holding.len() - 1).to_string())])) } }
+                @if keeping > 1 { p class="more" { (self.with("paper-label_more_reasons", &[("count", &(keeping - 1).to_string())])) } }
                 p class="lifts" { (self.say(lifts)) @if !who.is_empty() { (PreEscaped(self.words.bracketed(&self.name(Some(who)).0))) } }
             }
         }
