@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { test } from "node:test";
-import { browsers, visitChromium, writtenByCommandLine, writtenFiles } from "./drive.mjs";
+import { browsers, deliveries, visitChromium, writtenByCommandLine, writtenFiles } from "./drive.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -416,6 +416,49 @@ test("the headings are one stop of Tab, and each that stands for a term tells it
     await visit.close();
   }
 });
+
+for (const { name, visit: open } of browsers) {
+  test(`in ${name} the readings beside a failed check are shown, selected and set aside together, and one press brings them back`, async () => {
+    const { settings, results } = deliveries().find((one) => one.name === "07-check-standard");
+    const visit = await open();
+    const lot = () => visit.evaluate(() => document.querySelector(".lots article").innerText);
+    try {
+      await visit.choose("Result files", results);
+      await visit.choose("Settings", [settings]);
+      await visit.reviewed();
+      await visit.goTo("trust");
+      await visit.click("#trust-show-failed");
+      await shows(visit, "12 of 15 readings");
+      assert.match(await visit.text("#more-filters > summary"), /1 in use/);
+      assert.equal(await visit.evaluate(() => document.getElementById("filter-trust").value), "failed");
+      assert.match(await visit.evaluate(() => location.hash), /^#says\/trust=failed/, "the address holds a code of ours and no name");
+      assert.equal(await visit.evaluate(() => document.getElementById("selection-aside").hidden), true, "nothing is selected yet");
+      const before = await lot();
+      assert.match(before, /check beside 12 readings failed/);
+
+      await visit.click("#selection-all");
+      await visit.click("#selection-aside-give");
+      await visit.until("why not", () => document.getElementById("selection-why-refusal").textContent !== "");
+      assert.equal(await visit.evaluate(() => document.activeElement.id), "selection-why", "without a reason nothing is set aside");
+      assert.equal(await lot(), before);
+
+      await visit.type("#selection-why", "check failed at noon; measured again");
+      await visit.press("Enter");
+      await visit.event(/^Taken: 12 readings set aside/);
+      assert.equal(await visit.text("#readings-selected"), "");
+      assert.equal(await visit.evaluate(() => document.activeElement.id), "selection-all");
+      assert.doesNotMatch(await lot(), /check beside/);
+      assert.match(await visit.evaluate(() => document.getElementById("undo").title), /12 readings set aside/);
+
+      await visit.click("#undo");
+      await visit.event(/^Undone: 12 readings set aside/);
+      assert.equal(await lot(), before, "one press for all of them");
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+}
 
 for (const scheme of ["light", "dark"]) {
   for (const width of [1280, 360]) {

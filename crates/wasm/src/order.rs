@@ -26,6 +26,8 @@ pub(crate) struct Query {
     pub(crate) substance: String,
     /// An outcome's code, or `open` for all that are not settled; empty for any.
     pub(crate) outcome: String,
+    /// The code of a reading's trust, which is that of its worst element; empty for any.
+    pub(crate) trust: String,
     /// How many sigmas a value may lie from an edge of its band; empty for any.
     pub(crate) margin: String,
     /// A lot's index, or -1 for any.
@@ -77,6 +79,14 @@ pub(crate) fn order(inspection: &Inspection, findings: &Findings, lots: &[u32], 
     }
     if !query.outcome.is_empty() || !query.substance.is_empty() {
         found.retain(|reading| outcome_answers(findings, *reading as usize, query));
+    }
+    if !query.trust.is_empty() {
+        // Of a check reading nobody asks between which checks it lies.
+        found.retain(|reading| {
+            let at = *reading as usize;
+            let product = findings.verdicts.get(at).is_some_and(|verdicts| !verdicts.check);
+            product && findings.trust.worst(at).code() == query.trust
+        });
     }
     let texts: [(&str, &[Identity], bool); 5] = [
         (&query.part, &[Identity::Part], false),
@@ -426,6 +436,7 @@ mod tests {
             sample: String::new(),
             substance: String::new(),
             outcome: String::new(),
+            trust: String::new(),
             margin: String::new(),
             lot: -1,
             group: String::new(),

@@ -12,6 +12,7 @@ use plumbline_core::report::{PROGRAM, books, exemptions, json, phrases, rulers};
 use plumbline_core::ruler::{self, Picture};
 use plumbline_core::rules::{self, ProblemCode};
 use plumbline_core::substance::{Element, Halogen, Substance};
+use plumbline_core::trust::Trust;
 use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
 
@@ -190,6 +191,8 @@ pub(crate) struct Summary {
     line_says: String,
     line_evidence: String,
     outcome_counts: Vec<SubstanceCounts>,
+    /// Code and words of what the checks may say of a reading, from worst to best.
+    trusts: Vec<(&'static str, String)>,
     sources: Vec<SourceView>,
     lots: Vec<LotView>,
     parts: Vec<PartView>,
@@ -539,6 +542,11 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
         line_says: phrases::summary_says(words, findings),
         line_evidence: phrases::summary_evidence(words, findings),
         outcome_counts: outcome_counts(findings, words),
+        trusts: Trust::ALL
+            .iter()
+            .rev()
+            .map(|trust| (trust.code(), words.say(&format!("trust-{}", trust.code()))))
+            .collect(),
         sources: (0..inspection.sources.len())
             .filter_map(|at| source(inspection, Some(findings), words, at))
             .collect(),

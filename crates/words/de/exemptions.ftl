@@ -150,21 +150,12 @@ expiries-none = Keine beanspruchte oder mögliche Ausnahme hat hier ein Ablaufda
 expiry-claimed = { $day }: Ausnahme { $entry } für { $about } läuft ab ({ $renewal }). Beansprucht für { $count ->
         [one] einen Werkstoff
        *[other] { $count } Werkstoffe
-    } in { $lots ->
-        [one] Los
-       *[other] den Losen
-    } { $names }.
+    }, in: { $names }.
 expiry-candidate = { $day }: Ausnahme { $entry } für { $about } läuft ab ({ $renewal }). Nicht beansprucht; das wäre vielleicht möglich, für { $count ->
         [one] einen Werkstoff
        *[other] { $count } Werkstoffe
-    } in { $lots ->
-        [one] Los
-       *[other] den Losen
-    } { $names }.
+    }, in: { $names }.
 expiry-undated = { $day }: Ausnahme { $entry } für { $about } läuft ab ({ $renewal }). Nicht beansprucht; ob das möglich ist, hängt vom Tag des Inverkehrbringens ab, und der ist nicht angegeben. Es ginge um { $count ->
         [one] einen Werkstoff
        *[other] { $count } Werkstoffe
-    } in { $lots ->
-        [one] Los
-       *[other] den Losen
-    } { $names }.
+    }, in: { $names }.

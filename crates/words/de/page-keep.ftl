@@ -24,6 +24,10 @@ page-keep-step-photos = { $n ->
     [one] ein Foto geladen
    *[other] { $n } Fotos geladen
   }
+page-keep-step-set-aside = { $n ->
+    [one] eine Messung beiseitegelegt
+   *[other] { $n } Messungen beiseitegelegt
+  }
 page-keep-step-and-more = { $act } und { $n } weitere
 page-keep-taken-out = { $name } wurde herausgenommen.
 page-keep-put-back = Wieder aufnehmen

@@ -627,6 +627,7 @@ page-evidence-lots-left = { $n ->
    *[other] { $n } weitere Lose: eine Einstellungsdatei benutzen.
   }
 page-trust-others = Andere fehlende Belege
+page-trust-show = Diese Messungen zeigen
 page-trust-lots = { $n ->
     [one] Los: { $names }.
    *[other] { $n } Lose: { $names }.

@@ -150,21 +150,12 @@ expiries-none = No claimed or possible exemption has a day of expiry here.
 expiry-claimed = { $day }: exemption { $entry } for { $about } expires ({ $renewal }). Claimed for { $count ->
         [one] one material
        *[other] { $count } materials
-    } in { $lots ->
-        [one] lot
-       *[other] lots
-    } { $names }.
+    }, in: { $names }.
 expiry-candidate = { $day }: exemption { $entry } for { $about } expires ({ $renewal }). Not claimed; it may be, for { $count ->
         [one] one material
        *[other] { $count } materials
-    } in { $lots ->
-        [one] lot
-       *[other] lots
-    } { $names }.
+    }, in: { $names }.
 expiry-undated = { $day }: exemption { $entry } for { $about } expires ({ $renewal }). Not claimed; whether it may be depends on the day of placing on the market, which is not stated. It would be for { $count ->
         [one] one material
        *[other] { $count } materials
-    } in { $lots ->
-        [one] lot
-       *[other] lots
-    } { $names }.
+    }, in: { $names }.

@@ -24,6 +24,10 @@ page-keep-step-photos = { $n ->
     [one] one photograph brought in
    *[other] { $n } photographs brought in
   }
+page-keep-step-set-aside = { $n ->
+    [one] one reading set aside
+   *[other] { $n } readings set aside
+  }
 page-keep-step-and-more = { $act } and { $n } more
 page-keep-taken-out = { $name } was taken out.
 page-keep-put-back = Put back

@@ -627,6 +627,7 @@ page-evidence-lots-left = { $n ->
    *[other] { $n } more lots: use a settings file.
   }
 page-trust-others = Other evidence missing
+page-trust-show = Show these readings
 page-trust-lots = { $n ->
     [one] Lot: { $names }.
    *[other] { $n } lots: { $names }.

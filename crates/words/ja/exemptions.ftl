@@ -144,6 +144,6 @@ cr6-positive = 陽性：クロム(VI)が存在
 
 expiries-title = 失効する適用除外と、その時期
 expiries-none = 主張された、または対象としうる適用除外に、失効日のあるものはここにありません。
-expiry-claimed = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。ロット{ $names }の{ $count }材料について主張されています。
-expiry-candidate = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていませんが、ロット{ $names }の{ $count }材料について主張しうるものです。
-expiry-undated = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていません。主張できるかどうかは上市日によりますが、上市日が示されていません。対象はロット{ $names }の{ $count }材料です。
+expiry-claimed = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。{ $count }材料について主張されています：{ $names }。
+expiry-candidate = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていませんが、{ $count }材料について主張しうるものです：{ $names }。
+expiry-undated = { $day }：{ $about }についての適用除外{ $entry }が失効（{ $renewal }）。主張されていません。主張できるかどうかは上市日によりますが、上市日が示されていません。対象は{ $count }材料です：{ $names }。

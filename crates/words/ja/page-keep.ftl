@@ -21,6 +21,7 @@ page-keep-step-mapping = { $name }の列の意味
 page-keep-step-history = { $name }の履歴
 page-keep-step-bill = { $name }の材料構成表
 page-keep-step-photos = 写真{ $n }枚の取込み
+page-keep-step-set-aside = 測定{ $n }件の除外
 page-keep-step-and-more = { $act }、ほか{ $n }件
 page-keep-taken-out = { $name }を外しました。
 page-keep-put-back = 戻す

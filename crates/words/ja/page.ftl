@@ -499,6 +499,7 @@ page-class-now = 現在有効：{ $classes }。
 page-material-unnamed = 材料名なし
 page-evidence-lots-left = ほかに{ $n }ロット：設定ファイルを使ってください。
 page-trust-others = その他の足りない裏付け
+page-trust-show = これらの測定を表示
 page-trust-lots = { $n }ロット：{ $names }。
 page-parts-heading = 部品{ $n }点、うち材料構成表なし{ $open }点
 page-parts-hint = 部品の均質材料をすべて、名前の間を | で区切って書いてください。均質材料とは、全体が一様な組成で、切ったりこすり取ったりしても異なる材料に分けられないものです。

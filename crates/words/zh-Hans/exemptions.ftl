@@ -144,6 +144,6 @@ cr6-positive = 阳性：存在六价铬
 
 expiries-title = 哪些豁免将到期，何时到期
 expiries-none = 此处所主张的或可能的豁免都没有到期日。
-expiry-claimed = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。已为{ $count }种材料主张，批次{ $names }。
-expiry-candidate = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；可为{ $count }种材料主张，批次{ $names }。
-expiry-undated = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；能否主张取决于投放市场的日期，而该日期未写明。涉及{ $count }种材料，批次{ $names }。
+expiry-claimed = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。已为{ $count }种材料主张，见于：{ $names }。
+expiry-candidate = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；可为{ $count }种材料主张，见于：{ $names }。
+expiry-undated = { $day }：针对{ $about }的豁免{ $entry }到期（{ $renewal }）。未主张；能否主张取决于投放市场的日期，而该日期未写明。涉及{ $count }种材料，见于：{ $names }。

@@ -21,6 +21,7 @@ page-keep-step-mapping = { $name }中的各列含义
 page-keep-step-history = { $name }中的历史文件
 page-keep-step-bill = { $name }中的物料清单
 page-keep-step-photos = 载入{ $n }张照片
+page-keep-step-set-aside = 搁置{ $n }个读数
 page-keep-step-and-more = { $act }以及另外{ $n }项
 page-keep-taken-out = 已移出{ $name }。
 page-keep-put-back = 放回

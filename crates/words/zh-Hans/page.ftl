@@ -490,6 +490,7 @@ page-class-now = 当前有效：{ $classes }。
 page-material-unnamed = 材料未命名
 page-evidence-lots-left = 另有{ $n }个批次：请用设置文件。
 page-trust-others = 缺少的其他证据
+page-trust-show = 显示这些读数
 page-trust-lots = { $n }个批次：{ $names }。
 page-parts-heading = { $n }个部件，{ $open }个未注明
 page-parts-hint = 写明该部件的每一种均质材料，名称之间用|隔开：每一种从头到尾组成一致，用切割或刮削都不能再分成不同的材料。

@@ -79,6 +79,7 @@ function textsOf(number: string | undefined): Record<string, string> | null {
 const CODED: Record<string, (value: string, summary: Summary) => boolean> = {
   substance: (value, summary) => summary.outcome_counts.some((row) => row.substance === value),
   outcome: (value, summary) => value === "open" || summary.outcome_counts.some((row) => row.counts.some((one) => one.outcome === value)),
+  trust: (value, summary) => summary.trusts.some(([code]) => code === value),
   sort: (value) => ORDERS.includes(value),
   group: (value) => /^[a-z_]{1,20}$/.test(value),
   margin: (value) => /^\d(\.\d{1,2})?$/.test(value),

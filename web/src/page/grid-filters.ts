@@ -36,6 +36,7 @@ export class Filters {
   private readonly text = el("input", { id: "filter-text", type: "search", autocomplete: "off", "data-say-placeholder": "page-filter-text-where", "aria-keyshortcuts": "/" });
   private readonly substance = el("select", { id: "filter-substance" });
   private readonly outcome = el("select", { id: "filter-outcome" });
+  private readonly trust = el("select", { id: "filter-trust" });
   private readonly sort = el("select", { id: "filter-sort" });
   private readonly group = el("select", { id: "filter-group" });
   private readonly margin = el("input", { id: "filter-margin", type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": "filter-margin-refusal filter-margin-why" });
@@ -65,6 +66,7 @@ export class Filters {
         "div",
         { class: "filters" },
         ...TYPED.map((name) => field(`page-grid-filter-${name.replace("_", "-")}`, this.typed[name], this.known[name])),
+        field("page-column-trust", this.trust),
         field("page-grid-filter-margin", this.margin),
       ),
       this.marginRefusal,
@@ -102,6 +104,7 @@ export class Filters {
       this.ask({ substance: by, ...order });
     });
     this.outcome.addEventListener("change", () => this.ask({ outcome: this.outcome.value }));
+    this.trust.addEventListener("change", () => this.ask({ trust: this.trust.value }));
     this.group.addEventListener("change", () => this.ask({ group: this.group.value }));
     this.sort.addEventListener("change", () => this.ask({ sort: this.sort.value, descending: false }));
   }
@@ -172,13 +175,14 @@ export class Filters {
     if (document.activeElement !== this.margin) this.margin.value = query.margin;
     this.substance.value = query.substance;
     this.outcome.value = query.outcome;
+    this.trust.value = query.trust;
     this.group.value = query.group;
     this.sort.value = query.sort;
     this.direction.textContent = say(`page-filter-${query.descending ? "descending" : "ascending"}${query.sort === "worst" ? "-worst" : ""}`);
     const lot = summary.lots[query.lot];
     this.oneLot.hidden = lot === undefined;
     if (lot !== undefined) this.oneLot.textContent = say("page-grid-one-lot", { lot: lotName(lot) });
-    const used = [...TYPED.map((name) => query[name]), query.margin].filter((value) => value !== "").length;
+    const used = [...TYPED.map((name) => query[name]), query.trust, query.margin].filter((value) => value !== "").length;
     this.more.textContent = used === 0 ? "" : say("page-grid-more-used", { n: used });
     if (used > 0 && !this.drawnOnce) this.fold.open = true;
     this.drawnOnce = true;
@@ -198,6 +202,7 @@ export class Filters {
       for (const one of row.counts) outcomes.set(one.outcome, one.short === one.text ? one.text : `${one.short} \u2013 ${one.text}`);
     }
     this.outcome.replaceChildren(any(), el("option", { value: "open" }, say("page-filter-open")), ...[...outcomes].map(([code, words]) => el("option", { value: code }, words)));
+    this.trust.replaceChildren(any(), ...summary.trusts.map(([code, words]) => el("option", { value: code }, words)));
     this.group.replaceChildren(el("option", { value: "" }, say("page-grid-group-none")), ...GROUPS.map((group) => el("option", { value: group }, say(`page-grid-group-${group}`))));
     this.sort.replaceChildren(...[...ORDERS, ...summary.other_elements].map((order) => el("option", { value: order }, orderName(order))));
     suggest(this.known.lot_name, summary.lots.map((lot) => lot.lot));

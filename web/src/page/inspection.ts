@@ -325,29 +325,39 @@ function actName(kind: string): string {
 
 /** Records one act and shows its effect. Returns what is wrong with it, if the core refuses it: the control says so in its place. */
 export function doAct(doing: Doing): Promise<Problem | null> {
+  return record(doing.kind, [doing], async () => {
+    const taken = (await actsNow()).at(-1);
+    await took(taken === undefined || doing.quiet === true ? null : say("page-event-taken", { act: actText(taken) }));
+  });
+}
+
+/** Records several acts of one kind as one step, which `said` names, and reviews once. */
+export function doActs(kind: string, doings: Omit<Doing, "kind">[], said: Said): Promise<Problem | null> {
+  return record(kind, doings, () => took(say("page-event-taken", { act: say(said.key, said.given) }), said));
+}
+
+function record(kind: string, doings: Omit<Doing, "kind">[], done: () => Promise<void>): Promise<Problem | null> {
   return inTurn(async () => {
-    const act: ActInput = {
-      kind: doing.kind,
-      target: doing.target ?? "",
-      value: doing.value,
-      by: state.initials,
-      at: state.day,
-      note: doing.note ?? "",
-    };
     let refused: Problem | null = null;
-    await stepOrBack(say("page-where-act", { kind: actName(act.kind) }), async () => {
+    await stepOrBack(say("page-where-act", { kind: actName(kind) }), async () => {
       const machine = await running();
-      const { answer } = await machine.ask("act", { act });
-      if (answer.problem !== null) {
-        refused = answer.problem;
-        change({ event: `${say("page-trouble-act-what")} ${answer.problem.text} ${answer.problem.remedy}` });
-        return;
+      const before = told.given.length;
+      let reread = false;
+      for (const { target = "", value, note = "" } of doings) {
+        const act: ActInput = { kind, target, value, by: state.initials, at: state.day, note };
+        const { answer } = await machine.ask("act", { act });
+        if (answer.problem !== null) {
+          refused = answer.problem;
+          change({ event: `${say("page-trouble-act-what")} ${answer.problem.text} ${answer.problem.remedy}` });
+          break;
+        }
+        told.given.push({ kind: "act", act });
+        reread ||= answer.reread;
       }
-      told.given.push({ kind: "act", act });
-      if (answer.reread) await readWithoutTheBroken(true);
+      if (told.given.length === before) return;
+      if (reread) await readWithoutTheBroken(true);
       await reviewOrNothing();
-      const taken = (await actsNow()).at(-1);
-      await took(taken === undefined || doing.quiet === true ? null : say("page-event-taken", { act: actText(taken) }));
+      await done();
     });
     return refused;
   });

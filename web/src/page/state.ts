@@ -153,6 +153,7 @@ export const ANY_READING: Query = {
   sample: "",
   substance: "",
   outcome: "",
+  trust: "",
   margin: "",
   lot: -1,
   group: "",

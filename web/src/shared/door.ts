@@ -275,6 +275,8 @@ export interface Summary {
   /** What evidence is missing for an accept. */
   line_evidence: string;
   outcome_counts: { substance: string; counts: OutcomeCount[] }[];
+  /** Code and words of what the checks may say of a reading, from worst to best. */
+  trusts: [string, string][];
   sources: SourceView[];
   lots: LotView[];
   /** The first 2000. */
@@ -455,6 +457,8 @@ export interface Query {
   substance: string;
   /** "" for any, an outcome code, or "open". */
   outcome: string;
+  /** "" for any, or a trust's code. */
+  trust: string;
   /** How many sigmas, 0.1 to 5, a value may lie from an edge of its band or from its limit. */
   margin: string;
   /** -1 for any. */

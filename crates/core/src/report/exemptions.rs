@@ -275,7 +275,6 @@ pub fn expiry(words: &Words, inspection: &Inspection, findings: &Findings, expir
             ("about", row.substance.symbol()),
             ("renewal", &renewal),
             ("count", &expiry.materials.len().to_string()),
-            ("lots", &lots.len().to_string()),
             ("names", &words.list(&names)),
         ],
     )

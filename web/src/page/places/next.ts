@@ -10,7 +10,7 @@ import { MEASURED_AGAIN, RESULTS } from "../next-action";
 import { lotName, namesOf } from "../outcomes";
 import { say } from "../words";
 import { nothingRead } from "./nothing-read";
-import { gatherReasons, isOpen, type GatheredReason } from "./reasons";
+import { TRUST_OF, gatherReasons, isOpen, type GatheredReason } from "./reasons";
 
 const LOTS_AT_ONCE = 4;
 const MOST_LOTS = 60;
@@ -142,7 +142,7 @@ function showLot(reason: GatheredReason, lot: LotView): HTMLElement {
       "data-lot": lot.index,
       on: {
         click: () => {
-          void showOrder({ ...ANY_READING, lot: lot.index, outcome: reason.kind === "outcome" ? "open" : "" });
+          void showOrder({ ...ANY_READING, lot: lot.index, outcome: reason.kind === "outcome" ? "open" : "", trust: TRUST_OF[reason.code] ?? "" });
           goTo("says", "readings-heading");
         },
       },

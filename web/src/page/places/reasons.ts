@@ -48,6 +48,9 @@ export function gatherReasons(summary: Summary, kind: ReasonView["kind"]): Gathe
   return [...gathered.values()];
 }
 
+/** The trust of the readings that a reason is about. */
+export const TRUST_OF: Record<string, string> = { trust_failed: "failed", trust_not_bracketed: "not_bracketed", trust_none: "none" };
+
 /** An advisory reason is printed and asks nothing of anyone. */
 export function isOpen(reason: GatheredReason): boolean {
   return reason.holds;

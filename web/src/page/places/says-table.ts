@@ -6,6 +6,7 @@ import { readingColumns } from "../columns";
 import { detailContent, readingTitle } from "../detail";
 import { append, el, type Child } from "../elements";
 import { Grid } from "../grid";
+import { SettingAside } from "../grid-aside";
 import { ColumnChoice } from "../grid-columns";
 import { Copying } from "../grid-copy";
 import { Filters } from "../grid-filters";
@@ -77,6 +78,13 @@ export function makeSaysTable(host: HTMLElement): void {
 
   // ---- what is selected ----
   const copying = new Copying();
+  const aside = new SettingAside(
+    () => grid.selection.within(state.order),
+    () => {
+      grid.clearSelection();
+      allButton.focus();
+    },
+  );
   const selected = el("p", { id: "readings-selected", class: "readings-selected", "aria-live": "polite" });
   const copyButton = el("button", { type: "button", id: "selection-copy", class: "tool", on: { click: () => void copy() }, "data-say": "page-grid-copy" });
   const noneButton = el("button", {
@@ -97,6 +105,7 @@ export function makeSaysTable(host: HTMLElement): void {
     selected.textContent = n === 0 ? "" : say("page-grid-selected", { n, shown: count(n) });
     copyButton.hidden = n === 0;
     noneButton.hidden = n === 0;
+    aside.offer(n > 0);
   }
   function copy(): Promise<void> {
     const chosen = grid.selection.within(state.order);
@@ -192,6 +201,7 @@ export function makeSaysTable(host: HTMLElement): void {
     paper,
     split,
     el("div", { class: "under-filters selecting" }, selected, copyButton, allButton, noneButton, copying.root),
+    aside.root,
     el("p", { class: "quiet", "data-say": "page-readings-keys" }),
     el("p", { class: "quiet", "data-say": "page-grid-keys" }),
   );

@@ -21,7 +21,7 @@ import { cr6Given } from "./cr6";
 import { holdsGiven } from "./holds";
 import { laboratoryGiven } from "./laboratory";
 import { lazyFold } from "./lazy-fold";
-import { gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
+import { TRUST_OF, gatherReasons, isOpen, worstFirst, type GatheredReason } from "./reasons";
 import { nothingRead } from "./nothing-read";
 import { partsGiven } from "./parts-given";
 import { lotSampling } from "./says-ahead";
@@ -79,7 +79,19 @@ function effect(reason: GatheredReason): HTMLElement {
     {},
     el("p", {}, ...[...new Set(reason.said.map((one) => one.text))].slice(0, 3).map((text) => el("span", { class: "sentence" }, text))),
     el("p", { class: "quiet" }, reason.remedy, between("gap"), say("page-trust-lots", { n: reason.lots.length, names: namesOf(reason.lots) })),
+    showOf(reason),
   );
+}
+
+/** The readings beside a check that failed or is missing: there they are selected, and set aside once they were measured again. */
+function showOf(reason: GatheredReason): Child {
+  const trust = TRUST_OF[reason.code];
+  if (trust === undefined) return null;
+  const show = (): void => {
+    void showOrder({ ...ANY_READING, trust });
+    goTo("says", "readings-heading");
+  };
+  return el("button", { type: "button", id: `trust-show-${trust}`, class: "tool", on: { click: show } }, say("page-trust-show"));
 }
 
 function card(evidence: Evidence, reasons: GatheredReason[], summary: Summary, offers: OffersView): HTMLElement {
