@@ -289,12 +289,12 @@ for (const kind of browsers) {
       await visit.click("#parts-given [id^=act-learned]");
       await visit.event(/^Taken: homogeneous materials listed: housing, lid \(part P-1\)/);
       assert.match(await visit.text("#parts-given"), /Counts now: housing\|lid\. Given by accepted lot A-03 of 2026-10-03/);
-      assert.match((await lots(visit))["A-1"].text, /^A-1[^]*hold[^]*lists "lid", and it was not measured/);
+      assert.match((await lots(visit))["A-1"].text, /^A-1[^]*hold[^]*Material "lid" of the part was not measured/);
       await undone(visit);
       await visit.goTo("came-in");
       await visit.choose("Bill of materials", writtenFiles({ "bill.csv": "Part;Material\nP-1;housing\nP-1;gasket\n" }));
       await visit.event(/^Bill of materials taken from bill\.csv/);
-      assert.match((await lots(visit))["A-1"].text, /lists "gasket", and it was not measured/);
+      assert.match((await lots(visit))["A-1"].text, /Material "gasket" of the part was not measured/);
       await undone(visit);
       assert.doesNotMatch((await lots(visit))["A-1"].text, /gasket/);
       assert.deepEqual(visit.complaints, []);

@@ -423,8 +423,9 @@ for (const { name, visit: open } of browsers) {
     const visit = await open();
     const lot = () => visit.evaluate(() => document.querySelector(".lots article").innerText);
     try {
+      await visit.choose("Settings file", [settings]);
+      await visit.event(/settings\.toml/);
       await visit.choose("Result files", results);
-      await visit.choose("Settings", [settings]);
       await visit.reviewed();
       await visit.goTo("trust");
       await visit.click("#trust-show-failed");
@@ -438,7 +439,7 @@ for (const { name, visit: open } of browsers) {
 
       await visit.click("#selection-all");
       await visit.click("#selection-aside-give");
-      await visit.until("why not", () => document.getElementById("selection-why-refusal").textContent !== "");
+      await visit.until("why not", () => document.getElementById("selection-why-refusal").textContent === "Write why first: the report prints it.");
       assert.equal(await visit.evaluate(() => document.activeElement.id), "selection-why", "without a reason nothing is set aside");
       assert.equal(await lot(), before);
 
@@ -448,6 +449,7 @@ for (const { name, visit: open } of browsers) {
       assert.equal(await visit.text("#readings-selected"), "");
       assert.equal(await visit.evaluate(() => document.activeElement.id), "selection-all");
       assert.doesNotMatch(await lot(), /check beside/);
+      assert.match(await visit.text("#summary"), /12 readings in one lot \(12 set aside\)[^]*Every reading is set aside: none says anything of a lot/);
       assert.match(await visit.evaluate(() => document.getElementById("undo").title), /12 readings set aside/);
 
       await visit.click("#undo");

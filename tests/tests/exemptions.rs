@@ -289,9 +289,9 @@ fn days_of_expiry_name_their_lots() {
     assert_eq!(
         say,
         [
-            "2026-12-11: exemption 6(a) for Pb expires (renewal not known). Not claimed; it may be, for one material in lot E-2.",
-            "2027-06-30: exemption 6(c) for Pb expires (renewal not known). Claimed for 2 materials in lots E-1, E-2.",
-            "2027-06-30: exemption 6(a)-I for Pb expires (renewal not known). Not claimed; it may be, for one material in lot E-2.",
+            "2026-12-11: exemption 6(a) for Pb expires (renewal not known). Not claimed; it may be, for one material, in: E-2.",
+            "2027-06-30: exemption 6(c) for Pb expires (renewal not known). Claimed for 2 materials, in: E-1, E-2.",
+            "2027-06-30: exemption 6(a)-I for Pb expires (renewal not known). Not claimed; it may be, for one material, in: E-2.",
         ]
     );
 }
@@ -307,7 +307,7 @@ fn an_entry_that_is_over_is_not_offered_and_without_a_day_of_placing_nothing_is_
         })
     };
     let brass = Scene { claimed: false, ..covered() };
-    let ends = "for one material in lot D-7.";
+    let ends = "for one material, in: D-7.";
     let known = |renewal| format!("2027-06-30: exemption 6(c) for Pb expires ({renewal}). Not claimed; ");
     assert_eq!(say(&brass), [format!("{}it may be, {ends}", known("renewal not known"))]);
     let undated = Scene { placed: None, ..brass.clone() };
@@ -325,7 +325,7 @@ fn an_entry_that_is_over_is_not_offered_and_without_a_day_of_placing_nothing_is_
     }
     // Claimed, it stays listed as long as it may cover.
     let claimed = Scene { claimed: true, ..late.clone() };
-    assert!(say(&claimed)[0].ends_with("Claimed for one material in lot D-7."), "{:?}", say(&claimed));
+    assert!(say(&claimed)[0].ends_with("Claimed for one material, in: D-7."), "{:?}", say(&claimed));
 }
 
 /// Within a maximum, at a minimum, and no number at all are three sentences.

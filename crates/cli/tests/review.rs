@@ -660,6 +660,23 @@ fn an_act_for_what_is_not_there_is_said() {
 }
 
 #[test]
+fn where_every_reading_is_set_aside_nothing_is_called_below_limit() {
+    let folder = folder("all-aside");
+    let lot = write(&folder, "lot.csv", CLEAN);
+    let rows = CLEAN.trim_end().lines().count() - 1;
+    let aside = |line: usize| {
+        format!("[[set_aside]]\nsource = \"lot.csv\"\nline = {line}\nwhy = \"check failed\"\n")
+    };
+    let all: String = (2..rows + 2).map(aside).collect();
+    let settings = write(&folder, "settings.toml", &format!("{ADVISORY}{all}"));
+    let done = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&lot]);
+    assert_eq!(status(&done), 1);
+    let said = text(&done.stdout);
+    assert!(said.contains("Every reading is set aside: none says anything of a lot."), "{said}");
+    assert!(said.contains(&format!("({rows} set aside)")) && !said.contains("below limit"), "{said}");
+}
+
+#[test]
 fn a_plan_says_how_many_units_which_and_what_it_does_not_prove() {
     let plan = |arguments: &str| plumbline(format!("plan {arguments}").split_ascii_whitespace());
     let output = plan("--lot-size 480 --rule single --level S-2 --aql 1.5 --seed 7");

@@ -211,7 +211,7 @@ lot-reason-thickness_not_stated = Cadmium oder Blei ist unter dem Grenzwert in K
        *[other] Messungen
     }); ein dünnes Stück zeigt weniger, als es enthält.
     .remedy = Dicke in Millimetern angeben.
-lot-reason-material_not_measured = Die Werkstoffliste nennt „{ $about }“; dieser Werkstoff wurde nicht gemessen.
+lot-reason-material_not_measured = Werkstoff „{ $about }“ des Teils wurde nicht gemessen: Keine Messung davon zählt.
     .remedy = Messen.
 lot-reason-bill_of_materials_none = Für { $count ->
         [one] ein Teil
@@ -621,12 +621,16 @@ summary-counts = { $readings ->
     } in { $lots ->
         [one] einem Los
        *[other] { $lots } Losen
+    }{ $aside ->
+        [0] { "" }
+       *[other] { " " }({ $aside } beiseitegelegt)
     }{ $checks ->
         [0] { "" }
         [one] { " " }und eine Kontrollmessung
        *[other] { " " }und { $checks } Kontrollmessungen
     }: { $accept } annehmen (für die Stoffe des Screenings), { $hold } sperren, { $not_accept } nicht annehmen.
 summary-only_checks = Alle Messungen sind als Kontrollen benannt: Von einem Los wurde nichts gemessen.
+summary-all_set_aside = Alle Messungen sind beiseitegelegt: Keine sagt etwas über ein Los.
 summary-readings_below = Was die Messungen sagen: Jeder Stoff des Screenings ist unter dem Grenzwert oder nicht anwendbar.
 summary-readings_say = Was die Messungen sagen: { $list }.
 summary-over_limit = { $about } über dem Grenzwert bei { $count }

@@ -172,7 +172,7 @@ lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic or l
        *[other] readings
     }); a thin piece shows less than it holds.
     .remedy = State the thickness in millimetres.
-lot-reason-material_not_measured = The bill of materials lists "{ $about }", and it was not measured.
+lot-reason-material_not_measured = Material "{ $about }" of the part was not measured: no reading of it counts.
     .remedy = Measure it.
 lot-reason-bill_of_materials_none = No bill of materials is given for { $count ->
         [one] a part
@@ -582,12 +582,16 @@ summary-counts = { $readings ->
     } in { $lots ->
         [one] one lot
        *[other] { $lots } lots
+    }{ $aside ->
+        [0] { "" }
+       *[other] { " " }({ $aside } set aside)
     }{ $checks ->
         [0] { "" }
         [one] { " " }and one check reading
        *[other] { " " }and { $checks } check readings
     }: { $accept } accept (for the substances screened), { $hold } hold, { $not_accept } not accept.
 summary-only_checks = All readings are named as checks: nothing of a lot was measured.
+summary-all_set_aside = Every reading is set aside: none says anything of a lot.
 summary-readings_below = What the readings say: every substance screened is below limit or not applicable.
 summary-readings_say = What the readings say: { $list }.
 summary-over_limit = { $about } over limit in { $count }

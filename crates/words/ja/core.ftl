@@ -202,7 +202,7 @@ lot-reason-class_unknown = { $of }件の測定のうち{ $count }件の材料区
     .remedy = 材料区分を指定してください。
 lot-reason-thickness_not_stated = 厚さが示されていないプラスチックまたは軽合金で、カドミウムまたは鉛が限度値未満です（{ $of }件の測定のうち{ $count }件）。薄いものは、実際の含有量より低く示されます。
     .remedy = 厚さをミリメートルで入力してください。
-lot-reason-material_not_measured = 材料構成表に「{ $about }」がありますが、測定されていません。
+lot-reason-material_not_measured = 部品の材料「{ $about }」は未測定です（数に入る測定がありません）。
     .remedy = 測定してください。
 lot-reason-bill_of_materials_none = { $count }点の部品に材料構成表がないため、測定されていない材料があるかもしれません。
     .remedy = 部品の均質材料を一覧にしてください。
@@ -543,11 +543,15 @@ target-material = 部品{ $part }の材料{ $material }
 ## Summary lines
 
 summary-no_readings = 測定はまだありません。
-summary-counts = { $lots }ロット、{ $readings }件の測定{ $checks ->
+summary-counts = { $lots }ロット、{ $readings }件の測定{ $aside ->
+        [0] { "" }
+       *[other] （うち{ $aside }件は除外）
+    }{ $checks ->
         [0] { "" }
        *[other] 、ほかに点検測定{ $checks }件
     }：受入れ可（スクリーニングした物質について）{ $accept }、保留{ $hold }、受入れ不可{ $not_accept }。
 summary-only_checks = すべての測定が点検とされています。ロットのものは何も測定されていません。
+summary-all_set_aside = すべての測定が除外されています。ロットについて何も示していません。
 summary-readings_below = 測定が示すこと：スクリーニングした物質は、すべて限度値未満または判定対象外です。
 summary-readings_say = 測定が示すこと：{ $list }。
 summary-over_limit = { $about }が限度値超過 { $count }件

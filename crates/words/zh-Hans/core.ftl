@@ -154,7 +154,7 @@ lot-reason-class_unknown = { $of }个读数中有{ $count }个的材料类别未
     .remedy = 注明材料类别。
 lot-reason-thickness_not_stated = 塑料或轻合金中的镉或铅低于限值，但未注明厚度（{ $of }个读数中有{ $count }个）；薄件显示的含量少于实际含量。
     .remedy = 以毫米注明厚度。
-lot-reason-material_not_measured = 物料清单列有“{ $about }”，但未测量。
+lot-reason-material_not_measured = 部件的材料“{ $about }”未测量：没有计入的读数。
     .remedy = 测量该材料。
 lot-reason-bill_of_materials_none = 有{ $count }个部件未给出物料清单，因此可能有材料未测量。
     .remedy = 列出该部件的均质材料。
@@ -495,11 +495,15 @@ target-material = 部件{ $part }的材料{ $material }
 ## Summary lines
 
 summary-no_readings = 尚无读数。
-summary-counts = { $lots }个批次，{ $readings }个读数{ $checks ->
+summary-counts = { $lots }个批次，{ $readings }个读数{ $aside ->
+        [0] { "" }
+       *[other] （其中{ $aside }个已搁置）
+    }{ $checks ->
         [0] { "" }
        *[other] ，另有{ $checks }个核查读数
     }：{ $accept }批接收（仅就所筛选的物质），{ $hold }批暂扣，{ $not_accept }批不接收。
 summary-only_checks = 所有读数都标为核查：没有测量任何批次的产品。
+summary-all_set_aside = 所有读数均已搁置：没有读数能说明任何批次。
 summary-readings_below = 读数所示：每种所筛选的物质都低于限值或不适用。
 summary-readings_say = 读数所示：{ $list }。
 summary-over_limit = { $about }超出限值{ $count }个

@@ -57,23 +57,25 @@ export class SettingAside {
   private async send(): Promise<void> {
     const readings = this.chosen();
     if (this.sending || readings.length === 0) return;
-    if (readings.length > MOST) {
-      this.refuse(say("page-grid-set-aside-most", { most: MOST }));
+    const value = this.why.value.trim();
+    const most = readings.length > MOST;
+    if (most || value === "") {
+      this.refuse(most ? say("page-grid-set-aside-most", { most: MOST }) : say("page-grid-set-aside-why"));
+      if (!most) this.why.focus();
       return;
     }
     this.sending = true;
-    await this.setAside(readings).finally(() => {
+    await this.setAside(readings, value).finally(() => {
       this.sending = false;
     });
   }
 
-  private async setAside(readings: Uint32Array): Promise<void> {
+  private async setAside(readings: Uint32Array, value: string): Promise<void> {
     const here = stillHere();
     const about = state.summary;
     const rows = await fetchRows(readings, []);
     // Numbers of readings belong to the findings they were taken from.
     if (rows === null || state.summary !== about) return;
-    const value = this.why.value.trim();
     const problem = await doActs("set_aside", rows.map((row) => ({ target: readingTarget(row.source, row.line), value })), { key: "page-keep-step-set-aside", given: { n: rows.length } });
     if (problem !== null) {
       this.refuse(`${problem.text} ${problem.remedy}`);

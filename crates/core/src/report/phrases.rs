@@ -820,11 +820,13 @@ pub fn summary_counts(words: &Words, findings: &Findings) -> String {
         |disposition| findings.lots.iter().filter(|lot| lot.disposition == disposition).count().to_string();
     // Checks are no product: they stand apart from what the lots count.
     let checks = findings.trust.checks.len();
+    let aside: usize = findings.materials.iter().map(|material| material.set_aside.len()).sum();
     words.with(
         "summary-counts",
         &[
             ("readings", &findings.verdicts.len().saturating_sub(checks).to_string()),
             ("checks", &checks.to_string()),
+            ("aside", &aside.to_string()),
             ("lots", &findings.lots.len().to_string()),
             ("accept", &count(Disposition::Accept)),
             ("hold", &count(Disposition::Hold)),
@@ -840,6 +842,10 @@ pub fn summary_says(words: &Words, findings: &Findings) -> String {
     }
     if findings.lots.is_empty() {
         return words.say("summary-only_checks");
+    }
+    // Of nothing, everything would be below limit.
+    if findings.materials.iter().all(|material| material.readings.is_empty()) {
+        return words.say("summary-all_set_aside");
     }
     let mut reasons = Reasons::default();
     for material in &findings.materials {
