@@ -664,9 +664,8 @@ fn where_every_reading_is_set_aside_nothing_is_called_below_limit() {
     let folder = folder("all-aside");
     let lot = write(&folder, "lot.csv", CLEAN);
     let rows = CLEAN.trim_end().lines().count() - 1;
-    let aside = |line: usize| {
-        format!("[[set_aside]]\nsource = \"lot.csv\"\nline = {line}\nwhy = \"check failed\"\n")
-    };
+    let aside =
+        |line: usize| format!("[[set_aside]]\nsource = \"lot.csv\"\nline = {line}\nwhy = \"check failed\"\n");
     let all: String = (2..rows + 2).map(aside).collect();
     let settings = write(&folder, "settings.toml", &format!("{ADVISORY}{all}"));
     let done = reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&lot]);

@@ -27,7 +27,8 @@ const JOINS: [&str; 5] = ["join-list", "join-series", "join-sentences", "join-co
 pub const ENGLISH_TAG: &str = "en";
 
 /// The arguments that count, and so choose plurals.
-const COUNTS: [&str; 9] = ["count", "checks", "of", "rows", "readings", "lots", "take", "units", "n"];
+const COUNTS: [&str; 10] =
+    ["count", "checks", "aside", "of", "rows", "readings", "lots", "take", "units", "n"];
 const POINT: &str = ".";
 const DECIMAL: &str = "locale-decimal";
 const TWO_DIGITS: &str = "locale-two_digits";
