@@ -452,6 +452,16 @@ for (const { name, visit: open } of browsers) {
       assert.match(await visit.text("#summary"), /12 readings in one lot \(12 set aside\)[^]*Every reading is set aside: none says anything of a lot/);
       assert.match(await visit.evaluate(() => document.getElementById("undo").title), /12 readings set aside/);
 
+      await visit.click("#filter-clear");
+      await shows(visit, "15 of 15 readings");
+      await visit.pick("#filter-sort", "worst");
+      await visit.type("#filter-text", "CHK");
+      await shows(visit, "3 of 15 readings");
+      await visit.click("#selection-all");
+      await visit.type("#selection-why", "it failed");
+      await visit.press("Enter");
+      await visit.until("no", () => /Check readings are in no lot/.test(document.getElementById("selection-why-refusal").textContent));
+
       await visit.click("#undo");
       await visit.event(/^Undone: 12 readings set aside/);
       assert.equal(await lot(), before, "one press for all of them");

@@ -660,6 +660,30 @@ fn an_act_for_what_is_not_there_is_said() {
 }
 
 #[test]
+fn a_check_reading_is_not_set_aside_and_that_is_said() {
+    let folder = folder("check-aside");
+    let table = format!("{}CHK,metal,70,3,5,1,1,0.5,5,1\n", CLEAN);
+    let lot = write(&folder, "lot.csv", &table);
+    let certificate = "[[certificate]]\nsample = \"CHK\"\nelement = \"Cd\"\nvalue = \"100 mg/kg\"\nu = \"4 mg/kg\"\nk = \"2\"\nid = \"C-7\"\n";
+    let settings = |aside: &str| {
+        let text = format!("{ADVISORY}check_samples = [\"CHK\"]\n{certificate}{aside}");
+        write(&folder, "settings.toml", &text)
+    };
+    let run = |aside: &str| {
+        let settings = settings(aside);
+        reviewed(&folder.join("out"), &[OsStr::new("--settings"), settings.as_os_str()], &[&lot])
+    };
+    let failed = run("");
+    let aside = run("[[set_aside]]\nsource = \"lot.csv\"\nline = 3\nwhy = \"it failed\"\n");
+    for done in [&failed, &aside] {
+        assert_eq!(status(done), 1);
+        assert!(text(&done.stdout).contains("A check beside one reading failed"), "{}", text(&done.stdout));
+    }
+    let said = text(&aside.stdout);
+    assert!(said.contains("line 3 of lot.csv, which is a check reading: it counts in no lot"), "{said}");
+}
+
+#[test]
 fn where_every_reading_is_set_aside_nothing_is_called_below_limit() {
     let folder = folder("all-aside");
     let lot = write(&folder, "lot.csv", CLEAN);

@@ -778,6 +778,8 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
             &phrases::written_of(source, element, row),
         )
     };
+    let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
+    let trust = findings.trust.worst(index).code();
     RowView {
         index,
         source: source.name.clone(),
@@ -792,11 +794,8 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
         class: assessed.class.code(),
         class_text: words.say(&format!("class-{}", assessed.class.code())),
         class_from: assessed.class_from.code(),
-        trust: findings.trust.worst(index).code(),
-        trust_text: match findings.verdicts.get(index) {
-            Some(verdicts) if verdicts.check => words.say("report-check"),
-            _ => words.say(&format!("trust-{}", findings.trust.worst(index).code())),
-        },
+        trust: if check { "check" } else { trust },
+        trust_text: if check { words.say("report-check") } else { words.say(&format!("trust-{trust}")) },
         cells: Substance::ALL
             .iter()
             .zip(&assessed.substances)

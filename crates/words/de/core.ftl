@@ -204,8 +204,8 @@ lot-reason-layer_among_classes = Die Messungen dieses Werkstoffs unterscheiden s
 lot-reason-class_unknown = Die Werkstoffklasse von { $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen
-    } ist nicht bekannt; beurteilt wurde nach jeder Klasse, und das schlechteste Ergebnis zählt.
-    .remedy = Werkstoffklasse angeben.
+    } ist nicht bekannt, oder Messungen eines Werkstoffs nennen verschiedene; beurteilt wurde nach jeder Klasse, und das schlechteste Ergebnis zählt.
+    .remedy = Werkstoffklasse angeben. Zwei Werkstoffe brauchen zwei Namen.
 lot-reason-thickness_not_stated = Cadmium oder Blei ist unter dem Grenzwert in Kunststoff oder Leichtmetall, dessen Dicke nicht angegeben ist ({ $count } von { $of } { $of ->
         [one] Messung
        *[other] Messungen

@@ -535,6 +535,7 @@ lot-reason-hold_overdue = Die Sperre sollte bis { $about } enden, und dieser Tag
 lot-reason-quarantine_exceeds_lot = { $count } Stück sollen separiert sein, aber das Los hat nur { $of }.
     .remedy = Noch einmal zählen: Der Losumfang oder die Zahl der separierten Stücke ist falsch.
 act-not_matched = { $act }: für { $target }; das kommt hier nicht vor. Es klärt nichts.
+act-not_aside = { $act }: für { $target }, eine Kontrollmessung: Sie zählt in keinem Los, und was sie über das Gerät sagt, bleibt.
 act-not_followed = { $act }: für { $target }; ein Zertifikat oder die Liste der Blindproben nennt diese Probe. Sie bleibt eine Kontrolle; ist sie Ware, ihren Namen dort herausnehmen.
 
 lab-verdict-within = innerhalb

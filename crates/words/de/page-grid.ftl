@@ -40,6 +40,7 @@ page-grid-select-all = Alle auswählen
 page-grid-select-none = Auswahl aufheben
 page-grid-set-aside = Die ausgewählten Messungen beiseitelegen, weil
 page-grid-set-aside-why = Zuerst den Grund angeben: Der Bericht druckt ihn.
+page-grid-set-aside-checks = Kontrollmessungen gehören zu keinem Los und werden nicht beiseitegelegt.
 page-grid-set-aside-most = Höchstens { $most } auf einmal: weniger auswählen.
 page-grid-copy = Für eine Tabellenkalkulation kopieren
 page-grid-copying = Die ausgewählten Messungen werden zusammengestellt

@@ -165,8 +165,8 @@ lot-reason-layer_among_classes = Readings of this material differ on its class, 
 lot-reason-class_unknown = The material class of { $count } of { $of } { $of ->
         [one] reading
        *[other] readings
-    } is not known; they were judged under every class and the worst counts.
-    .remedy = State the material class.
+    } is not known, or readings of one material differ on it; they were judged under every class and the worst counts.
+    .remedy = State the material class. What is two materials needs two names.
 lot-reason-thickness_not_stated = Cadmium or lead is below limit in plastic or light alloy whose thickness is not stated ({ $count } of { $of } { $of ->
         [one] reading
        *[other] readings

@@ -545,6 +545,7 @@ lot-reason-hold_overdue = The hold was to end by { $about }, and that day is pas
 lot-reason-quarantine_exceeds_lot = { $count } units are said to be kept apart, and the lot has { $of }.
     .remedy = Count again: the lot size or the number kept apart is wrong.
 act-not_matched = { $act }: for { $target }, which is not here. It settles nothing.
+act-not_aside = { $act }: for { $target }, which is a check reading: it counts in no lot, and what it says of the analyser stays.
 act-not_followed = { $act }: for { $target }, whose sample a certificate or the list of blanks names. It stays a check; take the name out there if it is product.
 
 lab-verdict-within = within

@@ -40,6 +40,7 @@ page-grid-select-all = Select all
 page-grid-select-none = Select none
 page-grid-set-aside = Set the selected readings aside because
 page-grid-set-aside-why = Write why first: the report prints it.
+page-grid-set-aside-checks = Check readings are in no lot and cannot be set aside.
 page-grid-set-aside-most = At most { $most } at a time: select fewer.
 page-grid-copy = Copy for a spreadsheet
 page-grid-copying = Putting the selected readings together

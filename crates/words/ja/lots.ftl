@@ -455,6 +455,7 @@ lot-reason-hold_overdue = 保留は{ $about }までに解消されるはずで�
 lot-reason-quarantine_exceeds_lot = { $count }個を隔離したとされていますが、ロットは{ $of }個です。
     .remedy = 数え直してください。ロットの大きさか隔離した個数が誤っています。
 act-not_matched = { $act }：対象{ $target }がここにありません。何も決着させません。
+act-not_aside = { $act }：対象は{ $target }ですが、点検測定です。どのロットにも数えず、装置について示すことは変わりません。
 act-not_followed = { $act }：対象は{ $target }ですが、その試料が認証書またはブランクの一覧に挙がっています。点検のままとします。製品であれば、そちらから名前を取り除いてください。
 
 lab-verdict-within = 限度値内

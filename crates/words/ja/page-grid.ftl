@@ -31,6 +31,7 @@ page-grid-select-all = すべて選択
 page-grid-select-none = 選択を解除
 page-grid-set-aside = 選択した測定を除外する理由
 page-grid-set-aside-why = 先に理由を書いてください。報告書に印字されます。
+page-grid-set-aside-checks = 点検測定はどのロットにも数えないため、除外できません。
 page-grid-set-aside-most = 一度に{ $most }件までです。選択を減らしてください。
 page-grid-copy = 表計算ソフト用にコピー
 page-grid-copying = 選択した測定をまとめています

@@ -453,6 +453,7 @@ lot-reason-hold_overdue = 暂扣最迟应在{ $about }结束，而该日已过�
 lot-reason-quarantine_exceeds_lot = 据称隔离了{ $count }件，而该批只有{ $of }件。
     .remedy = 重新清点：批量或隔离的件数不对。
 act-not_matched = { $act }：针对{ $target }，但此处没有该对象。此操作不能解决任何问题。
+act-not_aside = { $act }：针对{ $target }，而它是核查读数：不计入任何批次，其对仪器的说明不变。
 act-not_followed = { $act }：针对{ $target }，而证书或空白样品列表写有其样品。它仍作核查；如果它是产品，请从中删去该名称。
 
 lab-verdict-within = 限内

@@ -31,6 +31,7 @@ page-grid-select-all = 全部选择
 page-grid-select-none = 取消选择
 page-grid-set-aside = 搁置所选读数的理由
 page-grid-set-aside-why = 请先写明理由：报告会印出。
+page-grid-set-aside-checks = 核查读数不属于任何批次，不能搁置。
 page-grid-set-aside-most = 一次最多{ $most }个：请减少所选。
 page-grid-copy = 复制到电子表格
 page-grid-copying = 正在汇总所选读数

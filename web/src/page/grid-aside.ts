@@ -76,7 +76,12 @@ export class SettingAside {
     const rows = await fetchRows(readings, []);
     // Numbers of readings belong to the findings they were taken from.
     if (rows === null || state.summary !== about) return;
-    const problem = await doActs("set_aside", rows.map((row) => ({ target: readingTarget(row.source, row.line), value })), { key: "page-keep-step-set-aside", given: { n: rows.length } });
+    const goods = rows.filter((row) => row.trust !== "check");
+    if (goods.length === 0) {
+      this.refuse(say("page-grid-set-aside-checks"));
+      return;
+    }
+    const problem = await doActs("set_aside", goods.map((row) => ({ target: readingTarget(row.source, row.line), value })), { key: "page-keep-step-set-aside", given: { n: goods.length } });
     if (problem !== null) {
       this.refuse(`${problem.text} ${problem.remedy}`);
       if (here()) this.why.focus();

@@ -7,7 +7,10 @@ import { standing } from "./acts-in-force";
 import { el, type Child } from "./elements";
 import { say } from "./words";
 
-/** Only a reading that names neither lot nor part may be a check: nobody takes goods out of a lot by a name. */
+/**
+ * Only a reading that names neither lot nor part may be a check: nobody takes goods out of a lot by a name. A check is set aside by
+ * nobody: what it says of the analyser stays.
+ */
 export function ofReading(detail: DetailView): Child {
   const { row } = detail;
   const target = readingTarget(row.source, row.line);
@@ -17,6 +20,6 @@ export function ofReading(detail: DetailView): Child {
     { id: "of-reading", class: "fold", open: given },
     el("summary", {}, say("page-of-reading")),
     row.lot === null && row.part === null ? choice({ kind: MARK.kind, target, where: "reading" }, MARK.values) : null,
-    entry({ kind: "set_aside", target, where: "reading" }, "text"),
+    row.trust === "check" ? null : entry({ kind: "set_aside", target, where: "reading" }, "text"),
   );
 }

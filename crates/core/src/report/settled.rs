@@ -142,7 +142,11 @@ pub fn unmatched(words: &Words, inspection: &Inspection, findings: &Findings) ->
     for act in crate::acts::in_force(&inspection.acts) {
         if matched(inspection, findings, act) == Some(false) {
             let target = phrases::target(words, &act.target);
-            let id = if act.kind == ActKind::Mark { "act-not_followed" } else { "act-not_matched" };
+            let id = match act.kind {
+                ActKind::Mark => "act-not_followed",
+                ActKind::SetAside if is_check(inspection, findings, &act.target) => "act-not_aside",
+                _ => "act-not_matched",
+            };
             found.push(words.with(id, &[("act", &phrases::act(words, act)), ("target", &target)]));
         }
     }
