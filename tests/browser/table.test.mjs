@@ -449,12 +449,15 @@ for (const { name, visit: open } of browsers) {
       assert.equal(await visit.text("#readings-selected"), "");
       assert.equal(await visit.evaluate(() => document.activeElement.id), "selection-all");
       assert.doesNotMatch(await lot(), /check beside/);
-      assert.match(await visit.text("#summary"), /12 readings in one lot \(12 set aside\)[^]*Every reading is set aside: none says anything of a lot/);
+      assert.match(await visit.text("#summary"), /12 readings in one lot \(12 set aside by a person\)[^]*Every reading is set aside: none says anything of a lot/);
       assert.match(await visit.evaluate(() => document.getElementById("undo").title), /12 readings set aside/);
 
+      await shows(visit, "0 of 15 readings");
+      await visit.pick("#filter-trust", "aside");
+      await shows(visit, "12 of 15 readings");
       await visit.click("#filter-clear");
       await shows(visit, "15 of 15 readings");
-      await visit.pick("#filter-sort", "worst");
+      await visit.until("the mark", () => [...document.querySelectorAll(".grid-body [role=row]")].filter((row) => /set aside by a person/.test(row.textContent)).length >= 3);
       await visit.type("#filter-text", "CHK");
       await shows(visit, "3 of 15 readings");
       await visit.click("#selection-all");

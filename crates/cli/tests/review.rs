@@ -696,7 +696,10 @@ fn where_every_reading_is_set_aside_nothing_is_called_below_limit() {
     assert_eq!(status(&done), 1);
     let said = text(&done.stdout);
     assert!(said.contains("Every reading is set aside: none says anything of a lot."), "{said}");
-    assert!(said.contains(&format!("({rows} set aside)")) && !said.contains("below limit"), "{said}");
+    assert!(
+        said.contains(&format!("({rows} set aside by a person)")) && !said.contains("below limit"),
+        "{said}"
+    );
 }
 
 #[test]

@@ -8,6 +8,7 @@ use crate::control::ChartRule;
 use crate::date_order::DateOrder;
 use crate::day::Day;
 use crate::exempt::{AreaSaid, Categories, Claim, Mouthing, Renewal};
+use crate::fields;
 use crate::id_template::IdTemplate;
 use crate::laboratory::LabResult;
 use crate::material::MaterialClass;
@@ -940,7 +941,7 @@ pub fn check_value(kind: ActKind, value: &str) -> Result<(), ProblemCode> {
         ActKind::ControlChart => ChartRule::parse(value).map(|_| ()),
         ActKind::SamplingPlan => PlanSaid::parse(value).map(|_| ()),
         ActKind::Mark => one_of(&["check", "blank", "product"]),
-        ActKind::SetAside => (!value.trim().is_empty()).then_some(()).ok_or(ProblemCode::Missing),
+        ActKind::SetAside => (!fields::says_nothing(value)).then_some(()).ok_or(ProblemCode::Missing),
         ActKind::Laboratory => LabResult::parse(value).map(|_| ()),
         ActKind::Lift => Lift::parse(value).map(|_| ()),
         ActKind::HoldEnds => HoldEnds::parse(value).map(|_| ()),

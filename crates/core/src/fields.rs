@@ -59,14 +59,66 @@ pub fn join(fields: &[(&str, &str)]) -> String {
     fields.iter().filter(|(_, value)| !value.is_empty()).map(one).collect::<Vec<_>>().join(";")
 }
 
-/// True where two persons put their initials, and not the first person twice (`AB`, `A.B.`). Where nobody says who the
-/// first is, nobody knows that the second is another.
-pub fn two_people(first: &str, second: &str) -> bool {
-    let letters = |initials: &str| -> String {
-        initials.chars().filter(|one| one.is_alphanumeric()).flat_map(char::to_lowercase).collect()
+/// Letters and digits alone, small, and the same however wide they were typed or in which of two alphabets that draw them
+/// alike.
+fn letters(text: &str) -> String {
+    const ALIKE: [(char, char); 12] = [
+        ('а', 'a'),
+        ('в', 'b'),
+        ('е', 'e'),
+        ('к', 'k'),
+        ('м', 'm'),
+        ('н', 'h'),
+        ('о', 'o'),
+        ('р', 'p'),
+        ('с', 'c'),
+        ('т', 't'),
+        ('у', 'y'),
+        ('х', 'x'),
+    ];
+    let narrow = |one: char| match one {
+        '\u{FF01}'..='\u{FF5E}' => char::from_u32(one as u32 - 0xFEE0).unwrap_or(one),
+        _ => one,
     };
-    let (first, second) = (letters(first), letters(second));
-    !first.is_empty() && !second.is_empty() && first != second
+    let alike = |one: char| ALIKE.iter().find(|(other, _)| *other == one).map_or(one, |(_, latin)| *latin);
+    let plain = text.chars().map(narrow).filter(|one| one.is_alphanumeric());
+    plain.flat_map(char::to_lowercase).map(alike).collect()
+}
+
+/// True for a text that names nothing: it has no letter and no digit, or is a word by which people leave a field out.
+/// (Our own list, of the languages that the program speaks.)
+pub fn says_nothing(text: &str) -> bool {
+    const LEFT_OUT: [&str; 22] = [
+        "",
+        "na",
+        "none",
+        "nil",
+        "null",
+        "tbd",
+        "tba",
+        "xx",
+        "xxx",
+        "unknown",
+        "pending",
+        "keine",
+        "keiner",
+        "unbekannt",
+        "なし",
+        "無し",
+        "無",
+        "不明",
+        "未定",
+        "无",
+        "没有",
+        "待定",
+    ];
+    LEFT_OUT.contains(&letters(text).as_str())
+}
+
+/// True where two persons put their initials, and not the first person twice (`AB`, `A.B.`, `ＡＢ`). Where nobody says who
+/// the first is, nobody knows that the second is another.
+pub fn two_people(first: &str, second: &str) -> bool {
+    !says_nothing(first) && !says_nothing(second) && letters(first) != letters(second)
 }
 
 #[cfg(test)]
@@ -85,6 +137,27 @@ mod tests {
         assert_eq!(read(&text, &known), Ok(fields));
         assert_eq!(read("", &known), Ok(Vec::new()));
         assert_eq!(field(&read("entry=a\\", &known).unwrap(), "entry"), "a\\");
+    }
+
+    #[test]
+    fn one_person_typed_in_two_ways_is_one_and_a_word_for_nobody_is_none() {
+        assert!(two_people("MK", "TS"));
+        assert!(two_people("MK", "MKA"));
+        for second in ["ＭＫ", "ｍ．ｋ．", "m k", "МК", "", "-", "n/a", "なし", "无", "TBD"] {
+            assert!(!two_people("MK", second), "{second}");
+            assert!(!two_people(second, "MK"), "{second}");
+        }
+    }
+
+    #[test]
+    fn a_dash_or_a_word_for_nothing_names_nothing() {
+        for text in ["", "-", "?", "…", "N/A", "n.a.", "none", "TBD", "なし", "無し", "无", "ＮＡ", "Keine"]
+        {
+            assert!(says_nothing(text), "{text}");
+        }
+        for text in ["EV-1", "drawing 4", "5", "letter of 2026-11-02", "証明書", "x"] {
+            assert!(!says_nothing(text), "{text}");
+        }
     }
 
     #[test]

@@ -482,6 +482,7 @@ pub fn review(inspection: &Inspection) -> Findings {
 
     let in_force = inspection.books.in_force(&settings.books);
     let limits: Vec<String> = in_force.limit_names().collect();
+    let not_in_use = not_in_use(inspection, &settings, halogen_loaded);
     let unread: Vec<String> = inspection.sources.iter().flat_map(not_read_of).collect();
     let judged = {
         let verdicts = &findings.verdicts;
@@ -574,6 +575,7 @@ pub fn review(inspection: &Inspection) -> Findings {
                 unread: &unread,
                 limits: &limits,
                 in_force: &in_force,
+                not_in_use: &not_in_use,
                 settling: &settling,
             },
             lot,
@@ -947,7 +949,23 @@ struct LotContext<'a> {
     /// The names of the limits in force.
     limits: &'a [String],
     in_force: &'a InForce<'a>,
+    /// The books whose bands or halogen limits count and that don't hold on the day that counts.
+    not_in_use: &'a [String],
     settling: &'a Settling<'a>,
+}
+
+/// The books of bands, and of halogens where they count, that don't hold on the day of placing on the market; where that is
+/// not stated, on the day of the review. One that ends some day does not hold on a day that nobody states.
+fn not_in_use(inspection: &Inspection, settings: &Settings, halogens_count: bool) -> Vec<String> {
+    let books = &inspection.books;
+    let day = settings.placed().or(settings.reviewed());
+    let used = books.screening().map(|(book, _)| book).into_iter();
+    let used = used.chain(books.halogens().map(|(book, _)| book).filter(|_| halogens_count));
+    let out = used.filter(|book| match day {
+        Some(day) => !book.validity.holds_on(day),
+        None => book.validity.until.is_some(),
+    });
+    out.map(|book| book.id.clone()).collect()
 }
 
 /// Supplier, lot, part and material as an act names them: empty where not stated.
@@ -1083,7 +1101,11 @@ fn dispose_lot(findings: &mut Findings, lot: &LotContext<'_>, gathered: LotGathe
     for (code, names) in [
         (LotReasonCode::BookNotLoaded, &lot.in_force.not_loaded),
         (LotReasonCode::BookDiffers, &lot.in_force.differing),
-    ] {
+    ]
+    .into_iter()
+    .map(|(code, names)| (code, &names[..]))
+    .chain([(LotReasonCode::BookNotInUse, lot.not_in_use)])
+    {
         for name in names {
             evidence(code, Disposition::Hold, name, 1, 1);
         }

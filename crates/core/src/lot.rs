@@ -123,6 +123,8 @@ codes! {
         TrustFailed => "trust_failed",
         /// Readings lie between no two good checks.
         TrustNotBracketed => "trust_not_bracketed",
+        /// Readings lie between good checks that stand more than a day apart.
+        ChecksFarApart => "checks_far_apart",
         /// The composition is not that of the part's accepted lots.
         MaterialChanged => "material_changed",
         /// There are lots in the history, and too few accepted ones of this material, or nothing to compare by.
@@ -147,14 +149,14 @@ codes! {
         MultipleNotStated => "multiple_not_stated",
         /// Readings took longer than the checks beside them, or less than half as long; printed.
         CheckTimesDiffer => "check_times_differ",
-        /// Readings lie between good checks that stand more than a day apart; printed.
-        ChecksFarApart => "checks_far_apart",
         /// Readings of a lot or a part, or over limit and certified by nothing, were marked as checks and stay product; printed.
         MarkNotTaken => "mark_not_taken",
         /// The named halogen book is not loaded.
         HalogenBookNotLoaded => "halogen_book_not_loaded",
         /// A named rule book is not there, or another stands in for what it holds.
         BookNotLoaded => "book_not_loaded",
+        /// A rule book whose bands or halogen limits count does not hold on the day that counts, or nobody says which day that is.
+        BookNotInUse => "book_not_in_use",
         /// A named rule book is another file than the one that was named by its digest.
         BookDiffers => "book_differs",
         /// Two people lifted a hold; printed.
@@ -255,6 +257,7 @@ impl LotReasonCode {
                 | LotReasonCode::TrustNotCertified
                 | LotReasonCode::TrustNotJudged
                 | LotReasonCode::TrustNotBracketed
+                | LotReasonCode::ChecksFarApart
                 | LotReasonCode::SamplingNone
                 | LotReasonCode::LotSizeMissing
                 | LotReasonCode::SamplingTooFew

@@ -37,7 +37,7 @@ impl Lift {
             by: field("by"),
             second: field("second"),
         };
-        if lift.reason.is_empty() || lift.why.is_empty() {
+        if lift.reason.is_empty() || fields::says_nothing(&lift.why) {
             return Err(ProblemCode::Missing);
         }
         Ok(lift)

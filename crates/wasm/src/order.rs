@@ -81,12 +81,7 @@ pub(crate) fn order(inspection: &Inspection, findings: &Findings, lots: &[u32], 
         found.retain(|reading| outcome_answers(findings, *reading as usize, query));
     }
     if !query.trust.is_empty() {
-        // Of a check reading nobody asks between which checks it lies.
-        found.retain(|reading| {
-            let at = *reading as usize;
-            let product = findings.verdicts.get(at).is_some_and(|verdicts| !verdicts.check);
-            product && findings.trust.worst(at).code() == query.trust
-        });
+        found.retain(|reading| trust_of(findings, *reading) == query.trust);
     }
     let texts: [(&str, &[Identity], bool); 5] = [
         (&query.part, &[Identity::Part], false),
@@ -115,6 +110,22 @@ pub(crate) fn order(inspection: &Inspection, findings: &Findings, lots: &[u32], 
     };
     Ordered { indices: found, groups }
 }
+
+/// What stands under trust: that of a reading's worst element. A check reading is trusted by nothing beside it, and what a
+/// person set aside is asked no more.
+pub(crate) fn trust_of(findings: &Findings, reading: u32) -> &'static str {
+    let at = reading as usize;
+    if findings.verdicts.get(at).is_some_and(|verdicts| verdicts.check) {
+        "check"
+    } else if findings.set_aside.contains_key(&reading) {
+        ASIDE
+    } else {
+        findings.trust.worst(at).code()
+    }
+}
+
+/// Stands under trust of a reading that a person set aside.
+pub(crate) const ASIDE: &str = "aside";
 
 fn outcome_answers(findings: &Findings, reading: usize, query: &Query) -> bool {
     let Some(verdicts) = findings.verdicts.get(reading) else { return false };

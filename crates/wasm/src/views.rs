@@ -17,6 +17,7 @@ use plumbline_core::words::Words;
 use serde::{Deserialize, Serialize};
 
 use crate::mapping::{self, BlockView, ContainerView, SheetView, StatedView};
+use crate::order;
 
 /// Parts and materials that the summary carries; the page says how many more there are.
 const LISTED: usize = 2000;
@@ -545,7 +546,9 @@ pub(crate) fn summary(inspection: &Inspection, findings: &Findings, words: &Word
         trusts: Trust::ALL
             .iter()
             .rev()
-            .map(|trust| (trust.code(), words.say(&format!("trust-{}", trust.code()))))
+            .map(|trust| trust.code())
+            .chain([order::ASIDE])
+            .map(|code| (code, words.say(&format!("trust-{code}"))))
             .collect(),
         sources: (0..inspection.sources.len())
             .filter_map(|at| source(inspection, Some(findings), words, at))
@@ -778,8 +781,7 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
             &phrases::written_of(source, element, row),
         )
     };
-    let check = findings.verdicts.get(index).is_some_and(|verdicts| verdicts.check);
-    let trust = findings.trust.worst(index).code();
+    let trust = order::trust_of(findings, index as u32);
     RowView {
         index,
         source: source.name.clone(),
@@ -794,8 +796,12 @@ pub(crate) fn row_view(place: &Place<'_>, words: &Words) -> RowView {
         class: assessed.class.code(),
         class_text: words.say(&format!("class-{}", assessed.class.code())),
         class_from: assessed.class_from.code(),
-        trust: if check { "check" } else { trust },
-        trust_text: if check { words.say("report-check") } else { words.say(&format!("trust-{trust}")) },
+        trust,
+        trust_text: if trust == "check" {
+            words.say("report-check")
+        } else {
+            words.say(&format!("trust-{trust}"))
+        },
         cells: Substance::ALL
             .iter()
             .zip(&assessed.substances)

@@ -623,7 +623,7 @@ summary-counts = { $readings ->
        *[other] { $lots } Losen
     }{ $aside ->
         [0] { "" }
-       *[other] { " " }({ $aside } beiseitegelegt)
+       *[other] { " " }({ $aside } von Hand beiseitegelegt)
     }{ $checks ->
         [0] { "" }
         [one] { " " }und eine Kontrollmessung

@@ -74,7 +74,7 @@ lot-reason-checks_far_apart = Die guten Kontrollen von { $count ->
         [one] einer Messung
        *[other] { $count } Messungen
     } liegen mehr als einen Tag entfernt: { $about }. US EPA Method 6200 (9.4) verlangt eine Kontrolle zu Beginn und am Ende jedes Arbeitstags.
-    .remedy = Zu Beginn und am Ende jedes Arbeitstags eine Kontrollprobe messen.
+    .remedy = Diese Messungen zwischen guten Kontrollen eines Tages wiederholen und die hier genannten mit dem Grund beiseitelegen.
 lot-reason-mark_not_taken = { $count ->
         [one] Eine Messung wurde als Kontrolle benannt oder gekennzeichnet und bleibt Ware
        *[other] { $count } Messungen wurden als Kontrollen benannt oder gekennzeichnet und bleiben Ware
@@ -92,6 +92,7 @@ trust-ok = zwischen guten Kontrollen
 trust-none = keine Kontrolle deckt es ab
 trust-not_bracketed = nicht zwischen guten Kontrollen
 trust-failed = eine Kontrolle daneben wurde nicht bestanden
+trust-aside = von Hand beiseitegelegt
 check-kind-check = Kontrollprobe
 check-kind-blank = Blindprobe
 check-verdict-good = gut
@@ -496,6 +497,7 @@ lifted-trust_none = keine Kontrollmessungen
 lifted-trust_not_certified = zertifizierte Werte nicht angegeben
 lifted-trust_not_judged = Kontrollmessungen nicht beurteilt
 lifted-trust_not_bracketed = nicht zwischen zwei guten Kontrollen
+lifted-checks_far_apart = Kontrollen mehr als einen Tag auseinander
 lifted-sampling_none = kein Stichprobenplan
 lifted-lot_size_missing = kein Losumfang
 lifted-sampling_too_few = zu wenige Stück

@@ -14,11 +14,14 @@ lot-reason-limit_open = Offen nach dem Grenzwert „{ $about }“ bei { $count }
     .remedy = Siehe den Wortlaut des Grenzwerts: eine längere Messung, ein getrennter Werkstoff, das Datum des Inverkehrbringens, ein Labor oder die Antwort auf seine Frage.
 lot-reason-book_not_loaded = Die Prüfung nennt das Regelwerk „{ $about }“, das nicht da ist, oder ein anderes steht an der Stelle dessen, was es enthält.
     .remedy = Die Datei des Regelwerks laden, eines nennen, das da ist, oder das herausnehmen, das an seiner Stelle steht.
+lot-reason-book_not_in_use = Das Regelwerk „{ $about }“ gilt nicht an dem Tag, auf den es ankommt (Inverkehrbringen, sonst Prüfung), oder dieser Tag ist nicht angegeben.
+    .remedy = Das Regelwerk laden, das an diesem Tag gilt, oder den Tag des Inverkehrbringens angeben.
 lot-reason-book_differs = Die Prüfung nennt das Regelwerk „{ $about }“ mit seiner Prüfsumme, und das Regelwerk mit dieser Kennung hier ist eine andere Datei.
     .remedy = Die gemeinte Datei laden, oder ansehen, was sich geändert hat, und dann das vorhandene Regelwerk nennen.
 summary-limit_over = über dem Grenzwert { $about } bei { $count }
 summary-limit_open = offen nach dem Grenzwert { $about } bei { $count }
 evidence-short-book_not_loaded = ein genanntes Regelwerk
+evidence-short-book_not_in_use = ein Regelwerk, das an dem Tag gilt
 evidence-short-book_differs = das gemeinte Regelwerk
 act-books = Regelwerke: { $value }
 

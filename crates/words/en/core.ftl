@@ -584,7 +584,7 @@ summary-counts = { $readings ->
        *[other] { $lots } lots
     }{ $aside ->
         [0] { "" }
-       *[other] { " " }({ $aside } set aside)
+       *[other] { " " }({ $aside } set aside by a person)
     }{ $checks ->
         [0] { "" }
         [one] { " " }and one check reading

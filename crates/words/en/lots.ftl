@@ -74,7 +74,7 @@ lot-reason-checks_far_apart = { $count ->
         [one] The good checks of one reading stand
        *[other] The good checks of { $count } readings stand
     } more than a day away: { $about }. US EPA Method 6200 (9.4) asks for a check at the beginning and at the end of each working day.
-    .remedy = Measure a check standard at the beginning and at the end of each working day.
+    .remedy = Measure these again between good checks of one day, and then set these readings aside, with the reason.
 lot-reason-mark_not_taken = { $count ->
         [one] One reading was named or marked as a check and stays product
        *[other] { $count } readings were named or marked as checks and stay product
@@ -92,6 +92,7 @@ trust-ok = between good checks
 trust-none = no check covers it
 trust-not_bracketed = not between good checks
 trust-failed = a check beside it failed
+trust-aside = set aside by a person
 check-kind-check = check standard
 check-kind-blank = blank
 check-verdict-good = good
@@ -506,6 +507,7 @@ lifted-trust_none = no check readings
 lifted-trust_not_certified = certified values not stated
 lifted-trust_not_judged = check readings not judged
 lifted-trust_not_bracketed = not between two good checks
+lifted-checks_far_apart = checks more than a day apart
 lifted-sampling_none = no sampling plan
 lifted-lot_size_missing = no lot size
 lifted-sampling_too_few = too few units

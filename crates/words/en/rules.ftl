@@ -14,11 +14,14 @@ lot-reason-limit_open = Open under the limit "{ $about }" in { $count } of { $of
     .remedy = See the limit's own words: a longer measurement, a separated material, the placing date, a laboratory, or the answer to its question.
 lot-reason-book_not_loaded = The inspection names the rule book "{ $about }", which is not there, or another one stands in for what it holds.
     .remedy = Give the rule book file, name one that is there, or take out the one that stands in its place.
+lot-reason-book_not_in_use = The rule book "{ $about }" does not hold on the day that counts (placing on the market, else the review), or that day is not stated.
+    .remedy = Give the rule book that holds on that day, or state the day of placing on the market.
 lot-reason-book_differs = The inspection names the rule book "{ $about }" by its digest, and the book of that id here is another file.
     .remedy = Give the file that was meant, or name the book that is here after looking at what changed.
 summary-limit_over = over the limit { $about } in { $count }
 summary-limit_open = open under the limit { $about } in { $count }
 evidence-short-book_not_loaded = a named rule book
+evidence-short-book_not_in_use = a rule book that holds on the day
 evidence-short-book_differs = the rule book that was meant
 act-books = rule books: { $value }
 

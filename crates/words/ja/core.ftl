@@ -545,7 +545,7 @@ target-material = 部品{ $part }の材料{ $material }
 summary-no_readings = 測定はまだありません。
 summary-counts = { $lots }ロット、{ $readings }件の測定{ $aside ->
         [0] { "" }
-       *[other] （うち{ $aside }件は除外）
+       *[other] （うち{ $aside }件は人が除外）
     }{ $checks ->
         [0] { "" }
        *[other] 、ほかに点検測定{ $checks }件

@@ -8,11 +8,14 @@ lot-reason-limit_open = { $of }件の測定のうち{ $count }件が、限度値
     .remedy = 限度値ごとの説明を見てください：より長い測定、材料の分離、上市日、試験所、またはその問いへの回答。
 lot-reason-book_not_loaded = この検査は規則集「{ $about }」を指定していますが、ここにないか、その内容が別の規則集に置き換えられています。
     .remedy = その規則集ファイルを入れるか、ここにあるものを指定するか、置き換えている規則集を外してください。
+lot-reason-book_not_in_use = 規則集「{ $about }」は、基準となる日（上市日、なければ検査日）に有効でないか、その日が示されていません。
+    .remedy = その日に有効な規則集を入れるか、上市日を入力してください。
 lot-reason-book_differs = この検査は規則集「{ $about }」をダイジェストで指定していますが、ここにある同じIDの規則集は別のファイルです。
     .remedy = 意図したファイルを入れるか、何が変わったかを見たうえで、ここにある規則集を指定してください。
 summary-limit_over = 限度値{ $about }を超過 { $count }件
 summary-limit_open = 限度値{ $about }において未解決 { $count }件
 evidence-short-book_not_loaded = 指定された規則集
+evidence-short-book_not_in_use = その日に有効な規則集
 evidence-short-book_differs = 意図した規則集
 act-books = 規則集：{ $value }
 

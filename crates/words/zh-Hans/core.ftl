@@ -497,7 +497,7 @@ target-material = 部件{ $part }的材料{ $material }
 summary-no_readings = 尚无读数。
 summary-counts = { $lots }个批次，{ $readings }个读数{ $aside ->
         [0] { "" }
-       *[other] （其中{ $aside }个已搁置）
+       *[other] （其中{ $aside }个由人搁置）
     }{ $checks ->
         [0] { "" }
        *[other] ，另有{ $checks }个核查读数

@@ -8,11 +8,14 @@ lot-reason-limit_open = { $of }个读数中有{ $count }个在限值“{ $about 
     .remedy = 见该限值自身的说明：延长测量、分离材料、给出投放市场日期、送实验室检测，或回答其问题。
 lot-reason-book_not_loaded = 本次检验指定了规则集“{ $about }”，但它不在此处，或有另一规则集代替了它的内容。
     .remedy = 给出该规则集文件，改为指定此处已有的规则集，或移出代替它的那个。
+lot-reason-book_not_in_use = 规则集“{ $about }”在所依据的日期（投放市场日，否则为检验日）无效，或该日期未写明。
+    .remedy = 载入在该日有效的规则集，或写明投放市场的日期。
 lot-reason-book_differs = 本次检验按摘要指定了规则集“{ $about }”，而此处以此为标识的规则集是另一个文件。
     .remedy = 给出所指的文件，或在查看有何变化之后，指定此处的规则集。
 summary-limit_over = 超出限值“{ $about }”{ $count }个
 summary-limit_open = 在限值“{ $about }”下未决{ $count }个
 evidence-short-book_not_loaded = 所指定的规则集
+evidence-short-book_not_in_use = 在该日有效的规则集
 evidence-short-book_differs = 所指的那个规则集
 act-books = 规则集：{ $value }
 

@@ -98,7 +98,7 @@ export const EVIDENCE: Evidence[] = [
   { ...NOTHING, id: "doubtful", reasons: ["calibration_doubtful", "overlap_unresolved", "over_may_be_overlap"], acts: [TUBE] },
   { ...NOTHING, id: "laboratory", reasons: ["lab_no_uncertainty", "lab_not_traceable", "lab_group_missing", "lab_not_placed"] },
   { ...NOTHING, id: "holds", reasons: ["set_aside", "lifted", "lift_not_allowed", "lift_not_countersigned", "lift_not_needed", "hold_overdue", "quarantine_exceeds_lot"] },
-  { ...NOTHING, id: "books", reasons: ["book_not_loaded", "book_differs"] },
+  { ...NOTHING, id: "books", reasons: ["book_not_loaded", "book_differs", "book_not_in_use"] },
   { ...NOTHING, id: "halogens", reasons: ["halogen_book_not_loaded"] },
   { ...NOTHING, id: "files", reasons: ["file_not_read", "rows_refused"] },
 ];

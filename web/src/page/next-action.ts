@@ -127,7 +127,7 @@ const CHECK_SAMPLES = "act-check_samples--";
 export const RESULTS = "result-files";
 
 /** What only other readings settle: they are brought where results are. */
-export const MEASURED_AGAIN = ["trust_failed", "trust_not_bracketed", "sampling_too_few", "material_not_measured"];
+export const MEASURED_AGAIN = ["trust_failed", "trust_not_bracketed", "checks_far_apart", "sampling_too_few", "material_not_measured"];
 
 /** Where a reason of a kind of evidence is settled, if not at the first field of its card. */
 const AT: Record<string, { focus: string; folds?: string[] }> = {
@@ -182,7 +182,10 @@ function claims({ door, offers }: Situation, idOf: IdOf): NextAction[] {
 function missing(id: Evidence["id"], reason: GatheredReason, { offers }: Situation, summary: Summary): NextAction {
   const why = reason.said[0]?.text ?? reason.remedy;
   const name = `evidence:${reason.code}`;
-  if (MEASURED_AGAIN.includes(reason.code)) return action(name, `again-${reason.code.replaceAll("_", "-")}`, why, "came-in", RESULTS);
+  if (MEASURED_AGAIN.includes(reason.code)) {
+    const again = reason.code === "checks_far_apart" ? "trust_not_bracketed" : reason.code;
+    return action(name, `again-${again.replaceAll("_", "-")}`, why, "came-in", RESULTS);
+  }
   // With no check named, the first thing is to name one. With some, none of them fits what was measured: no certificate helps there, only
   // another check. A certificate is asked for where a check that fits lacks it.
   if (reason.code === "trust_none" && summary.totals.rows_check === 0 && !given(summary, "check_samples", "")) return action(name, "evidence-trust", why, "trust", CHECK_SAMPLES, { otherwise: "evidence-trust" });

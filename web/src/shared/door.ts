@@ -526,7 +526,7 @@ export interface RowView {
   class: string;
   class_text: string;
   class_from: string;
-  /** That of its worst element; "check" for a check reading. */
+  /** That of its worst element; "check" for a check reading, "aside" for one that a person set aside. */
   trust: string;
   trust_text: string;
   /** Cd Pb Hg Cr Br, in that order. */

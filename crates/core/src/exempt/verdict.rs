@@ -4,6 +4,7 @@ use super::category::{Categories, CategoryFit};
 use super::entry::{Bound, Exemption, Group};
 use super::said::{Claim, Mouthing, Renewal, RenewalState};
 use crate::day::Day;
+use crate::fields;
 use crate::material::MaterialClass;
 use crate::quantity::{self, Coverage, MassFraction, Sigma};
 use crate::reading::codes;
@@ -237,7 +238,7 @@ pub fn judge_claim(
         Number::Exceeded if mixed(&open) && matches!(row.bound, Bound::AtLeast(_)) => {}
         Number::Exceeded => return Verdict::Exceeded,
     }
-    if claim.evidence.is_empty() {
+    if fields::says_nothing(&claim.evidence) {
         open.push(Question::EvidenceMissing);
     }
     if !claim.is_countersigned() {

@@ -66,6 +66,7 @@ const fn step(code: LotReasonCode) -> Step {
         | Code::HalogenBookNotLoaded
         | Code::BookNotLoaded
         | Code::BookDiffers
+        | Code::BookNotInUse
         | Code::Lifted
         | Code::LiftNotAllowed
         | Code::LiftNotCountersigned
@@ -104,11 +105,20 @@ const fn step(code: LotReasonCode) -> Step {
     }
 }
 
+/// What a hold that the supplier's own people lifted does: its customer lifted nothing.
+fn is_kept(reason: &LotReason) -> bool {
+    reason.effect != Disposition::Accept || reason.code == LotReasonCode::Lifted
+}
+
+/// What the customer would do with a lot.
+fn customers(lot: &LotFinding) -> Disposition {
+    if lot.reasons.iter().any(is_kept) { lot.disposition.max(Disposition::Hold) } else { lot.disposition }
+}
+
 /// The reasons that keep a lot: those that refuse it before those that hold it, then in the order in which something is done about
 /// them; within a step as the findings have them, which is worst first.
 fn in_order_of_use(reasons: &[LotReason]) -> Vec<&LotReason> {
-    let mut keeping: Vec<&LotReason> =
-        reasons.iter().filter(|reason| reason.effect != Disposition::Accept).collect();
+    let mut keeping: Vec<&LotReason> = reasons.iter().filter(|reason| is_kept(reason)).collect();
     keeping.sort_by_key(|reason| (Reverse(reason.effect), step(reason.code)));
     keeping
 }
@@ -132,7 +142,10 @@ impl Papers<'_> {
             }
             section class="whole" {
                 h2 { (self.say("report-not_assessed")) }
-                ul { @for code in phrases::NOT_ASSESSED { li { (self.say(&format!("not-assessed-{code}"))) } } }
+                ul {
+                    @for code in phrases::NOT_ASSESSED { li { (self.say(&format!("not-assessed-{code}"))) } }
+                    @if self.settings.halogen_book(&self.inspection.books).is_none() { li { (self.say("report-halogens_shown")) } }
+                }
             }
             (self.files())
             section class="whole" {
@@ -149,7 +162,11 @@ impl Papers<'_> {
     }
 
     fn held_against(&self) -> Markup {
-        let used = self.inspection.books.used(&self.settings.books);
+        let books = &self.inspection.books;
+        // Halogens that no book was named for were held against none.
+        let counted = self.settings.halogen_book(books).is_some();
+        let mut used = books.used(&self.settings.books);
+        used.retain(|book| book.halogens.is_none() || book.screening.is_some() || counted);
         let given = |book: &crate::rules::RuleBook| !comes_with_the_program(&book.id, &book.text);
         let any = used.iter().any(|book| given(book));
         html! {
@@ -191,7 +208,7 @@ impl Papers<'_> {
     /// The lots that the customer would treat alike.
     fn would(&self, disposition: Disposition) -> Markup {
         let lots: Vec<(usize, &LotFinding)> =
-            self.findings.lots.iter().enumerate().filter(|(_, lot)| lot.disposition == disposition).collect();
+            self.findings.lots.iter().enumerate().filter(|(_, lot)| customers(lot) == disposition).collect();
         let code = disposition.code();
         html! {
             @if !lots.is_empty() {
@@ -207,13 +224,13 @@ impl Papers<'_> {
 
     fn checked(&self, at: usize, lot: &LotFinding) -> Markup {
         let keeping = in_order_of_use(&lot.reasons);
-        let noted: Vec<&LotReason> =
-            lot.reasons.iter().filter(|reason| reason.effect == Disposition::Accept).collect();
+        let noted: Vec<&LotReason> = lot.reasons.iter().filter(|reason| !is_kept(reason)).collect();
+        let would = customers(lot).code();
         html! {
             div class="lot" {
                 h3 {
                     (self.called_lot(lot)) " "
-                    span class={ "d d-" (lot.disposition.code()) } { (self.say(&format!("paper-self_check-would-{}", lot.disposition.code()))) }
+                    span class={ "d d-" (would) } { (self.say(&format!("paper-self_check-would-{would}"))) }
                 }
                 p class="sub" {
                     (self.say("report-supplier")) (self.words.colon()) (self.name(lot.supplier.as_deref())) (self.words.stop())
@@ -345,6 +362,7 @@ impl Papers<'_> {
     fn claim(&self, material: &MaterialFinding, one: &JudgedClaim) -> Markup {
         let row = one.row.and_then(|row| self.inspection.books.exemptions().get(row));
         let verdict = one.verdict.as_ref();
+        let said = |text: &str| self.name(Some(text).filter(|text| !text.is_empty()));
         html! {
             tr {
                 td { (self.name(Some(&one.claim.entry))) (self.words.comma()) (one.claim.substance.symbol()) }
@@ -352,6 +370,8 @@ impl Papers<'_> {
                 td { (self.material_name(material)) }
                 td {
                     (self.say(&format!("claim-{}", exemptions::state(verdict))))
+                    br; (self.say("report-evidence")) (self.words.colon()) (said(&one.claim.evidence))
+                    br; (self.say("report-initials")) (self.words.colon()) (said(&one.claim.by)) " / " (said(&one.claim.second))
                     @for (_, text) in exemptions::why(self.words, self.inspection.books.exemptions(), one) { br; (text) }
                 }
                 td {

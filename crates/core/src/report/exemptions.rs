@@ -304,6 +304,19 @@ pub fn expiries(
         .collect()
 }
 
+/// True for a reason about a claim: it is about substance, entry and what is asked or refused.
+pub const fn is_of_claim(code: LotReasonCode) -> bool {
+    use LotReasonCode as Code;
+    matches!(
+        code,
+        Code::ClaimOpen
+            | Code::ClaimNotCovered
+            | Code::ClaimCovers
+            | Code::ClaimExceeded
+            | Code::ClaimExpired
+    )
+}
+
 /// A reason that a claim gives, in words; `None` for any other.
 pub fn claim_reason(words: &Words, reason: &LotReason) -> Option<String> {
     let kind = match reason.code {

@@ -191,6 +191,7 @@ mod tests {
             [
                 "undecided",
                 "trust_not_bracketed",
+                "checks_far_apart",
                 "material_changed",
                 "trust_none",
                 "trust_not_certified",

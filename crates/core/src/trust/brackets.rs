@@ -6,7 +6,8 @@
 //! instrument in one mode.
 //!
 //! # Decision
-//! Each standard is followed by itself: one that failed is cleared by being measured again, not by another one beside it.
+//! Where a check before is enough, none has to follow; one that follows and failed counts all the same. Each standard is
+//! followed by itself: one that failed is cleared by being measured again, not by another one beside it.
 //! A good side needs one good standard; any failed one spoils it, and one that could not be judged takes that from none. A blank that was contaminated is likewise cleared by a
 //! clean blank only, and concerns every class; a clean one brackets nothing, since a blind analyser sees a clean blank
 //! too. What failed on an instrument or in a mode that nobody names counts against every one it can be of, and
@@ -613,7 +614,8 @@ fn gaps(events: &[Event], class: MaterialClass, before_only: bool) -> Vec<[Trust
             found
         };
         for ((gap, before), after) in gaps.iter_mut().zip(sides(true)).zip(sides(false)) {
-            let (good, bad) = if before_only { before } else { (before.0 && after.0, before.1 || after.1) };
+            // A good check after may be missing by that rule; one that is there and failed is not overlooked.
+            let (good, bad) = (before.0 && (before_only || after.0), before.1 || after.1);
             if let Some(trust) = gap.get_mut(element) {
                 *trust = trust_of(good, bad, covered);
             }

@@ -176,7 +176,7 @@ impl<'a> Lots<'a> {
             let about = self.name(&elements, &window);
             match trust {
                 Trust::Failed => add(LotReasonCode::TrustFailed, Disposition::Hold, about, window.count),
-                Trust::Ok => add(LotReasonCode::ChecksFarApart, Disposition::Accept, about, window.count),
+                Trust::Ok => add(LotReasonCode::ChecksFarApart, missing, about, window.count),
                 _ => add(LotReasonCode::TrustNotBracketed, missing, about, window.count),
             }
         }
@@ -184,7 +184,7 @@ impl<'a> Lots<'a> {
         let some = uncertified.iter().any(|count| *count > 0);
         if trust.checks.is_empty() {
             add(LotReasonCode::TrustNone, missing, String::new(), 0);
-        } else if !covered && !none_fits && any_judged && !some {
+        } else if total > 0 && !covered && !none_fits && any_judged && !some {
             add(LotReasonCode::TrustNone, missing, String::new(), total);
         } else if !covered && !any_judged && (some || !none_fits) {
             // Where nothing at all could be judged, one sentence says it of every element.

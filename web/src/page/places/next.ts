@@ -92,7 +92,7 @@ function byText(reason: GatheredReason): [string, LotView[]][] {
 function todo(reason: GatheredReason, at: number): HTMLElement {
   const where = EVIDENCE.find((evidence) => evidence.reasons.includes(reason.code));
   // What only other readings settle has nothing to type. Where the check beside a reading is missing, a setting stands beside them.
-  const brought = MEASURED_AGAIN.includes(reason.code) && reason.code !== "trust_not_bracketed";
+  const brought = MEASURED_AGAIN.includes(reason.code) && !["trust_not_bracketed", "checks_far_apart"].includes(reason.code);
   return el(
     "li",
     { class: "todo" },
