@@ -130,6 +130,7 @@ page-event-mapping = Bedeutungen von Spalten aus { $name } übernommen.
 page-event-cancelled = Abgebrochen. Alles steht wie zuvor.
 page-event-undone = Rückgängig gemacht: { $act }
 page-event-brought-back = Die Prüfung davor ist wieder da, mit ihren Dateien und Eingaben.
+page-event-same-name = Unter diesem Namen schon da, mit anderem Inhalt: { $names }. Beide zählen. Eine entfernen, falls sie die andere ersetzt.
 page-event-taken = Übernommen: { $act }
 page-event-redone = Wiederholt: { $act }
 page-event-shown = { $n ->

@@ -130,6 +130,7 @@ page-event-mapping = Meanings of columns taken from { $name }.
 page-event-cancelled = Cancelled. Everything stands as it did before.
 page-event-undone = Undone: { $act }
 page-event-brought-back = The inspection before is back, with its files and acts.
+page-event-same-name = Here already under this name, with other content: { $names }. Both count. Take one out if it replaces the other.
 page-event-taken = Taken: { $act }
 page-event-redone = Done again: { $act }
 page-event-shown = { $n ->

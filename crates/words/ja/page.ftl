@@ -102,6 +102,7 @@ page-event-mapping = { $name }から列の意味を取り込みました。
 page-event-cancelled = 中止しました。すべて前の状態のままです。
 page-event-undone = 元に戻しました：{ $act }
 page-event-brought-back = 前の検査を、ファイルと操作とともに戻しました。
+page-event-same-name = 同じ名前で内容の異なるファイルが既にあります：{ $names }。どちらも数えます。置き換えるものであれば、一方を外してください。
 page-event-taken = 記録しました：{ $act }
 page-event-redone = やり直しました：{ $act }
 page-event-shown = { $of }件の測定のうち{ $n }件を表示しています。

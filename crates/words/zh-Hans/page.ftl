@@ -102,6 +102,7 @@ page-event-mapping = 已采用{ $name }中的各列含义。
 page-event-cancelled = 已取消。一切与之前相同。
 page-event-undone = 已撤销：{ $act }
 page-event-brought-back = 已恢复上一次检验及其文件和操作。
+page-event-same-name = 已有同名但内容不同的文件：{ $names }。两者都计入。如果一个取代另一个，请移出其中一个。
 page-event-taken = 已采用：{ $act }
 page-event-redone = 已重做：{ $act }
 page-event-shown = 显示{ $n }个读数，共{ $of }个。

@@ -137,6 +137,8 @@ async function addNow(broughtNow: Brought[]): Promise<void> {
   }));
   await stepOrBack(inRow([...returned, ...added].map((file) => file.name)), async () => {
     const { files, twice } = await joined(state.files, [...returned, ...added]);
+    // A file that was changed comes in beside the one it was: nobody but the person knows whether it replaces that one.
+    const changed = added.map((file) => file.name).filter((name) => !twice.includes(name) && state.files.some((file) => file.name === name));
     // Readings are numbered through all files, so the one looked at may bear another number from here on.
     change({ files, selected: null });
     await readWithoutTheBroken(false);
@@ -149,7 +151,11 @@ async function addNow(broughtNow: Brought[]): Promise<void> {
     const event = say("page-event-files", { n: read, of: returned.length + added.length - twice.length });
     // What was waited for was never taken out: its coming is nothing that could be taken back.
     if (since !== null) since.files = [...since.files, ...returned];
-    await took(twice.length === 0 ? event : `${event}${between("gap")}${say("page-event-twice", { n: twice.length, names: inRow(twice.slice(0, 3)) })}`, cameIn(added));
+    const more = [
+      twice.length === 0 ? "" : say("page-event-twice", { n: twice.length, names: inRow(twice.slice(0, 3)) }),
+      changed.length === 0 ? "" : say("page-event-same-name", { names: inRow(changed.slice(0, 3)) }),
+    ].filter((text) => text !== "");
+    await took([event, ...more].join(between("gap")), cameIn(added));
   });
 }
 

@@ -77,7 +77,10 @@ function show(place: PlaceName, focus: string | null): void {
   }
   if (!moved) return;
   scrollTo(0, 0);
-  document.getElementById(`heading-${place}`)?.focus({ preventScroll: true });
+  const heading = document.getElementById(`heading-${place}`);
+  heading?.focus({ preventScroll: true });
+  // On a narrow screen the head of the page alone may fill the window, and it would seem that nothing happened.
+  if (heading !== null && heading.getBoundingClientRect().bottom > innerHeight) heading.scrollIntoView({ block: "start" });
 }
 
 let arrivals = 0;

@@ -468,6 +468,15 @@ mod tests {
     }
 
     #[test]
+    fn a_hold_that_the_supplier_lifted_is_still_the_customers() {
+        let reason =
+            |code| LotReason { code, effect: Disposition::Accept, about: String::new(), count: 1, of: 1 };
+        let lifted = [reason(Code::CheckTimesDiffer), reason(Code::Lifted)];
+        let kept: Vec<Code> = in_order_of_use(&lifted).iter().map(|reason| reason.code).collect();
+        assert_eq!(kept, [Code::Lifted]);
+    }
+
+    #[test]
     fn every_reason_has_its_step() {
         let steps: Vec<Step> = LotReasonCode::ALL.iter().map(|code| step(*code)).collect();
         for wanted in [Step::Say, Step::Check, Step::Measure, Step::Laboratory, Step::Replace] {
