@@ -662,7 +662,7 @@ fn an_act_for_what_is_not_there_is_said() {
 #[test]
 fn a_check_reading_is_not_set_aside_and_that_is_said() {
     let folder = folder("check-aside");
-    let table = format!("{}CHK,metal,70,3,5,1,1,0.5,5,1\n", CLEAN);
+    let table = format!("{CLEAN}CHK,metal,70,3,5,1,1,0.5,5,1\n");
     let lot = write(&folder, "lot.csv", &table);
     let certificate = "[[certificate]]\nsample = \"CHK\"\nelement = \"Cd\"\nvalue = \"100 mg/kg\"\nu = \"4 mg/kg\"\nk = \"2\"\nid = \"C-7\"\n";
     let settings = |aside: &str| {

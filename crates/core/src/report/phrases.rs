@@ -852,9 +852,10 @@ pub fn summary_says(words: &Words, findings: &Findings) -> String {
         let outcomes = material.reasons.iter().filter(|reason| reason.code.kind() == ReasonKind::Outcome);
         for reason in outcomes {
             // One line for all that is over, whatever it does to its lot; of a claim it names the substance alone.
-            let about = match super::exemptions::is_of_claim(reason.code) {
-                true => reason.about.split(' ').next().unwrap_or("").to_owned(),
-                false => reason.about.clone(),
+            let about = if super::exemptions::is_of_claim(reason.code) {
+                reason.about.split(' ').next().unwrap_or("").to_owned()
+            } else {
+                reason.about.clone()
             };
             reasons.add(LotReason { effect: Disposition::Hold, about, ..reason.clone() });
         }
