@@ -303,7 +303,7 @@ fn slow(day: &Day, file: &File, product: &Row, element: usize) -> Trust {
         let before = states(&mut events[..cut].iter().rev());
         let after = states(&mut events[cut..].iter());
         if day.rule == "before" {
-            of(before.0, before.1)
+            of(before.0, before.1 || after.1)
         } else {
             of(before.0 && after.0, before.1 || after.1)
         }

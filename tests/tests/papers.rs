@@ -388,6 +388,22 @@ fn group<'a>(page: &'a str, code: &str) -> &'a str {
 }
 
 #[test]
+fn what_the_suppliers_own_people_lifted_its_customer_would_hold() {
+    let advisory = "trust = \"advisory\"\nsampling = \"advisory\"\nmaterials = \"advisory\"\n";
+    let rows = "S2,u2,side,Birch Works,B-1,P-2,pin,metal,900,60,,\n";
+    let lifted = ["Pb", "Cd", "Hg", "Cr", "Br"].map(|about| {
+        format!(
+            "[[lift]]\nsupplier = \"Birch Works\"\nlot = \"B-1\"\nreason = \"undecided\"\nabout = \"{about}\"\n\
+             why = \"accepted by quality\"\nby = \"MK\"\nsecond = \"TS\"\n"
+        )
+    });
+    let page = sheet(&format!("{advisory}{}", lifted.concat()), rows);
+    let held = group(&page, "hold");
+    assert!(held.contains("lifted by MK and TS: accepted by quality"), "{held}");
+    assert!(!page.contains("data-group=\"accept\""), "the customer lifted nothing");
+}
+
+#[test]
 fn the_self_check_sheet_says_what_it_is_not_and_where_the_full_report_is() {
     let page = sheet("reviewed_at = \"2026-11-26\"\nplacing_date = \"2026-12-01\"\n", TWO);
     for text in [
@@ -397,7 +413,7 @@ fn the_self_check_sheet_says_what_it_is_not_and_where_the_full_report_is() {
         "2026-12-01",
         "Phthalates (DEHP, BBP, DBP, DIBP)",
         "Checked by",
-        "Released for shipping by",
+        "Responsible person",
         "No exemption is claimed.",
         "Check readings: 0.",
         "pins.csv",

@@ -35,7 +35,7 @@ paper-self_check-group-hold = { $count ->
     [one] Würde gesperrt: Dies ist vor dem Versand zu tun. Ein Los
    *[other] Würden gesperrt: Dies ist vor dem Versand zu tun. { $count } Lose
 }
-paper-self_check-group-hold-is = Was offen ist, liegt weder sicher innerhalb noch sicher außerhalb seiner Grenzwerte, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
+paper-self_check-group-hold-is = Etwas liegt weder sicher innerhalb noch sicher außerhalb seines Grenzwerts, oder es liegt darüber, und ein Anspruch oder Zweifel ist noch offen, oder es fehlt noch etwas, um das zu sagen. Zu jedem Punkt steht, was ihn beendet, in der Reihenfolge, in der es nützt.
 paper-self_check-group-not_accept = { $count ->
     [one] Würde nicht angenommen: so nicht versenden. Ein Los
    *[other] Würden nicht angenommen: so nicht versenden. { $count } Lose
@@ -53,7 +53,7 @@ paper-self_check-in_force_on = ja, am { $day }
 paper-self_check-trust = Messungen nach den Kontrollen neben ihnen: zwischen guten Kontrollen { $ok }; von keiner Kontrolle abgedeckt { $none }; nicht zwischen guten Kontrollen { $not_bracketed }; neben einer nicht bestandenen Kontrolle { $failed }. Kontrollmessungen: { $checks }.
 paper-self_check-signed = Wer unterschreibt, sagt damit, dass dies die Messungen dieser Lose sind, und nichts darüber hinaus.
 paper-self_check-checked = Geprüft von
-paper-self_check-released = Zum Versand freigegeben von
+paper-self_check-released = Verantwortlich
 
 ## Request to a laboratory
 

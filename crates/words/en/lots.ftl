@@ -114,7 +114,7 @@ report-trust_text = Readings are trusted { $bracket ->
     }, for each element, instrument, mode and class of the check. A check standard is good by { $rule ->
         [en] |E_n| (at most 1)
        *[zeta] |zeta| (at most 3; above 2 warns)
-    } after ISO 13528; an error whose multiple nobody states counts as three sigma here. A blank is good where nothing is found: at most three sigma, or below its detection limit. A standard that failed is cleared only by itself, a blank by a clean blank. Failed trust always holds a lot; missing trust holds it unless a setting below makes it advisory. Lot size and sampling plan: see each lot's reasons.
+    } after ISO 13528; an error whose multiple nobody states counts as three sigma here. A blank is good where nothing is found: at most three sigma, or below its detection limit. A standard that failed is cleared only by itself, a blank by a clean blank. Failed trust always holds a lot; missing trust holds it unless a setting below makes it advisory, and so do good checks more than a day apart (US EPA Method 6200, 9.4). Lot size and sampling plan: see each lot's reasons.
 report-trust_none = No check reading came in.
 report-trust_by_rows = { $names }: not every reading has a date and a time that could be read, so the order of the rows stands in for the order of time, within this file only.
 report-trust_one_stream = Some checks state neither instrument nor mode: with the readings that state none they count as one instrument in one mode.

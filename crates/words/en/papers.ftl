@@ -33,7 +33,7 @@ paper-self_check-group-hold = { $count ->
     [one] Would be held: do this before shipping. One lot
    *[other] Would be held: do this before shipping. { $count } lots
 }
-paper-self_check-group-hold-is = What is open is neither within nor beyond its limits, or something is still missing to say so. Each point says what would end it, in the order in which it is of use.
+paper-self_check-group-hold-is = Something is neither shown within nor beyond its limit, or is over it with a claim or a doubt that is not settled, or something is still missing to say so. Each point says what would end it, in the order in which it is of use.
 paper-self_check-group-not_accept = { $count ->
     [one] Would not be accepted: do not ship it as it is. One lot
    *[other] Would not be accepted: do not ship them as they are. { $count } lots
@@ -51,7 +51,7 @@ paper-self_check-in_force_on = yes, on { $day }
 paper-self_check-trust = Readings by the checks beside them: between good checks { $ok }; covered by no check { $none }; not between good checks { $not_bracketed }; beside a check that failed { $failed }. Check readings: { $checks }.
 paper-self_check-signed = Who signs says that these are the readings of these lots, and nothing beyond that.
 paper-self_check-checked = Checked by
-paper-self_check-released = Released for shipping by
+paper-self_check-released = Responsible person
 
 ## Request to a laboratory
 

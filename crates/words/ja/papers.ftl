@@ -29,7 +29,7 @@ paper-self_check-would-not_accept = 受入れ不可となる
 paper-self_check-group-accept = 保留の理由となるものは見つからず：{ $count }ロット
 paper-self_check-group-accept-is = スクリーニングした物質については、これらの測定に、顧客の受入れを妨げるものは見つかりませんでした。これは保証ではありません。評価しなかったものは下に記しています。
 paper-self_check-group-hold = 保留となる：出荷前に次のことをしてください。{ $count }ロット
-paper-self_check-group-hold-is = 未確定のものは、限度値内とも超過とも認められていないか、どちらかを示すのに必要なものがまだ足りていません。それぞれに、何で決着するかを、役に立つ順に記しています。
+paper-self_check-group-hold-is = 限度値内とも超過とも認められていないもの、超過していて適用除外の主張や疑義が未解決のもの、または判断に必要なものが足りないものがあります。それぞれに、何で決着するかを、役に立つ順に記しています。
 paper-self_check-group-not_accept = 受入れ不可となる：このまま出荷しないでください。{ $count }ロット
 paper-self_check-group-not_accept-is = 限度値を超えるものが見つかりました。ここに挙げたことが決着するまで、ロットを留め置いてください。
 paper-self_check-noted = 記すだけのもの。この点検の設定では保留の理由になりませんが、顧客の設定ではなることがあります：
@@ -44,7 +44,7 @@ paper-self_check-in_force_on = 有効（{ $day }）
 paper-self_check-trust = 対応する点検による測定の内訳：良好な点検の間{ $ok }件、対象とする点検なし{ $none }件、良好な点検の間にない{ $not_bracketed }件、対応する点検が不良{ $failed }件。点検測定：{ $checks }件。
 paper-self_check-signed = 署名する人は、これらがこれらのロットの測定であることだけを述べるもので、それ以上のことは述べません。
 paper-self_check-checked = 点検者
-paper-self_check-released = 出荷を許可した人
+paper-self_check-released = 責任者
 
 ## Request to a laboratory
 

@@ -29,7 +29,7 @@ paper-self_check-would-not_accept = 不会接收
 paper-self_check-group-accept = 未发现会致暂扣之处：{ $count }批
 paper-self_check-group-accept-is = 就所筛选的物质，这些读数中没有会妨碍客户接收之处。这不是保证：未评估的内容见下文。
 paper-self_check-group-hold = 会暂扣：发货前请做以下事项。{ $count }批
-paper-self_check-group-hold-is = 未决的内容既未得出在限值之内，也未得出在限值之外，或者尚缺作此结论所需的内容。每一项都写明如何了结，按有用的先后排列。
+paper-self_check-group-hold-is = 有的内容既未得出在限值之内，也未得出在限值之外；或超出限值而豁免主张或疑问尚未了结；或尚缺作结论所需的内容。每一项都写明如何了结，按有用的先后排列。
 paper-self_check-group-not_accept = 不会接收：请勿就此发货。{ $count }批
 paper-self_check-group-not_accept-is = 发现有超出限值之处。在此处所列各项解决之前，请留存该批。
 paper-self_check-noted = 仅作记录。按本次自查的设置不会致该批暂扣，按客户的设置则可能：
@@ -44,7 +44,7 @@ paper-self_check-in_force_on = 有效（{ $day }）
 paper-self_check-trust = 读数按其旁的核查：在良好的核查之间{ $ok }个；没有核查涵盖{ $none }个；不在良好的核查之间{ $not_bracketed }个；旁边有核查未通过{ $failed }个。核查读数：{ $checks }个。
 paper-self_check-signed = 签名者只说明这些是这些批次的读数，此外不作任何说明。
 paper-self_check-checked = 自查人
-paper-self_check-released = 准予发货人
+paper-self_check-released = 负责人
 
 ## Request to a laboratory
 

@@ -13,7 +13,7 @@
 //! too. What failed on an instrument or in a mode that nobody names counts against every one it can be of, and
 //! what failed anywhere counts against readings that name none. The rule is our own; US EPA Method 6200, 9.4 asks for a
 //! check sample at the beginning of each working day, during active analyses and at the end of each day. Checks further
-//! apart than a day therefore still make a reading trusted, and the lot says so: see [`Brackets::far`].
+//! apart than a day still bracket a reading, and hold its lot as a missing check does: see [`Brackets::far`].
 
 use std::collections::BTreeMap;
 
@@ -667,7 +667,7 @@ fn runs(gaps: &[[Trust; ELEMENTS]]) -> Vec<[u32; ELEMENTS]> {
     runs
 }
 
-/// How far apart checks may stand without a word: US EPA Method 6200, 9.4 asks for them at the beginning and at the end of
+/// How far apart checks may stand: US EPA Method 6200, 9.4 asks for them at the beginning and at the end of
 /// each working day.
 const DAY: i64 = 86_400;
 

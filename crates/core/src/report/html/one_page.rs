@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use super::Report;
 use crate::acts::ActKind;
 use crate::inspection::LotFinding;
-use crate::lot::{Disposition, LotReason};
+use crate::lot::{Disposition, LotReason, LotReasonCode};
 use crate::report::phrases;
 
 /// Lines of 8 pt that the table of lots and the texts around it may take together: what is left of Letter, the shorter paper,
@@ -101,6 +101,10 @@ impl Report<'_> {
                 next.push(remedy);
             }
         }
+        // Where nothing holds the lot any longer: what would, had nobody lifted or claimed anything.
+        let rests_on =
+            |reason: &&LotReason| matches!(reason.code, LotReasonCode::Lifted | LotReasonCode::ClaimCovers);
+        let stated = if holding.is_empty() { lot.reasons.iter().filter(rests_on).collect() } else { holding };
         let ends = lot.hold_ends.clone().unwrap_or_default();
         let blank = || "____________".to_owned();
         Row {
@@ -108,12 +112,12 @@ impl Report<'_> {
             name: clipped(&self.lot_name(lot), of_name),
             supplier: clipped(&self.or_not_stated(lot.supplier.as_deref()), of_name),
             item: clipped(&self.stated_of(lot, ActKind::Item, "description").unwrap_or_default(), of_name),
-            reasons: holding
+            reasons: stated
                 .iter()
                 .take(most)
                 .map(|reason| clipped(&phrases::lot_reason(self.words, reason), letters))
                 .collect(),
-            more: holding.len().saturating_sub(most),
+            more: stated.len().saturating_sub(most),
             next,
             who: if ends.who.is_empty() { blank() } else { clipped(&ends.who, NAME) },
             until: ends.until.map_or_else(blank, |day| self.words.day(day)),
