@@ -46,7 +46,7 @@ fn a_review_gives_outcomes_and_an_order_as_a_typed_array() {
     let summary = session.review().ok().unwrap();
     assert_eq!(get(&at(&get(&summary, "lots"), 0), "disposition"), JsValue::from_str("not_accept"));
     let query = js_sys::JSON::parse(
-        r#"{"text":"","part":"","lot_name":"","supplier":"","sample":"","substance":"Pb","outcome":"OL","margin":"",
+        r#"{"text":"","part":"","lot_name":"","supplier":"","sample":"","substance":"Pb","outcome":"OL","trust":"","margin":"",
             "lot":-1,"group":"lot","sort":"file","descending":false}"#,
     )
     .unwrap();
