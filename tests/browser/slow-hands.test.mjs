@@ -10,6 +10,8 @@ const ODD = "Kxyz,Pb mg/kg,Pb u (1s)\nS-1,12,1\nS-2,14,1\n";
 const ASKS = "Sample,Part,Material,Lot,Supplier,Class,Pb,Pb u\r\nS-1,P-1,housing,A-1,Alder Works,polymer,12,5\r\n";
 const DATE = "act-reviewed_at--";
 const KEY_MS = 300;
+/** Firefox waits a second for the second digit. */
+const KEY_WAITS = 800;
 
 async function dateField(visit) {
   await visit.choose("Result files", writtenFiles({ "a.csv": TABLE }));
@@ -27,9 +29,21 @@ for (const { name, visit: open } of browsers) {
     const visit = await open();
     try {
       await dateField(visit);
-      for (const key of "12012026") {
-        await visit.press(key);
-        await new Promise((go) => setTimeout(go, KEY_MS));
+      // A browser ends a month by itself when the second digit is long in coming: on a busy machine the hand begins again.
+      for (let slowest = KEY_WAITS; slowest >= KEY_WAITS; ) {
+        slowest = 0;
+        await visit.evaluate((id) => {
+          const field = document.getElementById(id);
+          field.value = "";
+          field.blur();
+          field.focus();
+        }, DATE);
+        for (const key of "12012026") {
+          const begun = performance.now();
+          await visit.press(key);
+          await new Promise((go) => setTimeout(go, KEY_MS));
+          slowest = Math.max(slowest, performance.now() - begun);
+        }
       }
       assert.equal(await visit.evaluate((id) => document.activeElement.id === id && document.activeElement.value, DATE), "2026-12-01");
       assert.equal(await visit.count(`#${DATE}-back`), 0, "nothing is taken while the field is being filled");
@@ -100,6 +114,39 @@ for (const { name, visit: open } of browsers) {
       await visit.evaluate(`(${answer})(${JSON.stringify(asked[1])});`);
       await visit.until("the second answer", answered, asked[1]);
       await visit.until("the focus on what can be taken back", () => document.activeElement.id.endsWith("-back"));
+      assert.deepEqual(visit.complaints, []);
+    } finally {
+      await visit.close();
+    }
+  });
+
+  test(`in ${name} a tick beside an answer stands although the page is drawn anew before the answer is given`, async () => {
+    const visit = await open();
+    try {
+      await visit.choose("Result files", writtenFiles({ "asks.csv": ASKS }));
+      await visit.reviewed();
+      await visit.goTo("came-in");
+      const UNIT = "question-unit_not_stated";
+      const other = await visit.until("two questions", (unit) => [...document.querySelectorAll(".questions .question[data-missing]")].map((one) => one.id).find((id) => id !== unit && document.getElementById(unit) !== null) ?? null, UNIT);
+      const ticked = () => visit.evaluate((unit) => document.querySelector(`#${unit} input[type=checkbox]`).checked, UNIT);
+      await visit.evaluate((unit) => document.querySelector(`#${unit} input[type=checkbox]`).click(), UNIT);
+      await visit.evaluate((id) => {
+        const form = document.querySelector(`#${id} form`);
+        form.querySelector("input[type=radio]").click();
+        form.requestSubmit();
+      }, other);
+      await visit.event(/^Taken/);
+      assert.equal(await ticked(), true, "nobody took it away");
+      await visit.evaluate((unit) => {
+        const form = document.querySelector(`#${unit} form`);
+        form.querySelector("input[type=radio]").click();
+        form.requestSubmit();
+      }, UNIT);
+      await visit.until("its answer", (unit) => document.querySelectorAll(`#${unit}[data-missing]`).length === 0, UNIT);
+      await visit.goTo("write");
+      const { acts } = JSON.parse(String(await visit.downloaded("findings.json", () => visit.click("#save-findings-json"))));
+      const unit = acts.find((act) => act.kind === "unit_of_measure");
+      assert.match(unit.target, /^header:/, `it is said of every file with these headings: ${JSON.stringify(acts)}`);
       assert.deepEqual(visit.complaints, []);
     } finally {
       await visit.close();

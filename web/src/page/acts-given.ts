@@ -145,7 +145,7 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
       radios[0]?.focus();
       return;
     }
-    for (const radio of radios) delete radio.dataset["dirty"];
+    for (const control of [...radios, remember]) delete control?.dataset["dirty"];
     const about = remember?.checked === true ? (wishes.remember ?? target) : target;
     if (picked.value === standing(wishes.kind, about)?.value) {
       showRefusal(refusal, "");
@@ -168,7 +168,11 @@ export function choice(wishes: ControlWishes, values: string[]): HTMLElement {
           void commit();
         },
         change: (event) => {
-          if (event.target === remember) return;
+          // A page that is drawn anew between tick and button must not take the tick away.
+          if (remember !== null && event.target === remember) {
+            remember.dataset["dirty"] = "yes";
+            return;
+          }
           for (const radio of radios) delete radio.dataset["dirty"];
           if (event.target instanceof HTMLInputElement) event.target.dataset["dirty"] = "yes";
         },
