@@ -24,6 +24,28 @@ async function dateField(visit) {
   }, DATE);
 }
 
+/** The page with the two questions that a file left open. */
+async function atTwoQuestions(open) {
+  const visit = await open();
+  await visit.choose("Result files", writtenFiles({ "asks.csv": ASKS }));
+  await visit.reviewed();
+  await visit.goTo("came-in");
+  const asked = await visit.until("two questions", () => {
+    const all = [...document.querySelectorAll(".questions .question[data-missing]")];
+    return all.length < 2 ? null : all.map((one) => one.id);
+  });
+  return { visit, asked };
+}
+
+// What a hand does between two drawings of the page, at the one moment that counts.
+const answer = (id) => {
+  const form = document.querySelector(`#${id} form`);
+  const [first] = form.querySelectorAll("input[type=radio]");
+  first.focus();
+  first.click();
+  form.requestSubmit();
+};
+
 for (const { name, visit: open } of browsers) {
   test(`in ${name} a date typed key by key is taken once and whole, on leaving the field`, async () => {
     const visit = await open();
@@ -84,23 +106,8 @@ for (const { name, visit: open } of browsers) {
   });
 
   test(`in ${name} who moves on while an answer is being recorded is not fetched back to the next question`, async () => {
-    const visit = await open();
+    const { visit, asked } = await atTwoQuestions(open);
     try {
-      await visit.choose("Result files", writtenFiles({ "asks.csv": ASKS }));
-      await visit.reviewed();
-      await visit.goTo("came-in");
-      const asked = await visit.until("two questions", () => {
-        const all = [...document.querySelectorAll(".questions .question[data-missing]")];
-        return all.length < 2 ? null : all.map((one) => one.id);
-      });
-      // What a hand does between two drawings of the page, at the one moment that counts.
-      const answer = (id) => {
-        const form = document.querySelector(`#${id} form`);
-        const [first] = form.querySelectorAll("input[type=radio]");
-        first.focus();
-        first.click();
-        form.requestSubmit();
-      };
       const moveOn = () => {
         document.getElementById("next-go").focus();
         document.activeElement.dispatchEvent(new KeyboardEvent("keydown", { key: "Shift", bubbles: true }));
@@ -121,27 +128,16 @@ for (const { name, visit: open } of browsers) {
   });
 
   test(`in ${name} a tick beside an answer stands although the page is drawn anew before the answer is given`, async () => {
-    const visit = await open();
+    const { visit, asked } = await atTwoQuestions(open);
     try {
-      await visit.choose("Result files", writtenFiles({ "asks.csv": ASKS }));
-      await visit.reviewed();
-      await visit.goTo("came-in");
       const UNIT = "question-unit_not_stated";
-      const other = await visit.until("two questions", (unit) => [...document.querySelectorAll(".questions .question[data-missing]")].map((one) => one.id).find((id) => id !== unit && document.getElementById(unit) !== null) ?? null, UNIT);
+      const other = asked.find((id) => id !== UNIT);
       const ticked = () => visit.evaluate((unit) => document.querySelector(`#${unit} input[type=checkbox]`).checked, UNIT);
       await visit.evaluate((unit) => document.querySelector(`#${unit} input[type=checkbox]`).click(), UNIT);
-      await visit.evaluate((id) => {
-        const form = document.querySelector(`#${id} form`);
-        form.querySelector("input[type=radio]").click();
-        form.requestSubmit();
-      }, other);
+      await visit.evaluate(`(${answer})(${JSON.stringify(other)})`);
       await visit.event(/^Taken/);
       assert.equal(await ticked(), true, "nobody took it away");
-      await visit.evaluate((unit) => {
-        const form = document.querySelector(`#${unit} form`);
-        form.querySelector("input[type=radio]").click();
-        form.requestSubmit();
-      }, UNIT);
+      await visit.evaluate(`(${answer})(${JSON.stringify(UNIT)})`);
       await visit.until("its answer", (unit) => document.querySelectorAll(`#${unit}[data-missing]`).length === 0, UNIT);
       await visit.goTo("write");
       const { acts } = JSON.parse(String(await visit.downloaded("findings.json", () => visit.click("#save-findings-json"))));

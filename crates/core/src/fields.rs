@@ -1,6 +1,7 @@
 //! Values of acts that hold several named fields: `entry=6(c);substance=Pb`.
 
 use crate::data_file::ProblemCode;
+use crate::quantity::narrow;
 
 /// Takes `name=value;name=value` apart, whatever the names are; a piece without `=` has an empty name. A `;` or `\`
 /// inside a value stands behind a `\`; spaces around names and values are no part of them.
@@ -76,10 +77,6 @@ fn letters(text: &str) -> String {
         ('у', 'y'),
         ('х', 'x'),
     ];
-    let narrow = |one: char| match one {
-        '\u{FF01}'..='\u{FF5E}' => char::from_u32(one as u32 - 0xFEE0).unwrap_or(one),
-        _ => one,
-    };
     let alike = |one: char| ALIKE.iter().find(|(other, _)| *other == one).map_or(one, |(_, latin)| *latin);
     let plain = text.chars().map(narrow).filter(|one| one.is_alphanumeric());
     plain.flat_map(char::to_lowercase).map(alike).collect()

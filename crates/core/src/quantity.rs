@@ -624,13 +624,18 @@ fn folded_unit(word: &str) -> Option<String> {
             '¹' => folded.push('1'),
             '∕' | '⁄' => folded.push('/'),
             '﹪' | '٪' => folded.push('%'),
-            '\u{FF01}'..='\u{FF5E}' => {
-                folded.extend(char::from_u32(c as u32 - 0xFEE0).into_iter().flat_map(char::to_lowercase));
-            }
-            _ => folded.extend(c.to_lowercase()),
+            _ => folded.extend(narrow(c).to_lowercase()),
         }
     }
     Some(folded)
+}
+
+/// A letter, digit or sign typed in full width as the same in ordinary width; any other as it is.
+pub(crate) fn narrow(c: char) -> char {
+    match c {
+        '\u{FF01}'..='\u{FF5E}' => char::from_u32(c as u32 - 0xFEE0).unwrap_or(c),
+        _ => c,
+    }
 }
 
 impl Unit {

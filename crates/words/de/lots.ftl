@@ -73,7 +73,7 @@ lot-reason-check_times_differ = { $count ->
 lot-reason-checks_far_apart = Die guten Kontrollen von { $count ->
         [one] einer Messung
        *[other] { $count } Messungen
-    } liegen mehr als einen Tag entfernt: { $about }. US EPA Method 6200 (9.4) verlangt eine Kontrolle zu Beginn und am Ende jedes Arbeitstags.
+    } liegen mehr als einen Tag auseinander: { $about }. US EPA Method 6200 (9.4) verlangt eine Kontrolle zu Beginn und am Ende jedes Arbeitstags.
     .remedy = Diese Messungen zwischen guten Kontrollen eines Tages wiederholen und die hier genannten mit dem Grund beiseitelegen.
 lot-reason-mark_not_taken = { $count ->
         [one] Eine Messung wurde als Kontrolle benannt oder gekennzeichnet und bleibt Ware

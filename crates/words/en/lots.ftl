@@ -73,7 +73,7 @@ lot-reason-check_times_differ = { $count ->
 lot-reason-checks_far_apart = { $count ->
         [one] The good checks of one reading stand
        *[other] The good checks of { $count } readings stand
-    } more than a day away: { $about }. US EPA Method 6200 (9.4) asks for a check at the beginning and at the end of each working day.
+    } more than a day apart: { $about }. US EPA Method 6200 (9.4) asks for a check at the beginning and at the end of each working day.
     .remedy = Measure these again between good checks of one day, and then set these readings aside, with the reason.
 lot-reason-mark_not_taken = { $count ->
         [one] One reading was named or marked as a check and stays product
